@@ -1,0 +1,9 @@
+import type { ProblemOf } from '../result/result.ts'
+
+export type ShopProblems = {
+  'shop-file-missing': { file: string; folder: string }
+  'shop-file-not-json': { file: string; reason: string }
+  'shop-reference': { id: string; wanted: string; file: string }
+  'shop-zone-differs': { profile: string; hours: string }
+}
+export type ShopProblem = ProblemOf<ShopProblems>
