@@ -19,6 +19,7 @@ export type OrderProblems = {
   'place-without-figures': { place: string; fit: string; size: string }
   'face-not-offered': { face: string; offered: readonly string[] }
   'artwork-needs-a-person': { decoration: string; file: string }
+  'stone-size-not-set': { size: string }
   'size-later': { line: number }
 }
 export type OrderProblem = ProblemOf<OrderProblems>

@@ -21,7 +21,7 @@ import { type Machine, machineSchema } from '../press/machine.ts'
 import { type PriceList, priceListSchema } from '../price/price-list.ts'
 import { type Rulebook, rulebookSchema } from '../rules/rulebook.ts'
 import { type Rates, ratesSchema } from '../schedule/rates.ts'
-import { type StationRecord, stationsSchema } from '../schedule/stations.ts'
+import { type StationRecord, stationsSchema } from '../schedule/station-records.ts'
 import { type Stock, stockSchema } from '../stock/stock.ts'
 
 /** What the shop is called, where it stands, how it writes things, and its own house figures. */

@@ -1,0 +1,40 @@
+import { join } from 'node:path'
+import * as z from 'zod'
+import type { Result } from './domain/result/result.ts'
+import { parseShape } from './domain/result/shape.ts'
+
+const configSchema = z.object({
+  /** Folder of the embedded store. */
+  DATA: z.string().min(1).optional(),
+  /** Folder of the shop's records. */
+  SHOP: z.string().min(1).optional(),
+  DATABASE_URL: z.string().min(1).optional(),
+  REDIS_URL: z.string().min(1).optional(),
+  COUNTER_PORT: z.coerce.number().int().min(0).max(65_535).optional(),
+  COUNTER_HOST: z.string().min(1).optional(),
+  COUNTER_URL: z.url().optional(),
+})
+export type Config = {
+  readonly data: string
+  readonly shop: string
+  readonly databaseUrl: string | null
+  readonly redisUrl: string | null
+  readonly counter: { readonly port: number; readonly host: string; readonly url: string | null }
+}
+
+/** The only reader of the environment. Folders default to `.data` and `templates/shop` below the project's folder. */
+export const readConfig = (root: string): Result<Config> => {
+  const parsed = parseShape(configSchema, process.env)
+  if (!parsed.ok) return parsed
+  const env = parsed.value
+  return {
+    ok: true,
+    value: {
+      data: env.DATA ?? join(root, '.data'),
+      shop: env.SHOP ?? join(root, 'templates', 'shop'),
+      databaseUrl: env.DATABASE_URL ?? null,
+      redisUrl: env.REDIS_URL ?? null,
+      counter: { port: env.COUNTER_PORT ?? 4180, host: env.COUNTER_HOST ?? '127.0.0.1', url: env.COUNTER_URL ?? null },
+    },
+  }
+}

@@ -1,0 +1,173 @@
+import type { Face } from '../domain/face/face.ts'
+import type {
+  LayoutCache,
+  StoneLayout,
+  StoneSetting,
+  StoneStyle,
+  TextLine,
+  TextShape,
+  VinylForm,
+  VinylShape,
+} from '../domain/layout/layout.ts'
+import { placeStones } from '../domain/layout/place-stones.ts'
+import { roomForRows } from '../domain/layout/room.ts'
+import { setText } from '../domain/layout/set-text.ts'
+import { vinylShape } from '../domain/layout/vinyl-shape.ts'
+import type { StoneSettingRecord } from '../domain/material/material.ts'
+import type { Decoration, StoneLayer, VinylLayer } from '../domain/order/order.ts'
+import type { Application, ResolvedLayer, ResolvedOrder } from '../domain/order/resolve.ts'
+import { ok, type Problem, type Result } from '../domain/result/result.ts'
+import { type Micrometres, micrometres } from '../domain/units/units.ts'
+
+export type Faces = ReadonlyMap<string, Face>
+
+export type LaidVinyl = { readonly layer: ResolvedLayer; readonly shape: VinylShape }
+export type LaidStones = { readonly layer: ResolvedLayer; readonly layout: StoneLayout }
+
+/** One decoration drawn: the letters, the vinyl of each layer, the stones of each layer. µm, y up from the baseline. */
+export type Drawing = {
+  readonly key: string
+  readonly shape: TextShape
+  readonly vinyl: readonly LaidVinyl[]
+  readonly stones: readonly LaidStones[]
+}
+
+/** What is put on one row, drawn; artwork has no drawing. Equal texts at equal heights share one drawing. */
+export type LaidApplication = { readonly application: Application; readonly drawing: Drawing | null }
+
+export type LaidOut = { readonly applications: readonly LaidApplication[]; readonly problems: readonly Problem[] }
+
+export type LayoutMeans = {
+  readonly faces: Faces
+  readonly settings: readonly StoneSettingRecord[]
+  readonly leastNameMicrometres: number
+  readonly cache: LayoutCache
+}
+
+const settingFor = (means: LayoutMeans, layer: StoneLayer): StoneSetting | null => {
+  const record = means.settings.find((setting) => setting.size === layer.size)
+  if (record === undefined) return null
+  return {
+    size: record.size,
+    hole: micrometres(record.holeMicrometres),
+    web: micrometres(record.webMicrometres),
+    edgeGap: micrometres(record.edgeGapMicrometres),
+  }
+}
+
+const formOf = (layer: VinylLayer): VinylForm => {
+  if (layer.shape === 'face') return 'face'
+  if ('surround' in layer.shape) return { surround: micrometres(layer.shape.surround) }
+  const [right, up] = layer.shape.shadow
+  return { shadow: [micrometres(right), micrometres(up)] }
+}
+
+const reach = (form: VinylForm): number => {
+  if (form === 'face') return 0
+  return 'surround' in form ? form.surround : Math.max(...form.shadow.map(Math.abs))
+}
+
+/** Stones keep their room from the widest vinyl of the decoration. */
+const widestForm = (layers: readonly ResolvedLayer[]): VinylForm | null =>
+  layers
+    .flatMap(({ layer }) => (layer.kind === 'vinyl' ? [formOf(layer)] : []))
+    .reduce<VinylForm | null>((widest, form) => (widest === null || reach(form) > reach(widest) ? form : widest), null)
+
+const styleOf = (layer: StoneLayer): StoneStyle => layer.layout
+
+const lineOf = (decoration: Decoration): TextLine =>
+  decoration.line.kind === 'straight'
+    ? { kind: 'straight' }
+    : { kind: decoration.line.kind, rise: micrometres(decoration.line.rise) }
+
+/** The stone rows on both sides of the letters take their part of the free width. */
+const marginOf = (means: LayoutMeans, layers: readonly ResolvedLayer[]): Micrometres => {
+  const outside = layers.map(({ layer }) => {
+    if (layer.kind === 'vinyl') return reach(formOf(layer))
+    const setting = settingFor(means, layer)
+    if (setting === null || layer.layout.style !== 'outline') return 0
+    return setting.edgeGap + setting.hole + (layer.layout.rows - 1) * (setting.hole + setting.web)
+  })
+  return micrometres(Math.max(0, ...outside))
+}
+
+const gapOf = (means: LayoutMeans, layers: readonly ResolvedLayer[]): Micrometres | null => {
+  const gaps = layers.flatMap(({ layer }) => {
+    if (layer.kind !== 'stones') return []
+    const setting = settingFor(means, layer)
+    return setting === null ? [] : [roomForRows(setting, styleOf(layer))]
+  })
+  return gaps.length === 0 ? null : micrometres(Math.max(...gaps))
+}
+
+const letters = (means: LayoutMeans, application: Application, layers: readonly ResolvedLayer[]) => {
+  const { decoration, text, height, freeWidth } = application
+  const face = means.faces.get(decoration.face)
+  if (face === undefined) throw new Error(`the face ${decoration.face} was offered but is not loaded`)
+  const gap = decoration.content.kind === 'number' ? gapOf(means, layers) : null
+  return setText({
+    face,
+    text,
+    height,
+    line: lineOf(decoration),
+    fitWidth: micrometres(Math.max(1, freeWidth - 2 * marginOf(means, layers))),
+    offered: [...means.faces.values()],
+    ...(gap === null ? {} : { leastGap: gap }),
+    ...(decoration.content.kind === 'number' ? {} : { leastHeight: micrometres(Math.min(height, means.leastNameMicrometres)) }),
+  })
+}
+
+const stonesOf = (means: LayoutMeans, shape: TextShape, layers: readonly ResolvedLayer[]): Result<readonly LaidStones[]> => {
+  const form = widestForm(layers)
+  const laid: LaidStones[] = []
+  const problems: Problem[] = []
+  for (const resolved of layers) {
+    if (resolved.layer.kind !== 'stones') continue
+    const setting = settingFor(means, resolved.layer)
+    if (setting === null) {
+      problems.push({ code: 'stone-size-not-set', at: '', severity: 'stop', facts: { size: resolved.layer.size } })
+      continue
+    }
+    const layout = placeStones(shape, {
+      setting,
+      style: styleOf(resolved.layer),
+      around: form ?? 'face',
+      under: form === null ? 'cloth' : 'vinyl',
+      cache: means.cache,
+    })
+    if (layout.ok) laid.push({ layer: resolved, layout: layout.value })
+    if (!layout.ok) problems.push(...layout.problems)
+  }
+  return problems.length > 0 ? { ok: false, problems } : ok(laid)
+}
+
+type Drawn = { readonly drawing: Drawing | null; readonly problems: readonly Problem[] }
+
+const draw = (means: LayoutMeans, application: Application, layers: readonly ResolvedLayer[]): Drawn => {
+  const located = (problems: readonly Problem[]) => problems.map((problem) => ({ ...problem, at: application.at }))
+  const shape = letters(means, application, layers)
+  if (!shape.ok) return { drawing: null, problems: located(shape.problems) }
+  const stones = stonesOf(means, shape.value, layers)
+  if (!stones.ok) return { drawing: null, problems: located(stones.problems) }
+  const vinyl = layers.flatMap((resolved) =>
+    resolved.layer.kind === 'vinyl' ? [{ layer: resolved, shape: vinylShape(shape.value, formOf(resolved.layer)) }] : [],
+  )
+  const notes = [...shape.value.notes, ...stones.value.flatMap(({ layout }) => layout.flags)]
+  return { drawing: { key: drawingKey(application), shape: shape.value, vinyl, stones: stones.value }, problems: located(notes) }
+}
+
+const drawingKey = ({ decoration, text, height, freeWidth }: Application): string =>
+  JSON.stringify([decoration.id, text, height, freeWidth])
+
+/** Draws every decoration of a resolved order once per distinct text, height and free width. */
+export const layOut = (resolved: ResolvedOrder, means: LayoutMeans): LaidOut => {
+  const drawn = new Map<string, Drawn>()
+  const applications = resolved.applications.map((application): LaidApplication => {
+    if (application.decoration.content.kind === 'artwork') return { application, drawing: null }
+    const key = drawingKey(application)
+    const known = drawn.get(key) ?? draw(means, application, resolved.layers.get(application.decoration.id) ?? [])
+    drawn.set(key, known)
+    return { application, drawing: known.drawing }
+  })
+  return { applications, problems: [...drawn.values()].flatMap((one) => one.problems) }
+}

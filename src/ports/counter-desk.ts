@@ -1,0 +1,56 @@
+import type { Channel, Incoming, Message } from './chat.ts'
+
+export type Language = 'en' | 'es'
+
+/** One line of a channel as it is shown: who spoke, when (epoch ms), what; `edited` counts edits in place. */
+export type Line = {
+  readonly id: string
+  readonly seq: number
+  readonly by: { readonly kind: 'customer' | 'bot' | 'staff' | 'owner'; readonly name: string }
+  readonly at: number
+  readonly edited: number
+  readonly message: Message
+}
+
+export type Role = 'owner' | 'staff'
+export type Member = { readonly id: string; readonly name: string; readonly role: Role }
+
+/** A line of the owner's morning sheet; every line ends in a thing to do. */
+export type MorningLine = {
+  readonly text: string
+  readonly todo: string
+  readonly order: string | null
+  readonly ticket: string | null
+}
+export type MorningSection = { readonly code: string; readonly title: string; readonly lines: readonly MorningLine[] }
+export type Morning = { readonly date: string; readonly sections: readonly MorningSection[] }
+
+export type StoredFile = { readonly name: string; readonly mime: string; readonly bytes: Uint8Array }
+
+/** What a page asks of the desk. Every call is of one shop; a conversation is named by its own unguessable token. */
+export type CounterDesk = {
+  readonly shopName: string
+  readonly languages: readonly Language[]
+  /** Starts a conversation; the token is the customer's only key to it. */
+  startConversation(language: Language): Promise<{ readonly token: string }>
+  /** null: no such token. */
+  conversation(token: string): Promise<{ readonly id: string; readonly language: Language; readonly title: string } | null>
+  lines(channel: Channel, after: number): Promise<readonly Line[]>
+  /** Something the customer did; replies arrive as lines. `unknown`: no such token. */
+  hear(token: string, incoming: Incoming): Promise<'heard' | 'unknown'>
+  /** Something staff or owner did in the shop's channels. */
+  act(member: Member, incoming: Incoming): Promise<{ readonly said: string | null }>
+  morning(language: Language): Promise<Morning>
+  /** Files a channel shows; null when that channel shows no such file. */
+  file(channel: Channel, id: string): Promise<StoredFile | null>
+  keepFile(token: string, file: StoredFile): Promise<{ readonly id: string }>
+  /** One-time owner link → member; null when it was used or is not known. */
+  ownerByLink(link: string): Promise<Member | null>
+  newOwnerLink(): Promise<string>
+  /** Staff sign in with a name and a pairing code made by the owner; a code works once. */
+  newPairingCode(name: string): Promise<{ readonly code: string }>
+  staffByCode(name: string, code: string): Promise<Member | null>
+  member(id: string): Promise<Member | null>
+  /** Live news: called with the channel that changed; returns a function that stops it. */
+  onNews(listener: (channel: Channel) => void): () => void
+}
