@@ -2,10 +2,14 @@ import type { Channel, Incoming, Message } from './chat.ts'
 
 export type Language = 'en' | 'es'
 
-/** One line of a channel as it is shown: who spoke, when (epoch ms), what; `edited` counts edits in place. */
+/**
+ * One line of a channel as it is shown: who spoke, when (epoch ms), what; `edited` counts edits in place. `seq` is its place
+ * for good; `change` is the channel's own running number of its last change, raised by posting and by every edit.
+ */
 export type Line = {
   readonly id: string
   readonly seq: number
+  readonly change: number
   readonly by: { readonly kind: 'customer' | 'bot' | 'staff' | 'owner'; readonly name: string }
   readonly at: number
   readonly edited: number
@@ -30,11 +34,14 @@ export type StoredFile = { readonly name: string; readonly mime: string; readonl
 /** What a page asks of the desk. Every call is of one shop; a conversation is named by its own unguessable token. */
 export type CounterDesk = {
   readonly shopName: string
+  /** IANA name of the shop's zone, in which times are shown. */
+  readonly zone: string
   readonly languages: readonly Language[]
   /** Starts a conversation; the token is the customer's only key to it. */
   startConversation(language: Language): Promise<{ readonly token: string }>
   /** null: no such token. */
   conversation(token: string): Promise<{ readonly id: string; readonly language: Language; readonly title: string } | null>
+  /** Lines posted or edited after that `change`, by `seq`; after 0 the newest lines of the channel (at most 200). */
   lines(channel: Channel, after: number): Promise<readonly Line[]>
   /** Something the customer did; replies arrive as lines. `unknown`: no such token. */
   hear(token: string, incoming: Incoming): Promise<'heard' | 'unknown'>
