@@ -28,7 +28,7 @@ const homes = {
   'temporal-polyfill': 'src/domain/calendar/',
   'chrono-node': 'src/domain/understanding/',
   pdfkit: 'src/adapters/printer/',
-  'lean-qr': 'src/adapters/printer/',
+  'lean-qr': 'src/(domain/ticket|adapters/printer)/',
   '@resvg/resvg-js': 'src/adapters/picture/',
   'discord.js': 'src/adapters/chat/platform/',
   bullmq: 'src/adapters/queue/',

@@ -1,0 +1,60 @@
+import type { Problem, Result } from '../domain/result/result.ts'
+import type { Minutes } from '../domain/units/units.ts'
+import type { Step } from './queue.ts'
+import type { Conversations, Files, Keys, Members, Messages, PostedNotes } from './talk-records.ts'
+import type { Events, Orders, Pieces, PlanBook, Quotes, Steps, StockBook, Tickets } from './work-records.ts'
+
+/**
+ * The records of one shop. Documents are kept as they are given and come back `unknown`: whoever reads one parses it.
+ * Instants are the caller's.
+ */
+export type ShopStore = {
+  readonly shopId: string
+  readonly orders: Orders
+  readonly quotes: Quotes
+  readonly pieces: Pieces
+  readonly tickets: Tickets
+  readonly events: Events
+  readonly stock: StockBook
+  readonly plan: PlanBook
+  readonly steps: Steps
+  readonly conversations: Conversations
+  readonly messages: Messages
+  readonly posted: PostedNotes
+  readonly files: Files
+  readonly members: Members
+  readonly keys: Keys
+  /** Live news to every process that listens, best effort; inside `together` it goes out with the transaction. */
+  readonly tell: (topic: string, id: string) => Promise<void>
+  /** Orders handed over at or before this instant whose people are not forgotten yet. */
+  readonly toForget: (before: Minutes) => Promise<readonly string[]>
+  /** Deletes documents, messages and files of an order; its events and figures stay. */
+  readonly forget: (orderId: string) => Promise<void>
+}
+
+/** A row that waits to be handed to the queue. */
+export type OutboxRow = { readonly outboxId: number; readonly step: Step }
+export type Outbox = {
+  readonly waiting: (atMost: number) => Promise<readonly OutboxRow[]>
+  readonly sent: (outboxIds: readonly number[]) => Promise<void>
+}
+
+export type News = { readonly shopId: string; readonly topic: string; readonly id: string }
+export const outboxTopic = 'outbox'
+
+/** Shops are apart: `shop(id)` is the only way in, and it sees that shop's rows alone. The outbox is the relay's. */
+export type Store = {
+  /** Makes the shop's row when it is new. */
+  readonly openShop: (shopId: string) => Promise<ShopStore>
+  readonly shop: (shopId: string) => ShopStore
+  readonly shopIds: () => Promise<readonly string[]>
+  /** One transaction: kept when the work answers ok, undone when it refuses or throws. */
+  readonly together: <T, P extends Problem>(
+    shopId: string,
+    work: (shop: ShopStore) => Promise<Result<T, P>>,
+  ) => Promise<Result<T, P>>
+  readonly outbox: Outbox
+  /** Calls the listener with every piece of news; answers with a function that stops it. */
+  readonly listen: (listener: (news: News) => void) => Promise<() => Promise<void>>
+  readonly close: () => Promise<void>
+}

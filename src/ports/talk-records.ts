@@ -1,0 +1,71 @@
+import type { Minutes } from '../domain/units/units.ts'
+import type { Kept, Seen } from './keeping.ts'
+
+export type StoredConversation = {
+  readonly conversationId: string
+  readonly state: unknown
+  readonly version: number
+}
+export type Conversations = {
+  add(conversationId: string, state: unknown): Kept<StoredConversation>
+  read(conversationId: string): Promise<StoredConversation | null>
+  save(seen: Seen, state: unknown): Kept<StoredConversation>
+}
+
+/** A message of a channel. `seq` is its place; `changed` is raised by every edit, so that readers can ask what is new. */
+export type StoredMessage = {
+  readonly messageId: string
+  readonly channel: string
+  readonly seq: number
+  readonly changed: number
+  readonly edits: number
+  readonly by: string
+  readonly at: number
+  readonly body: unknown
+}
+export type Posting = { readonly channel: string; readonly nonce: string; readonly by: string; readonly body: unknown }
+export type Messages = {
+  /** The same nonce is the same message for good: an equal body changes nothing, another one edits it in place. */
+  put(posting: Posting): Promise<{ readonly messageId: string; readonly outcome: 'posted' | 'edited' | 'already-there' }>
+  /** In their places' order. */
+  after(channel: string, changed: number): Promise<readonly StoredMessage[]>
+}
+
+/** What was posted in a chat that keeps its own messages: which nonce became which message there. */
+export type PostedNotes = {
+  read(nonce: string): Promise<{ readonly messageId: string; readonly hash: string } | null>
+  note(nonce: string, posted: { readonly messageId: string; readonly hash: string }): Promise<void>
+}
+
+export type StoredBytes = { readonly name: string; readonly mime: string; readonly bytes: Uint8Array }
+/** Files by the hash of their bytes. `owner` is what shows it: a channel, or `order:<id>`. */
+export type Files = {
+  keep(owner: string, hash: string, file: StoredBytes): Promise<void>
+  show(owner: string, hash: string): Promise<void>
+  /** null when that owner shows no such file. */
+  read(owner: string, hash: string): Promise<StoredBytes | null>
+  ofOwner(owner: string): Promise<readonly { readonly hash: string; readonly name: string; readonly mime: string }[]>
+}
+
+export const roles = ['owner', 'staff'] as const
+export type StoredMember = { readonly memberId: string; readonly name: string; readonly role: (typeof roles)[number] }
+export type Members = {
+  add(member: StoredMember): Kept<StoredMember>
+  read(memberId: string): Promise<StoredMember | null>
+  list(): Promise<readonly StoredMember[]>
+}
+
+/** A secret by its hash: a one-time link, a pairing code, a session, a customer's link. `holder` is who it lets in. */
+export type Key = {
+  readonly hash: string
+  readonly kind: 'owner-link' | 'pairing' | 'session' | 'customer'
+  readonly holder: string
+  readonly until: Minutes | null
+}
+export type Keys = {
+  add(key: Key): Promise<void>
+  read(kind: Key['kind'], hash: string, now: Minutes): Promise<string | null>
+  /** As `read`, and the key is gone afterwards: of two that use it at once one gets null. */
+  use(kind: Key['kind'], hash: string, now: Minutes): Promise<string | null>
+  drop(kind: Key['kind'], hash: string): Promise<void>
+}
