@@ -1,0 +1,113 @@
+import { completionOf, placeOrder } from './fit.ts'
+import { fixedTimelines } from './floor.ts'
+import type { Timelines } from './lanes.ts'
+import { free, type Model } from './model.ts'
+
+/** e^-x from products alone, so that every machine ranks alike. */
+const decay = (x: number): number => {
+  const base = 1 / (1 + x / 256)
+  let power = base
+  for (let index = 0; index < 8; index += 1) power *= power
+  return power
+}
+
+const workOf = (model: Model, order: number): number => {
+  const range = model.orders[order]
+  let sum = 0
+  for (let operation = range?.first ?? 0; operation < (range?.end ?? 0); operation += 1) {
+    if (model.state[operation] === free) sum += model.work[operation] ?? 0
+  }
+  return sum
+}
+
+const numbers = (model: Model): number[] => model.orders.map((_, index) => index)
+
+/** Orders by due time. */
+export const byDue = (model: Model): readonly number[] =>
+  numbers(model).sort((a, b) => (model.orders[a]?.due ?? 0) - (model.orders[b]?.due ?? 0) || a - b)
+
+const familyOf = (model: Model, order: number): number => {
+  const range = model.orders[order]
+  for (let operation = range?.first ?? 0; operation < (range?.end ?? 0); operation += 1) {
+    const family = model.family[operation] ?? 0
+    if (family > 0) return family
+  }
+  return 0
+}
+
+/**
+ * Orders by apparent tardiness cost (Vepsalainen and Morton 1987): weight over work, decaying with slack; `look` is the look-ahead
+ * in mean work, `sameFamily` the reward for following an order of the same set-up family.
+ */
+export const byTardinessCost = (model: Model, look: number, pace: number, sameFamily: number): readonly number[] => {
+  const rest = numbers(model).map((order) => ({ order, work: Math.max(1, workOf(model, order)), family: familyOf(model, order) }))
+  const mean = rest.reduce((sum, one) => sum + one.work, 0) / Math.max(1, rest.length)
+  const sorted: number[] = []
+  let at = model.now
+  let family = 0
+  while (rest.length > 0) {
+    let best = 0
+    let most = -1
+    for (let index = 0; index < rest.length; index += 1) {
+      const one = rest[index]
+      const order = model.orders[one?.order ?? 0]
+      if (one === undefined || order === undefined) continue
+      const slack = Math.max(0, order.due - one.work * pace - at)
+      const bonus = one.family === family ? sameFamily : 1
+      const value = (order.weight / one.work) * decay(slack / (look * mean * pace)) * bonus
+      if (value > most) {
+        most = value
+        best = index
+      }
+    }
+    const [chosen] = rest.splice(best, 1)
+    if (chosen === undefined) break
+    sorted.push(chosen.order)
+    family = chosen.family
+    at += chosen.work * pace
+  }
+  return sorted
+}
+
+/**
+ * Orders by due time, those set aside that would make others late (after Moore 1968, the largest work per weight first); the ones set
+ * aside come last.
+ */
+export const bySettingAside = (model: Model, pace: number): readonly number[] => {
+  const kept: number[] = []
+  const aside: number[] = []
+  let at = model.now
+  for (const order of byDue(model)) {
+    kept.push(order)
+    at += workOf(model, order) * pace
+    if (at <= (model.orders[order]?.due ?? 0)) continue
+    const cost = (one: number): number => workOf(model, one) / Math.max(1e-9, model.orders[one]?.weight ?? 0)
+    const worst = kept.reduce((most, one) => (cost(one) > cost(most) ? one : most), order)
+    kept.splice(kept.indexOf(worst), 1)
+    aside.push(worst)
+    at -= workOf(model, worst) * pace
+  }
+  return [...kept, ...aside]
+}
+
+/** A plan that lays the orders down one after the other, each as early as it can be. */
+export const layDown = (model: Model, orders: readonly number[]): Timelines => {
+  const lines = fixedTimelines(model)
+  for (const order of orders) placeOrder(lines, order, 1)
+  return lines
+}
+
+/** Elapsed minutes a minute of work takes when the shop works through the book. */
+export const paceOf = (model: Model, lines: Timelines): number => {
+  const total = numbers(model).reduce((sum, order) => sum + workOf(model, order), 0)
+  const last = numbers(model).reduce((most, order) => Math.max(most, completionOf(lines, order)), model.now)
+  return total === 0 ? 1 : Math.max(0.01, (last - model.now) / total)
+}
+
+/** The lists to start from: due time, tardiness cost with several look-aheads, and setting aside. */
+export const startLists = (model: Model, pace: number): readonly (readonly number[])[] => [
+  byDue(model),
+  ...[0.5, 1, 2, 4].map((look) => byTardinessCost(model, look, pace, 1)),
+  ...[0.5, 2].map((look) => byTardinessCost(model, look, pace, 2)),
+  bySettingAside(model, pace),
+]

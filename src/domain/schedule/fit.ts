@@ -1,0 +1,155 @@
+import { beginWhole, finish, never, nextOpen } from '../calendar/axis.ts'
+import { type Lane, leavesRoom, put, readyAfter, type Spot, spanAfter, type Timelines } from './lanes.ts'
+import { free, type Model, over } from './model.ts'
+
+/** Past every gap of the lane that is too short in plain minutes, from the span at `index` on. */
+const skipShort = (lane: Lane, index: number, work: number): number => {
+  const { start, end, count } = lane
+  let next = index
+  while (next + 1 < count && (start[next + 1] ?? 0) - (end[next] ?? 0) < work) next += 1
+  return end[next] ?? 0
+}
+
+/** The earliest minute after `at` at which a station could be free for the span, or `at` itself when it is. */
+const clearOf = (lines: Timelines, station: number, span: Span): number => {
+  const lane = lines.lanes[station]
+  if (lane === undefined) return span.start
+  const index = spanAfter(lane, span.start)
+  const ready = readyAfter(lines, station, index, span.family)
+  if (ready > span.start) return ready
+  if (leavesRoom(lines, station, index, span)) return span.start
+  return skipShort(lane, index, span.work)
+}
+
+type Span = { start: number; end: number; family: number; work: number }
+const span: Span = { start: 0, end: 0, family: 0, work: 0 }
+
+/** Earliest free place of an operation with one crewing at or after `ready`; leaves it in `span`, gives up at `limit`. */
+const fitCrewing = (lines: Timelines, crewing: number, whole: boolean, limit: number): boolean => {
+  const chosen = lines.model.crewings[crewing]
+  if (chosen === undefined) return false
+  const { axis, stations } = chosen
+  for (;;) {
+    span.start = whole ? beginWhole(axis, span.start, span.work) : nextOpen(axis, span.start)
+    if (span.start >= limit) return false
+    span.end = whole ? span.start + span.work : finish(axis, span.start, span.work)
+    if (span.end > limit) return false
+    let later = span.start
+    for (let index = 0; index < stations.length && later === span.start; index += 1) {
+      later = clearOf(lines, stations[index] ?? 0, span)
+    }
+    if (later === span.start) return true
+    span.start = later
+  }
+}
+
+/** When everything an operation waits for is over. */
+export const readyAt = (lines: Timelines, operation: number): number => {
+  const { model } = lines
+  let ready = model.release[operation] ?? 0
+  const before = model.before[operation] ?? []
+  const lag = model.lag[operation] ?? []
+  for (let index = 0; index < before.length; index += 1) {
+    const end = (lines.end[before[index] ?? 0] ?? 0) + (lag[index] ?? 0)
+    if (end > ready) ready = end
+  }
+  return ready
+}
+
+/**
+ * The place where an operation of `work` minutes ends earliest at or after `ready`, over all its crewings; false when the horizon
+ * is too short. The place is left in `spot`.
+ */
+export const findPlace = (lines: Timelines, operation: number, ask: { ready: number; work: number }, spot: Spot): boolean => {
+  const { model } = lines
+  const ways = model.ways[model.waysOf[operation] ?? -1]
+  if (ways === undefined) return false
+  const whole = model.whole[operation] ?? false
+  let limit = never
+  spot.crewing = -1
+  for (let index = 0; index < ways.length && ask.ready + ask.work < limit; index += 1) {
+    const crewing = ways[index] ?? 0
+    span.start = ask.ready
+    span.work = ask.work
+    span.family = model.family[operation] ?? 0
+    if (!fitCrewing(lines, crewing, whole, limit - 1)) continue
+    spot.start = span.start
+    spot.end = span.end
+    spot.crewing = crewing
+    limit = span.end
+  }
+  return spot.crewing >= 0
+}
+
+const spot: Spot = { start: 0, end: 0, crewing: 0 }
+const ask = { ready: 0, work: 0 }
+
+/** Puts one operation where it ends earliest, its minutes times `stretch`; false when it fits nowhere. */
+export const placeOperation = (lines: Timelines, operation: number, stretch: number): boolean => {
+  ask.ready = readyAt(lines, operation)
+  ask.work = Math.ceil((lines.model.work[operation] ?? 0) * stretch)
+  if (!findPlace(lines, operation, ask, spot)) return false
+  put(lines, operation, spot)
+  return true
+}
+
+/** Puts all free operations of an order where each ends earliest, and says when the order is ready, or `never`. */
+export const placeOrder = (lines: Timelines, order: number, stretch: number): number => {
+  const range = lines.model.orders[order]
+  if (range === undefined) return never
+  let complete = 0
+  for (let operation = range.first; operation < range.end; operation += 1) {
+    if (
+      lines.model.state[operation] === free &&
+      (lines.crewing[operation] ?? -1) < 0 &&
+      !placeOperation(lines, operation, stretch)
+    ) {
+      return never
+    }
+    const end = lines.end[operation] ?? 0
+    if (end > complete) complete = end
+  }
+  return complete
+}
+
+/** When an order that lies on the lanes is ready. */
+export const completionOf = (lines: Timelines, order: number): number => {
+  const range = lines.model.orders[order]
+  let complete = 0
+  for (let operation = range?.first ?? 0; operation < (range?.end ?? 0); operation += 1) {
+    const end = lines.end[operation] ?? 0
+    if (end > complete) complete = end
+  }
+  return complete
+}
+
+const endOfBegun = (model: Model, operation: number, crewing: number): number => {
+  const axis = model.crewings[crewing]?.axis
+  const start = model.fixedStart[operation] ?? 0
+  const work = model.work[operation] ?? 0
+  const end = axis === undefined ? start + work : finish(axis, start, work)
+  return Math.max(end === never ? start + work : end, model.now, start + 1)
+}
+
+/** Lays down what cannot move any more: work that has begun, and the ends of work that is over. */
+export const placeFixed = (lines: Timelines): void => {
+  const { model } = lines
+  for (let operation = 0; operation < model.work.length; operation += 1) {
+    const state = model.state[operation]
+    if (state === free) continue
+    const start = model.fixedStart[operation] ?? 0
+    if (state === over) {
+      lines.start[operation] = start
+      lines.end[operation] = start
+      continue
+    }
+    const crewing = model.ways[model.waysOf[operation] ?? 0]?.find((one) => isFree(lines, one, start)) ?? -1
+    put(lines, operation, { start, end: endOfBegun(model, operation, crewing), crewing })
+  }
+}
+
+const isFree = (lines: Timelines, crewing: number, at: number): boolean =>
+  lines.model.crewings[crewing]?.stations.every((station) => {
+    const lane = lines.lanes[station]
+    return lane === undefined || spanAfter(lane, at) === lane.count
+  }) ?? false
