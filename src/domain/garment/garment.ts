@@ -45,12 +45,17 @@ export const clothSchema = z.strictObject({
 })
 export type Cloth = z.infer<typeof clothSchema>
 
-/** A fabric of the shop: a cloth with a name; `capTenthsC` is the mill's own limit where its sheet gives one. */
+/**
+ * A fabric of the shop: a cloth with a name; `capTenthsC` is the mill's own limit where its sheet gives one, `careDots` the
+ * dots in the iron of its care label (0: do not iron), `marks` whether a press leaves a shine or a box on it.
+ */
 export const fabricSchema = clothSchema.extend({
   id: idSchema,
   perforated: z.boolean(),
   thin: z.boolean(),
   capTenthsC: z.int().positive().optional(),
+  careDots: z.union([z.literal(0), z.literal(1), z.literal(2), z.literal(3)]).optional(),
+  marks: z.boolean().optional(),
   source: z.string(),
 })
 export type Fabric = z.infer<typeof fabricSchema>

@@ -33,7 +33,9 @@ const common = {
   window: windowSchema,
   /** How often the finished layer may meet the press again, and for how long each time at most. */
   rePress: z.strictObject({ times: z.int().min(0), seconds: z.int().min(0) }),
+  /** Fibres the sheet names as fit, and fibres it expressly refuses; anything else wants a test press. */
   takesFibres: z.array(z.enum(fibres)).min(1),
+  refusesFibres: z.array(z.enum(fibres)).optional(),
   takesFinishes: z.array(z.enum(finishes)).min(1),
   source: sourceSchema,
 }
@@ -45,6 +47,8 @@ export const vinylSchema = z.strictObject({
   peel: z.enum(['hot', 'warm', 'cold']),
   /** The sheet allows a short tack, the carrier off, then the full dwell under a cover sheet. */
   tackPeel: z.boolean(),
+  /** How long a tack may take where the sheet says so; otherwise the shop's own 2-5 s. */
+  tackSeconds: z.strictObject({ least: z.int().positive(), most: z.int().positive() }).optional(),
   cut: z.enum(['mirrored', 'as-read']),
   grain: z.boolean(),
   /** What this vinyl's face takes: other vinyl classes, 'stones'. */

@@ -1,6 +1,8 @@
 import type { Side } from '../garment/place.ts'
 import type { PressureWord } from '../material/material.ts'
 import type { Seconds, TenthsC } from '../units/units.ts'
+import type { PressProblem } from './problems.ts'
+import type { CautionCode, LookForCode, WhyCode } from './step-codes.ts'
 
 /** What is done at the press, one line of the ticket each. */
 export type PressAction =
@@ -35,9 +37,9 @@ export type PressStep = {
   readonly peel: 'hot' | 'warm' | 'cold' | null
   readonly inside: 'pillow' | 'sheet' | 'none'
   readonly cover: 'sheet' | 'carrier' | 'tape' | 'none'
-  readonly lookFor: readonly string[]
-  readonly why: readonly string[]
-  readonly cautions: readonly string[]
+  readonly lookFor: readonly LookForCode[]
+  readonly why: readonly WhyCode[]
+  readonly cautions: readonly CautionCode[]
   readonly machine: string | null
   readonly lines: readonly number[]
 }
@@ -51,10 +53,57 @@ export type Gate = {
   readonly waitMinutes: number
 }
 
-/** One exposure of one layer as it adds up: what it meets, what its record allows, and the margin that is left. */
+/**
+ * One exposure of one layer: the step it meets, and what kind it is. Tack and dwell together finish a layer; whatever comes
+ * after is a re-press. `leftSeconds` is what its record still allows of that kind, `leftTenthsC` the distance to its cap.
+ */
 export type Exposure = {
   readonly layer: string
   readonly step: number
+  readonly kind: 'tack' | 'dwell' | 're-press' | 'inside'
   readonly tenthsC: TenthsC
   readonly seconds: Seconds
+  readonly leftSeconds: number
+  readonly leftTenthsC: number
+}
+
+/** One setting and the room around it: the window is already less the press's swing; `leastBy` and `mostBy` say who limits. */
+export type Heat = {
+  readonly garment: string
+  readonly side: Side
+  readonly places: readonly string[]
+  readonly layers: readonly string[]
+  readonly machine: string
+  readonly tenthsC: TenthsC
+  readonly seconds: Seconds
+  readonly leastTenthsC: number
+  readonly leastBy: string
+  readonly mostTenthsC: number
+  readonly mostBy: string
+  readonly swingTenthsC: number
+}
+
+/** Time at one set-up: per garment, and once for the batch (change of temperature, pillow or platen; first piece). */
+export type SetUpTime = {
+  readonly garment: string
+  readonly side: Side
+  readonly places: readonly string[]
+  readonly lines: readonly number[]
+  readonly machine: string
+  /** Press, temperature, pressure, pillow: set-ups of one family follow each other without a change. */
+  readonly family: string
+  readonly labourSeconds: number
+  readonly machineSeconds: number
+  readonly setUpSeconds: number
+}
+
+/** The whole work at the press for one order. `problems` holds no stop; every garment's seconds are means over its lines. */
+export type PressPlan = {
+  readonly steps: readonly PressStep[]
+  readonly gates: readonly Gate[]
+  readonly problems: readonly PressProblem[]
+  readonly exposures: readonly Exposure[]
+  readonly heats: readonly Heat[]
+  readonly times: readonly SetUpTime[]
+  readonly secondsPerGarment: { readonly labour: number; readonly machine: number }
 }

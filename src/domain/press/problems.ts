@@ -34,8 +34,8 @@ export type PressProblems = {
   'no-setting': Why & Where & { readonly machine: string; readonly leastTenthsC: number; readonly mostTenthsC: number }
   'platen-too-small': Why & Where & { readonly widthMicrometres: number; readonly heightMicrometres: number }
   'auxiliary-missing': Why & Where & { readonly kind: string }
-  /** Finished stones would lie under the load: the press does not thread and there is no pad. */
-  'finished-stones-under-load': Why & Where
+  /** A vinyl that lies on stones is never reached by the platen. */
+  'vinyl-over-stones': Why & Where & { readonly layer: string }
   'asked-over-cap': Why & Where & { readonly askedTenthsC: number; readonly capTenthsC: number; readonly capBy: string }
   'asked-over-margin': Why &
     Where & { readonly askedTenthsC: number; readonly capTenthsC: number; readonly capBy: string; readonly swingTenthsC: number }
