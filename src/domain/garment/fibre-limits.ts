@@ -37,10 +37,26 @@ export const fibreLimits: readonly FibreLimit[] = [
   limit('linen', 2000, { what: 'scorches', mark: 'quoted', source: 'three dots: 200 °C, ISO 3758, 2012 edition (quoted)' }),
   limit('nylon', 2130, { what: 'melts', mark: 'memory', source: 'nylon 6 melts at 213-225 °C (from memory)' }),
   limit('wool', 1500, { what: 'scorches', mark: 'memory', source: 'wool is ironed at two dots, 150 °C (from memory)' }),
-  limit('silk', 1500, { what: 'scorches', mark: 'memory', source: 'silk is ironed at no more than two dots, 150 °C (from memory)' }),
-  limit('acetate', 1400, { what: 'melts', mark: 'memory', source: 'acetate softens and shines when ironed above one dot (from memory)' }),
-  limit('triacetate', 1500, { what: 'melts', mark: 'memory', source: 'triacetate is ironed at no more than two dots (from memory)' }),
-  limit('modacrylic', 1200, { what: 'shrinks', mark: 'memory', source: 'modacrylic shrinks and stiffens from about 120 °C (from memory)' }),
+  limit('silk', 1500, {
+    what: 'scorches',
+    mark: 'memory',
+    source: 'silk is ironed at no more than two dots, 150 °C (from memory)',
+  }),
+  limit('acetate', 1400, {
+    what: 'melts',
+    mark: 'memory',
+    source: 'acetate softens and shines when ironed above one dot (from memory)',
+  }),
+  limit('triacetate', 1500, {
+    what: 'melts',
+    mark: 'memory',
+    source: 'triacetate is ironed at no more than two dots (from memory)',
+  }),
+  limit('modacrylic', 1200, {
+    what: 'shrinks',
+    mark: 'memory',
+    source: 'modacrylic shrinks and stiffens from about 120 °C (from memory)',
+  }),
   limit('vinyon', 650, { what: 'shrinks', mark: 'memory', source: 'vinyon softens from about 65 °C (from memory)' }),
 ]
 

@@ -2,8 +2,22 @@ import * as z from 'zod'
 
 /** Fibre names as they stand on a content label (ISO/TR 11827 and the FTC's generic names, in lower case). */
 export const fibres = [
-  'acetate', 'acrylic', 'cotton', 'elastane', 'linen', 'lyocell', 'modacrylic', 'modal', 'nylon', 'polyester', 'polypropylene',
-  'silk', 'triacetate', 'vinyon', 'viscose', 'wool',
+  'acetate',
+  'acrylic',
+  'cotton',
+  'elastane',
+  'linen',
+  'lyocell',
+  'modacrylic',
+  'modal',
+  'nylon',
+  'polyester',
+  'polypropylene',
+  'silk',
+  'triacetate',
+  'vinyon',
+  'viscose',
+  'wool',
 ] as const
 export const knits = ['mesh', 'interlock', 'jersey', 'tricot', 'woven', 'fleece', 'unknown'] as const
 export const finishes = ['plain', 'repellent', 'unknown'] as const

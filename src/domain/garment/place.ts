@@ -3,8 +3,23 @@ import { features, fits, sizes } from './garment.ts'
 
 /** Left and right are the wearer's. */
 export const placeIds = [
-  'front-number', 'back-number', 'name', 'nape', 'yoke', 'left-chest', 'right-chest', 'full-front', 'below-number', 'left-sleeve',
-  'right-sleeve', 'left-shoulder', 'right-shoulder', 'left-leg', 'right-leg', 'hood', 'other',
+  'front-number',
+  'back-number',
+  'name',
+  'nape',
+  'yoke',
+  'left-chest',
+  'right-chest',
+  'full-front',
+  'below-number',
+  'left-sleeve',
+  'right-sleeve',
+  'left-shoulder',
+  'right-shoulder',
+  'left-leg',
+  'right-leg',
+  'hood',
+  'other',
 ] as const
 export type PlaceId = (typeof placeIds)[number]
 

@@ -2,7 +2,16 @@ import * as z from 'zod'
 import { fibres, finishes, idSchema } from '../garment/garment.ts'
 
 export const vinylClasses = [
-  'standard', 'glitter', 'low-temperature', 'stretch', 'flock', 'puff', 'foil', 'reflective', 'printed', 'blocker',
+  'standard',
+  'glitter',
+  'low-temperature',
+  'stretch',
+  'flock',
+  'puff',
+  'foil',
+  'reflective',
+  'printed',
+  'blocker',
 ] as const
 export type VinylClass = (typeof vinylClasses)[number]
 
@@ -22,8 +31,14 @@ export const windowSchema = z
     seconds: z.strictObject({ least: z.int().positive(), most: z.int().positive(), usual: z.int().positive() }),
     pressure: z.enum(pressureWords),
   })
-  .refine((w) => w.tenthsC.least <= w.tenthsC.usual && w.tenthsC.usual <= w.tenthsC.most, 'the usual temperature lies outside the window')
-  .refine((w) => w.seconds.least <= w.seconds.usual && w.seconds.usual <= w.seconds.most, 'the usual seconds lie outside the window')
+  .refine(
+    (w) => w.tenthsC.least <= w.tenthsC.usual && w.tenthsC.usual <= w.tenthsC.most,
+    'the usual temperature lies outside the window',
+  )
+  .refine(
+    (w) => w.seconds.least <= w.seconds.usual && w.seconds.usual <= w.seconds.most,
+    'the usual seconds lie outside the window',
+  )
 export type HeatWindow = z.infer<typeof windowSchema>
 
 const common = {

@@ -21,31 +21,55 @@ export const failureProblem = (bench: Bench, failed: Failed): PressProblem => {
       const { leastTenthsC, leastBy, mostTenthsC, mostBy } = failure
       const swingTenthsC = machine.swingTenthsC
       const source = `${mostBy.source}; ${swingSource}`
-      return { ...common, code: failure.code, facts: { ...base, source, leastTenthsC, leastBy, mostTenthsC, mostBy: mostBy.by, swingTenthsC } }
+      return {
+        ...common,
+        code: failure.code,
+        facts: { ...base, source, leastTenthsC, leastBy, mostTenthsC, mostBy: mostBy.by, swingTenthsC },
+      }
     }
     case 'no-setting': {
       const { leastTenthsC, mostTenthsC } = failure
-      return { ...common, code: failure.code, facts: { ...base, source: 'steps of the thermostat', machine: machine.id, leastTenthsC, mostTenthsC } }
+      return {
+        ...common,
+        code: failure.code,
+        facts: { ...base, source: 'steps of the thermostat', machine: machine.id, leastTenthsC, mostTenthsC },
+      }
     }
     case 'asked-over-cap': {
       const { askedTenthsC, cap } = failure
-      return { ...common, code: failure.code, facts: { ...base, source: cap.source, askedTenthsC, capTenthsC: cap.tenthsC, capBy: cap.by } }
+      return {
+        ...common,
+        code: failure.code,
+        facts: { ...base, source: cap.source, askedTenthsC, capTenthsC: cap.tenthsC, capBy: cap.by },
+      }
     }
     case 'no-common-time': {
       const { leastSeconds, leastBy, mostSeconds, mostBy } = failure
-      return { ...common, code: failure.code, facts: { ...base, source: recordSource, leastSeconds, leastBy, mostSeconds, mostBy } }
+      return {
+        ...common,
+        code: failure.code,
+        facts: { ...base, source: recordSource, leastSeconds, leastBy, mostSeconds, mostBy },
+      }
     }
     case 're-press-not-allowed': {
       const { layer, times, seconds } = failure
       const { rePress, id } = layer.material
       const allowed = { allowedTimes: rePress.times, allowedSeconds: rePress.seconds }
-      return { ...common, code: failure.code, facts: { ...base, source: recordSource, layer: layer.id, material: id, times, seconds, ...allowed } }
+      return {
+        ...common,
+        code: failure.code,
+        facts: { ...base, source: recordSource, layer: layer.id, material: id, times, seconds, ...allowed },
+      }
     }
     case 'auxiliary-missing':
       return { ...common, code: failure.code, facts: { ...base, source: "the shop's auxiliaries", kind: failure.kind } }
     case 'platen-too-small':
       return { ...common, code: failure.code, facts: { ...base, source: "the presses' platens", ...spanOf(places) } }
     case 'vinyl-over-stones':
-      return { ...common, code: failure.code, facts: { ...base, source: 'common practice: vinyl before stones', layer: failure.layer } }
+      return {
+        ...common,
+        code: failure.code,
+        facts: { ...base, source: 'common practice: vinyl before stones', layer: failure.layer },
+      }
   }
 }

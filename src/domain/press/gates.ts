@@ -14,8 +14,9 @@ const gate = (garment: JobGarment, code: Gate['code'], rest: Partial<Gate>): Gat
   ...rest,
 })
 
-const materialsOf = (garment: JobGarment): readonly Material[] =>
-  [...new Map(garment.places.flatMap((place) => place.layers).map(({ material }) => [material.id, material])).values()]
+const materialsOf = (garment: JobGarment): readonly Material[] => [
+  ...new Map(garment.places.flatMap((place) => place.layers).map(({ material }) => [material.id, material])).values(),
+]
 
 /** Heat that a garment meets, the swing on top; null when it is not pressed. */
 const hottest = (garment: JobGarment, heats: readonly Heat[]): number | null => {
@@ -54,7 +55,8 @@ const certificates = (garment: JobGarment): readonly Gate[] => {
 
 const gatesFor = (bench: Bench, garment: JobGarment, heats: readonly Heat[]): readonly Gate[] => {
   const gates: Gate[] = [gate(garment, 'count-in', { blocks: 'cutting' })]
-  if (garment.cloth.finish === 'unknown' || repellenceSuspected(garment.cloth) !== null) gates.push(gate(garment, 'water-drops', {}))
+  if (garment.cloth.finish === 'unknown' || repellenceSuspected(garment.cloth) !== null)
+    gates.push(gate(garment, 'water-drops', {}))
   if (wantsTestPress(garment, heats)) gates.push(gate(garment, 'test-press', {}))
   if (bleeds(garment, heats)) gates.push(gate(garment, 'bleed-test', { waitMinutes: bench.settings.bleedWaitMinutes }))
   return [...gates, ...certificates(garment), gate(garment, 'first-piece', { blocks: 'run' })]

@@ -31,10 +31,22 @@ export type GroupHeat = {
 
 /** Why a set-up cannot be pressed as it stands. */
 export type HeatFailure =
-  | { readonly code: 'no-common-heat'; readonly leastTenthsC: number; readonly leastBy: string; readonly mostTenthsC: number; readonly mostBy: Cap }
+  | {
+      readonly code: 'no-common-heat'
+      readonly leastTenthsC: number
+      readonly leastBy: string
+      readonly mostTenthsC: number
+      readonly mostBy: Cap
+    }
   | { readonly code: 'no-setting'; readonly leastTenthsC: number; readonly mostTenthsC: number }
   | { readonly code: 'asked-over-cap'; readonly askedTenthsC: number; readonly cap: Cap }
-  | { readonly code: 'no-common-time'; readonly leastSeconds: number; readonly leastBy: string; readonly mostSeconds: number; readonly mostBy: string }
+  | {
+      readonly code: 'no-common-time'
+      readonly leastSeconds: number
+      readonly leastBy: string
+      readonly mostSeconds: number
+      readonly mostBy: string
+    }
   | {
       readonly code: 're-press-not-allowed'
       readonly layer: JobLayer
@@ -47,8 +59,10 @@ export type Solved<T> = { readonly ok: true; readonly value: T } | { readonly ok
 
 const failed = (failure: HeatFailure): { readonly ok: false; readonly failure: HeatFailure } => ({ ok: false, failure })
 
-const bounds = <T extends { readonly value: number; readonly by: string }>(all: readonly T[], better: (a: number, b: number) => boolean) =>
-  all.reduce<T | null>((best, one) => (best === null || better(one.value, best.value) ? one : best), null)
+const bounds = <T extends { readonly value: number; readonly by: string }>(
+  all: readonly T[],
+  better: (a: number, b: number) => boolean,
+) => all.reduce<T | null>((best, one) => (best === null || better(one.value, best.value) ? one : best), null)
 
 const least = <T extends { readonly value: number; readonly by: string }>(all: readonly T[]) => bounds(all, (a, b) => a < b)
 const greatest = <T extends { readonly value: number; readonly by: string }>(all: readonly T[]) => bounds(all, (a, b) => a > b)
@@ -80,7 +94,9 @@ const roomFor = (context: HeatContext, under: Under): Solved<Room> => {
   if (!caps.ok) return caps
   const { machine } = context
   const cap = lowest(caps.value)
-  const floor = greatest(under.group.members.map((layer) => ({ value: layer.material.window.tenthsC.least, by: layer.material.id })))
+  const floor = greatest(
+    under.group.members.map((layer) => ({ value: layer.material.window.tenthsC.least, by: layer.material.id })),
+  )
   if (cap === null || floor === null) throw new Error('a group without layers')
   const top = Math.min(cap.tenthsC - machine.swingTenthsC, machineMost(machine))
   const mostBy = top < cap.tenthsC - machine.swingTenthsC ? { ...cap, by: machine.id, tenthsC: machineMost(machine) } : cap
@@ -127,7 +143,9 @@ type Times = { readonly tackSeconds: number; readonly seconds: number }
 const dwellWith = (under: Under, tack: number): Solved<Times> => {
   const { members } = under.group
   const spent = (layer: JobLayer): number => tack * tacksBefore(under.group, layer)
-  const floor = greatest(members.map((layer) => ({ value: Math.max(1, layer.material.window.seconds.least - spent(layer)), by: layer.material.id })))
+  const floor = greatest(
+    members.map((layer) => ({ value: Math.max(1, layer.material.window.seconds.least - spent(layer)), by: layer.material.id })),
+  )
   const roofs = [
     ...members.map((layer) => ({ value: layer.material.window.seconds.most - spent(layer), by: layer.material.id })),
     ...under.finished
@@ -137,7 +155,13 @@ const dwellWith = (under: Under, tack: number): Solved<Times> => {
   const roof = least(roofs)
   if (floor === null || roof === null) throw new Error('a group without layers')
   if (floor.value > roof.value) {
-    return failed({ code: 'no-common-time', leastSeconds: floor.value, leastBy: floor.by, mostSeconds: roof.value, mostBy: roof.by })
+    return failed({
+      code: 'no-common-time',
+      leastSeconds: floor.value,
+      leastBy: floor.by,
+      mostSeconds: roof.value,
+      mostBy: roof.by,
+    })
   }
   const asked = Math.max(...members.map((layer) => layer.material.window.seconds.usual))
   return { ok: true, value: { tackSeconds: tack, seconds: Math.min(Math.max(asked, floor.value), roof.value) } }
@@ -157,7 +181,9 @@ const tackChoices = (context: HeatContext, under: Under): readonly number[] => {
 const timesFor = (context: HeatContext, under: Under): Solved<Times> => {
   if (under.group.rungs.length === 1) return dwellWith(under, 0)
   const tries = tackChoices(context, under).map((tack) => dwellWith(under, tack))
-  const allowed = tries.filter((one) => !one.ok || under.finished.every((layer) => layer.material.rePress.seconds >= one.value.tackSeconds))
+  const allowed = tries.filter(
+    (one) => !one.ok || under.finished.every((layer) => layer.material.rePress.seconds >= one.value.tackSeconds),
+  )
   return allowed.find((one) => one.ok) ?? allowed[0] ?? dwellWith(under, context.settings.tackSeconds.usual)
 }
 

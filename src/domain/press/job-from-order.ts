@@ -71,7 +71,12 @@ const placeOf = (source: Source, garment: string, decoration: string): JobPlace 
   if (first === undefined) return null
   const extents = source.extents.filter((extent) => extent.decoration === decoration)
   const stack = layers.get(decoration) ?? []
-  const tops = here.map((one) => topOf(one, applications.filter((mate) => mate.line === one.line)))
+  const tops = here.map((one) =>
+    topOf(
+      one,
+      applications.filter((mate) => mate.line === one.line),
+    ),
+  )
   return {
     decoration,
     at: first.at,
@@ -84,7 +89,9 @@ const placeOf = (source: Source, garment: string, decoration: string): JobPlace 
     ),
     topMicrometres: tops.includes(null) ? null : greatest(tops.flatMap((top) => top ?? [])),
     widthMicrometres: greatest(extents.map((extent) => extent.widthMicrometres)),
-    heightMicrometres: greatest(extents.length > 0 ? extents.map((extent) => extent.heightMicrometres) : here.map((one) => one.height)),
+    heightMicrometres: greatest(
+      extents.length > 0 ? extents.map((extent) => extent.heightMicrometres) : here.map((one) => one.height),
+    ),
     askedTenthsC: null,
   }
 }
@@ -94,12 +101,13 @@ const garmentOf = (source: Source, garment: ResolvedGarment): JobGarment => {
   const decorations = new Set(applications.filter((one) => one.garment === garment.id).map((one) => one.decoration.id))
   return {
     id: garment.id,
-    at: pointer('garments', order.garments.findIndex((one) => one.id === garment.id)),
+    at: pointer(
+      'garments',
+      order.garments.findIndex((one) => one.id === garment.id),
+    ),
     cloth: clothOf(garment),
     features: garment.features,
-    lines: order.roster
-      .filter((row) => row.garment === garment.id)
-      .map(({ line, quantity, age }) => ({ line, quantity, age })),
+    lines: order.roster.filter((row) => row.garment === garment.id).map(({ line, quantity, age }) => ({ line, quantity, age })),
     places: [...decorations].flatMap((decoration) => placeOf(source, garment.id, decoration) ?? []),
   }
 }

@@ -9,9 +9,7 @@ export type Cap = { readonly by: string; readonly tenthsC: number; readonly sour
 /** Hard limits of the cloth: fibres by what was read, and the mill's own figure. */
 export const clothCaps = (cloth: ClothFacts): readonly Cap[] => {
   const mill: readonly Cap[] =
-    cloth.capTenthsC === null
-      ? []
-      : [{ by: 'fabric', tenthsC: cloth.capTenthsC, source: "the fabric's own record", fibre: true }]
+    cloth.capTenthsC === null ? [] : [{ by: 'fabric', tenthsC: cloth.capTenthsC, source: "the fabric's own record", fibre: true }]
   if (cloth.fibres === 'unknown') return mill
   const shares = cloth.fibres
   const fibres = fibreLimits

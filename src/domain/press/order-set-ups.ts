@@ -62,7 +62,10 @@ const exact = (chains: readonly (readonly SetUp[])[]): readonly SetUp[] => {
       const change = done === undefined ? 0 : changeBetween(done, head)
       return { minutes: rest.minutes + change, order: [head, ...rest.order] }
     })
-    const best = courses.reduce<Course | null>((least, one) => (least === null || one.minutes < least.minutes ? one : least), null)
+    const best = courses.reduce<Course | null>(
+      (least, one) => (least === null || one.minutes < least.minutes ? one : least),
+      null,
+    )
     const course = best ?? { minutes: 0, order: [] }
     known.set(key, course)
     return course

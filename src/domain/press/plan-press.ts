@@ -23,7 +23,9 @@ const meltProblems = (garment: JobGarment): readonly PressProblem[] => {
   if (melting === null || garment.places.length === 0) return []
   const { limit, percent } = melting
   const facts = { garment: garment.id, fibre: limit.fibre, percent, fromTenthsC: limit.capTenthsC, source: limit.source }
-  return [{ code: 'fibre-melts', at: `${garment.at}/fibres`, severity: 'stop', facts: { ...facts, ways: [way('another-garment')] } }]
+  return [
+    { code: 'fibre-melts', at: `${garment.at}/fibres`, severity: 'stop', facts: { ...facts, ways: [way('another-garment')] } },
+  ]
 }
 
 type Chains = { readonly setUps: readonly (readonly SetUp[])[]; readonly failed: readonly Failed[] }
@@ -48,7 +50,12 @@ const chooseMachines = (bench: Bench, garments: readonly JobGarment[]): Chains =
   return { setUps: singly.flatMap((one) => one.setUps), failed: singly.flatMap((one) => one.failed) }
 }
 
-type Placed = { readonly setUp: SetUp; readonly inside: InsidePress; readonly drafts: readonly Draft[]; readonly before: SetUp | undefined }
+type Placed = {
+  readonly setUp: SetUp
+  readonly inside: InsidePress
+  readonly drafts: readonly Draft[]
+  readonly before: SetUp | undefined
+}
 
 const sequenceOf = (bench: Bench, setUps: readonly SetUp[]): readonly Placed[] =>
   setUps.map((setUp, index) => {
@@ -123,7 +130,13 @@ const piecesOn = (garments: readonly JobGarment[], lines: readonly number[]): nu
     .reduce((sum, line) => sum + line.quantity, 0)
 
 const perGarment = (garments: readonly JobGarment[], times: readonly SetUpTime[]): PressPlan['secondsPerGarment'] => {
-  const pieces = Math.max(1, piecesOn(garments, garments.flatMap((garment) => garment.lines.map((line) => line.line))))
+  const pieces = Math.max(
+    1,
+    piecesOn(
+      garments,
+      garments.flatMap((garment) => garment.lines.map((line) => line.line)),
+    ),
+  )
   const sum = (of: (time: SetUpTime) => number): number =>
     Math.round(times.reduce((total, time) => total + of(time) * piecesOn(garments, time.lines), 0) / pieces)
   return { labour: sum((time) => time.labourSeconds), machine: sum((time) => time.machineSeconds) }

@@ -8,7 +8,12 @@ type Where = { readonly garment: string; readonly places: readonly string[] }
 /** What the planning of a press sequence can find. Temperatures in tenths of °C, times in seconds. */
 export type PressProblems = {
   /** A fibre that no transfer temperature leaves whole. */
-  'fibre-melts': Why & { readonly garment: string; readonly fibre: string; readonly percent: number; readonly fromTenthsC: number }
+  'fibre-melts': Why & {
+    readonly garment: string
+    readonly fibre: string
+    readonly percent: number
+    readonly fromTenthsC: number
+  }
   /** The layers' windows and the cloth's limits, less the swing, have no temperature in common. */
   'no-common-heat': Why &
     Where & {
@@ -19,7 +24,8 @@ export type PressProblems = {
       readonly swingTenthsC: number
     }
   /** What is asked for least is longer than what is permitted in all. */
-  'no-common-time': Why & Where & { readonly leastSeconds: number; readonly leastBy: string; readonly mostSeconds: number; readonly mostBy: string }
+  'no-common-time': Why &
+    Where & { readonly leastSeconds: number; readonly leastBy: string; readonly mostSeconds: number; readonly mostBy: string }
   /** A finished layer would meet the press again more often, or for longer, than its record allows. */
   're-press-not-allowed': Why &
     Where & {
@@ -50,9 +56,16 @@ export type PressProblems = {
       readonly swingTenthsC: number
     }
   /** A limit known from memory only is passed: test first. */
-  'fibre-may-suffer': Why & Where & { readonly fibre: string; readonly percent: number; readonly fromTenthsC: number; readonly setTenthsC: number }
+  'fibre-may-suffer': Why &
+    Where & { readonly fibre: string; readonly percent: number; readonly fromTenthsC: number; readonly setTenthsC: number }
   /** The cold side of the swing falls below what a layer asks for least. */
-  'thin-low-margin': Why & Where & { readonly setTenthsC: number; readonly leastTenthsC: number; readonly leastBy: string; readonly swingTenthsC: number }
+  'thin-low-margin': Why &
+    Where & {
+      readonly setTenthsC: number
+      readonly leastTenthsC: number
+      readonly leastBy: string
+      readonly swingTenthsC: number
+    }
   /** Layers are finished in more than one full press. */
   'separate-presses': Why & Where & { readonly presses: number }
   'pressure-differs': Why & Where & { readonly words: readonly string[]; readonly taken: string }

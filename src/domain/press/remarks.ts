@@ -17,9 +17,18 @@ const pointerOf = (setUp: SetUp): string => setUp.places[0]?.at ?? setUp.garment
 const onMargins = (setUp: SetUp): readonly PressProblem[] =>
   setUp.heats.flatMap((heat): readonly PressProblem[] => {
     const { swingTenthsC } = setUp.machine
-    const facts = { ...where(setUp), capTenthsC: heat.cap.tenthsC, capBy: heat.cap.by, swingTenthsC, source: heat.cap.source, ways: [] }
+    const facts = {
+      ...where(setUp),
+      capTenthsC: heat.cap.tenthsC,
+      capBy: heat.cap.by,
+      swingTenthsC,
+      source: heat.cap.source,
+      ways: [],
+    }
     if (heat.overMargin) {
-      return [{ code: 'asked-over-margin', at: pointerOf(setUp), severity: 'caution', facts: { ...facts, askedTenthsC: heat.tenthsC } }]
+      return [
+        { code: 'asked-over-margin', at: pointerOf(setUp), severity: 'caution', facts: { ...facts, askedTenthsC: heat.tenthsC } },
+      ]
     }
     const usuals = heat.group.members.map((layer) => ({ id: layer.material.id, usual: layer.material.window.tenthsC.usual }))
     const lowest = usuals.reduce((least, one) => (one.usual < least.usual ? one : least))

@@ -47,7 +47,5 @@ export const groupings = (rungs: readonly Rung[]): readonly (readonly Group[])[]
   const must = rungs.flatMap((rung, index) => (index === last || !mayTack(rung) ? [index] : []))
   const free = rungs.flatMap((rung, index) => (index !== last && mayTack(rung) ? [index] : []))
   const choices = Array.from({ length: 2 ** free.length }, (_, mask) => free.filter((_free, bit) => (mask >> bit) % 2 === 1))
-  return choices
-    .toSorted((a, b) => a.length - b.length)
-    .map((chosen) => groupsFrom(rungs, new Set([...must, ...chosen])))
+  return choices.toSorted((a, b) => a.length - b.length).map((chosen) => groupsFrom(rungs, new Set([...must, ...chosen])))
 }

@@ -62,7 +62,14 @@ const laying = (turn: Turn, rung: Rung): readonly Draft[] =>
     const looks: LookForCode[] = ['centred-and-height', ...(above ? (['ticks-meet'] as const) : [])]
     const cautions: CautionCode[] = crossesZip(turn.setUp.garment, place) ? ['zip-in-two-halves'] : []
     if (!rung.stones) {
-      return step(turn, [place], { action: 'place', layers: ids(layers), cover: 'carrier', lookFor: looks, why: ['flat-layers-first'], cautions })
+      return step(turn, [place], {
+        action: 'place',
+        layers: ids(layers),
+        cover: 'carrier',
+        lookFor: looks,
+        why: ['flat-layers-first'],
+        cautions,
+      })
     }
     return step(turn, [place], {
       action: 'place',
@@ -157,7 +164,15 @@ const fromInside = (turn: Turn): readonly Draft[] => {
 
 /** The steps of one set-up for all its lines, from turning the garment to looking at the work. */
 export const stepsOf = (turn: Turn): readonly Draft[] => [
-  ...(turn.turned ? [step(turn, turn.setUp.places, { action: 'turn', why: ['finish-one-side'], cautions: turn.stonesBelow ? ['do-not-bend-stones'] : [] })] : []),
+  ...(turn.turned
+    ? [
+        step(turn, turn.setUp.places, {
+          action: 'turn',
+          why: ['finish-one-side'],
+          cautions: turn.stonesBelow ? ['do-not-bend-stones'] : [],
+        }),
+      ]
+    : []),
   ...preparing(turn),
   ...turn.setUp.heats.flatMap((heat) => pressing(turn, heat)),
   inspecting(turn),

@@ -132,7 +132,10 @@ export const setUpsOf = (bench: Bench, garment: JobGarment, machine: Machine): T
   const trial = { garment, bench, machine }
   const done: SetUp[] = []
   for (const zone of zonesInOrder(garment, machine)) {
-    const setUps = inZone(trial, garment.places.filter((place) => zoneOf(place) === zone))
+    const setUps = inZone(
+      trial,
+      garment.places.filter((place) => zoneOf(place) === zone),
+    )
     if (!setUps.ok) return setUps
     for (const setUp of setUps.value) {
       const failure = isThreaded(machine, setUp.zone) ? null : otherSideSuffers(done, setUp)

@@ -56,4 +56,3 @@ export const atPress = (turn: Turn, pressed: Pressed) => {
   const pressure = pressureOn(machine, joinedPressure(pressed.layers))
   return { tenthsC: pressed.tenthsC, seconds: pressed.seconds, pressure, machine: machine.id }
 }
-

@@ -59,4 +59,3 @@ export const liftingStones = (turn: Turn, layers: readonly JobLayer[]): readonly
 
 export const slowest = (layers: readonly JobLayer[]): Draft['peel'] =>
   layers.map((layer) => layer.material.peel).toSorted((a, b) => softness[b] - softness[a])[0] ?? null
-

@@ -41,4 +41,8 @@ export const wayCodes = [
 ] as const
 export type WayCode = (typeof wayCodes)[number]
 
-export const way = (code: WayCode, subject: string | null = null, inStock: number | null = null): Way => ({ way: code, subject, inStock })
+export const way = (code: WayCode, subject: string | null = null, inStock: number | null = null): Way => ({
+  way: code,
+  subject,
+  inStock,
+})

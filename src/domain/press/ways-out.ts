@@ -57,7 +57,12 @@ const otherVinyls = (bench: Bench, failed: Failed): readonly Way[] => {
       return shelf
         .filter((vinyl) => vinyl.id !== id && vinyl.colour === colour && takesCloth(failed.garment.cloth, vinyl))
         .filter((vinyl) => fitsStack(place, index, vinyl))
-        .filter((vinyl) => isPressable(bench, withPlaces(failed, (one) => (one === place ? swap(one, index, vinyl) : one))))
+        .filter((vinyl) =>
+          isPressable(
+            bench,
+            withPlaces(failed, (one) => (one === place ? swap(one, index, vinyl) : one)),
+          ),
+        )
         .map((vinyl) => way('another-class', vinyl.id, bench.shelf.stock[vinyl.id] ?? 0))
     }),
   )

@@ -30,7 +30,8 @@ const standsUp: readonly Feature[] = ['full-zip', 'half-zip', 'pocket', 'collar'
 export const obstaclesNear = (garment: JobGarment, place: JobPlace): readonly Feature[] =>
   place.near.filter((feature) => standsUp.includes(feature) && garment.features.includes(feature))
 
-export const hasStrings = (garment: JobGarment): boolean => garment.features.includes('hood') || garment.features.includes('strings')
+export const hasStrings = (garment: JobGarment): boolean =>
+  garment.features.includes('hood') || garment.features.includes('strings')
 
 const centredOnFront: readonly PlaceId[] = ['front-number', 'full-front', 'below-number']
 
@@ -42,7 +43,9 @@ export const crossesZip = (garment: JobGarment, place: JobPlace): boolean =>
 const usualGapMicrometres = 25_400
 
 /** Width and height of several places together, as far as they are laid out. */
-export const spanOf = (places: readonly JobPlace[]): { readonly widthMicrometres: number; readonly heightMicrometres: number } => {
+export const spanOf = (
+  places: readonly JobPlace[],
+): { readonly widthMicrometres: number; readonly heightMicrometres: number } => {
   const heights = places.map((place) => place.heightMicrometres ?? 0)
   const tops = places.map((place) => place.topMicrometres)
   const known = tops.every((top) => top !== null)

@@ -10,11 +10,21 @@ type Size = { readonly place: string; readonly text: string; readonly hasMicrome
 export type RuleProblems = {
   'fibre-unknown': Why & { readonly garment: string }
   /** The maker's sheet does not name this fibre. */
-  'fibre-not-on-sheet': Why & { readonly garment: string; readonly material: string; readonly fibre: string; readonly percent: number }
+  'fibre-not-on-sheet': Why & {
+    readonly garment: string
+    readonly material: string
+    readonly fibre: string
+    readonly percent: number
+  }
   /** The maker's sheet says no to this fibre. */
   'fibre-refused': Why & { readonly garment: string; readonly material: string; readonly fibre: string; readonly percent: number }
   'care-label-unread': Why & { readonly garment: string }
-  'over-care-label': Why & { readonly garment: string; readonly dots: number; readonly ironTenthsC: number; readonly setTenthsC: number }
+  'over-care-label': Why & {
+    readonly garment: string
+    readonly dots: number
+    readonly ironTenthsC: number
+    readonly setTenthsC: number
+  }
   'finish-unknown': Why & { readonly garment: string }
   'finish-repels': Why & { readonly garment: string; readonly material: string }
   'finish-needs-test': Why & { readonly garment: string; readonly material: string }
@@ -22,8 +32,14 @@ export type RuleProblems = {
   'drops-doubtful': Why & { readonly garment: string; readonly seconds: number }
   /** Cloth that often repels though nobody said so: nylon, red jerseys. */
   'repellence-suspected': Why & { readonly garment: string; readonly because: string }
-  'bleed-risk': Why &
-    { readonly garment: string; readonly dye: string; readonly colour: string; readonly material: string; readonly fromTenthsC: number; readonly setTenthsC: number }
+  'bleed-risk': Why & {
+    readonly garment: string
+    readonly dye: string
+    readonly colour: string
+    readonly material: string
+    readonly fromTenthsC: number
+    readonly setTenthsC: number
+  }
   'stretch-needs-stretch': Why & { readonly garment: string; readonly material: string; readonly percent: number }
   'solid-stones-on-stretch': Why & { readonly garment: string; readonly decoration: string; readonly percent: number }
   'perforated-cloth': Why & { readonly garment: string }
@@ -41,8 +57,14 @@ export type RuleProblems = {
   'ornaments-clause': Why & Book & { readonly decoration: string; readonly text: string }
   'body-not-solid': Why & Book & { readonly decoration: string; readonly because: string }
   'own-colour-number': Why & { readonly garment: string; readonly decoration: string; readonly colour: string }
-  'failing-pair': Why & Book & { readonly garment: string; readonly decoration: string; readonly jersey: string; readonly number: string }
-  'low-contrast': Why & { readonly garment: string; readonly decoration: string; readonly ratioTimes100: number; readonly leastTimes100: number }
+  'failing-pair': Why &
+    Book & { readonly garment: string; readonly decoration: string; readonly jersey: string; readonly number: string }
+  'low-contrast': Why & {
+    readonly garment: string
+    readonly decoration: string
+    readonly ratioTimes100: number
+    readonly leastTimes100: number
+  }
   'illegal-number': Why & Book & { readonly line: number; readonly number: string; readonly nearest: readonly string[] }
   'number-twice': Why & Book & { readonly number: string; readonly lines: readonly number[] }
   'numbers-clash': Why & Book & { readonly numbers: readonly string[]; readonly lines: readonly number[] }
@@ -59,8 +81,19 @@ export type RuleProblems = {
   'old-edition': Why & Book & { readonly years: number }
   'ask-your-league': Why & Book
   'goalkeeper-number': Why & Book & { readonly line: number; readonly number: string }
-  'wider-than-free': Why & { readonly decoration: string; readonly text: string; readonly widthMicrometres: number; readonly freeWidthMicrometres: number }
+  'wider-than-free': Why & {
+    readonly decoration: string
+    readonly text: string
+    readonly widthMicrometres: number
+    readonly freeWidthMicrometres: number
+  }
   'places-collide': Why & { readonly first: string; readonly second: string; readonly overlapMicrometres: number }
-  'implausible-record': Why & { readonly material: string; readonly field: string; readonly value: number; readonly least: number; readonly most: number }
+  'implausible-record': Why & {
+    readonly material: string
+    readonly field: string
+    readonly value: number
+    readonly least: number
+    readonly most: number
+  }
 }
 export type RuleProblem = ProblemOf<RuleProblems>
