@@ -26,18 +26,11 @@ export const isMirrored = (region: Region, axis: number, most: number): boolean 
   )
 }
 
-/** The left half and its mirror image as one region. */
-export const symmetric = (region: Region, axis: number): Region => {
-  const { left, bottom, top } = regionBox(region)
-  const half: Polygon = [
-    { x: left - 10, y: bottom - 10 },
-    { x: axis, y: bottom - 10 },
-    { x: axis, y: top + 10 },
-    { x: left - 10, y: top + 10 },
-  ]
-  const kept = common(region, [half])
-  return united([...kept, ...mirrorRegion(axis, kept)])
-}
+/** The region and its mirror image together: rows around it keep their room from either. */
+export const mirroredOutside = (region: Region, axis: number): Region => united([...region, ...mirrorRegion(axis, region)])
+
+/** What the region and its mirror image share: stones inside it keep their room from the edge of either. */
+export const mirroredInside = (region: Region, axis: number): Region => common(region, mirrorRegion(axis, region))
 
 const crossing = (axis: number, from: Point, to: Point): Point => ({
   x: axis,

@@ -1,6 +1,5 @@
 import { boxGap, boxOf, cyclic, type Point } from './point.ts'
-import type { Polygon, Region } from './region.ts'
-import { isInside } from './region.ts'
+import { common, type Polygon, type Region, regionBox } from './region.ts'
 
 /** From a point to the stretch between two points. */
 export const toStretch = (point: Point, from: Point, to: Point): number => {
@@ -54,8 +53,5 @@ export const regionGap = (one: Region, two: Region, most: number): number => {
       least = Math.min(least, verticesTo(polygon, other, least), verticesTo(other, polygon, least))
     }
   }
-  const overlap =
-    one.some((polygon) => polygon[0] !== undefined && isInside(two, polygon[0])) ||
-    two.some((polygon) => polygon[0] !== undefined && isInside(one, polygon[0]))
-  return overlap ? 0 : least
+  return least > 0 && boxGap(regionBox(one), regionBox(two)) === 0 && common(one, two).length > 0 ? 0 : least
 }

@@ -80,3 +80,6 @@ export const chordStep = (ring: Ring, from: number, chord: number, limit: number
   }
   return Infinity
 }
+
+/** An open line as a ring that goes out and comes back the same way; the line's far end lies at half its length. */
+export const thereAndBack = (line: readonly Point[]): Ring => ringOf([...line, ...line.slice(1, -1).reverse()])

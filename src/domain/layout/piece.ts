@@ -1,72 +1,92 @@
-import { axisOf, isMirrored, mirrorPoint, symmetric } from '../geometry/mirror.ts'
+import { centreLines } from '../geometry/centre-line.ts'
+import { axisOf, isMirrored, mirroredInside, mirroredOutside, mirrorPoint } from '../geometry/mirror.ts'
 import { boxOf, type Point } from '../geometry/point.ts'
-import { type Polygon, type Region, regionBox } from '../geometry/region.ts'
-import type { Ring } from '../geometry/ring.ts'
+import { offset, perimeter, type Region, regionArea } from '../geometry/region.ts'
 import { micrometres } from '../units/units.ts'
 import { evidenceOf, type Laid } from './evidence.ts'
+import { hexFill } from './hex.ts'
+import { drawLines, drawRows, emptyDrawing, type Ways } from './lay-rows.ts'
 import type { PieceStones, StoneSetting, StoneStyle } from './layout.ts'
-import { isStub, mirroredRingStones, type RingStones, ringStones } from './ring-stones.ts'
-import { outlineRows, pitchOf, type Row } from './rows.ts'
-import { type Placed, settle } from './settle.ts'
+import { innerCentres, innerRows, outlineRows, pitchOf, type Row, separate, slackOf } from './rows.ts'
+import { settle } from './settle.ts'
 
 /** Letters whose mirror image lies within a tenth of a pitch are laid out on one half and mirrored. */
 const MIRROR = 0.1
 /** Stones are rounded to whole micrometres after this much more than the pitch was kept. */
 const ROUNDING = 6
+/** Strokes wider than this many pitches look best with one row along the edge and a hexagonal core. */
+const WIDE = 6
+/** Rows enough to fill any stroke that is not wide. */
+const FULL = 12
 
-type Ways = { readonly pitch: number; readonly axis: number | undefined }
-
-const layRing = (polygon: Polygon, { pitch, axis }: Ways): RingStones | undefined | 'twin' => {
-  if (axis === undefined) return ringStones(polygon, pitch)
-  const { left, right } = regionBox([polygon])
-  if (left > axis) return 'twin'
-  if (right < axis) return ringStones(polygon, pitch)
-  return mirroredRingStones(polygon, pitch, axis)
+export type PiecePlan = {
+  readonly text: string
+  readonly setting: StoneSetting
+  readonly style: StoneStyle
+  readonly under: 'vinyl' | 'cloth'
 }
 
-const layRows = (rows: readonly Row[], ways: Ways): Laid | undefined => {
-  const rings: Ring[] = []
-  const corners: Point[] = []
-  const placed: Placed[] = []
-  let dropped = 0
-  for (const [row, { rings: polygons }] of rows.entries()) {
-    for (const polygon of polygons) {
-      if (isStub(polygon, ways.pitch)) {
-        dropped += 1
-        continue
-      }
-      const laid = layRing(polygon, ways)
-      if (laid === undefined) return undefined
-      if (laid === 'twin') continue
-      placed.push(...laid.stones.map((stone) => ({ ...stone, row, ring: rings.length })))
-      rings.push(laid.ring)
-      corners.push(...laid.corners)
-    }
+/** What is to be laid: rows, an area to fill, lines to follow. */
+type Work = { readonly rows: readonly Row[]; readonly core: Region; readonly stroke: Region; readonly area: Region }
+
+const strokeWidth = (letters: Region): number =>
+  (2 * regionArea(letters)) / letters.reduce((sum, polygon) => sum + perimeter(polygon), 0)
+
+const solidWork = (letters: Region, plan: PiecePlan): Work => {
+  const pitch = pitchOf(plan.setting)
+  const area = innerCentres(letters, plan.setting, plan.under)
+  if (strokeWidth(letters) <= WIDE * pitch) return { rows: innerRows(area, pitch, FULL), core: [], stroke: [], area }
+  const rows = innerRows(area, pitch, 1)
+  const core = offset(
+    rows.flatMap(({ rings }) => rings),
+    -pitch - slackOf(pitch),
+  )
+  return { rows, core, stroke: [], area }
+}
+
+const workFor = (letters: Region, plan: PiecePlan): Work => {
+  const { style, setting, under } = plan
+  if (style.style === 'outline') return { rows: outlineRows(letters, style, setting), core: [], stroke: [], area: [] }
+  if (style.style === 'single-line') return { rows: [], core: [], stroke: letters, area: [] }
+  if (style.style === 'solid') return solidWork(letters, plan)
+  const rows = innerRows(innerCentres(letters, setting, under), pitchOf(setting), style.rows)
+  return { rows, core: [], stroke: [], area: [] }
+}
+
+const layWork = (work: Work, ways: Ways): Laid | undefined => {
+  const drawn = emptyDrawing()
+  if (!drawRows(drawn, work.rows, ways)) return undefined
+  for (const stroke of separate(work.stroke)) drawLines(drawn, centreLines(stroke, ways.pitch / 6, ways.pitch * 1.5), ways, 0)
+  const core = hexFill(work.core, ways.pitch, ways.axis).filter(({ x }) => ways.axis === undefined || x <= ways.axis + 0.5)
+  drawn.placed.push(...core.map((point) => ({ point, along: 0, fixed: true, row: 1, ring: -1 })))
+  const settled = settle(drawn.placed, { pitch: ways.pitch - ROUNDING, axis: ways.axis, rings: drawn.rings }, work.area)
+  return {
+    rows: work.rows,
+    rings: drawn.rings,
+    corners: drawn.corners,
+    dropped: drawn.dropped,
+    settled,
+    axis: ways.axis,
+    area: work.area,
   }
-  const settled = settle(placed, { pitch: ways.pitch, axis: ways.axis, rings })
-  return { rows, rings, corners, dropped, settled, axis: ways.axis }
 }
 
 const allPoints = ({ settled, axis }: Laid): readonly Point[] =>
   settled.stones.flatMap(({ point }) => (axis === undefined || point.x >= axis ? [point] : [point, mirrorPoint(axis, point)]))
 
-const rowsOf = (letters: Region, style: StoneStyle, setting: StoneSetting): readonly Row[] => {
-  if (style.style === 'outline') return outlineRows(letters, style, setting)
-  return []
-}
-
 /** Stones of one piece, over the union of its letters in whole micrometres. */
-export const layPiece = (letters: Region, style: StoneStyle, setting: StoneSetting, text: string): PieceStones => {
-  const pitch = pitchOf(setting) + ROUNDING
+export const layPiece = (letters: Region, plan: PiecePlan): PieceStones => {
+  const pitch = pitchOf(plan.setting) + ROUNDING
   const axis = axisOf(letters)
-  const mirrors = isMirrored(letters, axis, pitch * MIRROR)
-  const halves = mirrors ? layRows(rowsOf(symmetric(letters, axis), style, setting), { pitch, axis }) : undefined
-  const laid = halves ?? layRows(rowsOf(letters, style, setting), { pitch, axis: undefined })
-  if (laid === undefined) throw new Error(`no layout for ${text}`)
+  const mirrors = plan.style.style !== 'single-line' && isMirrored(letters, axis, pitch * MIRROR)
+  const both = plan.style.style === 'outline' ? mirroredOutside : mirroredInside
+  const halves = mirrors ? layWork(workFor(both(letters, axis), plan), { pitch, axis }) : undefined
+  const laid = halves ?? layWork(workFor(letters, plan), { pitch, axis: undefined })
+  if (laid === undefined) throw new Error(`no layout for ${plan.text}`)
   const points = [...allPoints(laid)].sort((a, b) => b.y - a.y || a.x - b.x)
   return {
     stones: points.map(({ x, y }) => [micrometres(x), micrometres(y)]),
     box: boxOf(points),
-    evidence: evidenceOf(laid, points, { text, pitch: pitchOf(setting) }),
+    evidence: evidenceOf(laid, points, { text: plan.text, pitch: pitchOf(plan.setting) }),
   }
 }

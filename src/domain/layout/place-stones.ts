@@ -107,6 +107,7 @@ export const placeStones = (shape: TextShape, plan: StonePlan): Result<StoneLayo
   const pieces = groups.map((indexes): StonePiece => {
     const letters = indexes.map((index) => item(shape.letters, index))
     const origin = item(letters, 0).at
+    const text = letters.map((letter) => letter.text).join('')
     const key = contentKey(shape, letters, { setting, style, around, under })
     const lay = (): PieceStones => {
       const region = formRegion(
@@ -116,14 +117,14 @@ export const placeStones = (shape: TextShape, plan: StonePlan): Result<StoneLayo
         ),
         around,
       )
-      return layPiece(region, style, setting, letters.map(({ text }) => text).join(''))
+      return layPiece(region, { text, setting, style, under })
     }
     const stones = plan.cache?.get(key) ?? lay()
     plan.cache?.set(key, stones)
     notes.push(...joinedNote(letters, room, shape))
     return {
       ...stones,
-      text: letters.map(({ text }) => text).join(''),
+      text,
       key,
       at: [micrometres(origin.x), micrometres(origin.y)],
       count: stones.stones.length,

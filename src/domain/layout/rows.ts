@@ -65,3 +65,28 @@ export const outlineRows = (letters: Region, style: StoneStyle & { style: 'outli
   }
   return rows
 }
+
+/** The parts of an area that are narrower than a pitch: there one line of stones stands for both sides. */
+const narrowParts = (area: Region, pitch: number): Region => {
+  const opened = offset(offset(area, -pitch / 2), pitch / 2)
+  return separate(without(area, opened))
+    .filter((part) => regionArea(part) > pitch * pitch * CRUMB)
+    .flat()
+}
+
+/** Rows inside the letters, from the edge's room inwards, until so many are laid or nothing is left. */
+export const innerRows = (centres: Region, pitch: number, most: number): readonly Row[] => {
+  const rows: Row[] = []
+  let area = centres
+  for (let row = 0; row < most && area.length > 0; row += 1) {
+    const channels = narrowParts(area, pitch)
+    const rings = channels.length > 0 ? without(area, offset(channels, 2)) : area
+    rows.push({ rings, channels, lost: 0 })
+    area = offset(rings, -pitch - slackOf(pitch))
+  }
+  return rows
+}
+
+/** Where the centres of stones inside the letters may lie; on bare cloth the hole itself may reach the edge. */
+export const innerCentres = (letters: Region, setting: StoneSetting, under: 'vinyl' | 'cloth'): Region =>
+  offset(letters, -(under === 'vinyl' ? edgeRoom(setting) : setting.hole / 2))

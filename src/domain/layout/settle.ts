@@ -1,6 +1,7 @@
 import { createGrid, type Grid } from '../geometry/grid.ts'
 import { mirrorPoint } from '../geometry/mirror.ts'
 import { distance, item, type Point } from '../geometry/point.ts'
+import { isInside, type Region, regionBox } from '../geometry/region.ts'
 import { onRing, pointOn, type Ring } from '../geometry/ring.ts'
 
 /** A stone on a row of a piece; `ring` numbers the row's ring within the piece. */
@@ -142,11 +143,27 @@ const relax = (table: Table, ring: number, moved: Set<number>): void => {
   }
 }
 
+/** Puts stones wherever the area still has room for one, from the bottom up. */
+const fillHoles = (table: Table, area: Region): void => {
+  const { pitch, axis } = table.rows
+  const { left, right, bottom, top } = regionBox(area)
+  const step = pitch / 10
+  const most = axis ?? right
+  for (let y = bottom; y <= top; y += step) {
+    for (let x = left; x <= most + 0.5; x += step) {
+      const point = whole({ x: axis !== undefined && x > axis - step / 2 ? axis : x, y })
+      if (!isFree(table, point, -1) || !isInside(area, point)) continue
+      put(table, table.next, { point, row: 0, ring: -1, along: 0, fixed: false })
+      table.next += 1
+    }
+  }
+}
+
 /**
  * Brings rows to rest: stones nearer than the pitch to another are taken away, gaps are refilled, loose stones evened out.
- * Stones come back on whole micrometres; with an axis only those left of it or on it.
+ * Stones come back on whole micrometres; with an axis only those left of it or on it. What is left of `area` is filled last.
  */
-export const settle = (stones: readonly Placed[], rows: Rows): Settled => {
+export const settle = (stones: readonly Placed[], rows: Rows, area: Region = []): Settled => {
   const table: Table = { rows, grid: createGrid(rows.pitch * 1.01), stones: new Map(), next: stones.length }
   for (const [id, stone] of stones.entries()) put(table, id, { ...stone, point: whole(stone.point) })
   thin(table)
@@ -159,6 +176,7 @@ export const settle = (stones: readonly Placed[], rows: Rows): Settled => {
       if (added === 0) break
     }
   }
+  if (area.length > 0) fillHoles(table, area)
   return { stones: [...table.stones.values()], moved: moved.size, removed }
 }
 

@@ -1,0 +1,223 @@
+import Delaunator from 'delaunator'
+import { toEdges } from './nearness.ts'
+import { between, cyclic, distance, item, type Point } from './point.ts'
+import { isInside, type Region } from './region.ts'
+
+/** An open line; the nodes it ends at are shared with other lines where they meet. */
+export type Line = readonly Point[]
+
+type Sample = { readonly at: Point; readonly polygon: number; readonly along: number }
+
+type Graph = { readonly places: readonly Point[]; readonly links: readonly Set<number>[] }
+
+/** A link of the centre line parts edge places that lie at least this much farther apart along the edge than across. */
+const DEPTH = 1.8
+
+const sampleEdges = (region: Region, step: number): { samples: Sample[]; lengths: readonly number[] } => {
+  const samples: Sample[] = []
+  const lengths = region.map((polygon, index) => {
+    let along = 0
+    for (const [place, from] of polygon.entries()) {
+      const to = cyclic(polygon, place + 1)
+      const long = distance(from, to)
+      const parts = Math.max(1, Math.ceil(long / step))
+      for (let part = 0; part < parts; part += 1)
+        samples.push({ at: between(from, to, part / parts), polygon: index, along: along + (long * part) / parts })
+      along += long
+    }
+    return along
+  })
+  return { samples, lengths }
+}
+
+const circumcentre = (a: Point, b: Point, c: Point): Point | undefined => {
+  const [bx, by, cx, cy] = [b.x - a.x, b.y - a.y, c.x - a.x, c.y - a.y]
+  const twice = 2 * (bx * cy - by * cx)
+  if (Math.abs(twice) < 1e-6) return undefined
+  const [bb, cc] = [bx * bx + by * by, cx * cx + cy * cy]
+  return { x: a.x + (cy * bb - by * cc) / twice, y: a.y + (bx * cc - cx * bb) / twice }
+}
+
+/** The part of the Voronoi diagram of the edge that lies inside and does not run into a corner. */
+const skeleton = (region: Region, step: number): Graph => {
+  const { samples, lengths } = sampleEdges(region, step)
+  const { triangles, halfedges } = Delaunator.from(
+    samples,
+    ({ at }) => at.x,
+    ({ at }) => at.y,
+  )
+  const corner = (triangle: number, index: number): Sample => item(samples, item(triangles, 3 * triangle + index))
+  const count = triangles.length / 3
+  const places: (Point | undefined)[] = []
+  for (let triangle = 0; triangle < count; triangle += 1) {
+    const centre = circumcentre(corner(triangle, 0).at, corner(triangle, 1).at, corner(triangle, 2).at)
+    places.push(centre !== undefined && isInside(region, centre) ? centre : undefined)
+  }
+  const isDeep = (a: Sample, b: Sample): boolean => {
+    if (a.polygon !== b.polygon) return true
+    const apart = Math.abs(a.along - b.along)
+    const around = Math.min(apart, item(lengths, a.polygon) - apart)
+    return around > DEPTH * distance(a.at, b.at) && around > 3 * step
+  }
+  const links = places.map(() => new Set<number>())
+  for (let half = 0; half < triangles.length; half += 1) {
+    const other = item(halfedges, half)
+    if (other <= half) continue
+    const [one, two] = [Math.floor(half / 3), Math.floor(other / 3)]
+    if (places[one] === undefined || places[two] === undefined) continue
+    const next = half % 3 === 2 ? half - 2 : half + 1
+    if (!isDeep(item(samples, item(triangles, half)), item(samples, item(triangles, next)))) continue
+    links[one]?.add(two)
+    links[two]?.add(one)
+  }
+  return { places: places.map((place) => place ?? { x: 0, y: 0 }), links }
+}
+
+const follow = ({ links }: Graph, from: number, first: number): readonly number[] => {
+  const trail = [from, first]
+  for (;;) {
+    const [before, here] = [item(trail, trail.length - 2), item(trail, trail.length - 1)]
+    const around = item(links, here)
+    if (around.size !== 2 || here === from) return trail
+    const next = [...around].find((node) => node !== before)
+    if (next === undefined) return trail
+    trail.push(next)
+  }
+}
+
+const lengthOf = (graph: Graph, trail: readonly number[]): number =>
+  trail.slice(1).reduce((sum, node, index) => sum + distance(item(graph.places, node), item(graph.places, item(trail, index))), 0)
+
+const branches = (graph: Graph): readonly (readonly number[])[] => {
+  const found: (readonly number[])[] = []
+  const seen = new Set<string>()
+  for (const [node, around] of graph.links.entries()) {
+    if (around.size === 2 || around.size === 0) continue
+    for (const next of around) {
+      const trail = follow(graph, node, next)
+      const back = `${trail.at(-1)} ${trail.at(-2)}`
+      if (seen.has(back)) continue
+      seen.add(`${node} ${next}`)
+      found.push(trail)
+    }
+  }
+  const visited = new Set(found.flat())
+  for (const [node, around] of graph.links.entries()) {
+    const [next] = around
+    if (visited.has(node) || around.size !== 2 || next === undefined) continue
+    const trail = follow(graph, node, next)
+    for (const passed of trail) visited.add(passed)
+    found.push(trail)
+  }
+  return found
+}
+
+/** Cuts off dead ends shorter than `least`, the shortest first, until none is left. */
+const prune = (graph: Graph, least: number): void => {
+  for (;;) {
+    const short = branches(graph)
+      .filter((trail) => {
+        const [start, end] = [item(graph.links, item(trail, 0)).size, item(graph.links, item(trail, trail.length - 1)).size]
+        return (start === 1) !== (end === 1) && Math.max(start, end) > 2 && lengthOf(graph, trail) < least
+      })
+      .sort((a, b) => lengthOf(graph, a) - lengthOf(graph, b))[0]
+    if (short === undefined) return
+    for (const [index, node] of short.entries()) {
+      const next = short[index + 1]
+      if (next === undefined) continue
+      graph.links[node]?.delete(next)
+      graph.links[next]?.delete(node)
+    }
+  }
+}
+
+const direction = (graph: Graph, trail: readonly number[], reach: number): Point => {
+  const start = item(graph.places, item(trail, 0))
+  const far = trail.find((node) => distance(item(graph.places, node), start) >= reach) ?? item(trail, trail.length - 1)
+  const end = item(graph.places, far)
+  const long = distance(start, end) || 1
+  return { x: (end.x - start.x) / long, y: (end.y - start.y) / long }
+}
+
+type Joint = { readonly one: number[]; readonly two: number[]; readonly bend: number }
+
+/** The pair of lines that go straightest on through a meeting point; undefined when none goes on. */
+const straightest = (graph: Graph, lines: readonly number[][], node: number, reach: number): Joint | undefined => {
+  const meeting = lines.filter((line) => line.length > 1 && (line[0] === node || line.at(-1) === node))
+  const outward = meeting.map((line) => direction(graph, line[0] === node ? line : [...line].reverse(), reach))
+  let best: Joint | undefined
+  for (const [index, one] of meeting.entries()) {
+    for (let other = index + 1; other < meeting.length; other += 1) {
+      const [a, b] = [item(outward, index), item(outward, other)]
+      const bend = a.x * b.x + a.y * b.y
+      if (bend < -0.5 && (best === undefined || bend < best.bend)) best = { one, two: item(meeting, other), bend }
+    }
+  }
+  return best
+}
+
+/** Joins branches that go straight on through a meeting point, the straightest pair first. */
+const joinStraight = (graph: Graph, trails: readonly (readonly number[])[], reach: number): readonly (readonly number[])[] => {
+  const lines = trails.map((trail) => [...trail])
+  for (const node of graph.links.keys()) {
+    if (item(graph.links, node).size < 3) continue
+    for (
+      let joint = straightest(graph, lines, node, reach);
+      joint !== undefined;
+      joint = straightest(graph, lines, node, reach)
+    ) {
+      const { one, two } = joint
+      if (one[0] === node) one.reverse()
+      if (two[0] !== node) two.reverse()
+      one.push(...two.slice(1))
+      two.length = 0
+    }
+  }
+  return lines.filter((line) => line.length > 1)
+}
+
+const smooth = (line: Line, rounds: number): Line => {
+  let points = line
+  for (let round = 0; round < rounds; round += 1) {
+    points = points.map((point, index) => {
+      const [before, after] = [points[index - 1], points[index + 1]]
+      if (before === undefined || after === undefined) return point
+      return { x: (before.x + 2 * point.x + after.x) / 4, y: (before.y + 2 * point.y + after.y) / 4 }
+    })
+  }
+  return points
+}
+
+/** The inner point farthest from the edges, of those the Voronoi diagram offers; undefined for a region without any. */
+const deepest = ({ places, links }: Graph, region: Region): Point | undefined => {
+  let best: { place: Point; room: number } | undefined
+  for (const [index, place] of places.entries()) {
+    if (item(links, index).size === 0 && !isInside(region, place)) continue
+    const room = toEdges(place, region)
+    if (best === undefined || room > best.room) best = { place, room }
+  }
+  return best?.place
+}
+
+/**
+ * The lines in the middle of one part of a region, dead ends under `least` cut off, straight ways joined through crossings.
+ * A dot, which has no line, gives its deepest point alone.
+ */
+export const centreLines = (region: Region, step: number, least: number): readonly Line[] => {
+  const graph = skeleton(region, step)
+  prune(graph, least)
+  const trails = joinStraight(graph, branches(graph), least * 2)
+  if (trails.length === 0) {
+    const dot = deepest(graph, region)
+    return dot === undefined ? [] : [[dot]]
+  }
+  return trails
+    .filter((trail) => lengthOf(graph, trail) >= step)
+    .map((trail) =>
+      smooth(
+        trail.map((node) => item(graph.places, node)),
+        6,
+      ),
+    )
+    .sort((a, b) => b.length - a.length)
+}
