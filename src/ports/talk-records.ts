@@ -38,9 +38,10 @@ export type PostedNotes = {
 }
 
 export type StoredBytes = { readonly name: string; readonly mime: string; readonly bytes: Uint8Array }
+export type HashedFile = StoredBytes & { readonly hash: string }
 /** Files by the hash of their bytes. `owner` is what shows it: a channel, or `order:<id>`. */
 export type Files = {
-  keep(owner: string, hash: string, file: StoredBytes): Promise<void>
+  keep(owner: string, file: HashedFile): Promise<void>
   show(owner: string, hash: string): Promise<void>
   /** null when that owner shows no such file. */
   read(owner: string, hash: string): Promise<StoredBytes | null>

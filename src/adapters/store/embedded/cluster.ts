@@ -1,0 +1,133 @@
+import { chmod, chown, mkdir, mkdtemp, readFile, rename, rm, stat, writeFile } from 'node:fs/promises'
+import { createServer } from 'node:net'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { ok } from '../../../domain/result/result.ts'
+import { isDiskFull, type Opened, unopened } from '../problems.ts'
+import type { Binaries } from './binaries.ts'
+import { type StoreKeys, writeKeys } from './keys.ts'
+import type { Account } from './run.ts'
+import { run } from './run.ts'
+
+export const clusterFolder = (data: string): string => join(data, 'postgres')
+
+/** What one server of one data folder is made of. */
+export type Place = {
+  readonly data: string
+  readonly binaries: Binaries
+  readonly account: Account | null
+}
+
+const giveTo = async (path: string, account: Account | null): Promise<void> => {
+  if (account !== null) await chown(path, account.uid, account.gid)
+}
+
+/**
+ * Makes the data's own folder: UTF-8, locale C so that order and case do not depend on the machine, with checksums. It is
+ * made beside and renamed, so a half-made one is never taken for whole.
+ */
+export const makeCluster = async ({ data, binaries, account }: Place, keys: StoreKeys): Opened<void> => {
+  const beside = await mkdtemp(join(data, 'new-'))
+  const passwordFile = join(beside, 'password')
+  const folder = join(beside, 'postgres')
+  try {
+    await giveTo(beside, account)
+    await writeFile(passwordFile, keys.ownerPassword, { mode: 0o600 })
+    await giveTo(passwordFile, account)
+    const asked = [`--pgdata=${folder}`, '--username=owner', `--pwfile=${passwordFile}`, '--auth=scram-sha-256']
+    const made = await run(
+      binaries.initdb,
+      [...asked, '--encoding=UTF8', '--locale=C', '--data-checksums', '--no-instructions'],
+      account,
+    )
+    if (made.code !== 0) {
+      if (isDiskFull(made.said)) return unopened('store-disk-full', { folder: data })
+      return unopened('store-not-started', { log: folder, said: made.said })
+    }
+    await writeFile(join(folder, 'postgresql.conf'), "\ninclude_if_exists = 'platenpost.conf'\n", { flag: 'a' })
+    await putInPlace(folder, clusterFolder(data))
+    return ok(undefined)
+  } finally {
+    await rm(beside, { recursive: true, force: true })
+  }
+}
+
+/** Another start may have been faster; its folder is as good as ours. */
+const putInPlace = async (made: string, wanted: string): Promise<void> => {
+  try {
+    await rename(made, wanted)
+  } catch (cause) {
+    await stat(join(wanted, 'PG_VERSION')).catch(() => {
+      throw cause
+    })
+  }
+}
+
+const longestSocketPath = 107
+
+const isOurs = async (folder: string, account: Account | null): Promise<boolean> => {
+  try {
+    const { uid, mode } = await stat(folder)
+    return uid === (account?.uid ?? process.getuid?.()) && (mode & 0o077) === 0
+  } catch {
+    return false
+  }
+}
+
+/** A short private folder for the socket: the kernel refuses long paths. */
+const socketFolder = async (known: string, account: Account | null): Promise<string> => {
+  if (known !== '' && (await isOurs(known, account))) return known
+  const fits = join(tmpdir(), 'platenpost-123456', '.s.PGSQL.5432').length <= longestSocketPath
+  const folder = await mkdtemp(join(fits ? tmpdir() : '/tmp', 'platenpost-'))
+  await chmod(folder, 0o700)
+  await giveTo(folder, account)
+  return folder
+}
+
+const freePort = (): Promise<number> =>
+  new Promise((resolve, reject) => {
+    const server = createServer()
+    server.on('error', reject)
+    server.listen(0, '127.0.0.1', () => {
+      const address = server.address()
+      server.close(() => resolve(typeof address === 'object' && address !== null ? address.port : 5432))
+    })
+  })
+
+const settings = (keys: StoreKeys): string => {
+  const where =
+    process.platform === 'win32'
+      ? [`listen_addresses = '127.0.0.1'`, `port = ${keys.port}`]
+      : [
+          `listen_addresses = ''`,
+          `port = ${keys.port}`,
+          `unix_socket_directories = '${keys.host}'`,
+          'unix_socket_permissions = 0700',
+        ]
+  const modest = ['max_connections = 80', "shared_buffers = '64MB'", "max_wal_size = '256MB'", 'jit = off', "timezone = 'UTC'"]
+  return `${[...where, ...modest].join('\n')}\n`
+}
+
+/** Decides where the server will listen and writes it into its settings and the keys. */
+export const settle = async ({ data, account }: Place, keys: StoreKeys): Promise<StoreKeys> => {
+  const settled: StoreKeys =
+    process.platform === 'win32'
+      ? { ...keys, host: '127.0.0.1', port: await freePort() }
+      : { ...keys, host: await socketFolder(keys.host, account) }
+  const file = join(clusterFolder(data), 'platenpost.conf')
+  await writeFile(file, settings(settled), { mode: 0o600 })
+  await giveTo(file, account)
+  await writeKeys(data, settled)
+  return settled
+}
+
+export const makeData = async (data: string, account: Account | null): Promise<void> => {
+  const made = await mkdir(data, { recursive: true })
+  // Only passable for the account; what lies in it is closed on its own.
+  if (made !== undefined && account !== null) await chmod(data, 0o711)
+}
+
+export const lastOfLog = async (data: string): Promise<string> => {
+  const log = await readFile(join(clusterFolder(data), 'server.log'), 'utf8').catch(() => '')
+  return log.trimEnd().split('\n').slice(-12).join('\n')
+}

@@ -1,0 +1,24 @@
+import { spawn } from 'node:child_process'
+
+/** A user of the system that runs a program in our stead. */
+export type Account = { readonly name: string; readonly uid: number; readonly gid: number }
+
+export type Ran = { readonly code: number | null; readonly said: string }
+
+/** Runs a program to its end, as the account when there is one, in a session of its own so that Ctrl-C does not reach it. */
+export const run = (program: string, args: readonly string[], account: Account | null): Promise<Ran> =>
+  new Promise((resolve) => {
+    const child = spawn(program, args, {
+      cwd: '/',
+      detached: process.platform !== 'win32',
+      windowsHide: true,
+      stdio: ['ignore', 'pipe', 'pipe'],
+      ...(account === null ? {} : { uid: account.uid, gid: account.gid }),
+    })
+    const parts: string[] = []
+    child.stdout.setEncoding('utf8').on('data', (part: string) => parts.push(part))
+    child.stderr.setEncoding('utf8').on('data', (part: string) => parts.push(part))
+    child.on('error', (cause) => resolve({ code: null, said: cause.message }))
+    // A server that was started keeps the pipes open: the program's own end is what counts.
+    child.on('exit', (code) => setImmediate(() => resolve({ code, said: parts.join('').trim() })))
+  })

@@ -1,0 +1,99 @@
+import { sql } from 'kysely'
+import { ok, refuse } from '../../../domain/result/result.ts'
+import type { Kept } from '../../../ports/keeping.ts'
+import type { Events, PlanBook, ShopEvent, StockBook } from '../../../ports/work-records.ts'
+import { json, text } from './json.ts'
+import type { Scope } from './tables.ts'
+
+const eventColumns = ['code', 'orderId', 'ticketId', 'by', 'at', 'facts'] as const
+
+export const eventsIn = ({ db, shopId }: Scope): Events => ({
+  add: async (event: ShopEvent) => {
+    await db
+      .insertInto('event')
+      .values({ shopId, ...event, by: text(event.by), facts: json(event.facts) })
+      .execute()
+  },
+  ofOrder: (orderId) =>
+    db
+      .selectFrom('event')
+      .select(eventColumns)
+      .where('shopId', '=', shopId)
+      .where('orderId', '=', orderId)
+      .orderBy('eventId')
+      .execute(),
+  between: (from, to) =>
+    db
+      .selectFrom('event')
+      .select(eventColumns)
+      .where('shopId', '=', shopId)
+      .where('at', '>=', from)
+      .where('at', '<', to)
+      .orderBy('eventId')
+      .execute(),
+})
+
+export const stockIn = ({ db, shopId }: Scope): StockBook => ({
+  move: async (moves) => {
+    if (moves.length === 0) return
+    await db
+      .insertInto('stockMove')
+      .values(moves.map((move) => ({ shopId, ...move })))
+      .execute()
+  },
+  sums: async () => {
+    const rows = await db
+      .selectFrom('stockMove')
+      .select(['item', sql<number>`sum(amount)::bigint`.as('amount')])
+      .where('shopId', '=', shopId)
+      .groupBy('item')
+      .execute()
+    return new Map(rows.map(({ item, amount }) => [item, amount]))
+  },
+  ofOrder: (orderId) =>
+    db
+      .selectFrom('stockMove')
+      .select(['item', 'amount', 'kind', 'orderId', 'at'])
+      .where('shopId', '=', shopId)
+      .where('orderId', '=', orderId)
+      .orderBy('moveId')
+      .execute(),
+})
+
+const readPlan = async ({ db, shopId }: Scope): Promise<{ readonly version: number; readonly body: unknown }> => {
+  const row = await db.selectFrom('plan').select(['version', 'body']).where('shopId', '=', shopId).executeTakeFirst()
+  return row ?? { version: 0, body: null }
+}
+
+const writePlan = async (scope: Scope, version: number, body: unknown): Kept<number> => {
+  const { db, shopId } = scope
+  const next = { version: version + 1, body: json(body) }
+  const written =
+    version === 0
+      ? await db
+          .insertInto('plan')
+          .values({ shopId, ...next })
+          .onConflict((on) => on.doNothing())
+          .returning('version')
+          .executeTakeFirst()
+      : await db
+          .updateTable('plan')
+          .set(next)
+          .where('shopId', '=', shopId)
+          .where('version', '=', version)
+          .returning('version')
+          .executeTakeFirst()
+  if (written !== undefined) return ok(written.version)
+  const found = (await readPlan(scope)).version
+  const facts = { what: 'plan', id: shopId, expected: version, found }
+  return refuse({ code: 'store-version-changed', at: '', severity: 'stop', facts })
+}
+
+export const planIn = (scope: Scope): PlanBook => ({
+  read: () => readPlan(scope),
+  write: (version, body) => writePlan(scope, version, body),
+  alone: async () => {
+    if (!scope.db.isTransaction) throw new Error('the plan can only be held inside a transaction')
+    await sql`select pg_advisory_xact_lock(hashtextextended(${`plan of ${scope.shopId}`}, 0))`.execute(scope.db)
+  },
+})

@@ -1,0 +1,61 @@
+import type { Files, HashedFile, StoredBytes } from '../../../ports/talk-records.ts'
+import { text } from './json.ts'
+import { atomic, type Scope } from './tables.ts'
+
+const keep = (outer: Scope, owner: string, { hash, ...file }: HashedFile): Promise<void> =>
+  atomic(outer, async ({ db, shopId }) => {
+    await db
+      .insertInto('file')
+      .values({ shopId, hash, bytes: file.bytes })
+      .onConflict((on) => on.doNothing())
+      .execute()
+    await db
+      .insertInto('fileUse')
+      .values({ shopId, owner, hash, name: text(file.name), mime: text(file.mime) })
+      .onConflict((on) => on.doNothing())
+      .execute()
+  })
+
+/** Lets one more owner show a file that is kept already, by the name its first owner gave it. */
+const show = async ({ db, shopId }: Scope, owner: string, hash: string): Promise<void> => {
+  await db
+    .insertInto('fileUse')
+    .columns(['shopId', 'owner', 'hash', 'name', 'mime'])
+    .expression((from) =>
+      from
+        .selectFrom('fileUse')
+        .select((row) => ['shopId', row.val(owner).as('owner'), 'hash', 'name', 'mime'])
+        .where('shopId', '=', shopId)
+        .where('hash', '=', hash)
+        .orderBy('owner')
+        .limit(1),
+    )
+    .onConflict((on) => on.doNothing())
+    .execute()
+}
+
+const read = async ({ db, shopId }: Scope, owner: string, hash: string): Promise<StoredBytes | null> => {
+  const row = await db
+    .selectFrom('fileUse')
+    .innerJoin('file', (on) => on.onRef('file.shopId', '=', 'fileUse.shopId').onRef('file.hash', '=', 'fileUse.hash'))
+    .select(['fileUse.name', 'fileUse.mime', 'file.bytes'])
+    .where('fileUse.shopId', '=', shopId)
+    .where('fileUse.owner', '=', owner)
+    .where('fileUse.hash', '=', hash)
+    .executeTakeFirst()
+  return row ?? null
+}
+
+export const filesIn = (scope: Scope): Files => ({
+  keep: (owner, file) => keep(scope, owner, file),
+  show: (owner, hash) => show(scope, owner, hash),
+  read: (owner, hash) => read(scope, owner, hash),
+  ofOwner: (owner) =>
+    scope.db
+      .selectFrom('fileUse')
+      .select(['hash', 'name', 'mime'])
+      .where('shopId', '=', scope.shopId)
+      .where('owner', '=', owner)
+      .orderBy('name')
+      .execute(),
+})

@@ -1,0 +1,96 @@
+import type { LogConfig } from 'kysely'
+import pg from 'pg'
+import { ok, type Problem, type Result } from '../../../domain/result/result.ts'
+import type { ShopStore, Store } from '../../../ports/store.ts'
+import { type Address, shown } from '../address.ts'
+import { isDiskFull, type Opened, saidBy, unopened } from '../problems.ts'
+import { listenTo } from './news.ts'
+import { outboxIn } from './outbox.ts'
+import { openDatabase, openPool } from './pool.ts'
+import { shopStore } from './shop-store.ts'
+import type { Database } from './tables.ts'
+
+/** Undoes a transaction whose work answered with problems. */
+class Undone extends Error {
+  override readonly name = 'Undone'
+}
+
+const deadlock = '40P01'
+const mostTries = 4
+
+const isDeadlock = (cause: unknown): boolean => cause instanceof pg.DatabaseError && cause.code === deadlock
+
+const once = <T, P extends Problem>(db: Database, shopId: string, work: (shop: ShopStore) => Promise<Result<T, P>>) => {
+  const refused: { result: Result<T, P> | null } = { result: null }
+  return db
+    .transaction()
+    .execute(async (trx) => {
+      const result = await work(shopStore({ db: trx, shopId }))
+      if (!result.ok) {
+        refused.result = result
+        throw new Undone()
+      }
+      return result
+    })
+    .catch((cause: unknown): Result<T, P> => {
+      if (cause instanceof Undone && refused.result !== null) return refused.result
+      throw cause
+    })
+}
+
+const togetherIn =
+  (db: Database): Store['together'] =>
+  async (shopId, work) => {
+    for (let tries = 1; ; tries += 1) {
+      try {
+        return await once(db, shopId, work)
+      } catch (cause) {
+        if (!isDeadlock(cause) || tries >= mostTries) throw cause
+      }
+    }
+  }
+
+const openShop = async (db: Database, shopId: string): Promise<ShopStore> => {
+  await db
+    .insertInto('shop')
+    .values({ shopId })
+    .onConflict((on) => on.doNothing())
+    .execute()
+  return shopStore({ db, shopId })
+}
+
+const shopIds = async (db: Database): Promise<readonly string[]> => {
+  const rows = await db.selectFrom('shop').select('shopId').orderBy('shopId').execute()
+  return rows.map(({ shopId }) => shopId)
+}
+
+export type Opening = {
+  readonly address: Address
+  /** Connections at most. */
+  readonly connections?: number
+  readonly log?: LogConfig
+}
+
+/** The store on records that are migrated already. */
+export const openStore = async ({ address, connections = 8, log = [] }: Opening): Opened<Store> => {
+  const pool = openPool(address, connections)
+  const db = openDatabase(pool, log)
+  try {
+    await shopIds(db)
+  } catch (cause) {
+    await db.destroy()
+    const said = saidBy(cause)
+    return isDiskFull(said)
+      ? unopened('store-disk-full', { folder: shown(address) })
+      : unopened('store-unreachable', { at: shown(address), said })
+  }
+  return ok({
+    openShop: (shopId) => openShop(db, shopId),
+    shop: (shopId) => shopStore({ db, shopId }),
+    shopIds: () => shopIds(db),
+    together: togetherIn(db),
+    outbox: outboxIn(db),
+    listen: (listener) => listenTo(address, listener),
+    close: () => db.destroy(),
+  })
+}

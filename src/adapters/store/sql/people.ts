@@ -1,0 +1,61 @@
+import { ok } from '../../../domain/result/result.ts'
+import type { Minutes } from '../../../domain/units/units.ts'
+import type { Key, Keys, Members } from '../../../ports/talk-records.ts'
+import { text } from './json.ts'
+import type { Scope } from './tables.ts'
+import { alreadyThere } from './versions.ts'
+
+const columns = ['memberId', 'name', 'role'] as const
+
+export const membersIn = ({ db, shopId }: Scope): Members => ({
+  add: async (member) => {
+    const row = await db
+      .insertInto('member')
+      .values({ shopId, ...member, name: text(member.name) })
+      .onConflict((on) => on.doNothing())
+      .returning(columns)
+      .executeTakeFirst()
+    return row === undefined ? alreadyThere('member', member.memberId) : ok(row)
+  },
+  read: async (memberId) => {
+    const row = await db
+      .selectFrom('member')
+      .select(columns)
+      .where('shopId', '=', shopId)
+      .where('memberId', '=', memberId)
+      .executeTakeFirst()
+    return row ?? null
+  },
+  list: () => db.selectFrom('member').select(columns).where('shopId', '=', shopId).orderBy('memberId').execute(),
+})
+
+const isOpen = (until: Minutes | null, now: Minutes): boolean => until === null || until > now
+
+const drop = ({ db, shopId }: Scope, kind: Key['kind'], hash: string) =>
+  db.deleteFrom('key').where('shopId', '=', shopId).where('kind', '=', kind).where('hash', '=', hash)
+
+export const keysIn = (scope: Scope): Keys => ({
+  add: async (key) => {
+    await scope.db
+      .insertInto('key')
+      .values({ shopId: scope.shopId, ...key })
+      .execute()
+  },
+  read: async (kind, hash, now) => {
+    const row = await scope.db
+      .selectFrom('key')
+      .select(['holder', 'until'])
+      .where('shopId', '=', scope.shopId)
+      .where('kind', '=', kind)
+      .where('hash', '=', hash)
+      .executeTakeFirst()
+    return row !== undefined && isOpen(row.until, now) ? row.holder : null
+  },
+  use: async (kind, hash, now) => {
+    const row = await drop(scope, kind, hash).returning(['holder', 'until']).executeTakeFirst()
+    return row !== undefined && isOpen(row.until, now) ? row.holder : null
+  },
+  drop: async (kind, hash) => {
+    await drop(scope, kind, hash).execute()
+  },
+})

@@ -1,0 +1,58 @@
+import type { Pieces, Quotes } from '../../../ports/work-records.ts'
+import { json } from './json.ts'
+import { atomic, type Scope } from './tables.ts'
+
+export const quotesIn = ({ db, shopId }: Scope): Quotes => ({
+  put: async (key, body) => {
+    await db
+      .insertInto('quote')
+      .values({ shopId, ...key, body: json(body) })
+      .onConflict((on) => on.doNothing())
+      .execute()
+  },
+  read: async ({ orderId, revision, hash }) => {
+    const row = await db
+      .selectFrom('quote')
+      .select('body')
+      .where('shopId', '=', shopId)
+      .where('orderId', '=', orderId)
+      .where('revision', '=', revision)
+      .where('hash', '=', hash)
+      .executeTakeFirst()
+    return row?.body ?? null
+  },
+})
+
+const use = async ({ db, shopId }: Scope, orderId: string, hashes: readonly string[]): Promise<void> => {
+  if (hashes.length === 0) return
+  await db
+    .insertInto('pieceUse')
+    .values(hashes.map((hash) => ({ shopId, orderId, hash })))
+    .onConflict((on) => on.doNothing())
+    .execute()
+}
+
+export const piecesIn = (outer: Scope): Pieces => ({
+  put: (orderId, pieces) =>
+    atomic(outer, async (scope) => {
+      if (pieces.length === 0) return
+      await scope.db
+        .insertInto('piece')
+        .values(pieces.map(({ hash, body }) => ({ shopId: scope.shopId, hash, body: json(body) })))
+        .onConflict((on) => on.doNothing())
+        .execute()
+      const hashes = pieces.map(({ hash }) => hash)
+      await use(scope, orderId, hashes)
+    }),
+  use: (orderId, hashes) => use(outer, orderId, hashes),
+  read: async (hashes) => {
+    if (hashes.length === 0) return new Map()
+    const rows = await outer.db
+      .selectFrom('piece')
+      .select(['hash', 'body'])
+      .where('shopId', '=', outer.shopId)
+      .where('hash', 'in', hashes)
+      .execute()
+    return new Map(rows.map(({ hash, body }) => [hash, body]))
+  },
+})

@@ -1,0 +1,36 @@
+import { sql } from 'kysely'
+import type { ShopStore } from '../../../ports/store.ts'
+import { eventsIn, planIn, stockIn } from './books.ts'
+import { filesIn } from './files.ts'
+import { forget, toForget } from './forget.ts'
+import { ordersIn } from './orders.ts'
+import { keysIn, membersIn } from './people.ts'
+import { piecesIn, quotesIn } from './quotes.ts'
+import { stepsIn } from './steps.ts'
+import type { Scope } from './tables.ts'
+import { conversationsIn, messagesIn, postedIn } from './talk.ts'
+import { ticketsIn } from './tickets.ts'
+
+export const shopStore = (scope: Scope): ShopStore => ({
+  shopId: scope.shopId,
+  orders: ordersIn(scope),
+  quotes: quotesIn(scope),
+  pieces: piecesIn(scope),
+  tickets: ticketsIn(scope),
+  events: eventsIn(scope),
+  stock: stockIn(scope),
+  plan: planIn(scope),
+  steps: stepsIn(scope),
+  conversations: conversationsIn(scope),
+  messages: messagesIn(scope),
+  posted: postedIn(scope),
+  files: filesIn(scope),
+  members: membersIn(scope),
+  keys: keysIn(scope),
+  tell: async (topic, id) => {
+    const news = JSON.stringify({ shopId: scope.shopId, topic, id })
+    await sql`select pg_notify('platenpost', ${news})`.execute(scope.db)
+  },
+  toForget: (before) => toForget(scope, before),
+  forget: (orderId) => forget(scope, orderId),
+})

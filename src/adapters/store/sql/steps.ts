@@ -1,0 +1,75 @@
+import { sql } from 'kysely'
+import type { StepKey, StepRecord, Steps } from '../../../ports/work-records.ts'
+import { text } from './json.ts'
+import { atomic, type Scope } from './tables.ts'
+
+const columns = ['step', 'orderId', 'revision', 'attempt', 'state', 'reason'] as const
+
+const toOutbox = async ({ db, shopId }: Scope, { step, orderId, revision }: StepKey, attempt: number): Promise<void> => {
+  await db.insertInto('outbox').values({ shopId, step, orderId, revision, attempt }).execute()
+  await sql`select pg_notify('platenpost', ${JSON.stringify({ shopId, topic: 'outbox', id: orderId })})`.execute(db)
+}
+
+const want = (outer: Scope, { step, orderId, revision }: StepKey): Promise<void> =>
+  atomic(outer, async (scope) => {
+    const key = { step, orderId, revision }
+    const row = await scope.db
+      .insertInto('step')
+      .values({ shopId: scope.shopId, ...key, state: 'due' })
+      .onConflict((on) => on.doNothing())
+      .returning('attempt')
+      .executeTakeFirst()
+    if (row !== undefined) await toOutbox(scope, key, row.attempt)
+  })
+
+const ofKey = ({ db, shopId }: Scope, { step, orderId, revision }: StepKey) =>
+  db
+    .updateTable('step')
+    .where('shopId', '=', shopId)
+    .where('orderId', '=', orderId)
+    .where('revision', '=', revision)
+    .where('step', '=', step)
+
+const again = (outer: Scope, key: StepKey): Promise<void> =>
+  atomic(outer, async (scope) => {
+    const row = await ofKey(scope, key)
+      .set({ attempt: sql<number>`attempt + 1`, state: 'due', reason: null, sentAt: sql<Date>`now()` })
+      .where('state', '<>', 'done')
+      .returning('attempt')
+      .executeTakeFirst()
+    if (row !== undefined) await toOutbox(scope, key, row.attempt)
+  })
+
+const read = async ({ db, shopId }: Scope, { step, orderId, revision }: StepKey): Promise<StepRecord | null> => {
+  const row = await db
+    .selectFrom('step')
+    .select(columns)
+    .where('shopId', '=', shopId)
+    .where('orderId', '=', orderId)
+    .where('revision', '=', revision)
+    .where('step', '=', step)
+    .executeTakeFirst()
+  return row ?? null
+}
+
+const all = ({ db, shopId }: Scope) =>
+  db.selectFrom('step').select(columns).where('shopId', '=', shopId).orderBy('orderId').orderBy('revision').orderBy('step')
+
+export const stepsIn = (scope: Scope): Steps => ({
+  want: (key) => want(scope, key),
+  done: async (key) => {
+    await ofKey(scope, key).set({ state: 'done', reason: null }).execute()
+  },
+  giveUp: async (key, reason) => {
+    await ofKey(scope, key)
+      .set({ state: 'given-up', reason: text(reason) })
+      .where('state', '=', 'due')
+      .execute()
+  },
+  again: (key) => again(scope, key),
+  read: (key) => read(scope, key),
+  ofOrder: (orderId) => all(scope).where('orderId', '=', orderId).execute(),
+  overdue: (seconds) =>
+    all(scope).where('state', '=', 'due').where(sql<boolean>`sent_at <= now() - make_interval(secs => ${seconds})`).execute(),
+  givenUp: () => all(scope).where('state', '=', 'given-up').execute(),
+})

@@ -1,0 +1,96 @@
+import type { ColumnType, Generated, Kysely } from 'kysely'
+import type { Minutes } from '../../../domain/units/units.ts'
+import type { OrderStepName } from '../../../ports/queue.ts'
+import type { Key, StoredMember } from '../../../ports/talk-records.ts'
+import type { OrderState, RowState, StepKey, StepRecord, StockMove, Tick, TicketState } from '../../../ports/work-records.ts'
+
+/** Written as JSON text, read back as what it says. */
+type Document = ColumnType<unknown, string, string>
+type Nullable<T> = ColumnType<T | null, T | null | undefined, T | null>
+
+type OfShop = { readonly shopId: string }
+
+export type Tables = {
+  shop: OfShop & { ticketNumber: Generated<number> }
+  member: OfShop & StoredMember
+  key: OfShop & Key
+  conversation: OfShop & { conversationId: string; state: Document; version: Generated<number> }
+  message: OfShop & {
+    messageId: string
+    channel: string
+    nonce: string
+    seq: number
+    changed: number
+    edits: Generated<number>
+    by: string
+    at: Generated<Date>
+    body: Document
+  }
+  posted: OfShop & { nonce: string; messageId: string; hash: string }
+  order: OfShop & {
+    orderId: string
+    conversationId: string | null
+    state: OrderState
+    hold: ColumnType<unknown, string | null | undefined, string | null>
+    revision: Generated<number>
+    handedOverAt: Nullable<Minutes>
+    forgotten: Generated<boolean>
+    version: Generated<number>
+  }
+  orderRevision: OfShop & {
+    orderId: string
+    revision: number
+    hash: string
+    document: ColumnType<unknown, string, string | null>
+    signedBy: Nullable<string>
+    signedAt: Nullable<Minutes>
+  }
+  rowState: OfShop & RowState & { orderId: string }
+  quote: OfShop & { orderId: string; revision: number; hash: string; body: Document }
+  piece: OfShop & { hash: string; body: Document }
+  pieceUse: OfShop & { orderId: string; hash: string }
+  ticket: OfShop & {
+    ticketId: string
+    orderId: string
+    revision: number
+    number: number
+    state: TicketState
+    replacedBy: Nullable<number>
+    body: ColumnType<unknown, string, string | null>
+    version: Generated<number>
+  }
+  ticketStep: OfShop & Tick & { ticketId: string }
+  finding: OfShop & { findingId: Generated<number>; ticketId: string; code: string; facts: Document; by: string; at: Minutes }
+  event: OfShop & {
+    eventId: Generated<number>
+    code: string
+    orderId: string | null
+    ticketId: string | null
+    by: string
+    at: Minutes
+    facts: Document
+  }
+  stockMove: OfShop & StockMove & { moveId: Generated<number> }
+  plan: OfShop & { version: number; body: Document }
+  step: OfShop &
+    StepKey & { attempt: Generated<number>; state: StepRecord['state']; reason: Nullable<string>; sentAt: Generated<Date> }
+  outbox: OfShop & {
+    outboxId: Generated<number>
+    step: OrderStepName
+    orderId: string
+    revision: number
+    attempt: number
+    sentAt: Nullable<Date>
+  }
+  file: OfShop & { hash: string; bytes: Uint8Array }
+  fileUse: OfShop & { owner: string; hash: string; name: string; mime: string }
+}
+
+export type Database = Kysely<Tables>
+
+/** A connection or transaction together with the one shop it is used for. */
+export type Scope = { readonly db: Database; readonly shopId: string }
+
+/** Runs several statements as one: in the transaction at hand, or in one of their own. */
+export const atomic = <T>(scope: Scope, work: (scope: Scope) => Promise<T>): Promise<T> =>
+  scope.db.isTransaction ? work(scope) : scope.db.transaction().execute((db) => work({ ...scope, db }))
