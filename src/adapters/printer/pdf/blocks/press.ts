@@ -1,0 +1,156 @@
+import type { ChecksBlock, PressBoxBlock, StepsBlock } from '../../../../domain/ticket/ticket.ts'
+import { type Container, frame, gap, type Node, node, type Piece, piece, rule } from '../marks.ts'
+import { type Look, lineHeight } from '../type-setter.ts'
+import { BODY, BODY_BOLD, BOX, lookOf, type Room, SMALL, setText } from './room.ts'
+
+const PAD = 7
+
+type Figure = PressBoxBlock['rows'][number]['figures'][number]
+
+const figureLook = (at: number): Look =>
+  at === 0 ? lookOf('giant') : at === 1 ? { size: 28, bold: true } : { size: 15, bold: true }
+
+/** Figures from left to right, the first the largest; what does not fit goes on below. */
+const setFigures = (room: Room, figures: readonly Figure[], top: number) => {
+  const nodes: Node[] = []
+  const base = lineHeight(SMALL) + lineHeight(figureLook(0))
+  let [x, y, height] = [PAD, top, 0]
+  figures.forEach((figure, at) => {
+    const look = figureLook(at)
+    const value = room.setter.spell(figure.value)
+    const wide = Math.max(room.setter.width(value, look), room.setter.width(room.setter.spell(figure.label), SMALL))
+    const width = Math.min(wide + 0.5, room.width - 2 * PAD)
+    if (x + width > room.width - PAD && x > PAD) [x, y] = [PAD, y + (y === top ? base : lineHeight(SMALL) + lineHeight(look)) + 2]
+    const label = setText(room, figure.label, { look: SMALL, x, y, width })
+    const drop = y === top ? base - lineHeight(SMALL) - lineHeight(look) - (at === 0 ? 0 : 4) : 0
+    const set = setText(room, figure.value, { look, x, y: y + label.height + Math.max(0, drop), width })
+    nodes.push(label.node, set.node)
+    height = Math.max(height, y - top + label.height + Math.max(0, drop) + set.height)
+    x += width + 17
+  })
+  return { nodes, height: Math.max(height, base) }
+}
+
+const setRow = (room: Room, row: PressBoxBlock['rows'][number]): Piece => {
+  const inner = room.width - 2 * PAD
+  const covers = setText(room, row.covers, { look: BODY_BOLD, x: PAD, y: 4, width: inner })
+  const figures = setFigures(room, row.figures, 4 + covers.height)
+  let y = 4 + covers.height + figures.height
+  const notes = row.notes.map((text) => {
+    const set = setText(room, text, { look: BODY, x: PAD, y, width: inner })
+    y += set.height
+    return set.node
+  })
+  const height = y + 5
+  const decor = node(null, [frame([0, 0, room.width, height], { weight: 1.8 })])
+  return piece(height, [decor, covers.node, ...figures.nodes, ...notes])
+}
+
+const TITLE: Look = { size: 12, bold: true }
+
+/** A black bar with the garment's name in it stands as a frame in white: no ink is wasted and no colour needed. */
+export const setPressBox = (block: PressBoxBlock, room: Room): readonly Piece[] => {
+  const title = setText(room, block.title, { look: TITLE, x: PAD, y: 3, width: room.width - 2 * PAD, tag: 'H3' })
+  const height = title.height + 5
+  const bar = node(null, [frame([0, 0, room.width, height], { weight: 1.8, fill: '#e4e4e4' })])
+  return [gap(6), piece(height, [bar, title.node], { keep: true }), ...block.rows.map((row) => setRow(room, row)), gap(5)]
+}
+
+const MARGIN = 44
+
+const boxMark = (x: number, y: number): Node => node(null, [frame([x, y, BOX, BOX], { weight: 0.9 })])
+
+const FIGURE: Look = { size: 19, bold: true }
+const STEP: Look = { size: 11.5, bold: true }
+const NUMBER: Look = { size: 19, bold: true }
+
+const setStep = (room: Room, step: StepsBlock['steps'][number], container: Container): Piece => {
+  const number = setText(room, step.no, { look: NUMBER, x: 0, y: 3, width: 27, align: 'right', tag: 'Lbl' })
+  const figures = step.figures.join('   ')
+  const figureWidth = figures === '' ? 0 : Math.min(room.setter.width(room.setter.spell(figures), FIGURE) + 1, room.width * 0.45)
+  const width = room.width - MARGIN - (figureWidth > 0 ? figureWidth + 12 : 0)
+  const title = setText(room, step.title, { look: STEP, x: MARGIN, y: 5, width })
+  const nodes: Node[] = [title.node]
+  let y = 5 + title.height
+  for (const line of step.lines) {
+    const set = setText(room, line, { look: BODY, x: MARGIN, y, width })
+    nodes.push(set.node)
+    y += set.height
+  }
+  for (const caution of step.cautions) {
+    const set = setText(room, `${caution.label}: ${caution.text}`, { look: BODY_BOLD, x: MARGIN, y, width })
+    nodes.push(set.node)
+    y += set.height
+  }
+  const big =
+    figures === ''
+      ? []
+      : [setText(room, figures, { look: FIGURE, x: room.width - figureWidth, y: 2, width: figureWidth, align: 'right' })]
+  const height = Math.max(y, 2 + (big[0]?.height ?? 0), 3 + number.height) + 4
+  const decor = node(null, [rule([0, height], [room.width, height], 0.5)])
+  const item = node('LI', [], [number.node, node('LBody', [], [...big.map((set) => set.node), ...nodes])])
+  return piece(height, [decor, boxMark(31, 8), item], { container })
+}
+
+/** One step a row: number, box, what is done, and its figures large at the right. */
+export const setSteps = (block: StepsBlock, room: Room): readonly Piece[] => {
+  const container: Container = { tag: 'L' }
+  return [gap(3), ...block.steps.map((step) => setStep(room, step, container))]
+}
+
+type Item = ChecksBlock['items'][number]
+
+const answerFlow = (room: Room, answers: readonly string[], top: number) => {
+  const nodes: Node[] = []
+  let [x, y] = [0, top]
+  for (const answer of answers) {
+    const wide = room.setter.width(room.setter.spell(answer), BODY_BOLD)
+    const width = Math.min(wide + 0.5, room.width - BOX - 6)
+    if (x > 0 && x + BOX + 5 + width > room.width) [x, y] = [0, y + lineHeight(BODY) + 4]
+    const set = setText(room, answer, { look: BODY_BOLD, x: x + BOX + 5, y, width })
+    nodes.push(boxMark(x, y + 0.5), set.node)
+    if (set.height > lineHeight(BODY_BOLD) * 1.5) y += set.height - lineHeight(BODY_BOLD)
+    x += BOX + 5 + width + 16
+  }
+  return { nodes, height: answers.length === 0 ? 0 : y - top + lineHeight(BODY) + 4 }
+}
+
+const LINE = 88
+
+const writeFlow = (room: Room, writes: readonly string[], top: number) => {
+  const nodes: Node[] = []
+  let [x, y] = [0, top]
+  for (const label of writes) {
+    const width = Math.min(room.setter.width(room.setter.spell(label), SMALL) + 0.5, room.width / 2)
+    if (x > 0 && x + width + LINE > room.width) [x, y] = [0, y + 18]
+    const set = setText(room, label, { look: SMALL, x, y: y + 6, width })
+    nodes.push(set.node, node(null, [rule([x + width + 3, y + 15], [x + width + LINE, y + 15], 0.5)]))
+    x += width + LINE + 14
+  }
+  return { nodes, height: writes.length === 0 ? 0 : y - top + 20 }
+}
+
+const setCheck = (room: Room, item: Item, container: Container): Piece => {
+  const nodes: Node[] = []
+  let y = 3
+  if (item.title !== '') {
+    const title = setText(room, item.title, { look: lookOf('strong'), x: 0, y, width: room.width })
+    nodes.push(title.node)
+    y += title.height
+  }
+  if (item.text !== '') {
+    const text = setText(room, item.text, { look: BODY, x: 0, y, width: room.width })
+    nodes.push(text.node)
+    y += text.height
+  }
+  const answers = answerFlow(room, item.answers, y + 2)
+  const writes = writeFlow(room, item.writes, y + 2 + answers.height)
+  const height = y + 2 + answers.height + writes.height
+  const decor = node(null, [rule([0, height], [room.width, height], 0.4)])
+  return piece(height, [decor, node('LI', [], [node('LBody', [], [...nodes, ...answers.nodes, ...writes.nodes])])], { container })
+}
+
+export const setChecks = (block: ChecksBlock, room: Room): readonly Piece[] => {
+  const container: Container = { tag: 'L' }
+  return [...block.items.map((item) => setCheck(room, item, container)), gap(3)]
+}

@@ -1,0 +1,137 @@
+import { createHash } from 'node:crypto'
+import PDFDocument from 'pdfkit'
+import type { Ticket } from '../../../domain/ticket/ticket.ts'
+import type { Printed, Printer } from '../../../ports/printer.ts'
+import { SMALL } from './blocks/room.ts'
+import { type Canvas, drawPages, fontName } from './draw.ts'
+import type { PaperFonts } from './fonts.ts'
+import type { Page } from './marks.ts'
+import { paginate } from './pages.ts'
+import { setBlocks } from './set-blocks.ts'
+import { type FontMeasure, lineMarks, type Run, type TypeSetter, typeSetter } from './type-setter.ts'
+
+type Doc = InstanceType<typeof PDFDocument>
+
+/** ANSI A Letter and ISO 216 A4 in points. */
+const PAPERS = { letter: { width: 612, height: 792 }, a4: { width: 595.28, height: 841.89 } } as const
+const MARGIN = 34
+const HEAD = 20
+const FOOT = 20
+
+const bytesOf = (doc: Doc): Promise<Uint8Array> =>
+  new Promise((resolve, reject) => {
+    const chunks: Uint8Array[] = []
+    doc.on('data', (chunk: Uint8Array) => chunks.push(chunk))
+    doc.on('end', () => resolve(new Uint8Array(Buffer.concat(chunks))))
+    doc.on('error', reject)
+    doc.end()
+  })
+
+/** pdfkit keeps the font it has open; its signs are asked for here and nowhere else. */
+const codePoints = (doc: Doc, name: string): ReadonlySet<number> => {
+  doc.font(name)
+  const open: unknown = Reflect.get(doc, '_font')
+  const font: unknown = typeof open === 'object' && open !== null ? Reflect.get(open, 'font') : null
+  const list: unknown = typeof font === 'object' && font !== null ? Reflect.get(font, 'characterSet') : null
+  if (!Array.isArray(list)) throw new TypeError(`the font ${name} tells no characters`)
+  return new Set(list.filter((one) => typeof one === 'number'))
+}
+
+const measureOf = (doc: Doc): FontMeasure => {
+  const signs = { latin: codePoints(doc, fontName('latin', false)), extended: codePoints(doc, fontName('extended', false)) }
+  const advance = (run: Run, bold: boolean): number => {
+    doc.font(fontName(run.font, bold)).fontSize(1000)
+    return doc.widthOfString(run.text) / 1000
+  }
+  return { has: (font, codePoint) => signs[font].has(codePoint), advance }
+}
+
+const instantOf = (minute: string): Date => new Date(`${minute}:00Z`)
+
+const open = (ticket: Ticket, fonts: PaperFonts): Doc => {
+  const made = instantOf(ticket.made)
+  const content = createHash('sha256').update(JSON.stringify(ticket)).digest('hex')
+  const { width, height } = PAPERS[ticket.paper]
+  const doc = new PDFDocument({
+    size: [width, height],
+    margin: 0,
+    autoFirstPage: false,
+    pdfVersion: '1.7',
+    tagged: true,
+    lang: ticket.language,
+    displayTitle: true,
+    info: {
+      Title: ticket.title,
+      Creator: 'platenpost',
+      Producer: 'platenpost',
+      CreationDate: made,
+      ModDate: made,
+      Keywords: content,
+    },
+  })
+  for (const weight of ['regular', 'bold'] as const) {
+    for (const font of ['latin', 'extended'] as const)
+      doc.registerFont(fontName(font, weight === 'bold'), Buffer.from(fonts[weight][font]))
+  }
+  return doc
+}
+
+type Laid = {
+  readonly pages: readonly Page[]
+  readonly setter: TypeSetter
+  readonly doc: Doc
+  readonly width: number
+  readonly height: number
+}
+
+/** Everything measured and set on pages, nothing drawn. */
+export const layOutTicket = (ticket: Ticket, fonts: PaperFonts): Laid => {
+  const doc = open(ticket, fonts)
+  const setter = typeSetter(measureOf(doc))
+  const { width, height } = PAPERS[ticket.paper]
+  const room = { setter, width: width - 2 * MARGIN }
+  const sheets = ticket.sheets.map((sheet) => setBlocks(sheet.blocks, room))
+  const pages = paginate(sheets, { top: MARGIN + HEAD, bottom: height - MARGIN - FOOT })
+  return { pages, setter, doc, width, height }
+}
+
+/** What stands at the head and foot of each page. */
+const frameOf = (ticket: Ticket, { setter, doc, width, height, pages }: Laid): ((page: number) => void) => {
+  const room = width - 2 * MARGIN
+  const canvas = { doc, setter, left: MARGIN }
+  const running = setter.wrap(ticket.running, room - 90, SMALL)[0] ?? ''
+  const lacking = setter.lacking.size > 0 ? setter.spell(ticket.lacking) : ''
+  const line = (text: string, top: number, align: 'left' | 'right'): void => {
+    for (const mark of lineMarks(setter, [text], { x: 0, y: top, room, align, look: SMALL })) {
+      if (mark.kind !== 'text') continue
+      doc.font(fontName('latin', false)).fontSize(SMALL.size)
+      let x = canvas.left + mark.x
+      for (const run of setter.runs(mark.text)) {
+        doc.font(fontName(run.font, false)).text(run.text, x, mark.y, { lineBreak: false })
+        x += setter.width(run.text, SMALL)
+      }
+    }
+  }
+  return (page) => {
+    line(running, MARGIN, 'left')
+    const number = ticket.foot.replace('{page}', String(page + 1)).replace('{pages}', String(pages.length))
+    line(setter.spell(number), MARGIN, 'right')
+    doc
+      .moveTo(MARGIN, MARGIN + 12)
+      .lineTo(width - MARGIN, MARGIN + 12)
+      .lineWidth(0.6)
+      .stroke('#000000')
+    if (lacking !== '') line(lacking, height - MARGIN - 10, 'left')
+  }
+}
+
+/** Prints a document to PDF bytes; the same document gives the same bytes. */
+export const printTicket = async (ticket: Ticket, fonts: PaperFonts): Promise<Printed> => {
+  const laid = layOutTicket(ticket, fonts)
+  const canvas: Canvas = { doc: laid.doc, setter: laid.setter, left: MARGIN }
+  drawPages(canvas, laid.pages, frameOf(ticket, laid))
+  const bytes = await bytesOf(laid.doc)
+  return { bytes, pages: laid.pages.length, lacking: [...laid.setter.lacking].sort() }
+}
+
+export const pdfPrinter = (fonts: PaperFonts): Printer => ({ print: (ticket) => printTicket(ticket, fonts) })

@@ -1,0 +1,127 @@
+import type { Mark } from './marks.ts'
+
+/** A stretch of text that one font file has all signs of. */
+export type Run = { readonly font: 'latin' | 'extended'; readonly text: string }
+
+export type Look = { readonly size: number; readonly bold: boolean }
+
+/** Measures and breaks text; widths in points. `lacking` gathers what no font file has. */
+export type TypeSetter = {
+  readonly spell: (text: string) => string
+  readonly width: (text: string, look: Look) => number
+  readonly wrap: (text: string, width: number, look: Look) => readonly string[]
+  readonly runs: (text: string) => readonly Run[]
+  readonly lacking: ReadonlySet<string>
+}
+
+/** What a font must tell: whether it has a code point, and how wide a text is at one point. */
+export type FontMeasure = {
+  readonly has: (font: Run['font'], codePoint: number) => boolean
+  readonly advance: (run: Run, bold: boolean) => number
+}
+
+export const LEADING = 1.22
+
+export const lineHeight = (look: Look): number => look.size * LEADING
+
+const codePointText = (character: string): string =>
+  `U+${(character.codePointAt(0) ?? 0).toString(16).toUpperCase().padStart(4, '0')}`
+
+const PLAIN = /^[\x20-\x7e]*$/
+
+const runsWith = (measure: FontMeasure, text: string): readonly Run[] => {
+  if (PLAIN.test(text)) return [{ font: 'latin', text }]
+  const runs: Run[] = []
+  for (const character of text) {
+    const font = measure.has('latin', character.codePointAt(0) ?? 0) ? 'latin' : 'extended'
+    const last = runs.at(-1)
+    if (last !== undefined && last.font === font) runs[runs.length - 1] = { font, text: last.text + character }
+    else runs.push({ font, text: character })
+  }
+  return runs
+}
+
+const breakWord = (word: string, room: number, width: (text: string) => number): readonly string[] => {
+  const parts: string[] = []
+  let part = ''
+  for (const character of word) {
+    if (part !== '' && width(part + character) > room) {
+      parts.push(part)
+      part = ''
+    }
+    part += character
+  }
+  return [...parts, part]
+}
+
+const wrapLine = (line: string, room: number, width: (text: string) => number): readonly string[] => {
+  const space = width(' ')
+  const lines: string[] = []
+  let now = ''
+  let used = 0
+  for (const word of line.split(' ')) {
+    const wide = width(word)
+    if (now !== '' && used + space + wide <= room) {
+      now += ` ${word}`
+      used += space + wide
+      continue
+    }
+    if (now !== '') lines.push(now)
+    const parts = wide > room ? breakWord(word, room, width) : [word]
+    lines.push(...parts.slice(0, -1))
+    now = parts.at(-1) ?? ''
+    used = width(now)
+  }
+  return [...lines, now]
+}
+
+/** A type setter over fonts; measured words are remembered. */
+export const typeSetter = (measure: FontMeasure): TypeSetter => {
+  const known = { regular: new Map<string, number>(), bold: new Map<string, number>() }
+  const lacking = new Set<string>()
+  const runs = (text: string): readonly Run[] => runsWith(measure, text)
+  const advance = (word: string, bold: boolean): number => {
+    const table = bold ? known.bold : known.regular
+    const found = table.get(word)
+    if (found !== undefined) return found
+    const sum = runs(word).reduce((total, run) => total + measure.advance(run, bold), 0)
+    table.set(word, sum)
+    return sum
+  }
+  const width = (text: string, { size, bold }: Look): number => {
+    const words = text.split(' ')
+    const spaces = (words.length - 1) * advance(' ', bold)
+    return size * words.reduce((sum, word) => sum + (word === '' ? 0 : advance(word, bold)), spaces)
+  }
+  const sign = (character: string): string => {
+    const codePoint = character.codePointAt(0) ?? 0
+    if (measure.has('latin', codePoint) || measure.has('extended', codePoint)) return character
+    lacking.add(character)
+    return codePointText(character)
+  }
+  const spell = (text: string): string => {
+    if (PLAIN.test(text)) return text
+    return [...text.normalize('NFC').replaceAll(/[^\S\n]/g, ' ')].map((one) => (one === '\n' ? one : sign(one))).join('')
+  }
+  const wrap = (text: string, room: number, look: Look): readonly string[] =>
+    spell(text)
+      .split('\n')
+      .flatMap((line) => wrapLine(line, room, (part) => width(part, look)))
+  return { spell, width, wrap, runs, lacking }
+}
+
+export type Align = 'left' | 'right' | 'centre'
+
+/** Lines of text from a left top corner, each a mark of its own; `room` is the width they are aligned in. */
+export const lineMarks = (
+  setter: TypeSetter,
+  lines: readonly string[],
+  place: { readonly x: number; readonly y: number; readonly room: number; readonly align: Align; readonly look: Look },
+): readonly Mark[] =>
+  lines.flatMap((text, at): readonly Mark[] => {
+    if (text === '') return []
+    const width = setter.width(text, place.look)
+    const free = place.room - width
+    const x = place.x + (place.align === 'left' ? 0 : place.align === 'right' ? free : free / 2)
+    return [{ kind: 'text', x, y: place.y + at * lineHeight(place.look), text, width, ...place.look }]
+  })

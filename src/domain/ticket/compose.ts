@@ -1,0 +1,45 @@
+import type { TicketFacts } from './facts.ts'
+import { headSheet } from './head-sheet.ts'
+import { lastSheet } from './last-sheet.ts'
+import { readMoment } from './moment.ts'
+import type { Scene } from './names.ts'
+import { pickSheets } from './pick-sheet.ts'
+import { placementSheets } from './placement-sheets.ts'
+import { rosterSheets } from './roster-sheets.ts'
+import { sequenceSheets } from './sequence-sheet.ts'
+import { stripSheets } from './strips.ts'
+import type { Ticket } from './ticket.ts'
+import type { TicketWords } from './words.ts'
+
+/**
+ * The ticket as data: its sheets in the order in which the shop works, every text finished. Lines, layers and garments that
+ * the facts name but do not list are a bug and thrown.
+ */
+export const composeTicket = (facts: TicketFacts, words: TicketWords): Ticket => {
+  const scene: Scene = { facts, words }
+  const needed = readMoment(facts.needBy)
+  const running = [
+    facts.ticket,
+    words.head.revision(facts.revision),
+    facts.team,
+    `${words.head.needed} ${words.shortDate(needed, facts.show.dateOrder)} ${words.time(needed)}`,
+  ]
+  return {
+    title: words.head.title(facts.ticket, facts.team),
+    language: words.language,
+    paper: facts.show.paper,
+    made: facts.now,
+    running: running.join(' · '),
+    foot: words.head.page,
+    lacking: words.head.lacking,
+    sheets: [
+      headSheet(scene),
+      ...placementSheets(scene),
+      ...pickSheets(scene),
+      ...sequenceSheets(scene),
+      ...rosterSheets(scene),
+      lastSheet(scene),
+      ...stripSheets(scene),
+    ],
+  }
+}

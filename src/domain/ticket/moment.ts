@@ -1,0 +1,30 @@
+/** A wall-clock minute in its parts; `weekday` counts from 0 = Sunday. */
+export type Moment = {
+  readonly year: number
+  readonly month: number
+  readonly day: number
+  readonly hour: number
+  readonly minute: number
+  readonly weekday: number
+}
+
+const DAYS_BEFORE = [0, 31, 59, 90, 120, 151, 181, 212, 243, 273, 304, 334]
+
+const isLeap = (year: number): boolean => (year % 4 === 0 && year % 100 !== 0) || year % 400 === 0
+
+/** The day of the week of a Gregorian date, 0 = Sunday (1 January of year 1 was a Monday). */
+export const weekdayOf = (year: number, month: number, day: number): number => {
+  const past = year - 1
+  const leapDay = month > 2 && isLeap(year) ? 1 : 0
+  const days = past * 365 + Math.floor(past / 4) - Math.floor(past / 100) + Math.floor(past / 400)
+  return (days + (DAYS_BEFORE[month - 1] ?? 0) + leapDay + day) % 7
+}
+
+/** The parts of 'YYYY-MM-DDTHH:MM', or of a bare day at midnight; anything else is a bug and thrown. */
+export const readMoment = (text: string): Moment => {
+  const found = /^(\d{4})-(\d{2})-(\d{2})(?:T(\d{2}):(\d{2}))?$/.exec(text)
+  if (found === null) throw new RangeError(`not a local minute: ${text}`)
+  const [year, month, day, hour, minute] = [1, 2, 3, 4, 5].map((part) => Number(found[part] ?? 0))
+  if (year === undefined || month === undefined || day === undefined) throw new RangeError(`not a local minute: ${text}`)
+  return { year, month, day, hour: hour ?? 0, minute: minute ?? 0, weekday: weekdayOf(year, month, day) }
+}

@@ -1,0 +1,73 @@
+import type { Fit, Size } from '../garment/garment.ts'
+import type { PlaceId } from '../garment/place.ts'
+import type { PressStep } from '../press/press-plan.ts'
+import type { GarmentFacts, LayerFacts, LocalMinute, RosterFacts, TicketFacts } from './facts.ts'
+import { lengthText } from './figures.ts'
+import { readMoment } from './moment.ts'
+import type { TicketWords } from './words.ts'
+
+/** What a ticket is about and the words it is said in: what every part of it is composed from. */
+export type Scene = { readonly facts: TicketFacts; readonly words: TicketWords }
+
+/** The garment of an id; a ticket about a garment it does not list is a bug and thrown. */
+export const garmentOf = (facts: TicketFacts, id: string): GarmentFacts => {
+  const found = facts.garments.find((garment) => garment.id === id)
+  if (found === undefined) throw new RangeError(`the ticket lists no garment ${id}`)
+  return found
+}
+
+export const garmentName = ({ facts, words }: Scene, id: string): string => {
+  const garment = garmentOf(facts, id)
+  return words.pick.vinylName(garment.colour.name, garment.name)
+}
+
+export const whenText = ({ facts, words }: Scene, minute: LocalMinute): string => {
+  const moment = readMoment(minute)
+  return words.at(words.date(moment, facts.show.dateOrder), words.time(moment))
+}
+
+export const sizeText = (words: TicketWords, fit: Fit, size: Size): string =>
+  `${words.garment.fits[fit]} ${words.garment.sizes[size]}`.trim()
+
+/** The sizes of one fit, named once: 'men S, M, L'. */
+export const sizesText = (words: TicketWords, fit: Fit, sizes: readonly Size[]): string =>
+  `${words.garment.fits[fit]} ${sizes.map((size) => words.garment.sizes[size]).join(', ')}`.trim()
+
+const isPlace = (words: TicketWords, id: string): id is PlaceId => Object.hasOwn(words.place.ids, id)
+
+/** The words of a place id, or of several joined by '+' because they are pressed together. */
+export const placeText = (words: TicketWords, place: string): string =>
+  place
+    .split('+')
+    .map((id) => (isPlace(words, id) ? words.place.ids[id] : id))
+    .join(' + ')
+
+export const layerText = (words: TicketWords, layer: LayerFacts): string => {
+  if (layer.kind === 'stones') return `${layer.size} ${layer.colour.name}`
+  return words.pick.vinylName(layer.colour.name, words.pick.classes[layer.class])
+}
+
+/** A layer that press steps name by its id; an id the ticket does not list is a bug and thrown. */
+export const layerOf = (facts: TicketFacts, id: string): LayerFacts => {
+  const found = facts.layers.find((layer) => layer.id === id)
+  if (found === undefined) throw new RangeError(`the ticket lists no layer ${id}`)
+  return found
+}
+
+/** The roster lines that a press step covers. */
+export const rowsOf = (facts: TicketFacts, step: PressStep): readonly RosterFacts[] =>
+  facts.roster.filter((row) => step.lines.includes(row.line))
+
+export const piecesIn = (rows: readonly RosterFacts[]): number => rows.reduce((sum, row) => sum + row.quantity, 0)
+
+export const rowTitle = ({ words }: Scene, row: RosterFacts): string =>
+  [
+    row.number === null ? words.roster.numberless : `#${row.number}`,
+    row.name ?? words.roster.nameless,
+    sizeText(words, row.fit, row.size),
+  ].join(' · ')
+
+export const lengthOf = ({ facts }: Scene, micrometres: number): string => lengthText(micrometres, facts.show.length)
+
+/** The values in the order in which they first stand, each once. */
+export const once = <T>(values: readonly T[]): readonly T[] => [...new Set(values)]

@@ -1,0 +1,83 @@
+import type { PressStep } from '../press/press-plan.ts'
+import { runsText } from './figures.ts'
+import { firstPiece } from './gates.ts'
+import { hazards } from './hazards.ts'
+import { garmentsOf, pressBoxes, pressureOf, secondsOf, temperatureOf } from './heat.ts'
+import { garmentName, layerOf, layerText, once, piecesIn, placeText, type Scene } from './names.ts'
+import type { Block, Sheet, StepsBlock } from './ticket.ts'
+
+type Run = { readonly garments: readonly string[]; readonly side: PressStep['side']; readonly steps: readonly PressStep[] }
+
+/** Steps that follow each other on the same garments and side; steps from the inside belong to the side they stand in. */
+export const runsOf = (scene: Scene): readonly Run[] => {
+  const runs: Run[] = []
+  for (const step of scene.facts.press) {
+    const garments = garmentsOf(scene, step)
+    const last = runs.at(-1)
+    const stays =
+      last !== undefined && String(last.garments) === String(garments) && (last.side === step.side || step.side === 'inside')
+    if (stays) runs[runs.length - 1] = { ...last, steps: [...last.steps, step] }
+    else runs.push({ garments, side: step.side, steps: [step] })
+  }
+  return runs
+}
+
+const layersText = ({ facts, words }: Scene, step: PressStep): string =>
+  once(step.layers.map((id) => layerText(words, layerOf(facts, id)))).join(' + ')
+
+const titleOf = (scene: Scene, step: PressStep): string => {
+  const { press } = scene.words
+  const what = [placeText(scene.words, step.place), layersText(scene, step)].filter((text) => text !== '').join(' — ')
+  return `${press.actions[step.action]}: ${what}`
+}
+
+const linesOf = (scene: Scene, step: PressStep): readonly string[] => {
+  const { press, steps } = scene.words
+  const settled = [
+    step.inside === 'none' ? '' : `${press.figures.inside}: ${press.insides[step.inside]}`,
+    step.cover === 'none' ? '' : `${press.figures.cover}: ${press.overs[step.cover]}`,
+    step.peel === null ? '' : `${press.figures.peel}: ${press.peels[step.peel]}`,
+    step.machine === null ? '' : step.machine,
+  ].filter((text) => text !== '')
+  const look = step.lookFor.map((code) => steps.lookFor[code])
+  return [
+    ...(settled.length > 0 ? [settled.join(' · ')] : []),
+    ...(look.length > 0 ? [`${press.lookFor}: ${look.join('; ')}.`] : []),
+  ]
+}
+
+const stepItem = (scene: Scene, step: PressStep): StepsBlock['steps'][number] => {
+  const { words } = scene
+  return {
+    no: String(step.no),
+    title: titleOf(scene, step),
+    figures: [temperatureOf(scene, step), secondsOf(scene, step), pressureOf(scene, step)].filter((text) => text !== null),
+    lines: linesOf(scene, step),
+    cautions: step.cautions.map((code) => ({
+      word: hazards[code].word,
+      label: words.signs.words[hazards[code].word],
+      text: words.steps.cautions[code],
+    })),
+  }
+}
+
+const runBlocks = (scene: Scene, run: Run): readonly Block[] => {
+  const { words } = scene
+  const lines = once(run.steps.flatMap((step) => step.lines))
+  const rows = scene.facts.roster.filter((row) => lines.includes(row.line))
+  const garments = words.list(run.garments.map((id) => garmentName(scene, id)))
+  return [
+    { kind: 'heading', level: 2, text: words.press.group(garments, words.press.sides[run.side]) },
+    { kind: 'text', style: 'strong', text: words.press.lines(runsText(lines), piecesIn(rows)) },
+    ...pressBoxes(scene, run.steps),
+    { kind: 'steps', steps: run.steps.map((step) => stepItem(scene, step)) },
+  ]
+}
+
+/** The press sequence step for step as it was checked, with the press box of each side and the first piece to sign. */
+export const sequenceSheets = (scene: Scene): readonly Sheet[] => {
+  if (scene.facts.press.length === 0) return []
+  const title = scene.words.press.sequence
+  const blocks = runsOf(scene).flatMap((run) => runBlocks(scene, run))
+  return [{ title, blocks: [{ kind: 'heading', level: 1, text: title }, ...firstPiece(scene), ...blocks] }]
+}
