@@ -1,0 +1,123 @@
+import { Hono } from 'hono'
+import type { Channel } from '../../../ports/chat.ts'
+import { refuse, sendFile, showPage, visitorLanguage, wantsJson, wordsOf } from './answer.ts'
+import type { Counter, Door, Visit } from './counter.ts'
+import { readForm } from './form.ts'
+import { deeds, readIncoming } from './incoming.ts'
+import { liveStream } from './live.ts'
+import { type Signed, signedIn, signIn } from './sign-in.ts'
+import type { Place } from './slip.ts'
+import { benchPage, morningPage, morningSheet, type Room } from './staff-pages.ts'
+import type { Trouble } from './trouble.ts'
+
+/** A page of the shop's own people: the channel it shows, and whether it is the owner's alone. */
+type Post = { readonly name: 'bench' | 'morning'; readonly channel: Channel; readonly ownerOnly: boolean }
+
+const bench: Post = { name: 'bench', channel: { kind: 'shop', name: 'bench' }, ownerOnly: false }
+const morning: Post = { name: 'morning', channel: { kind: 'shop', name: 'owner' }, ownerOnly: true }
+
+const placeOf = (counter: Counter, signed: Signed, post: Post): Place => ({
+  base: `/${post.name}`,
+  words: wordsOf(signed.language),
+  locale: signed.language === 'es' ? 'es-US' : 'en-US',
+  zone: counter.desk.zone,
+  nameOf: (by) => (by.kind === 'bot' ? counter.desk.shopName : by.name),
+})
+
+/** Someone signed in, or the answer to someone who is not; an owner's page also refuses staff. */
+export const enter = async (c: Visit, counter: Counter, who: { readonly ownerOnly: boolean }): Promise<Signed | Response> => {
+  const signed = await signedIn(c, counter)
+  const language = signed?.language ?? visitorLanguage(c, counter)
+  if (signed === null) {
+    const away = c.req.method !== 'GET' || wantsJson(c) || c.req.path.endsWith('/live')
+    return away
+      ? refuse(c, counter, { trouble: { code: 'signed-out' }, language, back: '/sign-in' })
+      : c.redirect(`/sign-in?language=${language}`, 303)
+  }
+  if (!who.ownerOnly || signed.member.role === 'owner') return signed
+  return refuse(c, counter, { trouble: { code: 'owner-only' }, language, back: '/bench' })
+}
+
+const showRoom = async (
+  c: Visit,
+  counter: Counter,
+  seen: { readonly signed: Signed; readonly post: Post; readonly said: string | null },
+) => {
+  const { signed, post, said } = seen
+  const room: Room = { lines: await counter.desk.lines(post.channel, 0), place: placeOf(counter, signed, post), said }
+  if (post.name === 'bench') return showPage(c, counter, benchPage(counter, signed, room))
+  const sheet = await counter.desk.morning(signed.language)
+  return showPage(c, counter, morningPage(counter, signed, { ...room, morning: sheet }))
+}
+
+const act = async (c: Visit, counter: Counter, at: { readonly signed: Signed; readonly post: Post }): Promise<Response> => {
+  const { member, language } = at.signed
+  const refused = (trouble: Trouble) => refuse(c, counter, { trouble, language, back: `/${at.post.name}#newest` })
+  if (!counter.limits.words.take(`m:${member.id}`)) return refused({ code: 'too-many' })
+  const deed = deeds.find((one) => one === c.req.param('deed'))
+  if (deed === undefined) return refused({ code: 'not-found' })
+  const form = await readForm(c.req.raw)
+  if (!form.ok) return refused(form.trouble)
+  const read = await readIncoming(deed, form.form, null)
+  if (!read.ok) return refused(read.trouble)
+  const { said } = await counter.desk.act(member, read.incoming)
+  return wantsJson(c) ? c.json({ said }) : showRoom(c, counter, { ...at, said })
+}
+
+const watch = (c: Visit, counter: Counter, at: { readonly signed: Signed; readonly post: Post }): Response => {
+  const { signed, post } = at
+  const sheet = async () => morningSheet(await counter.desk.morning(signed.language), signed.language)
+  return liveStream(c, counter, {
+    channel: post.channel,
+    place: placeOf(counter, signed, post),
+    language: signed.language,
+    seat: `m:${signed.member.id}`,
+    still: async () => (await counter.desk.member(signed.member.id))?.role === signed.member.role,
+    sheet: post.name === 'morning' ? sheet : null,
+  })
+}
+
+const file = async (c: Visit, counter: Counter, at: { readonly signed: Signed; readonly post: Post }): Promise<Response> => {
+  const found = await counter.desk.file(at.post.channel, c.req.param('file') ?? '')
+  if (found !== null) return sendFile(c, found)
+  return refuse(c, counter, { trouble: { code: 'not-found' }, language: at.signed.language, back: `/${at.post.name}` })
+}
+
+const postRoutes = (counter: Counter, post: Post): Hono<Door> => {
+  const routes = new Hono<Door>()
+  const signedOnly =
+    (then: (c: Visit, at: { readonly signed: Signed; readonly post: Post }) => Response | Promise<Response>) =>
+    async (c: Visit) => {
+      const signed = await enter(c, counter, post)
+      return signed instanceof Response ? signed : then(c, { signed, post })
+    }
+  routes.get(
+    '/',
+    signedOnly(async (c, at) => {
+      // Used sessions are renewed, so a person who works here every week stays signed in.
+      signIn(c, counter, at.signed)
+      return showRoom(c, counter, { ...at, said: null })
+    }),
+  )
+  routes.get(
+    '/live',
+    signedOnly((c, at) => watch(c, counter, at)),
+  )
+  routes.get(
+    '/file/:file',
+    signedOnly((c, at) => file(c, counter, at)),
+  )
+  routes.post(
+    '/:deed',
+    signedOnly((c, at) => act(c, counter, at)),
+  )
+  return routes
+}
+
+/** The bench for staff and owner, the morning sheet for the owner. */
+export const staffRoutes = (counter: Counter): Hono<Door> => {
+  const routes = new Hono<Door>()
+  routes.route('/bench', postRoutes(counter, bench))
+  routes.route('/morning', postRoutes(counter, morning))
+  return routes
+}

@@ -1,0 +1,88 @@
+import { createServer, type Server } from 'node:http'
+import { getRequestListener } from '@hono/node-server'
+import type { CounterDesk } from '../../../ports/counter-desk.ts'
+import { makeApp } from './app.ts'
+import { readAssets } from './assets.ts'
+import { doorsOf } from './guard.ts'
+import { makeLimits } from './limit.ts'
+import { makeSessions } from './session.ts'
+
+export type CounterSettings = {
+  readonly desk: CounterDesk
+  /** The project's folder; styles, script and faces are read from there. */
+  readonly root: string
+  /** The first port to try; 0 takes any. */
+  readonly port: number
+  readonly host: string
+  /** The address people open, when it is not this machine's own; needed when the host opens the counter to a network. */
+  readonly url: string | null
+  /** At least 32 random bytes that stay the same over restarts. */
+  readonly sessionKey: Uint8Array
+  readonly now: () => number
+  /** Told of every bug; people are told in general words. */
+  readonly report: (error: unknown) => void
+}
+export type RunningCounter = { readonly address: string; readonly close: () => Promise<void> }
+
+const triesOfPorts = 20
+const patienceMs = 2_000
+const homeHosts = ['127.0.0.1', '::1', 'localhost']
+
+const isTaken = (error: unknown): boolean => error instanceof Error && 'code' in error && error.code === 'EADDRINUSE'
+
+const listenOn = (server: Server, port: number, host: string): Promise<number> =>
+  new Promise((resolve, reject) => {
+    server.once('error', reject)
+    server.listen(port, host, () => {
+      server.off('error', reject)
+      const bound = server.address()
+      resolve(bound !== null && typeof bound === 'object' ? bound.port : port)
+    })
+  })
+
+/** The port asked for, or the next free one. */
+const listen = async (server: Server, first: number, host: string): Promise<number> => {
+  const last = first === 0 ? 0 : Math.min(65_535, first + triesOfPorts - 1)
+  for (let port = first; port <= last; port += 1) {
+    try {
+      return await listenOn(server, port, host)
+    } catch (error) {
+      if (!isTaken(error)) throw new Error(`the counter cannot listen at ${host}, port ${port}`, { cause: error })
+    }
+  }
+  throw new Error(`the counter found no free port from ${first} to ${last} at ${host}; set another COUNTER_PORT`)
+}
+
+const stop = (server: Server): Promise<void> =>
+  new Promise((resolve) => {
+    const force = setTimeout(() => server.closeAllConnections(), patienceMs)
+    server.close(() => {
+      clearTimeout(force)
+      resolve()
+    })
+    server.closeIdleConnections()
+  })
+
+/** Opens the counter; `close` ends live pages, lets running requests finish and frees the port. */
+export const startCounter = async (settings: CounterSettings): Promise<RunningCounter> => {
+  const { desk, host, url, now, report } = settings
+  if (url === null && !homeHosts.includes(host)) {
+    throw new Error(`the counter is opened to ${host}: set COUNTER_URL to the address people will open`)
+  }
+  const sessions = makeSessions(settings.sessionKey, now)
+  const assets = readAssets(settings.root)
+  const server = createServer({ headersTimeout: 15_000, requestTimeout: 120_000, maxHeaderSize: 16_384 })
+  const port = await listen(server, settings.port, host)
+  const origin = url === null ? `http://${host.includes(':') ? `[${host}]` : host}:${port}` : new URL(url).origin
+  const closing = new AbortController()
+  const counter = { desk, now, origin, sessions, assets, report, limits: makeLimits(now), closing: closing.signal }
+  const app = makeApp(counter, doorsOf(origin, port))
+  server.on('request', getRequestListener(app.fetch))
+  return {
+    address: origin,
+    close: () => {
+      closing.abort()
+      return stop(server)
+    },
+  }
+}

@@ -1,0 +1,148 @@
+// Keeps the page live and sends its forms without a reload. Every form also works without this script.
+const main = document.getElementById('main')
+const notice = document.getElementById('notice')
+const said = main.dataset
+const mostPicture = 8 * 1024 * 1024
+
+const tell = (text, tone) => {
+  notice.textContent = text
+  notice.className = `notice ${tone}`
+}
+
+/** The one way to listen: a bug in a listener is told, never lost. */
+const on = (target, type, run) =>
+  target.addEventListener(type, async (event) => {
+    try {
+      await run(event)
+    } catch {
+      tell(said.unsent, 'trouble')
+    }
+  })
+
+const freshId = () =>
+  Array.from(crypto.getRandomValues(new Uint8Array(16)), (byte) => byte.toString(16).padStart(2, '0')).join('')
+
+// ---- sending
+
+const wasSent = (form) => {
+  if (form.elements.id) form.elements.id.value = freshId()
+  for (const box of form.elements) if (box.matches('textarea, input:not([type=hidden])')) box.value = ''
+  for (const folded of form.querySelectorAll('details[open]')) folded.open = false
+  form.closest('details.roster')?.removeAttribute('open')
+}
+
+const bodyOf = (form, button) => {
+  const data = new FormData(form, button)
+  return form.enctype === 'multipart/form-data' ? data : new URLSearchParams(data)
+}
+
+const send = async (form, button) => {
+  const body = bodyOf(form, button)
+  form.setAttribute('aria-busy', 'true')
+  try {
+    const answer = await fetch(button?.formAction || form.action, {
+      method: 'POST',
+      body,
+      headers: { accept: 'application/json' },
+    })
+    const { said: sentence } = await answer.json()
+    tell(sentence ?? '', answer.ok ? 'good' : 'trouble')
+    if (!answer.ok) return
+    wasSent(form)
+    if (line.source?.readyState !== EventSource.OPEN) location.reload()
+  } finally {
+    form.removeAttribute('aria-busy')
+  }
+}
+
+on(document, 'submit', async (event) => {
+  const form = event.target
+  if (!form.matches('[data-send]')) return
+  event.preventDefault()
+  if (form.getAttribute('aria-busy') !== 'true') await send(form, event.submitter)
+})
+
+on(document, 'keydown', (event) => {
+  if (event.key === 'Enter' && (event.ctrlKey || event.metaKey)) event.target.closest('form[data-send]')?.requestSubmit()
+})
+
+// A file that cannot be taken is said before it travels; the shop checks again.
+on(document, 'change', (event) => {
+  const large = [...(event.target.files ?? [])].find((file) => file.size > mostPicture)
+  event.target.setCustomValidity?.(large ? `${large.name}: > 8 MB` : '')
+  event.target.reportValidity?.()
+})
+
+// ---- live slips
+
+const slips = document.querySelector('[data-live]')
+const list = slips?.querySelector('ol')
+const line = { source: null, lost: false }
+
+const isAtEnd = () => window.innerHeight + window.scrollY > document.documentElement.scrollHeight - 240
+const toEnd = () => list?.lastElementChild?.scrollIntoView({ block: 'end' })
+
+/** Words half typed into a slip, and the place of the hand, survive its replacement. */
+const carryOver = (old, fresh) => {
+  for (const box of old.querySelectorAll('textarea, select, input:not([type=hidden], [type=file])')) {
+    const twin = box.value && fresh.querySelector(`[name="${CSS.escape(box.name)}"]`)
+    if (twin) twin.value = box.value
+  }
+  const held = old.contains(document.activeElement) ? document.activeElement : null
+  const named = held?.name && `[name="${CSS.escape(held.name)}"]`
+  return () => {
+    if (held)
+      (fresh.querySelector(`${named}[value="${CSS.escape(held.value)}"]`) ?? fresh.querySelector(named || 'a') ?? slips).focus()
+  }
+}
+
+const place = (fresh) => {
+  const old = document.getElementById(fresh.id)
+  if (old) {
+    const refocus = carryOver(old, fresh)
+    old.replaceWith(fresh)
+    return refocus()
+  }
+  const next = [...list.children].find((slip) => Number(slip.dataset.seq) > Number(fresh.dataset.seq))
+  list.insertBefore(fresh, next ?? null)
+  slips.querySelector('.none')?.remove()
+}
+
+const markup = (event) => {
+  const holder = document.createElement('template')
+  holder.innerHTML = event.data
+  return holder.content.firstElementChild
+}
+
+const watch = () => {
+  const source = new EventSource(`${slips.dataset.live}?after=${slips.dataset.after}`)
+  line.source = source
+  on(source, 'open', () => {
+    if (line.lost) tell(said.on, 'good')
+    line.lost = false
+  })
+  on(source, 'slip', (event) => {
+    const stay = !isAtEnd()
+    const fresh = markup(event)
+    slips.dataset.after = event.lastEventId
+    const isNew = !document.getElementById(fresh.id)
+    place(fresh)
+    if (isNew && !stay) toEnd()
+    if (isNew && document.hidden) document.title = `• ${document.title.replace(/^• /, '')}`
+  })
+  on(source, 'sheet', (event) => document.getElementById('sheet')?.replaceWith(markup(event)))
+  on(source, 'over', () => location.reload())
+  on(source, 'error', () => {
+    if (!line.lost) tell(said.lost, 'trouble')
+    line.lost = true
+    if (source.readyState === EventSource.CLOSED) setTimeout(watch, 5000)
+  })
+}
+
+if (slips) {
+  watch()
+  if (!location.hash && !document.getElementById('sheet')) on(window, 'load', toEnd)
+  on(document, 'visibilitychange', () => {
+    document.title = document.title.replace(/^• /, '')
+  })
+}
