@@ -1,75 +1,88 @@
+import type { HeatFailure } from './heat.ts'
 import type { Bench } from './job.ts'
 import type { PressProblem } from './problems.ts'
 import type { Failed } from './set-ups.ts'
+import type { Way } from './way.ts'
 import { waysOut } from './ways-out.ts'
 import { spanOf } from './zones.ts'
 
 const swingSource = "the shop keeps its press's swing below every hard cap (common practice)"
 const recordSource = "the maker's sheet named in the material's record"
 
-/** The refusal for a set-up that cannot be pressed, with the ways out that were tried and work. */
-export const failureProblem = (bench: Bench, failed: Failed): PressProblem => {
-  const { failure, garment, machine, places } = failed
-  const base = {
-    garment: garment.id,
-    places: places.map((place) => place.place),
-    ways: waysOut(bench, failed),
-  }
-  const common = { at: places[0]?.at ?? garment.at, severity: 'stop' } as const
+type Base = { readonly garment: string; readonly places: readonly string[]; readonly ways: readonly Way[] }
+type Told = { readonly failed: Failed; readonly base: Base; readonly at: string }
+
+type HeatLimit = Extract<HeatFailure, { code: 'no-common-heat' | 'no-setting' | 'asked-over-cap' }>
+type PressLimit = Exclude<HeatFailure, HeatLimit>
+
+const ofHeat = ({ failed, base, at }: Told, failure: HeatLimit): PressProblem => {
+  const severity = 'stop'
+  const { machine } = failed
   switch (failure.code) {
     case 'no-common-heat': {
       const { leastTenthsC, leastBy, mostTenthsC, mostBy } = failure
-      const swingTenthsC = machine.swingTenthsC
-      const source = `${mostBy.source}; ${swingSource}`
-      return {
-        ...common,
-        code: failure.code,
-        facts: { ...base, source, leastTenthsC, leastBy, mostTenthsC, mostBy: mostBy.by, swingTenthsC },
-      }
+      const window = { leastTenthsC, leastBy, mostTenthsC, mostBy: mostBy.by, swingTenthsC: machine.swingTenthsC }
+      return { code: failure.code, at, severity, facts: { ...base, ...window, source: `${mostBy.source}; ${swingSource}` } }
     }
     case 'no-setting': {
       const { leastTenthsC, mostTenthsC } = failure
-      return {
-        ...common,
-        code: failure.code,
-        facts: { ...base, source: 'steps of the thermostat', machine: machine.id, leastTenthsC, mostTenthsC },
-      }
+      const source = 'steps of the thermostat'
+      return { code: failure.code, at, severity, facts: { ...base, machine: machine.id, leastTenthsC, mostTenthsC, source } }
     }
     case 'asked-over-cap': {
       const { askedTenthsC, cap } = failure
-      return {
-        ...common,
-        code: failure.code,
-        facts: { ...base, source: cap.source, askedTenthsC, capTenthsC: cap.tenthsC, capBy: cap.by },
-      }
+      const facts = { ...base, askedTenthsC, capTenthsC: cap.tenthsC, capBy: cap.by, source: cap.source }
+      return { code: failure.code, at, severity, facts }
     }
+  }
+}
+
+const ofPress = ({ base, at }: Told, failure: PressLimit): PressProblem => {
+  const severity = 'stop'
+  switch (failure.code) {
     case 'no-common-time': {
       const { leastSeconds, leastBy, mostSeconds, mostBy } = failure
       return {
-        ...common,
         code: failure.code,
-        facts: { ...base, source: recordSource, leastSeconds, leastBy, mostSeconds, mostBy },
+        at,
+        severity,
+        facts: { ...base, leastSeconds, leastBy, mostSeconds, mostBy, source: recordSource },
       }
     }
     case 're-press-not-allowed': {
       const { layer, times, seconds } = failure
       const { rePress, id } = layer.material
-      const allowed = { allowedTimes: rePress.times, allowedSeconds: rePress.seconds }
+      const limits = { times, allowedTimes: rePress.times, seconds, allowedSeconds: rePress.seconds }
       return {
-        ...common,
         code: failure.code,
-        facts: { ...base, source: recordSource, layer: layer.id, material: id, times, seconds, ...allowed },
+        at,
+        severity,
+        facts: { ...base, layer: layer.id, material: id, ...limits, source: recordSource },
       }
     }
     case 'auxiliary-missing':
-      return { ...common, code: failure.code, facts: { ...base, source: "the shop's auxiliaries", kind: failure.kind } }
+      return { code: failure.code, at, severity, facts: { ...base, kind: failure.kind, source: "the shop's auxiliaries" } }
+  }
+}
+
+/** The refusal for a set-up that cannot be pressed, with the ways out that were tried and work. */
+export const failureProblem = (bench: Bench, failed: Failed): PressProblem => {
+  const { failure, garment, places } = failed
+  const base = { garment: garment.id, places: places.map((place) => place.place), ways: waysOut(bench, failed) }
+  const at = places[0]?.at ?? garment.at
+  const told = { failed, base, at }
+  switch (failure.code) {
+    case 'no-common-heat':
+    case 'no-setting':
+    case 'asked-over-cap':
+      return ofHeat(told, failure)
     case 'platen-too-small':
-      return { ...common, code: failure.code, facts: { ...base, source: "the presses' platens", ...spanOf(places) } }
-    case 'vinyl-over-stones':
-      return {
-        ...common,
-        code: failure.code,
-        facts: { ...base, source: 'common practice: vinyl before stones', layer: failure.layer },
-      }
+      return { code: failure.code, at, severity: 'stop', facts: { ...base, source: "the presses' platens", ...spanOf(places) } }
+    case 'vinyl-over-stones': {
+      const facts = { ...base, source: 'common practice: vinyl before stones', layer: failure.layer }
+      return { code: failure.code, at, severity: 'stop', facts }
+    }
+    default:
+      return ofPress(told, failure)
   }
 }

@@ -73,6 +73,8 @@ export type RuleProblems = {
   'stroke-too-thin': Why & Book & Size & { readonly leastMicrometres: number }
   'stroke-too-thick': Why & Book & Size & { readonly mostMicrometres: number }
   'border-too-wide': Why & Book & Size & { readonly mostMicrometres: number }
+  'too-many-colours': Why & Book & { readonly decoration: string; readonly colours: readonly string[]; readonly most: number }
+  'too-many-layers': Why & { readonly decoration: string; readonly layers: number; readonly most: number }
   'name-too-small': Why & Book & Size & { readonly leastMicrometres: number }
   'name-too-large': Why & Book & Size & { readonly mostMicrometres: number }
   'name-near-number': Why & Book & { readonly place: string; readonly hasMicrometres: number; readonly leastMicrometres: number }
