@@ -40,10 +40,8 @@ export type Queue = {
   readonly close: () => Promise<void>
 }
 
-/** How far a running step is, for people to see; best effort. */
-export type Progress = (done: number, of: number) => Promise<void>
 /** Exactly one handler for each step. */
-export type Handlers = { readonly [Name in StepName]: (step: StepOf<Name>, progress: Progress) => Promise<void> }
+export type Handlers = { readonly [Name in StepName]: (step: StepOf<Name>) => Promise<void> }
 
 /** A step that will not be run again: it was hopeless, or it failed as often as it may. */
 export type GivenUp = { readonly step: Step; readonly hopeless: boolean; readonly reason: string }

@@ -10,7 +10,7 @@ import type { Store } from '../../src/ports/store.ts'
 export const root = join(import.meta.dirname, '../..')
 
 /** The value, or the problems thrown as an error of the test. */
-export const valueOf = <T>(result: Result<T, Problem>): T => {
+export const unwrap = <T>(result: Result<T, Problem>): T => {
   if (result.ok) return result.value
   throw new Error(JSON.stringify(result.problems, null, 2))
 }
@@ -27,9 +27,9 @@ export type TestStore = { readonly embedded: Embedded; readonly store: Store; re
 /** A migrated store on a server of its own. `onStatement` sees every statement's text. */
 export const openTestStore = async (onStatement: (text: string) => void = () => undefined): Promise<TestStore> => {
   const folder = temporaryFolder()
-  const embedded = valueOf(await startEmbedded(join(folder.path, 'data')))
-  valueOf(await migrate({ owner: embedded.owner, role: 'service', root }))
-  const store = valueOf(await openStore({ address: embedded.service, log: ({ query }) => onStatement(query.sql) }))
+  const embedded = unwrap(await startEmbedded(join(folder.path, 'data')))
+  unwrap(await migrate({ owner: embedded.owner, role: 'service', root }))
+  const store = unwrap(await openStore({ address: embedded.service, log: ({ query }) => onStatement(query.sql) }))
   return {
     embedded,
     store,

@@ -1,0 +1,74 @@
+import { createPostgresBackend, type JobsOptions, Queue, Worker, type WorkerOptions } from 'bullmq'
+import { Redis } from 'ioredis'
+
+/** Where the queue lives: on the store's PostgreSQL, or on Redis. */
+export type QueuePlace =
+  | { readonly kind: 'postgres'; readonly address: PostgresAddress }
+  | { readonly kind: 'redis'; readonly url: string }
+
+type PostgresAddress =
+  | { readonly host: string; readonly port: number; readonly user: string; readonly password: string; readonly database: string }
+  | { readonly connectionString: string }
+
+export const queueName = 'steps'
+
+/** What went wrong beside any one step: a lost connection, a lock that could not be renewed. */
+export type OnTrouble = (cause: unknown) => void
+
+const postgres = (address: PostgresAddress) => ({ ...address, max: 3, migrate: true, keepAlive: true })
+
+/** Commands wait for a connection that is away: a step is late then, never lost. */
+export const openRedis = (url: string, onTrouble: OnTrouble): Redis => {
+  const redis = new Redis(url, { maxRetriesPerRequest: null })
+  redis.on('error', onTrouble)
+  return redis
+}
+
+type Opened<T> = { readonly it: T; readonly close: () => Promise<void> }
+
+const openedOn = <T extends { close: () => Promise<void> }>(it: T, redis: Redis): Opened<T> => ({
+  it,
+  close: async () => {
+    await it.close()
+    redis.disconnect()
+  },
+})
+
+type BullQueue = Pick<Queue<unknown>, 'add' | 'getJob' | 'getJobCounts' | 'waitUntilReady'>
+
+export const openBullQueue = (place: QueuePlace, defaultJobOptions: JobsOptions, onTrouble: OnTrouble): Opened<BullQueue> => {
+  if (place.kind === 'postgres') {
+    const options = { connection: postgres(place.address), defaultJobOptions }
+    const queue = new Queue(queueName, options, createPostgresBackend)
+    queue.on('error', onTrouble)
+    return { it: queue, close: () => queue.close() }
+  }
+  const redis = openRedis(place.url, onTrouble)
+  const queue = new Queue<unknown>(queueName, { connection: redis, defaultJobOptions })
+  queue.on('error', onTrouble)
+  return openedOn(queue, redis)
+}
+
+/** What is seen of a job here, whichever backend runs it. */
+export type RunningJob = { readonly id?: string | undefined; readonly data: unknown; readonly finishedOn?: number | undefined }
+type Work = {
+  readonly run: (job: RunningJob) => Promise<void>
+  readonly failed: (job: RunningJob, cause: Error) => void
+  readonly options: Omit<WorkerOptions, 'connection'>
+}
+
+export const openBullWorker = (place: QueuePlace, { run, failed, options }: Work, onTrouble: OnTrouble): Opened<BullWorker> => {
+  if (place.kind === 'postgres') {
+    const connection = postgres(place.address)
+    const worker = new Worker(queueName, run, { ...options, connection }, createPostgresBackend)
+    worker.on('error', onTrouble)
+    worker.on('failed', (job, cause) => job !== undefined && failed(job, cause))
+    return { it: worker, close: () => worker.close() }
+  }
+  const redis = openRedis(place.url, onTrouble)
+  const worker = new Worker<unknown, void>(queueName, run, { ...options, connection: redis })
+  worker.on('error', onTrouble)
+  worker.on('failed', (job, cause) => job !== undefined && failed(job, cause))
+  return openedOn(worker, redis)
+}
+type BullWorker = Pick<Worker, 'waitUntilReady'>
