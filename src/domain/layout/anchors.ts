@@ -3,19 +3,37 @@ import { distance, item } from '../geometry/point.ts'
 import { onRing, pointOn, type Ring } from '../geometry/ring.ts'
 import { longestSection, type Section } from './section.ts'
 
-/** A place a stone may be fixed to; it serves the corners whose numbers it names. */
-export type Anchor = { readonly along: number; readonly serves: readonly number[] }
+/** A place a stone may be fixed to; it serves the corners whose numbers it names, at a cost when it stands off them. */
+export type Anchor = { readonly along: number; readonly serves: readonly number[]; readonly cost: number }
 
-/** Corners nearer to each other than a pitch can share one stone half way between them. */
+/** Corners served by a stone are at most half a pitch from it. */
+const SERVED = 0.5
+
+const anchorAt = (ring: Ring, corners: readonly Corner[], along: number, pitch: number): Anchor => {
+  const place = pointOn(ring, along)
+  const serves: number[] = []
+  let cost = 0
+  for (const [index, corner] of corners.entries()) {
+    const way = onRing(ring, corner.along - along)
+    if (Math.min(way, ring.length - way) > pitch) continue
+    const off = distance(place, pointOn(ring, corner.along)) / pitch
+    if (off > SERVED) continue
+    serves.push(index)
+    cost += off * off
+  }
+  return { along: onRing(ring, along), serves, cost }
+}
+
+/** Corners, and the middles of corners nearer to each other than a pitch, which can share one stone. */
 export const anchorsFor = (ring: Ring, corners: readonly Corner[], pitch: number): readonly Anchor[] => {
-  const anchors: Anchor[] = corners.map(({ along }, index) => ({ along, serves: [index] }))
-  const pairs = corners.length > 1 ? corners.length : 0
-  for (let index = 0; index < pairs; index += 1) {
-    const next = (index + 1) % corners.length
-    const from = item(corners, index).along
-    const way = onRing(ring, item(corners, next).along - from)
-    const near = distance(pointOn(ring, from), pointOn(ring, from + way)) < pitch && way < 1.2 * pitch
-    if (near && way > 0) anchors.push({ along: onRing(ring, from + way / 2), serves: [index, next] })
+  const anchors = corners.map(({ along }) => anchorAt(ring, corners, along, pitch))
+  for (const [index, { along }] of corners.entries()) {
+    for (let next = index + 1; next < Math.min(index + 4, index + corners.length); next += 1) {
+      const way = onRing(ring, item(corners, next % corners.length).along - along)
+      if (way <= 0 || way >= 1.2 * pitch) break
+      if (distance(pointOn(ring, along), pointOn(ring, along + way)) < pitch)
+        anchors.push(anchorAt(ring, corners, along + way / 2, pitch))
+    }
   }
   return anchors.sort((a, b) => a.along - b.along)
 }
@@ -70,7 +88,7 @@ export const chooseSteps = (choice: Choice): readonly Step[] => {
       if (to - from > REACH && best.cost < Infinity) break
       const section = longestSection(choice.ring, a.along, b.along, choice.pitch)
       if (section === undefined) continue
-      const cost = base + unevenness(section, choice.pitch)
+      const cost = base + unevenness(section, choice.pitch) + b.cost
       if (cost < best.cost) best = { cost, before: from, section }
     }
     states.push(best)

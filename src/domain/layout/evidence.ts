@@ -4,9 +4,10 @@ import type { Ring } from '../geometry/ring.ts'
 import { micrometres } from '../units/units.ts'
 import { mostStones } from './hex.ts'
 import type { Evidence } from './layout.ts'
+import { cornersHit, coverageOf, leastDistance } from './measure.ts'
 import type { LayoutProblem, Remedy } from './problems.ts'
 import type { Row } from './rows.ts'
-import { cornersHit, coverageOf, leastDistance, type Settled } from './settle.ts'
+import type { Settled } from './settle.ts'
 
 /** A piece as it was laid: rows as areas, their rings and corners, and the stones that came to rest. */
 export type Laid = {

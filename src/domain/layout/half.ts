@@ -32,7 +32,7 @@ type State = {
 }
 
 const firstState = (choice: HalfChoice, anchor: Anchor): State => {
-  const missed = bald(choice, -ON_AXIS - 1, anchor.along, anchor.serves)
+  const missed = bald(choice, -ON_AXIS - 1, anchor.along, anchor.serves) + anchor.cost
   if (anchor.along <= ON_AXIS) return { cost: missed, before: -1, section: undefined, over: undefined }
   const over = overAxis(choice, 0, anchor.along)
   if (over === undefined) return { cost: Infinity, before: -1, section: undefined, over }
@@ -61,7 +61,7 @@ export const chooseHalf = (choice: HalfChoice): readonly Step[] => {
       if (base >= best.cost) continue
       const section = longestSection(choice.ring, a.along, b.along, choice.pitch)
       if (section === undefined) continue
-      const cost = base + unevenness(section, choice.pitch)
+      const cost = base + unevenness(section, choice.pitch) + b.cost
       if (cost < best.cost) best = { cost, before: from, section, over: undefined }
     }
     states.push(best)

@@ -4,9 +4,9 @@ import { type Polygon, regionBox } from '../geometry/region.ts'
 import type { Ring } from '../geometry/ring.ts'
 import { SHARED } from './evidence.ts'
 import { lineStones } from './line-stones.ts'
-import { isStub, mirroredRingStones, type RingStones, ringStones } from './ring-stones.ts'
+import { type CornerPlace, isStub, mirroredRingStones, type RingStones, ringStones } from './ring-stones.ts'
 import { type Row, separate } from './rows.ts'
-import type { Placed } from './settle.ts'
+import type { Placed } from './table.ts'
 
 /** The pitch to keep, and the axis of a piece that is laid out on one half and mirrored. */
 export type Ways = { readonly pitch: number; readonly axis: number | undefined }
@@ -14,7 +14,7 @@ export type Ways = { readonly pitch: number; readonly axis: number | undefined }
 /** Rows as they were laid, before stones that crowd each other are thinned out. */
 export type Drawn = {
   readonly rings: Ring[]
-  readonly corners: Point[]
+  readonly corners: CornerPlace[]
   readonly placed: Placed[]
   dropped: number
 }
@@ -31,9 +31,11 @@ const layRing = (polygon: Polygon, { pitch, axis }: Ways): RingStones | 'twin' |
 
 /** Adds one line of stones down the middle of each stroke of a narrow region. */
 export const drawLines = (drawn: Drawn, lines: readonly (readonly Point[])[], ways: Ways, row: number): void => {
-  for (const line of lines) {
-    const laid = lineStones(line, ways.pitch)
-    const { axis } = ways
+  const { axis, pitch } = ways
+  for (const drawnLine of lines) {
+    const along = axis !== undefined && drawnLine.every(({ x }) => Math.abs(x - axis) < pitch / 2)
+    const line = along ? drawnLine.map(({ y }) => ({ x: axis, y })) : drawnLine
+    const laid = lineStones(line, pitch)
     const kept = axis === undefined ? laid.stones : laid.stones.filter(({ point }) => point.x <= axis)
     if (kept.length === 0) continue
     const ring = drawn.rings.length

@@ -1,14 +1,12 @@
 import { cornersOf } from '../geometry/corners.ts'
 import { item, type Point } from '../geometry/point.ts'
-import { pointOn, type Ring, thereAndBack } from '../geometry/ring.ts'
+import { pointOn, thereAndBack } from '../geometry/ring.ts'
 import { anchorsFor, chooseSteps } from './anchors.ts'
-import type { RowStone } from './ring-stones.ts'
+import { placesOf, type RingStones } from './ring-stones.ts'
 import { stonesOf } from './section.ts'
 
-export type LineStones = { readonly ring: Ring; readonly corners: readonly Point[]; readonly stones: readonly RowStone[] }
-
 /** Stones along an open line: one at each end, equal chords between, corners kept where they have room. */
-export const lineStones = (line: readonly Point[], pitch: number): LineStones => {
+export const lineStones = (line: readonly Point[], pitch: number): RingStones => {
   const ring = thereAndBack(line)
   if (ring.length < pitch) {
     const point = item(line, Math.floor(line.length / 2))
@@ -18,8 +16,8 @@ export const lineStones = (line: readonly Point[], pitch: number): LineStones =>
   const corners = cornersOf(ring, pitch / 6).filter(({ along }) => along > pitch / 2 && along < half - pitch / 2)
   const anchors = anchorsFor(ring, corners, pitch).filter(({ along }) => along > 0 && along < half)
   const [start, end] = [
-    { along: 0, serves: [] },
-    { along: half, serves: [] },
+    { along: 0, serves: [], cost: 0 },
+    { along: half, serves: [], cost: 0 },
   ]
   const steps = chooseSteps({ ring, pitch, corners, anchors, start, end })
   const fixed = new Set(anchors.map(({ along }) => along))
@@ -27,7 +25,7 @@ export const lineStones = (line: readonly Point[], pitch: number): LineStones =>
   const all = steps.length === 0 ? [half / 2] : [...ways, half]
   return {
     ring,
-    corners: corners.map(({ along }) => pointOn(ring, along)),
+    corners: placesOf(ring, corners),
     stones: all.map((along, index) => ({
       along,
       point: pointOn(ring, along),

@@ -7,6 +7,7 @@ import { evidenceOf, type Laid } from './evidence.ts'
 import { hexFill } from './hex.ts'
 import { drawLines, drawRows, emptyDrawing, type Ways } from './lay-rows.ts'
 import type { PieceStones, StoneSetting, StoneStyle } from './layout.ts'
+import { principalCorners } from './measure.ts'
 import { innerCentres, innerRows, outlineRows, pitchOf, type Row, separate, slackOf } from './rows.ts'
 import { settle } from './settle.ts'
 
@@ -59,16 +60,11 @@ const layWork = (work: Work, ways: Ways): Laid | undefined => {
   for (const stroke of separate(work.stroke)) drawLines(drawn, centreLines(stroke, ways.pitch / 6, ways.pitch * 1.5), ways, 0)
   const core = hexFill(work.core, ways.pitch, ways.axis).filter(({ x }) => ways.axis === undefined || x <= ways.axis + 0.5)
   drawn.placed.push(...core.map((point) => ({ point, along: 0, fixed: true, row: 1, ring: -1 })))
-  const settled = settle(drawn.placed, { pitch: ways.pitch - ROUNDING, axis: ways.axis, rings: drawn.rings }, work.area)
-  return {
-    rows: work.rows,
-    rings: drawn.rings,
-    corners: drawn.corners,
-    dropped: drawn.dropped,
-    settled,
-    axis: ways.axis,
-    area: work.area,
-  }
+  const facing = work.area.length === 0 && work.stroke.length === 0
+  const pitch = ways.pitch - ROUNDING
+  const corners = principalCorners(drawn.corners, pitch)
+  const settled = settle(drawn.placed, { pitch, axis: ways.axis, rings: drawn.rings, facing, corners }, work.area)
+  return { rows: work.rows, rings: drawn.rings, corners, dropped: drawn.dropped, settled, axis: ways.axis, area: work.area }
 }
 
 const allPoints = ({ settled, axis }: Laid): readonly Point[] =>

@@ -1,4 +1,4 @@
-import { cornersOf } from '../geometry/corners.ts'
+import { type Corner, cornersOf } from '../geometry/corners.ts'
 import { closeHalf, leftHalf } from '../geometry/mirror.ts'
 import { distance, item, type Point } from '../geometry/point.ts'
 import { type Polygon, regionBox } from '../geometry/region.ts'
@@ -10,12 +10,18 @@ import { longestSection, stonesOf } from './section.ts'
 /** A stone still tied to its row: `along` the ring it stands on; a fixed one marks a corner. */
 export type RowStone = { readonly along: number; readonly point: Point; readonly fixed: boolean }
 
+/** A corner of a row and how sharply the row turns there, in radians. */
+export type CornerPlace = { readonly at: Point; readonly turn: number }
+
 export type RingStones = {
   readonly ring: Ring
-  readonly corners: readonly Point[]
+  readonly corners: readonly CornerPlace[]
   /** Mirrored rings list only stones left of the axis or on it. */
   readonly stones: readonly RowStone[]
 }
+
+export const placesOf = (ring: Ring, corners: readonly Corner[]): readonly CornerPlace[] =>
+  corners.map(({ along, turn }) => ({ at: pointOn(ring, along), turn: Math.abs(turn) }))
 
 const topmost = (polygon: Polygon): number => {
   let best = 0
@@ -38,7 +44,7 @@ const fromSteps = (ring: Ring, steps: readonly Step[], anchors: readonly Anchor[
 const smoothRing = (ring: Ring, pitch: number): readonly RowStone[] => {
   const section = longestSection(ring, 0, ring.length, pitch)
   if (section === undefined) return []
-  const anchor = { along: 0, serves: [] }
+  const anchor = { along: 0, serves: [], cost: 0 }
   return fromSteps(ring, [{ from: 0, to: ring.length, section }], [anchor])
 }
 
@@ -57,7 +63,7 @@ const firstAnchor = (ring: Ring, anchors: readonly Anchor[], sharpness: (anchor:
 export const ringStones = (polygon: Polygon, pitch: number): RingStones => {
   const ring = ringOf(polygon, topmost(polygon))
   const corners = cornersOf(ring, pitch / 6)
-  const points = corners.map(({ along }) => pointOn(ring, along))
+  const points = placesOf(ring, corners)
   if (corners.length === 0) return { ring, corners: points, stones: smoothRing(ring, pitch) }
   const anchors = anchorsFor(ring, corners, pitch)
   const start = firstAnchor(
@@ -70,9 +76,16 @@ export const ringStones = (polygon: Polygon, pitch: number): RingStones => {
     .filter((anchor) => anchor !== start)
     .map((anchor) => ({ ...anchor, along: anchor.along < start.along ? anchor.along + ring.length : anchor.along }))
     .sort((a, b) => a.along - b.along)
-  const end = { along: start.along + ring.length, serves: start.serves }
+  const end = { ...start, along: start.along + ring.length }
   const steps = chooseSteps({ ring, pitch, corners, anchors: turned, start, end })
   return { ring, corners: points, stones: steps.length === 0 ? smoothRing(ring, pitch) : fromSteps(ring, steps, anchors) }
+}
+
+/** Anchors within rounding of the axis stand on it. */
+const onAxis = (ring: Ring, anchor: Anchor, pitch: number): Anchor => {
+  const near = pitch / 40
+  if (anchor.along < near || anchor.along > ring.length - near) return { ...anchor, along: 0 }
+  return Math.abs(anchor.along - ring.length / 2) < near ? { ...anchor, along: ring.length / 2 } : anchor
 }
 
 /** The same for a row that is its own mirror image; undefined when the row does not cross the axis exactly twice. */
@@ -82,6 +95,8 @@ export const mirroredRingStones = (polygon: Polygon, pitch: number, axis: number
   const ring = ringOf(closeHalf(half, axis))
   const corners = cornersOf(ring, pitch / 6)
   const anchors = anchorsFor(ring, corners, pitch)
+    .map((anchor) => onAxis(ring, anchor, pitch))
+    .sort((a, b) => a.along - b.along)
   const steps = chooseHalf({ ring, pitch, corners, anchors })
   const ways = steps.length === 0 ? smoothRing(ring, pitch) : fromSteps(ring, steps, anchors)
   const seen = new Set<string>()
@@ -93,7 +108,7 @@ export const mirroredRingStones = (polygon: Polygon, pitch: number, axis: number
     seen.add(key)
     return [{ ...stone, point }]
   })
-  return { ring, corners: corners.map(({ along }) => pointOn(ring, along)), stones }
+  return { ring, corners: placesOf(ring, corners), stones }
 }
 
 /** Whether the row is too short to be told from a lone stone: under four pitches. */

@@ -1,52 +1,11 @@
-import { createGrid, type Grid } from '../geometry/grid.ts'
-import { mirrorPoint } from '../geometry/mirror.ts'
-import { distance, item, type Point } from '../geometry/point.ts'
+import { createGrid } from '../geometry/grid.ts'
+import { item, type Point } from '../geometry/point.ts'
 import { isInside, type Region, regionBox } from '../geometry/region.ts'
 import { onRing, pointOn, type Ring } from '../geometry/ring.ts'
-
-/** A stone on a row of a piece; `ring` numbers the row's ring within the piece. */
-export type Placed = {
-  readonly point: Point
-  readonly row: number
-  readonly ring: number
-  readonly along: number
-  readonly fixed: boolean
-}
-
-export type Rows = {
-  readonly pitch: number
-  /** With an axis every stone left of it has a twin right of it. */
-  readonly axis: number | undefined
-  readonly rings: readonly Ring[]
-}
+import { guardCorners, shareCorners } from './share-corners.ts'
+import { crowdsItself, isFree, type Placed, put, type Rows, type Table, take, whole } from './table.ts'
 
 export type Settled = { readonly stones: readonly Placed[]; readonly moved: number; readonly removed: number }
-
-type Table = { readonly rows: Rows; readonly grid: Grid; readonly stones: Map<number, Placed>; next: number }
-
-const twinOf = ({ axis }: Rows, point: Point): Point | undefined =>
-  axis === undefined || point.x >= axis ? undefined : mirrorPoint(axis, point)
-
-const put = (table: Table, id: number, stone: Placed): void => {
-  table.stones.set(id, stone)
-  table.grid.add(id, stone.point)
-  const twin = twinOf(table.rows, stone.point)
-  if (twin !== undefined) table.grid.add(id, twin)
-}
-
-const take = (table: Table, id: number): void => {
-  table.stones.delete(id)
-  table.grid.remove(id)
-}
-
-const crowdsItself = ({ pitch, axis }: Rows, { x }: Point): boolean => axis !== undefined && x < axis && 2 * (axis - x) < pitch
-
-/** Whether a stone of this id could stand here: whole micrometres, a pitch from every other and from its own twin. */
-const isFree = (table: Table, point: Point, id: number): boolean => {
-  const { pitch, axis } = table.rows
-  if (axis !== undefined && point.x > axis) return false
-  return !crowdsItself(table.rows, point) && table.grid.room(point, id) >= pitch
-}
 
 const crowdOf = (table: Table, id: number): readonly number[] => {
   const stone = table.stones.get(id)
@@ -55,7 +14,7 @@ const crowdOf = (table: Table, id: number): readonly number[] => {
 }
 
 /** Takes stones away until no two are nearer than the pitch: the most crowded first, corners and inner rows last. */
-const thin = (table: Table): void => {
+const thin = (table: Table, guards: ReadonlyMap<number, unknown>): void => {
   const crowds = new Map<number, Set<number>>()
   for (const [id, stone] of table.stones) {
     if (crowdsItself(table.rows, stone.point)) take(table, id)
@@ -68,7 +27,7 @@ const thin = (table: Table): void => {
     let [worst, badness] = [-1, -Infinity]
     for (const [id, crowd] of crowds) {
       const stone = table.stones.get(id)
-      const score = crowd.size * 8 + (stone?.row ?? 0) - (stone?.fixed ? 12 : 0)
+      const score = crowd.size * 8 + (stone?.row ?? 0) - (guards.has(id) ? 1000 : 0) - (stone?.fixed ? 12 : 0)
       if (score > badness) [worst, badness] = [id, score]
     }
     for (const other of crowds.get(worst) ?? []) {
@@ -83,8 +42,6 @@ const thin = (table: Table): void => {
 
 const inOrder = (table: Table, ring: number): readonly (readonly [number, Placed])[] =>
   [...table.stones].filter(([, stone]) => stone.ring === ring).sort(([, a], [, b]) => a.along - b.along)
-
-const whole = ({ x, y }: Point): Point => ({ x: Math.round(x), y: Math.round(y) })
 
 /** The free place on a stretch of row nearest to its middle. */
 const freePlace = (table: Table, ring: Ring, from: number, to: number): { along: number; point: Point } | undefined => {
@@ -166,7 +123,9 @@ const fillHoles = (table: Table, area: Region): void => {
 export const settle = (stones: readonly Placed[], rows: Rows, area: Region = []): Settled => {
   const table: Table = { rows, grid: createGrid(rows.pitch * 1.01), stones: new Map(), next: stones.length }
   for (const [id, stone] of stones.entries()) put(table, id, { ...stone, point: whole(stone.point) })
-  thin(table)
+  const guards = guardCorners(table)
+  if (rows.facing) shareCorners(table, guards)
+  thin(table, guards)
   const removed = stones.length - table.stones.size
   const moved = new Set<number>()
   if (removed > 0) {
@@ -179,28 +138,3 @@ export const settle = (stones: readonly Placed[], rows: Rows, area: Region = [])
   if (area.length > 0) fillHoles(table, area)
   return { stones: [...table.stones.values()], moved: moved.size, removed }
 }
-
-/** Distance between the two nearest points; Infinity for fewer than two or when none are within two pitches. */
-export const leastDistance = (points: readonly Point[], pitch: number): number => {
-  const grid = createGrid(pitch * 2)
-  for (const [id, point] of points.entries()) grid.add(id, point)
-  return points.reduce((least, point, id) => Math.min(least, grid.room(point, id)), Infinity)
-}
-
-/** The largest distance, in pitches, from a place on the rings to its nearest stone. */
-export const coverageOf = (rings: readonly Ring[], points: readonly Point[], pitch: number): number => {
-  const grid = createGrid(pitch * 4)
-  for (const [id, point] of points.entries()) grid.add(id, point)
-  let worst = 0
-  for (const ring of rings) {
-    const samples = Math.max(1, Math.ceil(ring.length / (pitch / 6)))
-    for (let sample = 0; sample < samples; sample += 1) {
-      const room = grid.room(pointOn(ring, (sample / samples) * ring.length), -1)
-      worst = Math.max(worst, Math.min(room, 4 * pitch))
-    }
-  }
-  return worst / pitch
-}
-
-export const cornersHit = (corners: readonly Point[], points: readonly Point[], pitch: number): number =>
-  corners.filter((corner) => points.some((point) => distance(corner, point) <= pitch / 2)).length
