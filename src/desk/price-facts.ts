@@ -1,7 +1,7 @@
-import type { StoneCount } from '../domain/layout/count.ts'
-import { type StoneSize, stoneSizes, type VinylClass } from '../domain/material/material.ts'
+import { stoneSizes, type VinylClass } from '../domain/material/material.ts'
 import type { ResolvedOrder } from '../domain/order/resolve.ts'
 import type { PriceFacts } from '../domain/price/price.ts'
+import type { Counted } from './count.ts'
 import type { LaidApplication } from './lay-out.ts'
 
 type Work = PriceFacts['work'][number]
@@ -32,15 +32,11 @@ const garmentsOf = (resolved: ResolvedOrder): PriceFacts['garments'] =>
     quantity: resolved.order.roster.filter((row) => row.garment === garment.id).reduce((sum, row) => sum + row.quantity, 0),
   }))
 
-const isStoneSize = (size: string): size is StoneSize => stoneSizes.some((known) => known === size)
-
-const stonesOf = (count: StoneCount): PriceFacts['stones'] =>
+const stonesOf = (count: Counted): PriceFacts['stones'] =>
   stoneSizes
     .map((size) => ({
       size,
-      pieces: count.stones
-        .filter((line) => isStoneSize(line.size) && line.size === size)
-        .reduce((sum, line) => sum + line.pieces, 0),
+      pieces: count.stones.filter(({ material }) => material.size === size).reduce((sum, { line }) => sum + line.pieces, 0),
     }))
     .filter((line) => line.pieces > 0)
 
@@ -48,7 +44,7 @@ const stonesOf = (count: StoneCount): PriceFacts['stones'] =>
 export const priceFacts = (
   resolved: ResolvedOrder,
   applications: readonly LaidApplication[],
-  means: { readonly count: StoneCount; readonly shelf: ReadonlySet<string>; readonly daysUntilNeeded: number },
+  means: { readonly count: Counted; readonly shelf: ReadonlySet<string>; readonly daysUntilNeeded: number },
 ): PriceFacts => {
   const cut = means.count.templates.filter((template) => !means.shelf.has(template.key))
   const names = cut.filter((template) => template.text.length > 1)

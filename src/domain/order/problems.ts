@@ -2,6 +2,7 @@ import type { ProblemOf } from '../result/result.ts'
 
 /** Trouble inside an order document, or between the document and what the shop has. */
 export type OrderProblems = {
+  'order-not-json': { reason: string }
   'id-twice': { id: string; kind: string }
   'garment-not-in-order': { id: string; known: readonly string[] }
   'decoration-not-in-order': { id: string; known: readonly string[] }

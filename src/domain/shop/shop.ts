@@ -37,6 +37,12 @@ const profileSchema = z.strictObject({
     paper: z.enum(['letter', 'a4']),
   }),
   dateOrder: z.enum(['month-first', 'day-first']),
+  /** The cutter's unusable edge, and what its blade takes away and trails by: printed on every sheet. */
+  cutter: z.strictObject({
+    marginMicrometres: z.int().min(0),
+    kerfMicrometres: z.int().min(0),
+    bladeOffsetMicrometres: z.int().min(0),
+  }),
   holdHours: z.int().positive(),
   sparePercent: z.int().min(0).max(50),
   restBeforeWashHours: z.int().min(0),

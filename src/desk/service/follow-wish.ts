@@ -1,0 +1,110 @@
+import { deskWords } from '../../../templates/desk/words.ts'
+import { writeLocal } from '../../domain/calendar/local-time.ts'
+import type { Order } from '../../domain/order/order.ts'
+import { ok, type Problem, type Result } from '../../domain/result/result.ts'
+import { showFor } from '../../domain/shop/show.ts'
+import type { Conversation, Want } from '../../domain/understanding/conversation.ts'
+import { minutes } from '../../domain/units/units.ts'
+import type { ShopStore } from '../../ports/store.ts'
+import type { StoredOrder } from '../../ports/work-records.ts'
+import { cancelOrder } from './cancel-order.ts'
+import { conversationChannel, type Desk, shopChannel } from './desk.ts'
+import { orderIdOf } from './order-id.ts'
+import { shopPlanFrom } from './records.ts'
+import { messageWith, textMessage } from './say-message.ts'
+import { signOff } from './sign-off.ts'
+
+export type Wish = { readonly conversation: Conversation; readonly wish: Want; readonly saidId: string }
+type Followed = Promise<Result<null, Problem>>
+
+const orderOf = async (shop: ShopStore, conversationId: string): Promise<Result<StoredOrder, Problem>> => {
+  const orderId = orderIdOf(conversationId)
+  const known = await shop.orders.read(orderId)
+  return known === null ? shop.orders.add({ orderId, conversationId }) : ok(known)
+}
+
+/** A new revision is written down and its quote wanted; progress is one message that is edited as the work goes on. */
+const wantQuote = async (
+  desk: Desk,
+  shop: ShopStore,
+  { conversation, document, hash }: { readonly conversation: Conversation; readonly document: Order; readonly hash: string },
+): Followed => {
+  const order = await orderOf(shop, conversation.id)
+  if (!order.ok) return order
+  const { orderId, version } = order.value
+  const revised = await shop.orders.revise({ id: orderId, version }, { document, hash })
+  if (!revised.ok) return revised
+  const { revision } = revised.value
+  await shop.steps.want({ step: 'quote', orderId, revision })
+  await shop.events.add({ code: 'asked', orderId, ticketId: null, by: 'customer', at: desk.clock.now(), facts: { revision } })
+  await showProgress(shop, conversation, { orderId, revision, stage: 'drawing' })
+  return ok(null)
+}
+
+const stages = ['drawing', 'done'] as const
+
+/** The progress of a proof: the same message, edited. */
+export const showProgress = async (
+  shop: ShopStore,
+  conversation: Pick<Conversation, 'id' | 'language'>,
+  at: { readonly orderId: string; readonly revision: number; readonly stage: (typeof stages)[number] },
+): Promise<void> => {
+  const text = deskWords[conversation.language].progress[at.stage]
+  const block = { kind: 'progress', text, done: stages.indexOf(at.stage), of: stages.length - 1 } as const
+  const channel = conversationChannel(conversation.id)
+  const body = messageWith(conversation.language, { blocks: [block] })
+  await shop.messages.put({ channel, nonce: `progress-${at.orderId}-${at.revision}`, by: 'bot', body })
+  await shop.tell('channel', channel)
+}
+
+const tellOwner = async (desk: Desk, shop: ShopStore, note: { readonly nonce: string; readonly text: string }): Promise<void> => {
+  const language = desk.workshop.shop.profile.languages[0] ?? 'en'
+  const channel = shopChannel('owner')
+  await shop.messages.put({ channel, nonce: note.nonce, by: 'bot', body: textMessage(note.text, language) })
+  await shop.tell('channel', channel)
+}
+
+const sayStatus = async (desk: Desk, shop: ShopStore, { conversation, saidId }: Wish): Followed => {
+  const { language } = conversation
+  const words = deskWords[language]
+  const orderId = orderIdOf(conversation.id)
+  const order = await shop.orders.read(orderId)
+  const placed = shopPlanFrom((await shop.plan.read()).body).sold.find((one) => one.id === orderId)
+  const show = showFor(desk.workshop.shop, language)
+  const promised = placed?.promised ?? null
+  const when = promised === null ? null : show.moment(writeLocal(desk.zone, minutes(promised)))
+  const text = words.status(words.states[order?.state ?? 'asked'], when)
+  const channel = conversationChannel(conversation.id)
+  await shop.messages.put({ channel, nonce: `status-${saidId}`, by: 'bot', body: textMessage(text, language) })
+  return ok(null)
+}
+
+/** Does what a conversation asks of the desk, inside the turn's transaction. */
+export const followWish = async (desk: Desk, shop: ShopStore, about: Wish): Followed => {
+  const { conversation, wish, saidId } = about
+  const owner = deskWords[desk.workshop.shop.profile.languages[0] ?? 'en'].ownerNote
+  const orderId = orderIdOf(conversation.id)
+  const event = { orderId, ticketId: null, by: 'customer', at: desk.clock.now() }
+  switch (wish.kind) {
+    case 'quote':
+      return wantQuote(desk, shop, { conversation, document: wish.order, hash: wish.hash })
+    case 'sign-off':
+      return signOff(desk, shop, { conversation, revision: wish.revision, hash: wish.hash })
+    case 'status':
+      return sayStatus(desk, shop, about)
+    case 'cancel':
+      return cancelOrder(desk, shop, { conversation, orderId, saidId })
+    case 'person':
+      await shop.events.add({ ...event, code: 'person-asked', facts: {} })
+      await tellOwner(desk, shop, { nonce: `owner-${saidId}`, text: owner.person(wish.about) })
+      return ok(null)
+    case 'complaint':
+      await shop.events.add({ ...event, code: 'complaint', facts: { kind: wish.complaint.kind } })
+      await tellOwner(desk, shop, { nonce: `owner-${saidId}`, text: owner.complaint(wish.complaint.kind, wish.complaint.text) })
+      return ok(null)
+    case 'earlier-order':
+      await shop.events.add({ ...event, code: 'earlier-order-asked', facts: {} })
+      await tellOwner(desk, shop, { nonce: `owner-${saidId}`, text: owner.earlier })
+      return ok(null)
+  }
+}

@@ -1,0 +1,70 @@
+import { writeLocal } from '../../domain/calendar/local-time.ts'
+import { ok, type Problem, type Result } from '../../domain/result/result.ts'
+import type { Conversation, Said, SaidFile } from '../../domain/understanding/conversation.ts'
+import { hear } from '../../domain/understanding/hear.ts'
+import type { Incoming } from '../../ports/chat.ts'
+import type { ShopStore } from '../../ports/store.ts'
+import { conversationChannel, type Desk } from './desk.ts'
+import { followWish } from './follow-wish.ts'
+import { conversationFrom } from './records.ts'
+import { saidFrom, wordsOf } from './said.ts'
+import { replyMessage, textMessage } from './say-message.ts'
+
+/** How often a turn is tried again when somebody else changed the conversation meanwhile. */
+const mostTries = 8
+
+/** What the domain's `hear` is told besides the words. */
+const contextOf = (desk: Desk) => ({ shop: desk.workshop.shop, now: writeLocal(desk.zone, desk.clock.now()) })
+
+export type Turn = { readonly conversationId: string; readonly said: Said; readonly words: string | null }
+
+/** Puts the replies into the conversation's channel; the nonce makes a repeated turn post nothing twice. */
+const postTurn = async (desk: Desk, shop: ShopStore, turn: Turn & { readonly heard: ReturnType<typeof hear> }): Promise<void> => {
+  const channel = conversationChannel(turn.conversationId)
+  const { language } = turn.heard.conversation
+  if (turn.words !== null && turn.words !== '') {
+    const body = textMessage(turn.words, language)
+    await shop.messages.put({ channel, nonce: `in-${turn.said.id}`, by: 'customer', body })
+  }
+  for (const [index, reply] of turn.heard.replies.entries()) {
+    const body = replyMessage(reply, language, desk.workshop.shop)
+    await shop.messages.put({ channel, nonce: `re-${turn.said.id}-${index}`, by: 'bot', body })
+  }
+  await shop.tell('channel', channel)
+}
+
+/** One turn inside a transaction: hear, keep, answer, follow. A turn whose id was heard before changes nothing. */
+export const takeTurn = async (desk: Desk, shop: ShopStore, turn: Turn): Promise<Result<Conversation, Problem>> => {
+  const stored = await shop.conversations.read(turn.conversationId)
+  if (stored === null) {
+    return {
+      ok: false,
+      problems: [{ code: 'store-missing', at: '', severity: 'stop', facts: { what: 'conversation', id: turn.conversationId } }],
+    }
+  }
+  const before = conversationFrom(stored.state)
+  if (before.seen.includes(turn.said.id)) return ok(before)
+  const heard = hear(before, turn.said, contextOf(desk))
+  const saved = await shop.conversations.save({ id: turn.conversationId, version: stored.version }, heard.conversation)
+  if (!saved.ok) return saved
+  await postTurn(desk, shop, { ...turn, heard })
+  if (heard.wants === null) return ok(heard.conversation)
+  const followed = await followWish(desk, shop, { conversation: heard.conversation, wish: heard.wants, saidId: turn.said.id })
+  return followed.ok ? ok(heard.conversation) : followed
+}
+
+const isVersionChange = (problems: readonly Problem[]): boolean =>
+  problems.some((problem) => problem.code === 'store-version-changed')
+
+/** Something a customer did, heard once whatever arrives twice; conflicts with a turn made meanwhile are tried again. */
+export const hearCustomer = async (
+  desk: Desk,
+  conversationId: string,
+  about: { readonly incoming: Incoming; readonly files: readonly SaidFile[] },
+): Promise<Result<Conversation, Problem>> => {
+  const turn = { conversationId, said: saidFrom(about.incoming, about.files), words: wordsOf(about.incoming) }
+  for (let tries = 1; ; tries += 1) {
+    const taken = await desk.store.together(desk.shopId, (shop) => takeTurn(desk, shop, turn))
+    if (taken.ok || !isVersionChange(taken.problems) || tries >= mostTries) return taken
+  }
+}

@@ -1,0 +1,167 @@
+import { writeLocal } from '../../domain/calendar/local-time.ts'
+import type { Order } from '../../domain/order/order.ts'
+import { ok, type Problem, type Result } from '../../domain/result/result.ts'
+import type { Quote } from '../../domain/understanding/conversation.ts'
+import { minutes } from '../../domain/units/units.ts'
+import type { OrderStep } from '../../ports/queue.ts'
+import { cutFiles, previewOf } from '../make-job.ts'
+import { ticketFacts } from '../ticket/ticket-facts.ts'
+import { type Work, type WorkedOut, type Workshop, workOut } from '../work-out.ts'
+import { conversationChannel, orderFiles, type WorkerDesk } from './desk.ts'
+import { hearQuote } from './hear-quote.ts'
+import { orderFrom, type PlacedOrder, type QuoteBody, quoteFrom, type ShopPlan, shopPlanFrom } from './records.ts'
+import { withStock } from './shelf.ts'
+import { floorFor, liveHolds } from './shop-plan.ts'
+
+const dayMinutes = 1_440
+
+const quoteOf = (worked: WorkedOut, picture: string | null): Quote => {
+  const { work, problems } = worked
+  if (work === null) return { price: null, promise: null, problems, picture: null }
+  const { promised, price, time } = work
+  return {
+    price: { total: price.total, parts: price.parts },
+    promise: {
+      feasible: promised.feasible,
+      promised: writeLocal(time.zone, promised.promised),
+      hangsOn: promised.hangsOn.map(({ code, by }) => ({ code, by: writeLocal(time.zone, by) })),
+      freezesAt: promised.freezesAt === null ? null : writeLocal(time.zone, promised.freezesAt),
+    },
+    problems,
+    picture,
+  }
+}
+
+const placedOf = (work: Work, step: OrderStep<'quote'>): PlacedOrder => ({
+  id: step.orderId,
+  revision: step.revision,
+  needBy: work.promised.promised,
+  promised: work.promised.promised,
+  weight: 1,
+  operations: work.operations,
+})
+
+const stockOf = ({ counted, cuts }: Work): QuoteBody['stock'] => [
+  ...counted.stones.map(({ material, line }) => ({ item: material.id, amount: line.pieces + line.spare })),
+  ...cuts.vinyl.map(({ material, sheet }) => ({ item: material.id, amount: sheet.usedLength })),
+]
+
+type Asking = { readonly desk: WorkerDesk; readonly step: OrderStep<'quote'>; readonly conversation: string | null }
+
+/** Keeps picture and cut files, and gathers what the ticket will need. */
+const bodyOf = async ({ desk, step, conversation }: Asking, worked: WorkedOut, workshop: Workshop): Promise<QuoteBody> => {
+  const { work, problems } = worked
+  if (work === null) {
+    return { version: 1, quote: quoteOf(worked, null), placed: null, facts: null, stock: [], cutArchive: null, picture: null }
+  }
+  const now = writeLocal(desk.zone, desk.clock.now())
+  const blank = {
+    ticket: '',
+    order: step.orderId,
+    revision: step.revision,
+    replaces: null,
+    link: null,
+    changes: [],
+    throwAway: [],
+  }
+  const facts = ticketFacts(work, workshop.shop, { identity: blank, problems, now })
+  const files = desk.store.shop(desk.shopId).files
+  const png = previewOf(facts, desk.press.picture)
+  const picture = desk.ids.hash(png)
+  const owner = conversation === null ? orderFiles(step.orderId) : conversationChannel(conversation)
+  await files.keep(owner, { hash: picture, name: `proof-${step.revision}.png`, mime: 'image/png', bytes: png })
+  const zip = desk.press.pack(cutFiles(work))
+  const archive = desk.ids.hash(zip)
+  await files.keep(orderFiles(step.orderId), {
+    hash: archive,
+    name: `cut-${step.orderId}-${step.revision}.zip`,
+    mime: 'application/zip',
+    bytes: zip,
+  })
+  return {
+    version: 1,
+    quote: quoteOf(worked, picture),
+    placed: placedOf(work, step),
+    facts,
+    stock: stockOf(work),
+    cutArchive: archive,
+    picture,
+  }
+}
+
+const workOutFor = async (asking: Asking, order: Order): Promise<QuoteBody> => {
+  const { desk, step } = asking
+  const shopStore = desk.store.shop(desk.shopId)
+  const workshop = withStock(desk.workshop, await shopStore.stock.sums())
+  const plan = shopPlanFrom((await shopStore.plan.read()).body)
+  const worked = workOut(
+    {
+      document: order,
+      now: writeLocal(desk.zone, desk.clock.now()),
+      job: step.orderId,
+      floor: (_, __, needBy) => floorFor(desk, plan, { orderId: step.orderId, needBy }),
+    },
+    workshop,
+  )
+  return bodyOf(asking, worked, workshop)
+}
+
+/** The plan with this order's place held; older holds of it and holds that lapsed are let go. */
+const heldPlan = (desk: WorkerDesk, plan: ShopPlan, placed: PlacedOrder): ShopPlan => {
+  const now = desk.clock.now()
+  const until = minutes(now + (desk.workshop.shop.profile.holdHours * dayMinutes) / 24)
+  const others = liveHolds(plan, now).filter((held) => held.id !== placed.id)
+  return { ...plan, held: [...others, { ...placed, until }] }
+}
+
+const showQuote = (asking: Asking, hash: string, body: QuoteBody): Promise<Result<null, Problem>> => {
+  const { desk, step, conversation } = asking
+  const key = { orderId: step.orderId, revision: step.revision, hash }
+  return desk.store.together(desk.shopId, async (shop) => {
+    await shop.plan.alone()
+    const read = await shop.plan.read()
+    await shop.quotes.put(key, body)
+    if (body.placed !== null) {
+      const written = await shop.plan.write(read.version, heldPlan(desk, shopPlanFrom(read.body), body.placed))
+      if (!written.ok) return written
+    }
+    const order = await shop.orders.read(step.orderId)
+    if (order !== null && order.state === 'asked' && body.placed !== null) {
+      const changed = await shop.orders.change({ id: order.orderId, version: order.version }, { state: 'quoted' })
+      if (!changed.ok) return changed
+    }
+    if (conversation !== null) {
+      const heard = await hearQuote(desk, shop, { conversation, step, hash, quote: body.quote })
+      if (!heard.ok) return heard
+    }
+    await shop.events.add({
+      code: 'quoted',
+      orderId: step.orderId,
+      ticketId: null,
+      by: 'desk',
+      at: desk.clock.now(),
+      facts: { revision: step.revision, refused: body.placed === null },
+    })
+    await shop.steps.done({ step: 'quote', orderId: step.orderId, revision: step.revision })
+    return ok(null)
+  })
+}
+
+/**
+ * The quote step: works a revision out once, keeps the result under (order, revision, hash), holds its place in the shop's plan
+ * and shows it in the conversation. A newer revision makes it moot. May run twice.
+ */
+export const quoteOrder = async (desk: WorkerDesk, step: OrderStep<'quote'>): Promise<void> => {
+  const shop = desk.store.shop(desk.shopId)
+  const [order, revision] = await Promise.all([shop.orders.read(step.orderId), shop.orders.revision(step.orderId, step.revision)])
+  if (order === null || revision === null || order.revision !== step.revision) {
+    await shop.steps.done({ step: 'quote', orderId: step.orderId, revision: step.revision })
+    return
+  }
+  const asking = { desk, step, conversation: order.conversationId }
+  const known = await shop.quotes.read({ orderId: step.orderId, revision: step.revision, hash: revision.hash })
+  const body = known === null || known === undefined ? await workOutFor(asking, orderFrom(revision.document)) : quoteFrom(known)
+  const shown = await showQuote(asking, revision.hash, body)
+  if (!shown.ok)
+    throw new Error(`the quote of ${step.orderId} could not be kept: ${shown.problems.map((one) => one.code).join(', ')}`)
+}

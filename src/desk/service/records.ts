@@ -1,0 +1,54 @@
+import type { Order } from '../../domain/order/order.ts'
+import type { BookOrder, Slot } from '../../domain/schedule/operation.ts'
+import type { TicketFacts } from '../../domain/ticket/facts.ts'
+import type { Conversation, Quote } from '../../domain/understanding/conversation.ts'
+import type { Message } from '../../ports/chat.ts'
+import type { StockMove } from '../../ports/work-records.ts'
+
+/**
+ * The documents that the desk keeps in the store. They were written by this program and carry a version; a document of another
+ * version is refused loudly, because guessing at a stored order is worse than stopping.
+ */
+export type PlacedOrder = BookOrder & { readonly revision: number }
+
+/** A place that a shown promise holds until `until` (epoch minutes). */
+export type HeldPlace = PlacedOrder & { readonly until: number }
+
+export type ShopPlan = {
+  readonly version: 1
+  readonly sold: readonly PlacedOrder[]
+  readonly held: readonly HeldPlace[]
+  /** The execution plan of what is sold; a sold order without slots is not planned yet. */
+  readonly slots: readonly Slot[]
+}
+
+/** What a quote leaves behind for the ticket, so that nothing is computed twice. */
+export type QuoteBody = {
+  readonly version: 1
+  readonly quote: Quote
+  readonly placed: PlacedOrder | null
+  readonly facts: TicketFacts | null
+  readonly stock: readonly Pick<StockMove, 'item' | 'amount'>[]
+  readonly cutArchive: string | null
+  readonly picture: string | null
+}
+
+export type TicketBody = { readonly version: 1; readonly pdf: string; readonly facts: TicketFacts }
+
+const isVersion1 = (document: unknown): boolean =>
+  typeof document === 'object' && document !== null && 'version' in document && document.version === 1
+
+const readVersion1 = <T>(document: unknown, what: string): T => {
+  if (!isVersion1(document)) throw new Error(`a stored ${what} is not of version 1; restore a backup or upgrade the program`)
+  return document as T
+}
+
+/** Makers: the store keeps what this program wrote. */
+export const conversationFrom = (document: unknown): Conversation => readVersion1(document, 'conversation')
+export const orderFrom = (document: unknown): Order => readVersion1(document, 'order')
+export const quoteFrom = (document: unknown): QuoteBody => readVersion1(document, 'quote')
+export const ticketFrom = (document: unknown): TicketBody => readVersion1(document, 'ticket')
+export const messageFrom = (document: unknown): Message => document as Message
+
+export const emptyShopPlan: ShopPlan = { version: 1, sold: [], held: [], slots: [] }
+export const shopPlanFrom = (document: unknown): ShopPlan => (document === null ? emptyShopPlan : readVersion1(document, 'plan'))

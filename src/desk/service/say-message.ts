@@ -1,0 +1,72 @@
+import { deskWords } from '../../../templates/desk/words.ts'
+import { type Spoken, say } from '../../../templates/replies/say.ts'
+import type { Shop } from '../../domain/shop/shop.ts'
+import { type Language, showFor } from '../../domain/shop/show.ts'
+import type { Reply } from '../../domain/understanding/replies.ts'
+import type { Action, Block, Form, Message } from '../../ports/chat.ts'
+
+const empty: Omit<Message, 'language'> = { blocks: [], picture: null, file: null, actions: [], choice: null, form: null }
+
+export const messageWith = (language: Language, parts: Partial<Omit<Message, 'language'>>): Message => ({
+  ...empty,
+  language,
+  ...parts,
+})
+
+/** A message of plain text. */
+export const textMessage = (text: string, language: Language): Message =>
+  messageWith(language, { blocks: [{ kind: 'text', text, tone: 'plain' }] })
+
+/** Where a button of the conversation leads: the shown revision rides along, so that nothing else can be signed by it. */
+export const actionId = (action: string, version: { readonly revision?: number; readonly hash?: string }): string =>
+  ['c', action, version.revision ?? '', version.hash ?? ''].join(':')
+
+const blocksOf = (spoken: Spoken): readonly Block[] => {
+  const { before, fields, table, after } = spoken.parts
+  const text = (words: string): Block => ({ kind: 'text', text: words, tone: 'plain' })
+  return [
+    text(before),
+    ...(fields === undefined ? [] : [{ kind: 'fields', fields } as const]),
+    ...(table === undefined ? [] : [{ kind: 'table', head: table.head, rows: table.rows } as const]),
+    ...spoken.problems.map((problem): Block => ({ kind: 'text', text: problem.text, tone: 'caution' })),
+    ...(after === undefined ? [] : [text(after)]),
+  ]
+}
+
+const grave: ReadonlySet<string> = new Set(['cancel', 'start-over'])
+
+const actionsOf = (spoken: Spoken): readonly Action[] =>
+  spoken.actions.map(({ action, label, ...version }) => ({
+    id: actionId(action, version),
+    label,
+    weight: action === 'sign-off' ? 'main' : grave.has(action) ? 'grave' : 'plain',
+  }))
+
+const formOf = (spoken: Spoken, language: Language): Form | null => {
+  if (spoken.form.length === 0) return null
+  const fields = spoken.form.map(({ field, kind }) => ({
+    name: field,
+    label: field,
+    kind: kind === 'lines' ? ('lines' as const) : ('line' as const),
+    options: [],
+    required: true,
+  }))
+  return { id: 'c:form', title: spoken.parts.before, fields, submit: deskWords[language].send }
+}
+
+/** A reply of the conversation as a message of the chat. */
+export const replyMessage = (reply: Reply, language: Language, shop: Shop): Message => {
+  const spoken = say(reply, language, showFor(shop, language))
+  const alt =
+    'revision' in reply.facts && typeof reply.facts.revision === 'number' ? deskWords[language].picture(reply.facts.revision) : ''
+  return messageWith(language, {
+    blocks: blocksOf(spoken),
+    picture: spoken.picture === null ? null : { file: spoken.picture, alt },
+    actions: actionsOf(spoken),
+    choice:
+      spoken.choices.length === 0
+        ? null
+        : { id: 'c:choice', label: spoken.parts.after ?? spoken.parts.before, options: spoken.choices },
+    form: formOf(spoken, language),
+  })
+}

@@ -1,0 +1,36 @@
+import type { Problem, Result } from '../../domain/result/result.ts'
+import { type Floor, floorOf } from '../../domain/schedule/floor.ts'
+import type { Book } from '../../domain/schedule/operation.ts'
+import { planOf } from '../../domain/schedule/plan.ts'
+import { stationsOf } from '../../domain/schedule/station-records.ts'
+import { type Minutes, minutes } from '../../domain/units/units.ts'
+import type { Desk } from './desk.ts'
+import type { HeldPlace, PlacedOrder, ShopPlan } from './records.ts'
+
+const horizonMinutes = 120 * 1_440
+
+/** Places whose time to decide is not over. */
+export const liveHolds = (plan: ShopPlan, now: Minutes): readonly HeldPlace[] => plan.held.filter((held) => held.until > now)
+
+/** The shop's book: what is sold and what is held, on its stations, from now on. */
+export const bookOf = (desk: Desk, orders: readonly PlacedOrder[], until: Minutes): Result<Book, Problem> => {
+  const now = desk.clock.now()
+  const { hours, stations: records } = desk.workshop.shop
+  const last = Math.max(now, until, ...orders.map((order) => order.promised ?? order.needBy))
+  const range = { from: minutes(now - 1_440), to: minutes(last + horizonMinutes) }
+  const stations = stationsOf(desk.zone, hours, records, range)
+  return stations.ok ? { ok: true, value: { now, stations: stations.value, orders } } : stations
+}
+
+/** The floor that a new promise is asked of: every sold order and every live hold but the asking order's own. */
+export const floorFor = (
+  desk: Desk,
+  plan: ShopPlan,
+  asking: { readonly orderId: string; readonly needBy: Minutes },
+): Result<Floor, Problem> => {
+  const others = [...plan.sold, ...liveHolds(plan, desk.clock.now())].filter((order) => order.id !== asking.orderId)
+  const book = bookOf(desk, others, asking.needBy)
+  if (!book.ok) return book
+  const timelines = planOf(book.value)
+  return timelines.ok ? { ok: true, value: floorOf(timelines.value) } : timelines
+}

@@ -1,0 +1,115 @@
+import { deskWords } from '../../../templates/desk/words.ts'
+import { writeLocal } from '../../domain/calendar/local-time.ts'
+import { ok, type Problem, type Result } from '../../domain/result/result.ts'
+import { promise } from '../../domain/schedule/promise.ts'
+import { showFor } from '../../domain/shop/show.ts'
+import type { Conversation } from '../../domain/understanding/conversation.ts'
+import { minutes } from '../../domain/units/units.ts'
+import type { ShopStore } from '../../ports/store.ts'
+import type { StoredOrder } from '../../ports/work-records.ts'
+import { conversationChannel, type Desk } from './desk.ts'
+import { orderIdOf } from './order-id.ts'
+import { type PlacedOrder, type QuoteBody, quoteFrom, type ShopPlan, shopPlanFrom } from './records.ts'
+import { textMessage } from './say-message.ts'
+import { floorFor, liveHolds } from './shop-plan.ts'
+
+export type SignOff = { readonly conversation: Conversation; readonly revision: number; readonly hash: string }
+type Signing = SignOff & { readonly order: StoredOrder; readonly placed: PlacedOrder; readonly body: QuoteBody }
+
+/** The place is still ours: the hold is live, or the floor as it is now keeps the same promise. */
+const keepsPlace = (desk: Desk, plan: ShopPlan, placed: PlacedOrder): Result<boolean, Problem> => {
+  const held = liveHolds(plan, desk.clock.now()).some((hold) => hold.id === placed.id && hold.revision === placed.revision)
+  if (held) return ok(true)
+  const due = minutes(placed.promised ?? placed.needBy)
+  const floor = floorFor(desk, plan, { orderId: placed.id, needBy: due })
+  if (!floor.ok) return floor
+  const again = promise(floor.value, { id: placed.id, operations: placed.operations, needBy: due })
+  return again.ok ? ok(again.value.feasible) : ok(false)
+}
+
+const say = async (
+  shop: ShopStore,
+  signing: SignOff,
+  note: { readonly nonce: string; readonly text: string },
+): Promise<void> => {
+  const channel = conversationChannel(signing.conversation.id)
+  await shop.messages.put({ channel, nonce: note.nonce, by: 'bot', body: textMessage(note.text, signing.conversation.language) })
+  await shop.tell('channel', channel)
+}
+
+/** Somebody was faster: an honest new date is worked out as a new revision of the same document, and asked again. */
+const loseRace = async (shop: ShopStore, signing: Signing): Promise<Result<null, Problem>> => {
+  const { order, hash, conversation } = signing
+  const revision = await shop.orders.revision(order.orderId, order.revision)
+  const revised = await shop.orders.revise({ id: order.orderId, version: order.version }, { document: revision?.document, hash })
+  if (!revised.ok) return revised
+  await shop.steps.want({ step: 'quote', orderId: order.orderId, revision: revised.value.revision })
+  const text = deskWords[conversation.language].placeLost
+  await say(shop, signing, { nonce: `lost-${order.orderId}-${revised.value.revision}`, text })
+  return ok(null)
+}
+
+/** Stock reserved, place sold, order signed, event written and the plan step wanted: all in the turn's one transaction. */
+const sell = async (desk: Desk, shop: ShopStore, signing: Signing): Promise<Result<null, Problem>> => {
+  const { order, placed, body, conversation } = signing
+  const at = desk.clock.now()
+  const read = await shop.plan.read()
+  const plan = shopPlanFrom(read.body)
+  const written = await shop.plan.write(read.version, {
+    ...plan,
+    sold: [...plan.sold.filter((sold) => sold.id !== placed.id), placed],
+    held: plan.held.filter((held) => held.id !== placed.id),
+  })
+  if (!written.ok) return written
+  const earlier = await shop.stock.ofOrder(order.orderId)
+  await shop.stock.move([
+    ...earlier.map(({ item, amount }) => ({ item, amount: -amount, kind: 'release' as const, orderId: order.orderId, at })),
+    ...body.stock.map(({ item, amount }) => ({ item, amount: -amount, kind: 'reserve' as const, orderId: order.orderId, at })),
+  ])
+  const signed = await shop.orders.sign({ id: order.orderId, version: order.version }, { by: conversation.person.id, at })
+  if (!signed.ok) return signed
+  await shop.events.add({
+    code: 'signed-off',
+    orderId: order.orderId,
+    ticketId: null,
+    by: 'customer',
+    at,
+    facts: { revision: order.revision },
+  })
+  await shop.steps.want({ step: 'plan', orderId: order.orderId, revision: order.revision })
+  const when = showFor(desk.workshop.shop, conversation.language).moment(
+    writeLocal(desk.zone, minutes(placed.promised ?? placed.needBy)),
+  )
+  const text = deskWords[conversation.language].signedOff(order.revision, when)
+  await say(shop, signing, { nonce: `signed-${order.orderId}-${order.revision}`, text })
+  return ok(null)
+}
+
+/**
+ * Sells what was shown: only the newest revision with the very hash the customer saw, under the shop's plan. Two customers who
+ * sign for the last place at once are told apart here: one is sold it, the other gets an honest later date and is asked.
+ */
+export const signOff = async (desk: Desk, shop: ShopStore, asked: SignOff): Promise<Result<null, Problem>> => {
+  const orderId = orderIdOf(asked.conversation.id)
+  await shop.plan.alone()
+  const order = await shop.orders.read(orderId)
+  const revision = order === null ? null : await shop.orders.revision(orderId, order.revision)
+  if (order === null || revision === null || revision.hash !== asked.hash) {
+    return {
+      ok: false,
+      problems: [{ code: 'sign-off-not-shown', at: '', severity: 'stop', facts: { order: orderId, revision: asked.revision } }],
+    }
+  }
+  const stored = await shop.quotes.read({ orderId, revision: order.revision, hash: asked.hash })
+  const body = stored === null || stored === undefined ? null : quoteFrom(stored)
+  if (body?.placed === undefined || body.placed === null) {
+    return {
+      ok: false,
+      problems: [{ code: 'sign-off-not-shown', at: '', severity: 'stop', facts: { order: orderId, revision: asked.revision } }],
+    }
+  }
+  const signing = { ...asked, order, body, placed: body.placed }
+  const keeps = keepsPlace(desk, shopPlanFrom((await shop.plan.read()).body), body.placed)
+  if (!keeps.ok) return keeps
+  return keeps.value ? sell(desk, shop, signing) : loseRace(shop, signing)
+}

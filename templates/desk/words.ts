@@ -1,0 +1,115 @@
+import type { OrderState } from '../../src/ports/work-records.ts'
+
+/** What the desk itself says: progress, states, tickets in the bench channel, and the owner's sheet. */
+export type DeskWords = {
+  readonly progress: { readonly drawing: string; readonly done: string; readonly planning: string; readonly printing: string }
+  readonly states: { readonly [State in OrderState]: string }
+  readonly status: (state: string, when: string | null) => string
+  readonly placeLost: string
+  readonly signedOff: (revision: number, when: string) => string
+  readonly onBench: (ticket: string) => string
+  readonly ticketFor: (ticket: string, team: string) => string
+  readonly needed: (when: string) => string
+  readonly pieces: (count: number) => string
+  readonly gates: string
+  readonly sheet: string
+  readonly send: string
+  readonly replaced: (revision: number) => string
+  readonly picture: (revision: number) => string
+  readonly ownerNote: {
+    readonly person: (about: string) => string
+    readonly complaint: (kind: string, text: string) => string
+    readonly cancel: string
+    readonly earlier: string
+    readonly stuck: (step: string, reason: string) => string
+  }
+  readonly cancelled: string
+  readonly tooLate: string
+}
+
+export const deskWords = {
+  en: {
+    progress: {
+      drawing: 'Drawing your order and counting stones…',
+      done: 'Your proof is ready below.',
+      planning: 'Signed. Planning the benches…',
+      printing: 'Printing the job ticket…',
+    },
+    states: {
+      asked: 'being put together',
+      quoted: 'shown to you, waiting for your sign-off',
+      'signed-off': 'signed off',
+      planned: 'planned',
+      ticketed: 'ticket printed',
+      'on-bench': 'on the bench',
+      checked: 'checked',
+      bagged: 'bagged and ready',
+      collected: 'collected',
+      cancelled: 'cancelled',
+    },
+    status: (state, when) => (when === null ? `Your order is ${state}.` : `Your order is ${state}; promised for ${when}.`),
+    placeLost:
+      'Somebody else signed for that time first. I am working out the next honest date; please look at the new proof and sign it.',
+    signedOff: (revision, when) => `Revision ${revision} is signed off. We promise it for ${when}.`,
+    onBench: (ticket) => `Job ticket ${ticket} is on the bench. I will say when it is ready.`,
+    ticketFor: (ticket, team) => `Ticket ${ticket} · ${team}`,
+    needed: (when) => `Wanted ${when}`,
+    pieces: (count) => `${count} garments`,
+    gates: 'Gates before pressing',
+    sheet: 'Job ticket (PDF)',
+    send: 'Send',
+    replaced: (revision) => `Replaced by revision ${revision}. Do not press from this ticket.`,
+    picture: (revision) => `Proof of revision ${revision}: front and back, to scale`,
+    ownerNote: {
+      person: (about) => `A customer asks for a person: ${about}`,
+      complaint: (kind, text) => `Complaint (${kind}): ${text}`,
+      cancel: 'A customer cancelled an order.',
+      earlier: 'A customer asks for an earlier order again.',
+      stuck: (step, reason) => `The step "${step}" gave up: ${reason}`,
+    },
+    cancelled: 'Your order is cancelled. Nothing was cut.',
+    tooLate: 'Work on it has begun, so a person at the shop will answer you about cancelling.',
+  },
+  es: {
+    progress: {
+      drawing: 'Dibujando su pedido y contando piedras…',
+      done: 'Su prueba está lista abajo.',
+      planning: 'Firmado. Planeando las mesas…',
+      printing: 'Imprimiendo la orden de trabajo…',
+    },
+    states: {
+      asked: 'en preparación',
+      quoted: 'mostrado, esperando su firma',
+      'signed-off': 'firmado',
+      planned: 'planeado',
+      ticketed: 'con orden impresa',
+      'on-bench': 'en la mesa de trabajo',
+      checked: 'revisado',
+      bagged: 'embolsado y listo',
+      collected: 'entregado',
+      cancelled: 'cancelado',
+    },
+    status: (state, when) => (when === null ? `Su pedido está ${state}.` : `Su pedido está ${state}; prometido para ${when}.`),
+    placeLost:
+      'Alguien firmó antes por ese lugar. Calculo la siguiente fecha segura; revise la nueva prueba y fírmela, por favor.',
+    signedOff: (revision, when) => `La revisión ${revision} está firmada. La prometemos para ${when}.`,
+    onBench: (ticket) => `La orden de trabajo ${ticket} está en la mesa. Le aviso cuando esté lista.`,
+    ticketFor: (ticket, team) => `Orden ${ticket} · ${team}`,
+    needed: (when) => `Se necesita ${when}`,
+    pieces: (count) => `${count} prendas`,
+    gates: 'Controles antes de planchar',
+    sheet: 'Orden de trabajo (PDF)',
+    send: 'Enviar',
+    replaced: (revision) => `Reemplazada por la revisión ${revision}. No planche con esta orden.`,
+    picture: (revision) => `Prueba de la revisión ${revision}: frente y espalda, a escala`,
+    ownerNote: {
+      person: (about) => `Un cliente pide hablar con una persona: ${about}`,
+      complaint: (kind, text) => `Queja (${kind}): ${text}`,
+      cancel: 'Un cliente canceló un pedido.',
+      earlier: 'Un cliente pide repetir un pedido anterior.',
+      stuck: (step, reason) => `El paso "${step}" se detuvo: ${reason}`,
+    },
+    cancelled: 'Su pedido está cancelado. No se cortó nada.',
+    tooLate: 'El trabajo ya empezó, así que una persona del taller le responderá sobre la cancelación.',
+  },
+} as const satisfies { readonly [language: string]: DeskWords }
