@@ -13,7 +13,9 @@ import type { Settled } from './settle.ts'
 export type Laid = {
   readonly rows: readonly Row[]
   readonly rings: readonly Ring[]
+  /** Corners that can each have a stone of their own, and all turns of the rows, those nearer than a pitch included. */
   readonly corners: readonly Point[]
+  readonly turns: number
   readonly dropped: number
   readonly settled: Settled
   readonly axis: number | undefined
@@ -43,6 +45,8 @@ const flagsOf = (laid: Laid, about: About, coverage: number, bald: number): read
       severity: 'note',
       facts: { text, pitches: Math.round(coverage * 100) / 100, remedies },
     })
+  const blunt = laid.turns - laid.corners.length
+  if (blunt > 0) flags.push({ code: 'corner-blunt', at: '', severity: 'note', facts: { text, corners: blunt, remedies } })
   if (bald > 0) flags.push({ code: 'corner-bald', at: '', severity: 'note', facts: { text, corners: bald, remedies } })
   return flags
 }

@@ -64,7 +64,16 @@ const layWork = (work: Work, ways: Ways): Laid | undefined => {
   const pitch = ways.pitch - ROUNDING
   const corners = principalCorners(drawn.corners, pitch)
   const settled = settle(drawn.placed, { pitch, axis: ways.axis, rings: drawn.rings, facing, corners }, work.area)
-  return { rows: work.rows, rings: drawn.rings, corners, dropped: drawn.dropped, settled, axis: ways.axis, area: work.area }
+  return {
+    rows: work.rows,
+    rings: drawn.rings,
+    corners,
+    turns: drawn.corners.length,
+    dropped: drawn.dropped,
+    settled,
+    axis: ways.axis,
+    area: work.area,
+  }
 }
 
 const allPoints = ({ settled, axis }: Laid): readonly Point[] =>
