@@ -174,9 +174,8 @@ const place: PlaceWords = {
   below: {
     collar: (offset) => `${offset} below the collar`,
     hem: (offset) => `${offset} above the hem`,
-    'other-place': (offset) => `${offset} below the place above`,
+    'other-place': (offset, above) => `${offset} below the ${above}`,
   },
-  sample: (text) => `drawn: ${text}`,
   group: (name, sizes) => `${name} · ${sizes}`,
   artwork: 'artwork: see the file',
 }

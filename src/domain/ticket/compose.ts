@@ -1,8 +1,7 @@
 import type { TicketFacts } from './facts.ts'
 import { headSheet } from './head-sheet.ts'
 import { lastSheet } from './last-sheet.ts'
-import { readMoment } from './moment.ts'
-import type { Scene } from './names.ts'
+import { type Scene, shortWhen } from './names.ts'
 import { pickSheets } from './pick-sheet.ts'
 import { placementSheets } from './placement-sheets.ts'
 import { rosterSheets } from './roster-sheets.ts'
@@ -17,12 +16,11 @@ import type { TicketWords } from './words.ts'
  */
 export const composeTicket = (facts: TicketFacts, words: TicketWords): Ticket => {
   const scene: Scene = { facts, words }
-  const needed = readMoment(facts.needBy)
   const running = [
     facts.ticket,
     words.head.revision(facts.revision),
     facts.team,
-    `${words.head.needed} ${words.shortDate(needed, facts.show.dateOrder)} ${words.time(needed)}`,
+    `${words.head.needed} ${shortWhen(scene, facts.needBy)}`,
   ]
   return {
     title: words.head.title(facts.ticket, facts.team),

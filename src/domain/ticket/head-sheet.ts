@@ -156,6 +156,7 @@ export const headSheet = (scene: Scene): Sheet => {
       ...thrownTable(scene),
       ...pressBoxes(scene, facts.press),
       ...signalBlocks(scene),
+      { kind: 'text', style: 'strong', text: words.signs.burn },
       garmentTable(scene),
       ...gateBlocks(scene),
       ...notes,

@@ -1,6 +1,6 @@
 import type { WhyCode } from '../press/step-codes.ts'
 import { runsText } from './figures.ts'
-import { once, type Scene, whenText } from './names.ts'
+import { once, type Scene, shortWhen, whenText } from './names.ts'
 import { cell, column, table } from './table.ts'
 import type { Block, Sheet } from './ticket.ts'
 import type { TicketWords } from './words.ts'
@@ -39,8 +39,8 @@ const planBlocks = (scene: Scene): readonly Block[] => {
   const rows = plan.slots.map((slot) => [
     cell(slot.work),
     cell(slot.stations.join(', ')),
-    cell(whenText(scene, slot.start)),
-    cell(whenText(scene, slot.end)),
+    cell(shortWhen(scene, slot.start)),
+    cell(shortWhen(scene, slot.end)),
   ])
   const slots: readonly Block[] =
     rows.length === 0

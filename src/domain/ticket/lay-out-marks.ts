@@ -11,6 +11,8 @@ export type LaidMark = {
   readonly top: number
   readonly width: number
   readonly height: number
+  /** The place this one hangs under, where it is measured from another place. */
+  readonly under: PlaceId | null
 }
 
 export type LaidView = { readonly side: 'front' | 'back'; readonly shape: Silhouette; readonly marks: readonly LaidMark[] }
@@ -78,9 +80,14 @@ const layMarks = (shape: Silhouette, pairs: SizeSet['pairs']): readonly LaidMark
     const turned = sideOf(placement) === 'back' ? -1 : 1
     const middle = shape.middle + (ACROSS[placement.place] ?? 0) * turned * shape.sleeve[0]
     const ink = inkOf(group)
-    const above = Math.max(shape.collarY, ...marks.map((mark) => mark.top + mark.height))
+    const lowest = marks.reduce<LaidMark | null>(
+      (low, mark) => (low === null || mark.top + mark.height > low.top + low.height ? mark : low),
+      null,
+    )
+    const above = lowest === null ? shape.collarY : lowest.top + lowest.height
     const top = Math.max(0, topOf(shape, [placement, group], above))
-    marks.push({ placement, group, left: Math.round(middle - ink.width / 2), top: Math.round(top), ...ink })
+    const under = placement.measuredFrom === 'other-place' ? (lowest?.placement.place ?? null) : null
+    marks.push({ placement, group, left: Math.round(middle - ink.width / 2), top: Math.round(top), ...ink, under })
   }
   return marks
 }

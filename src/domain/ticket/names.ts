@@ -26,6 +26,12 @@ export const whenText = ({ facts, words }: Scene, minute: LocalMinute): string =
   return words.at(words.date(moment, facts.show.dateOrder), words.time(moment))
 }
 
+/** A minute in few words, for tables. */
+export const shortWhen = ({ facts, words }: Scene, minute: LocalMinute): string => {
+  const moment = readMoment(minute)
+  return `${words.shortDate(moment, facts.show.dateOrder)} ${words.time(moment)}`
+}
+
 export const sizeText = (words: TicketWords, fit: Fit, size: Size): string =>
   `${words.garment.fits[fit]} ${words.garment.sizes[size]}`.trim()
 

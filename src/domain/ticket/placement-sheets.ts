@@ -23,7 +23,10 @@ const noteOf = (scene: Scene, mark: LaidMark): View['notes'][number] => {
     lines: [
       place.ids[placement.place],
       place.high(lengthOf(scene, group.heightMicrometres)),
-      place.below[placement.measuredFrom](lengthOf(scene, group.offsetMicrometres)),
+      place.below[mark.under === null && placement.measuredFrom === 'other-place' ? 'collar' : placement.measuredFrom](
+        lengthOf(scene, group.offsetMicrometres),
+        mark.under === null ? '' : place.ids[mark.under],
+      ),
       ...(placement.content === 'artwork' ? [place.artwork] : []),
     ],
   }

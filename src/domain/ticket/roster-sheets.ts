@@ -48,7 +48,15 @@ export const specialText = ({ words }: Scene, row: RosterFacts): string => {
 const bySize = (a: RosterFacts, b: RosterFacts): number =>
   fits.indexOf(a.fit) - fits.indexOf(b.fit) || sizes.indexOf(a.size) - sizes.indexOf(b.size) || a.line - b.line
 
-const collate = (text: string): string => text.normalize('NFD').toLowerCase()
+/** Letters that Unicode does not take apart, by what they are sorted under. */
+const BASE: Readonly<Record<string, string>> = { đ: 'd', ł: 'l', ø: 'o', ß: 'ss', æ: 'ae', œ: 'oe', ð: 'd', þ: 'th', ı: 'i' }
+
+const collate = (text: string): string =>
+  text
+    .toLowerCase()
+    .normalize('NFD')
+    .replaceAll(/\p{M}/gu, '')
+    .replaceAll(/[đłøßæœðþı]/g, (letter) => BASE[letter] ?? letter)
 
 const compare = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0)
 
@@ -105,7 +113,7 @@ const forThePress = (scene: Scene): TableBlock => {
       }
     })
   })
-  return table(pressColumns(scene, kinds), groups)
+  return { ...table(pressColumns(scene, kinds), groups), style: 'strong' }
 }
 
 const bagRow = (scene: Scene, row: RosterFacts): readonly Cell[] => [
@@ -131,7 +139,7 @@ const forTheBags = (scene: Scene): TableBlock => {
     column(heads.line, 0.8, 'right'),
   ]
   const rows = [...scene.facts.roster].sort(byName).map((row) => bagRow(scene, row))
-  return table(columns, [{ heading: null, rows }])
+  return { ...table(columns, [{ heading: null, rows }]), style: 'strong' }
 }
 
 const specialRows = (scene: Scene): readonly Block[] => {

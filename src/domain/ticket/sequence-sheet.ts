@@ -1,7 +1,7 @@
 import type { PressStep } from '../press/press-plan.ts'
 import { runsText } from './figures.ts'
 import { firstPiece } from './gates.ts'
-import { hazards } from './hazards.ts'
+import { hazards, signalWords } from './hazards.ts'
 import { garmentsOf, pressBoxes, pressureOf, secondsOf, temperatureOf } from './heat.ts'
 import { garmentName, layerOf, layerText, once, piecesIn, placeText, type Scene } from './names.ts'
 import type { Block, Sheet, StepsBlock } from './ticket.ts'
@@ -46,18 +46,25 @@ const linesOf = (scene: Scene, step: PressStep): readonly string[] => {
   ]
 }
 
+/** The step's cautions, one line for each signal word, the greatest first. */
+const cautionsOf = ({ words }: Scene, step: PressStep): StepsBlock['steps'][number]['cautions'] =>
+  signalWords.flatMap((word) => {
+    const mine = step.cautions.filter((code) => hazards[code].word === word)
+    const items = mine.map((code) => ({
+      symbol: hazards[code].symbol,
+      alternative: words.signs.symbols[hazards[code].symbol],
+      text: words.steps.cautions[code],
+    }))
+    return items.length === 0 ? [] : [{ label: words.signs.words[word], items }]
+  })
+
 const stepItem = (scene: Scene, step: PressStep): StepsBlock['steps'][number] => {
-  const { words } = scene
   return {
     no: String(step.no),
     title: titleOf(scene, step),
     figures: [temperatureOf(scene, step), secondsOf(scene, step), pressureOf(scene, step)].filter((text) => text !== null),
     lines: linesOf(scene, step),
-    cautions: step.cautions.map((code) => ({
-      word: hazards[code].word,
-      label: words.signs.words[hazards[code].word],
-      text: words.steps.cautions[code],
-    })),
+    cautions: cautionsOf(scene, step),
   }
 }
 

@@ -61,7 +61,10 @@ export type StepsBlock = {
     readonly title: string
     readonly figures: readonly string[]
     readonly lines: readonly string[]
-    readonly cautions: readonly { readonly label: string; readonly word: SignalWord; readonly text: string }[]
+    readonly cautions: readonly {
+      readonly label: string
+      readonly items: readonly { readonly symbol: Sign; readonly alternative: string; readonly text: string }[]
+    }[]
   }[]
 }
 

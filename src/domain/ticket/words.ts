@@ -78,11 +78,9 @@ export type GarmentWords = {
 
 export type PressWords = {
   readonly box: (garment: string) => string
-  readonly none: string
   readonly figures: Of<'temperature' | 'seconds' | 'pressure' | 'peel' | 'inside' | 'cover' | 'machine'>
   readonly seconds: (count: number) => string
   readonly gauge: (word: string, gauge: string) => string
-  readonly alsoOn: (temperature: string) => string
   readonly correction: (machine: string, correction: string, aim: string) => string
   readonly lesser: (action: string, figures: string) => string
   readonly covers: (places: string) => string
@@ -96,7 +94,6 @@ export type PressWords = {
   readonly group: (garments: string, side: string) => string
   readonly lines: (lines: string, pieces: number) => string
   readonly lookFor: string
-  readonly stepNo: (no: number) => string
 }
 
 export type PickWords = {
@@ -105,7 +102,7 @@ export type PickWords = {
   readonly vinylHeads: Of<'material' | 'places' | 'amount' | 'lotBin' | 'reads' | 'peel' | 'done'>
   readonly reads: Of<'mirrored' | 'as-read'>
   readonly sheets: string
-  readonly sheetHeads: Of<'file' | 'size' | 'pieces' | 'reads' | 'cut' | 'weeded'>
+  readonly sheetHeads: Of<'file' | 'size' | 'pieces' | 'cut' | 'weeded'>
   readonly classes: Of<VinylClass>
   readonly vinylName: (colour: string, kind: string) => string
   readonly bin: (bin: string | null) => string
@@ -119,7 +116,6 @@ export type PickWords = {
   readonly stones: string
   readonly stoneHeads: Of<'stone' | 'lotBin' | 'pieces' | 'spare' | 'gross' | 'weight' | 'done'>
   readonly coupon: string
-  readonly packOrder: string
 }
 
 export type RosterWords = {
@@ -149,8 +145,7 @@ export type PlaceWords = {
   readonly left: string
   readonly right: string
   readonly high: (height: string) => string
-  readonly below: Readonly<Record<'collar' | 'hem' | 'other-place', (offset: string) => string>>
-  readonly sample: (text: string) => string
+  readonly below: Readonly<Record<'collar' | 'hem' | 'other-place', (offset: string, above: string) => string>>
   readonly group: (garment: string, sizes: string) => string
   readonly artwork: string
 }

@@ -72,7 +72,7 @@ export const pick: PickWords = {
   },
   reads: { mirrored: 'READS BACKWARDS', 'as-read': 'READS RIGHT' },
   sheets: 'Cut list',
-  sheetHeads: { file: 'File', size: 'Width × length', pieces: 'Pieces', reads: 'Reads', cut: 'Cut', weeded: 'Weeded' },
+  sheetHeads: { file: 'File', size: 'Width × length', pieces: 'Pieces', cut: 'Cut', weeded: 'Weeded' },
   classes: {
     standard: 'standard vinyl',
     glitter: 'glitter vinyl',
@@ -114,7 +114,6 @@ export const pick: PickWords = {
   },
   coupon:
     '1 gross = 144. Gross and weight include the spare. One lot per team; one stone at a time on the table; weigh the rest back in.',
-  packOrder: 'packs',
 }
 
 export const roster: RosterWords = {

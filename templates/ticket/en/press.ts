@@ -2,7 +2,6 @@ import type { PressWords, SignWords, StepWords } from '../../../src/domain/ticke
 
 export const press: PressWords = {
   box: (garment) => `PRESS BOX · ${garment}`,
-  none: 'none',
   figures: {
     temperature: 'Set',
     seconds: 'Time',
@@ -14,7 +13,6 @@ export const press: PressWords = {
   },
   seconds: (count) => `${count} s`,
   gauge: (word, gauge) => `${word} (${gauge})`,
-  alsoOn: (temperature) => `= ${temperature}`,
   correction: (machine, correction, aim) =>
     `${machine}: the last probe gave a correction of ${correction}, already in the figure to set (platen ${aim}).`,
   lesser: (action, figures) => `${action}: ${figures}`,
@@ -47,7 +45,6 @@ export const press: PressWords = {
   group: (garments, side) => `${side} · ${garments}`,
   lines: (lines, pieces) => `Roster lines ${lines} · ${pieces} ${pieces === 1 ? 'garment' : 'garments'}`,
   lookFor: 'Look for',
-  stepNo: (no) => `Step ${no}`,
 }
 
 export const steps: StepWords = {

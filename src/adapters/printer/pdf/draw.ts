@@ -45,7 +45,8 @@ const drawLine = ({ doc, left }: Canvas, mark: Extract<Mark, { kind: 'line' }>, 
   if (mark.dash) doc.undash()
 }
 
-const drawMark = (canvas: Canvas, mark: Mark, top: number): void => {
+/** Draws one mark of a piece whose top lies `top` below the top of the page. */
+export const drawMark = (canvas: Canvas, mark: Mark, top: number): void => {
   const { doc, left } = canvas
   switch (mark.kind) {
     case 'text':

@@ -3,9 +3,9 @@ import PDFDocument from 'pdfkit'
 import type { Ticket } from '../../../domain/ticket/ticket.ts'
 import type { Printed, Printer } from '../../../ports/printer.ts'
 import { SMALL } from './blocks/room.ts'
-import { type Canvas, drawPages, fontName } from './draw.ts'
+import { type Canvas, drawMark, drawPages, fontName } from './draw.ts'
 import type { PaperFonts } from './fonts.ts'
-import type { Page } from './marks.ts'
+import { type Page, rule } from './marks.ts'
 import { paginate } from './pages.ts'
 import { setBlocks } from './set-blocks.ts'
 import { type FontMeasure, lineMarks, type Run, type TypeSetter, typeSetter } from './type-setter.ts'
@@ -16,7 +16,7 @@ type Doc = InstanceType<typeof PDFDocument>
 const PAPERS = { letter: { width: 612, height: 792 }, a4: { width: 595.28, height: 841.89 } } as const
 const MARGIN = 34
 const HEAD = 20
-const FOOT = 20
+const FOOT = 10
 
 const bytesOf = (doc: Doc): Promise<Uint8Array> =>
   new Promise((resolve, reject) => {
@@ -102,25 +102,13 @@ const frameOf = (ticket: Ticket, { setter, doc, width, height, pages }: Laid): (
   const running = setter.wrap(ticket.running, room - 90, SMALL)[0] ?? ''
   const lacking = setter.lacking.size > 0 ? setter.spell(ticket.lacking) : ''
   const line = (text: string, top: number, align: 'left' | 'right'): void => {
-    for (const mark of lineMarks(setter, [text], { x: 0, y: top, room, align, look: SMALL })) {
-      if (mark.kind !== 'text') continue
-      doc.font(fontName('latin', false)).fontSize(SMALL.size)
-      let x = canvas.left + mark.x
-      for (const run of setter.runs(mark.text)) {
-        doc.font(fontName(run.font, false)).text(run.text, x, mark.y, { lineBreak: false })
-        x += setter.width(run.text, SMALL)
-      }
-    }
+    for (const mark of lineMarks(setter, [text], { x: 0, y: 0, room, align, look: SMALL })) drawMark(canvas, mark, top)
   }
   return (page) => {
     line(running, MARGIN, 'left')
     const number = ticket.foot.replace('{page}', String(page + 1)).replace('{pages}', String(pages.length))
     line(setter.spell(number), MARGIN, 'right')
-    doc
-      .moveTo(MARGIN, MARGIN + 12)
-      .lineTo(width - MARGIN, MARGIN + 12)
-      .lineWidth(0.6)
-      .stroke('#000000')
+    drawMark(canvas, rule([0, 12], [room, 12], 0.6), MARGIN)
     if (lacking !== '') line(lacking, height - MARGIN - 10, 'left')
   }
 }

@@ -2,6 +2,7 @@ import type { ChecksBlock, PressBoxBlock, StepsBlock } from '../../../../domain/
 import { type Container, frame, gap, type Node, node, type Piece, piece, rule } from '../marks.ts'
 import { type Look, lineHeight } from '../type-setter.ts'
 import { BODY, BODY_BOLD, BOX, lookOf, type Room, SMALL, setText } from './room.ts'
+import { signNode } from './text.ts'
 
 const PAD = 7
 
@@ -56,13 +57,36 @@ export const setPressBox = (block: PressBoxBlock, room: Room): readonly Piece[] 
   return [gap(6), piece(height, [bar, title.node], { keep: true }), ...block.rows.map((row) => setRow(room, row)), gap(5)]
 }
 
-const MARGIN = 44
+const MARGIN = 48
 
 const boxMark = (x: number, y: number): Node => node(null, [frame([x, y, BOX, BOX], { weight: 0.9 })])
 
 const FIGURE: Look = { size: 19, bold: true }
 const STEP: Look = { size: 11.5, bold: true }
 const NUMBER: Look = { size: 19, bold: true }
+
+const SIGN = 11
+
+type Caution = StepsBlock['steps'][number]['cautions'][number]
+type Corner = { readonly x: number; readonly y: number; readonly width: number }
+
+/** The signal word, then each sign with its words, flowing from left to right. */
+const setCaution = (room: Room, caution: Caution, at: Corner) => {
+  const label = setText(room, caution.label, { look: BODY_BOLD, ...at })
+  const nodes: Node[] = [label.node]
+  const step = lineHeight(BODY_BOLD) + 1
+  let [x, y] = [at.x + label.width + 8, at.y]
+  for (const item of caution.items) {
+    const wide = room.setter.width(room.setter.spell(item.text), BODY_BOLD) + 0.5
+    const width = Math.min(wide, at.width - SIGN - 3)
+    if (x > at.x && x + SIGN + 3 + width > at.x + at.width) [x, y] = [at.x, y + step]
+    const text = setText(room, item.text, { look: BODY_BOLD, x: x + SIGN + 3, y, width })
+    nodes.push(signNode(item, { x, y, size: SIGN }), text.node)
+    if (text.height > step) y += text.height - step + 1
+    x += SIGN + 3 + width + 12
+  }
+  return { nodes, height: y - at.y + step + 1 }
+}
 
 const setStep = (room: Room, step: StepsBlock['steps'][number], container: Container): Piece => {
   const number = setText(room, step.no, { look: NUMBER, x: 0, y: 3, width: 27, align: 'right', tag: 'Lbl' })
@@ -78,8 +102,8 @@ const setStep = (room: Room, step: StepsBlock['steps'][number], container: Conta
     y += set.height
   }
   for (const caution of step.cautions) {
-    const set = setText(room, `${caution.label}: ${caution.text}`, { look: BODY_BOLD, x: MARGIN, y, width })
-    nodes.push(set.node)
+    const set = setCaution(room, caution, { x: MARGIN, y: y + 1, width })
+    nodes.push(...set.nodes)
     y += set.height
   }
   const big =
@@ -112,22 +136,26 @@ const answerFlow = (room: Room, answers: readonly string[], top: number) => {
     if (set.height > lineHeight(BODY_BOLD) * 1.5) y += set.height - lineHeight(BODY_BOLD)
     x += BOX + 5 + width + 16
   }
-  return { nodes, height: answers.length === 0 ? 0 : y - top + lineHeight(BODY) + 4 }
+  return { nodes, right: x, height: answers.length === 0 ? 0 : y - top + lineHeight(BODY) + 5 }
 }
 
-const LINE = 88
+const LINE = 70
 
-const writeFlow = (room: Room, writes: readonly string[], top: number) => {
+const writesWidth = (room: Room, writes: readonly string[]): number =>
+  writes.reduce((sum, label) => sum + room.setter.width(room.setter.spell(label), SMALL) + LINE + 14, 0)
+
+/** Lines to write on: beside the answers where they fit, else below them. */
+const writeFlow = (room: Room, writes: readonly string[], [left, top]: readonly [number, number]) => {
   const nodes: Node[] = []
-  let [x, y] = [0, top]
+  let [x, y] = [left, top]
   for (const label of writes) {
     const width = Math.min(room.setter.width(room.setter.spell(label), SMALL) + 0.5, room.width / 2)
-    if (x > 0 && x + width + LINE > room.width) [x, y] = [0, y + 18]
-    const set = setText(room, label, { look: SMALL, x, y: y + 6, width })
-    nodes.push(set.node, node(null, [rule([x + width + 3, y + 15], [x + width + LINE, y + 15], 0.5)]))
+    if (x > left && x + width + LINE > room.width) [x, y] = [left, y + 18]
+    const set = setText(room, label, { look: SMALL, x, y: y + 4, width })
+    nodes.push(set.node, node(null, [rule([x + width + 3, y + 13], [x + width + LINE, y + 13], 0.5)]))
     x += width + LINE + 14
   }
-  return { nodes, height: writes.length === 0 ? 0 : y - top + 20 }
+  return { nodes, height: writes.length === 0 ? 0 : y - top + 18 }
 }
 
 const setCheck = (room: Room, item: Item, container: Container): Piece => {
@@ -144,8 +172,12 @@ const setCheck = (room: Room, item: Item, container: Container): Piece => {
     y += text.height
   }
   const answers = answerFlow(room, item.answers, y + 2)
-  const writes = writeFlow(room, item.writes, y + 2 + answers.height)
-  const height = y + 2 + answers.height + writes.height
+  const need = writesWidth(room, item.writes)
+  const beside = item.writes.length > 0 && answers.height > 0 && answers.right + need <= room.width
+  const writes = beside
+    ? writeFlow(room, item.writes, [room.width - need, y + 2 + answers.height - lineHeight(BODY) - 6])
+    : writeFlow(room, item.writes, [0, y + 2 + answers.height])
+  const height = y + 2 + answers.height + (beside ? 0 : writes.height)
   const decor = node(null, [rule([0, height], [room.width, height], 0.4)])
   return piece(height, [decor, node('LI', [], [node('LBody', [], [...nodes, ...answers.nodes, ...writes.nodes])])], { container })
 }

@@ -30,23 +30,33 @@ const boxesOf = (cell: Cell, at: Grid, top: number): readonly Node[] => {
   ]
 }
 
-const setCell = (room: Room, cell: Cell, at: Grid): { readonly nodes: readonly Node[]; readonly height: number } => {
-  const look: Look = cell.bold ? BODY_BOLD : BODY
+/** The looks of a table's plain and bold cells. */
+type Looks = { readonly plain: Look; readonly bold: Look }
+
+const LOOKS: Readonly<Record<TableBlock['style'], Looks>> = {
+  body: { plain: BODY, bold: BODY_BOLD },
+  strong: { plain: { size: 11, bold: false }, bold: { size: 11.5, bold: true } },
+}
+
+type SetAs = { readonly room: Room; readonly looks: Looks }
+
+const setCell = ({ room, looks }: SetAs, cell: Cell, at: Grid): { readonly nodes: readonly Node[]; readonly height: number } => {
+  const look = cell.bold ? looks.bold : looks.plain
   const text = setText(room, cell.text, { look, x: at.x, y: PAD, width: at.width, align: at.align, tag: 'TD' })
   const height = Math.max(text.height, cell.boxes > 0 ? BOX + 1 : 0)
   const boxes = boxesOf(cell, at, PAD + 0.5)
   return { nodes: [...boxes, ...(cell.text === '' ? [] : [text.node])], height }
 }
 
-const setRow = (room: Room, cells: readonly Cell[], grid: readonly Grid[]): Piece => {
+const setRow = (as: SetAs, cells: readonly Cell[], grid: readonly Grid[]): Piece => {
   const set = cells.flatMap((cell, at) => {
     const place = grid[at]
-    return place === undefined ? [] : [setCell(room, cell, place)]
+    return place === undefined ? [] : [setCell(as, cell, place)]
   })
-  const height = Math.max(lineHeight(BODY), ...set.map((one) => one.height)) + 2 * PAD
+  const height = Math.max(lineHeight(as.looks.plain), ...set.map((one) => one.height)) + 2 * PAD
   const parts = set.flatMap((one) => one.nodes)
   const decor = node(null, [
-    rule([0, height], [room.width, height], 0.4),
+    rule([0, height], [as.room.width, height], 0.4),
     ...parts.flatMap((part) => (part.tag === null ? part.marks : [])),
   ])
   return piece(height, [
@@ -94,7 +104,7 @@ export const setTable = (block: TableBlock, room: Room): readonly Piece[] => {
   const head = { ...setHead(room, block, grid), container }
   const body = block.groups.flatMap((group) => {
     const heading = group.heading === null ? [] : [setGroup(room, group.heading)]
-    return [...heading, ...group.rows.map((row) => setRow(room, row, grid))]
+    return [...heading, ...group.rows.map((row) => setRow({ room, looks: LOOKS[block.style] }, row, grid))]
   })
   return [head, ...body.map((part) => ({ ...part, container, head })), gap(5)]
 }

@@ -78,18 +78,23 @@ const COLOURS: Readonly<Record<SignalBlock['word'], string>> = {
 }
 const SIGN = 15
 
+type Signed = { readonly symbol: string; readonly alternative: string }
+
+/** A sign of our own drawing in a square. */
+export const signNode = (sign: Signed, at: { readonly x: number; readonly y: number; readonly size: number }): Node => ({
+  tag: 'Figure',
+  alternative: sign.alternative,
+  marks: [{ kind: 'path', x: at.x, y: at.y, scale: at.size / 24, path: signPath(sign.symbol), weight: 0, fill: '#000000' }],
+  children: [],
+})
+
 const signalItem = (
   room: Room,
   item: SignalBlock['items'][number],
   at: { readonly x: number; readonly y: number; readonly width: number },
 ) => {
   const text = setText(room, item.text, { look: BODY, x: at.x + SIGN + 5, y: at.y, width: at.width - SIGN - 5, tag: 'LBody' })
-  const sign: Node = {
-    tag: 'Figure',
-    alternative: item.alternative,
-    marks: [{ kind: 'path', x: at.x, y: at.y - 1, scale: SIGN / 24, path: signPath(item.symbol), weight: 0, fill: '#000000' }],
-    children: [],
-  }
+  const sign = signNode(item, { x: at.x, y: at.y - 1, size: SIGN })
   return { nodes: [sign, text.node], height: Math.max(text.height, SIGN) + 2 }
 }
 
