@@ -55,6 +55,7 @@ type Placed = {
   readonly inside: InsidePress
   readonly drafts: readonly Draft[]
   readonly before: SetUp | undefined
+  readonly firstOfGarment: boolean
 }
 
 const sequenceOf = (bench: Bench, setUps: readonly SetUp[]): readonly Placed[] =>
@@ -70,7 +71,7 @@ const sequenceOf = (bench: Bench, setUps: readonly SetUp[]): readonly Placed[] =
       stonesBelow: below.some((one) => hasStones(one.places)),
       inside,
     })
-    return { setUp, inside, drafts, before: setUps[index - 1] }
+    return { setUp, inside, drafts, before: setUps[index - 1], firstOfGarment: earlier.length === 0 }
   })
 
 const numbered = (placed: readonly Placed[]): readonly (readonly PressStep[])[] => {
@@ -119,7 +120,7 @@ const timeOf = (placed: Placed): SetUpTime => {
     family: familyOf(setUp),
     labourSeconds: labourSeconds(drafts),
     machineSeconds: machineSeconds(drafts),
-    setUpSeconds: changeSeconds(placed) + setUpSeconds.firstPiece,
+    setUpSeconds: changeSeconds(placed) + (placed.firstOfGarment ? setUpSeconds.firstPiece : 0),
   }
 }
 
