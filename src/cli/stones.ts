@@ -14,7 +14,7 @@ import { type StoneSettingRecord, stoneSettingSchema } from '../domain/material/
 import { ok, type Problem, type Result } from '../domain/result/result.ts'
 import { fromInches, fromMillimetres, type Micrometres, micrometres, toMillimetres } from '../domain/units/units.ts'
 import { type Command, exitCodes, isOn, runCommand, text, UsageError, type Words } from './command.ts'
-import { plainProblems } from './say-problems.ts'
+import { problemText } from './problem-text.ts'
 
 const USAGE = `stones --text TEXT [--face ID] [--height 6.8in|172mm|17.2cm] [--stone SS10] [--style outline|rows|solid|single-line]
        [--rows N] [--contours both|outer] [--hole MM] [--web MM] [--edge MM] [--shop DIR] [--png FILE] [--json]
@@ -115,10 +115,9 @@ const toJson = (given: string, { count, setting, pieces }: StoneLayout) => ({
 })
 
 const refused = (words: Words, problems: readonly Problem[]): number => {
-  const said = plainProblems(problems).map(({ text: sentence }) => sentence)
-  const told = problems.map(({ code, facts }, index) => ({ code, ...facts, text: said[index] }))
+  const told = problems.map((problem) => ({ code: problem.code, ...problem.facts, text: problemText(problem) }))
   if (isOn(words, 'json')) process.stdout.write(`${JSON.stringify({ problems: told })}\n`)
-  for (const sentence of said) process.stderr.write(`${sentence}\n`)
+  for (const { text: sentence } of told) process.stderr.write(`${sentence}\n`)
   return exitCodes.refused
 }
 
@@ -127,9 +126,7 @@ const report = ({ pieces, count, setting, flags }: StoneLayout): string => {
     ({ text: piece, count: stones, evidence }) =>
       `${piece}: ${stones} stones, corners ${evidence.cornersHit} of ${evidence.corners}, worst gap ${evidence.coverage} pitches`,
   )
-  return [...lines, `${count} stones ${setting.size}`, ...plainProblems(flags).map(({ text: sentence }) => `- ${sentence}`)].join(
-    '\n',
-  )
+  return [...lines, `${count} stones ${setting.size}`, ...flags.map((flag) => `- ${problemText(flag)}`)].join('\n')
 }
 
 const stones: Command = {
