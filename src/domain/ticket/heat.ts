@@ -29,14 +29,23 @@ export const setPoint = (scene: Scene, step: PressStep): TenthsC | null => {
   return tenthsC(step.tenthsC + (machine?.correctionTenthsC ?? 0))
 }
 
-/** The figure to set in the shop's unit; with the dial's own beside it where the press is marked in the other. */
+/** The unit of a press's own dial. */
+const dialOf = (scene: Scene, step: PressStep): 'F' | 'C' => {
+  const machine = step.machine === null ? undefined : machineOf(scene, step.machine)
+  return machine?.step.unit ?? scene.facts.show.temperature
+}
+
+/** The figure to set, in the shop's unit. */
 export const temperatureOf = (scene: Scene, step: PressStep): string | null => {
   const point = setPoint(scene, step)
-  if (point === null) return null
-  const shown = scene.facts.show.temperature
-  const dial = step.machine === null ? shown : (machineOf(scene, step.machine)?.step.unit ?? shown)
-  const text = temperatureText(point, shown)
-  return dial === shown ? text : `${text} = ${temperatureText(point, dial)}`
+  return point === null ? null : temperatureText(point, scene.facts.show.temperature)
+}
+
+/** The same figure as the dial of that press is marked, where that is the other unit. */
+export const dialTextOf = (scene: Scene, step: PressStep): string | null => {
+  const point = setPoint(scene, step)
+  const unit = dialOf(scene, step)
+  return point === null || unit === scene.facts.show.temperature ? null : temperatureText(point, unit)
 }
 
 export const pressureOf = ({ words }: Scene, step: PressStep): string | null => {
@@ -97,6 +106,7 @@ const figuresOf = (scene: Scene, setUp: SetUp, step: PressStep): PressBoxBlock['
   const { press } = scene.words
   return [
     { label: press.figures.temperature, value: temperatureOf(scene, step) },
+    { label: press.figures.dial, value: dialTextOf(scene, step) },
     { label: press.figures.seconds, value: secondsOf(scene, step) },
     { label: press.figures.pressure, value: pressureOf(scene, step) },
     { label: press.figures.peel, value: setUp.peel === null ? null : press.peels[setUp.peel] },
@@ -107,7 +117,9 @@ const figuresOf = (scene: Scene, setUp: SetUp, step: PressStep): PressBoxBlock['
 }
 
 const lesserText = (scene: Scene, step: PressStep): string => {
-  const figures = [temperatureOf(scene, step), secondsOf(scene, step), pressureOf(scene, step)].filter((text) => text !== null)
+  const figures = [temperatureOf(scene, step), dialTextOf(scene, step), secondsOf(scene, step), pressureOf(scene, step)].filter(
+    (text) => text !== null,
+  )
   return scene.words.press.lesser(scene.words.press.actions[step.action], figures.join(' · '))
 }
 
@@ -132,7 +144,8 @@ const coversText = (scene: Scene, setUp: SetUp): string => {
 const rowOf = (scene: Scene, setUp: SetUp): readonly PressBoxBlock['rows'][number][] => {
   const step = setUp.steps[0]
   if (step === undefined) return []
-  const notes = [...once(setUp.before.map((short) => lesserText(scene, short))), ...correctionOf(scene, step)]
+  const before = once(setUp.before.map((short) => lesserText(scene, short))).join('    ')
+  const notes = [...(before === '' ? [] : [before]), ...correctionOf(scene, step)]
   return [{ covers: coversText(scene, setUp), figures: figuresOf(scene, setUp, step), notes }]
 }
 

@@ -10,6 +10,7 @@ export const spanText = (words: TicketWords, minutes: number): string =>
   words.last.span(Math.floor(minutes / 1440), Math.floor((minutes % 1440) / 60), minutes % 60)
 
 const heading = (text: string): Block => ({ kind: 'heading', level: 2, text })
+const small = (text: string): Block => ({ kind: 'text', style: 'small', text })
 const body = (text: string): Block => ({ kind: 'text', style: 'body', text })
 
 const careBlocks = ({ facts, words }: Scene): readonly Block[] => {
@@ -76,7 +77,7 @@ const whyBlocks = ({ facts, words }: Scene): readonly Block[] => {
   if (codes.length === 0) return []
   const said = codes.map((code) => {
     const steps = facts.press.filter((step) => step.why.includes(code)).map((step) => step.no)
-    return body(words.last.whyStep(runsText(steps), words.steps.why[code]))
+    return small(words.last.whyStep(runsText(steps), words.steps.why[code]))
   })
   return [heading(words.last.why), ...said]
 }
@@ -92,5 +93,5 @@ export const lastSheet = (scene: Scene): Sheet => {
   const title = scene.words.last.title
   const made: Block = { kind: 'text', style: 'small', text: scene.words.head.made(whenText(scene, scene.facts.now)) }
   const parts = [careBlocks, problemBlocks, planBlocks, rulebookBlocks, whyBlocks, sourceBlocks].flatMap((part) => part(scene))
-  return { title, blocks: [{ kind: 'heading', level: 1, text: title }, ...parts, made] }
+  return { title, blocks: [{ kind: 'heading', level: 1, text: title }, made, ...parts] }
 }

@@ -1,4 +1,4 @@
-import type { Fit, Size } from '../garment/garment.ts'
+import { type Fit, sizes as order, type Size } from '../garment/garment.ts'
 import type { PlaceId } from '../garment/place.ts'
 import type { PressStep } from '../press/press-plan.ts'
 import type { GarmentFacts, LayerFacts, LocalMinute, RosterFacts, TicketFacts } from './facts.ts'
@@ -37,7 +37,10 @@ export const sizeText = (words: TicketWords, fit: Fit, size: Size): string =>
 
 /** The sizes of one fit, named once: 'men S, M, L'. */
 export const sizesText = (words: TicketWords, fit: Fit, sizes: readonly Size[]): string =>
-  `${words.garment.fits[fit]} ${sizes.map((size) => words.garment.sizes[size]).join(', ')}`.trim()
+  `${words.garment.fits[fit]} ${[...sizes]
+    .sort((a, b) => order.indexOf(a) - order.indexOf(b))
+    .map((size) => words.garment.sizes[size])
+    .join(', ')}`.trim()
 
 const isPlace = (words: TicketWords, id: string): id is PlaceId => Object.hasOwn(words.place.ids, id)
 

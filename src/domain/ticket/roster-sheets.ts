@@ -69,7 +69,19 @@ const byName = (a: RosterFacts, b: RosterFacts): number =>
 
 const dash = '–'
 
-const pressRow = (scene: Scene, row: RosterFacts, kinds: readonly LetterKind[]): readonly Cell[] => {
+/** Lines of more pieces than this are ticked once, not piece by piece. */
+const MOST_ROWS = 12
+
+/** A roster line, or one piece of it, with how it is counted. */
+type Counted = { readonly row: RosterFacts; readonly counted: string }
+
+const piecesOf = (row: RosterFacts): readonly Counted[] => {
+  if (row.quantity === 1) return [{ row, counted: '1' }]
+  if (row.quantity > MOST_ROWS) return [{ row, counted: `×${row.quantity}` }]
+  return Array.from({ length: row.quantity }, (_piece, at) => ({ row, counted: `${at + 1}/${row.quantity}` }))
+}
+
+const pressRow = (scene: Scene, { row, counted }: Counted, kinds: readonly LetterKind[]): readonly Cell[] => {
   const mine = kindsOf(row)
   const box = (needed: boolean): Cell => cell(needed ? '' : dash, { boxes: needed ? 1 : 0 })
   return [
@@ -77,7 +89,7 @@ const pressRow = (scene: Scene, row: RosterFacts, kinds: readonly LetterKind[]):
     cell(row.number ?? dash, { bold: true }),
     cell(row.name ?? scene.words.roster.nameless),
     cell(sizeText(scene.words, row.fit, row.size), { bold: true }),
-    cell(row.quantity === 1 ? '1' : `× ${row.quantity}`, { bold: row.quantity > 1 }),
+    cell(counted, { bold: row.quantity > 1 }),
     ...kinds.map((kind) => box(mine.includes(kind))),
     box(true),
     cell(specialText(scene, row)),
@@ -109,7 +121,7 @@ const forThePress = (scene: Scene): TableBlock => {
       const rows = mine.filter((row) => sizeText(words, row.fit, row.size) === cut).sort(bySize)
       return {
         heading: words.roster.group(garmentName(scene, garment.id), cut, piecesIn(rows)),
-        rows: rows.map((row) => pressRow(scene, row, kinds)),
+        rows: rows.flatMap(piecesOf).map((counted) => pressRow(scene, counted, kinds)),
       }
     })
   })
@@ -121,7 +133,7 @@ const bagRow = (scene: Scene, row: RosterFacts): readonly Cell[] => [
   cell(row.number ?? dash, { bold: true }),
   cell(sizeText(scene.words, row.fit, row.size)),
   cell(garmentName(scene, row.garment)),
-  cell(row.quantity === 1 ? '1' : `× ${row.quantity}`, { bold: row.quantity > 1 }),
+  cell(row.quantity === 1 ? '1' : `×${row.quantity}`, { bold: row.quantity > 1 }),
   cell('', { boxes: 1 }),
   cell(String(row.line)),
 ]

@@ -2,7 +2,7 @@ import type { PressStep } from '../press/press-plan.ts'
 import { runsText } from './figures.ts'
 import { firstPiece } from './gates.ts'
 import { hazards, signalWords } from './hazards.ts'
-import { garmentsOf, pressBoxes, pressureOf, secondsOf, temperatureOf } from './heat.ts'
+import { dialTextOf, garmentsOf, pressBoxes, pressureOf, secondsOf, temperatureOf } from './heat.ts'
 import { garmentName, layerOf, layerText, once, piecesIn, placeText, type Scene } from './names.ts'
 import type { Block, Sheet, StepsBlock } from './ticket.ts'
 
@@ -62,7 +62,9 @@ const stepItem = (scene: Scene, step: PressStep): StepsBlock['steps'][number] =>
   return {
     no: String(step.no),
     title: titleOf(scene, step),
-    figures: [temperatureOf(scene, step), secondsOf(scene, step), pressureOf(scene, step)].filter((text) => text !== null),
+    figures: [temperatureOf(scene, step), dialTextOf(scene, step), secondsOf(scene, step), pressureOf(scene, step)].filter(
+      (text) => text !== null,
+    ),
     lines: linesOf(scene, step),
     cautions: cautionsOf(scene, step),
   }
@@ -74,8 +76,12 @@ const runBlocks = (scene: Scene, run: Run): readonly Block[] => {
   const rows = scene.facts.roster.filter((row) => lines.includes(row.line))
   const garments = words.list(run.garments.map((id) => garmentName(scene, id)))
   return [
-    { kind: 'heading', level: 2, text: words.press.group(garments, words.press.sides[run.side]) },
-    { kind: 'text', style: 'strong', text: words.press.lines(runsText(lines), piecesIn(rows)) },
+    {
+      kind: 'heading',
+      level: 2,
+      text: words.press.group(garments, words.press.sides[run.side]),
+      note: words.press.lines(runsText(lines), piecesIn(rows)),
+    },
     ...pressBoxes(scene, run.steps),
     { kind: 'steps', steps: run.steps.map((step) => stepItem(scene, step)) },
   ]

@@ -6,7 +6,8 @@ export type Style = 'small' | 'body' | 'strong' | 'large' | 'title' | 'figure' |
 
 export type TextBlock = { readonly kind: 'text'; readonly text: string; readonly style: Style }
 
-export type HeadingBlock = { readonly kind: 'heading'; readonly level: 1 | 2 | 3; readonly text: string }
+/** A heading is kept with what follows; `note` is a line under it. */
+export type HeadingBlock = { readonly kind: 'heading'; readonly level: 1 | 2 | 3; readonly text: string; readonly note?: string }
 
 export type Field = { readonly label: string; readonly value: string; readonly style: Style }
 export type FieldsBlock = { readonly kind: 'fields'; readonly columns: number; readonly fields: readonly Field[] }

@@ -78,7 +78,7 @@ export type GarmentWords = {
 
 export type PressWords = {
   readonly box: (garment: string) => string
-  readonly figures: Of<'temperature' | 'seconds' | 'pressure' | 'peel' | 'inside' | 'cover' | 'machine'>
+  readonly figures: Of<'temperature' | 'dial' | 'seconds' | 'pressure' | 'peel' | 'inside' | 'cover' | 'machine'>
   readonly seconds: (count: number) => string
   readonly gauge: (word: string, gauge: string) => string
   readonly correction: (machine: string, correction: string, aim: string) => string

@@ -4,6 +4,7 @@ export const press: PressWords = {
   box: (garment) => `PRESS BOX · ${garment}`,
   figures: {
     temperature: 'Set',
+    dial: 'On its dial',
     seconds: 'Time',
     pressure: 'Pressure',
     peel: 'Peel',

@@ -4,6 +4,7 @@ export const press: PressWords = {
   box: (garment) => `PLANCHA · ${garment}`,
   figures: {
     temperature: 'Ajuste',
+    dial: 'En su mando',
     seconds: 'Tiempo',
     pressure: 'Presión',
     peel: 'Despegar',

@@ -33,9 +33,20 @@ const drawPath = ({ doc, left }: Canvas, mark: Extract<Mark, { kind: 'path' }>, 
   doc.restore()
 }
 
+/** Full dots are points of a round pen, an eighth of the bytes of four curves; open circles are curves. */
 const drawCircles = ({ doc, left }: Canvas, mark: Extract<Mark, { kind: 'circles' }>, top: number): void => {
-  for (const [x, y] of mark.at) doc.circle(left + mark.x + x * mark.scale, top + mark.y + y * mark.scale, mark.radius)
-  paint(doc, { weight: mark.weight, fill: mark.fill })
+  const at = mark.at.map(([x, y]) => [left + mark.x + x * mark.scale, top + mark.y + y * mark.scale] as const)
+  if (mark.fill !== null && mark.weight === 0) {
+    doc
+      .save()
+      .lineCap('round')
+      .lineWidth(mark.radius * 2)
+    for (const [x, y] of at) doc.moveTo(x, y).lineTo(x, y)
+    doc.stroke(mark.fill).restore()
+    return
+  }
+  for (const [x, y] of at) doc.circle(x, y, mark.radius)
+  paint(doc, mark)
 }
 
 const drawLine = ({ doc, left }: Canvas, mark: Extract<Mark, { kind: 'line' }>, top: number): void => {

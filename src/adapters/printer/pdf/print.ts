@@ -16,7 +16,7 @@ type Doc = InstanceType<typeof PDFDocument>
 const PAPERS = { letter: { width: 612, height: 792 }, a4: { width: 595.28, height: 841.89 } } as const
 const MARGIN = 34
 const HEAD = 20
-const FOOT = 10
+const FOOT = 0
 
 const bytesOf = (doc: Doc): Promise<Uint8Array> =>
   new Promise((resolve, reject) => {
@@ -109,7 +109,7 @@ const frameOf = (ticket: Ticket, { setter, doc, width, height, pages }: Laid): (
     const number = ticket.foot.replace('{page}', String(page + 1)).replace('{pages}', String(pages.length))
     line(setter.spell(number), MARGIN, 'right')
     drawMark(canvas, rule([0, 12], [room, 12], 0.6), MARGIN)
-    if (lacking !== '') line(lacking, height - MARGIN - 10, 'left')
+    if (lacking !== '') line(lacking, height - MARGIN + 4, 'left')
   }
 }
 

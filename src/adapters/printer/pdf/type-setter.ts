@@ -41,15 +41,17 @@ const runsWith = (measure: FontMeasure, text: string): readonly Run[] => {
   return runs
 }
 
+/** A word too wide for its line is broken after a hyphen or stroke where that helps, else between signs. */
 const breakWord = (word: string, room: number, width: (text: string) => number): readonly string[] => {
+  const bits = word.split(/(?<=[-/_.])/).flatMap((bit) => (width(bit) > room ? [...bit] : [bit]))
   const parts: string[] = []
   let part = ''
-  for (const character of word) {
-    if (part !== '' && width(part + character) > room) {
+  for (const bit of bits) {
+    if (part !== '' && width(part + bit) > room) {
       parts.push(part)
       part = ''
     }
-    part += character
+    part += bit
   }
   return [...parts, part]
 }
@@ -101,7 +103,8 @@ export const typeSetter = (measure: FontMeasure): TypeSetter => {
   }
   const spell = (text: string): string => {
     if (PLAIN.test(text)) return text
-    return [...text.normalize('NFC').replaceAll(/[^\S\n]/g, ' ')].map((one) => (one === '\n' ? one : sign(one))).join('')
+    const spelt = [...text.normalize('NFC').replaceAll(/[^\S\n]/g, ' ')].map((one) => (one === '\n' ? one : sign(one))).join('')
+    return spelt.replaceAll(/(U\+[0-9A-F]{4,6})(?=U\+)/g, '$1 ')
   }
   const wrap = (text: string, room: number, look: Look): readonly string[] =>
     spell(text)

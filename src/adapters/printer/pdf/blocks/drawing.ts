@@ -14,8 +14,8 @@ import { BODY, BODY_BOLD, type Room, SMALL, SMALL_BOLD, setText } from './room.t
 /** One micrometre in points. */
 export const POINTS = 72 / 25_400
 
-const NOTE = 92
-const VIEW_HEIGHT = 240
+const NOTE = 100
+const VIEW_HEIGHT = 180
 
 type Scaled = { readonly x: number; readonly y: number; readonly scale: number }
 

@@ -54,7 +54,12 @@ export const setPressBox = (block: PressBoxBlock, room: Room): readonly Piece[] 
   const title = setText(room, block.title, { look: TITLE, x: PAD, y: 3, width: room.width - 2 * PAD, tag: 'H3' })
   const height = title.height + 5
   const bar = node(null, [frame([0, 0, room.width, height], { weight: 1.8, fill: '#e4e4e4' })])
-  return [gap(6), piece(height, [bar, title.node], { keep: true }), ...block.rows.map((row) => setRow(room, row)), gap(5)]
+  return [
+    { ...gap(6), keep: true },
+    piece(height, [bar, title.node], { keep: true }),
+    ...block.rows.map((row) => setRow(room, row)),
+    gap(5),
+  ]
 }
 
 const MARGIN = 48
@@ -78,8 +83,8 @@ const setCaution = (room: Room, caution: Caution, at: Corner) => {
   let [x, y] = [at.x + label.width + 8, at.y]
   for (const item of caution.items) {
     const wide = room.setter.width(room.setter.spell(item.text), BODY_BOLD) + 0.5
-    const width = Math.min(wide, at.width - SIGN - 3)
-    if (x > at.x && x + SIGN + 3 + width > at.x + at.width) [x, y] = [at.x, y + step]
+    const width = Math.min(wide, at.width - label.width - 8 - SIGN - 3)
+    if (x > at.x + label.width + 8 && x + SIGN + 3 + width > at.x + at.width) [x, y] = [at.x + label.width + 8, y + step]
     const text = setText(room, item.text, { look: BODY_BOLD, x: x + SIGN + 3, y, width })
     nodes.push(signNode(item, { x, y, size: SIGN }), text.node)
     if (text.height > step) y += text.height - step + 1

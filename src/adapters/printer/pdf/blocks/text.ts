@@ -15,7 +15,10 @@ const HEADINGS: Readonly<
 export const setHeading = (block: HeadingBlock, room: Room): readonly Piece[] => {
   const { look, before, after } = HEADINGS[block.level]
   const set = setText(room, block.text, { look, x: 0, y: 0, width: room.width, tag: `H${block.level}` })
-  return [{ ...gap(before), keep: true }, piece(set.height + after, [set.node], { keep: true })]
+  const lead = [{ ...gap(before), keep: true }, piece(set.height + after, [set.node], { keep: true })]
+  if (block.note === undefined) return lead
+  const note = setText(room, block.note, { look: lookOf('strong'), x: 0, y: 0, width: room.width })
+  return [...lead, piece(note.height + 2, [note.node], { keep: true })]
 }
 
 /** A paragraph is one node; when it is long its lines are pieces of their own, so that a page may end inside it. */
