@@ -1,8 +1,15 @@
 /**
  * The open time of a station, person or shop, compiled: sorted, disjoint, half-open intervals of epoch minutes;
- * `before[i]` counts the open minutes of all earlier intervals.
+ * `before[i]` counts the open minutes of all earlier intervals. `jump` leads from a stretch of 1,024 minutes, counted from `base`, to
+ * the first interval that ends after its beginning; an axis of few intervals has none.
  */
-export type Axis = { readonly starts: Int32Array; readonly ends: Int32Array; readonly before: Int32Array }
+export type Axis = {
+  readonly starts: Int32Array
+  readonly ends: Int32Array
+  readonly before: Int32Array
+  readonly base: number
+  readonly jump: Int32Array
+}
 
 export type Interval = { readonly start: number; readonly end: number }
 
@@ -25,7 +32,25 @@ export const axisFrom = (intervals: readonly Interval[]): Axis => {
     before[index] = total
     total += interval.end - interval.start
   })
-  return { starts: Int32Array.from(joined, (i) => i.start), ends: Int32Array.from(joined, (i) => i.end), before }
+  const ends = Int32Array.from(joined, (i) => i.end)
+  return { starts: Int32Array.from(joined, (i) => i.start), ends, before, ...jumpsOf(joined) }
+}
+
+const stretch = 10
+const fewIntervals = 4
+
+const jumpsOf = (intervals: readonly Interval[]): Pick<Axis, 'base' | 'jump'> => {
+  const first = intervals[0]
+  const last = intervals.at(-1)
+  if (first === undefined || last === undefined || intervals.length <= fewIntervals) return { base: 0, jump: new Int32Array(0) }
+  const base = first.start >> stretch
+  const jump = new Int32Array((last.end >> stretch) - base + 1)
+  let index = 0
+  for (let step = 0; step < jump.length; step += 1) {
+    while (index < intervals.length - 1 && (intervals[index]?.end ?? 0) <= (base + step) << stretch) index += 1
+    jump[step] = index
+  }
+  return { base, jump }
 }
 
 export const intervalsOf = (axis: Axis): readonly Interval[] =>
@@ -36,26 +61,11 @@ export const alwaysOpen: Axis = axisFrom([{ start: 0, end: never }])
 
 /** The first interval that ends after `at`. */
 const indexAfter = (axis: Axis, at: number): number => {
-  let low = 0
-  let high = axis.ends.length
-  while (low < high) {
-    const middle = (low + high) >> 1
-    if ((axis.ends[middle] ?? 0) > at) high = middle
-    else low = middle + 1
-  }
-  return low
-}
-
-/** The last interval whose count of earlier open minutes is below `position`. */
-const indexOfWork = (axis: Axis, position: number): number => {
-  let low = 0
-  let high = axis.before.length - 1
-  while (low < high) {
-    const middle = (low + high + 1) >> 1
-    if ((axis.before[middle] ?? 0) < position) low = middle
-    else high = middle - 1
-  }
-  return low
+  const { ends, jump } = axis
+  const step = (at >> stretch) - axis.base
+  let index = step <= 0 ? 0 : (jump[step < jump.length ? step : jump.length - 1] ?? 0)
+  while (index < ends.length && (ends[index] ?? 0) <= at) index += 1
+  return index
 }
 
 /** The first open minute at or after `at`, or `never`. */
@@ -91,25 +101,38 @@ export const workBetween = (axis: Axis, from: number, to: number): number =>
 /** When `work` open minutes begun at `start` are done: work that fills an evening ends that evening. */
 export const finish = (axis: Axis, start: number, work: number): number => {
   if (work <= 0) return start
-  const index = indexAfter(axis, start)
-  const opens = axis.starts[index]
-  if (opens === undefined) return never
-  const from = Math.max(start, opens)
-  const end = from + work
-  if (end <= (axis.ends[index] ?? 0)) return end
-  const position = (axis.before[index] ?? 0) + (from - opens) + work
-  const found = indexOfWork(axis, position)
-  const at = (axis.starts[found] ?? 0) + position - (axis.before[found] ?? 0)
-  return at > (axis.ends[found] ?? 0) ? never : at
+  const { starts, ends } = axis
+  let index = indexAfter(axis, start)
+  if (index >= ends.length) return never
+  const opens = starts[index] ?? 0
+  let from = Math.max(start, opens)
+  let rest = work
+  while (from + rest > (ends[index] ?? 0)) {
+    rest -= (ends[index] ?? 0) - from
+    index += 1
+    if (index >= ends.length) return never
+    from = starts[index] ?? 0
+  }
+  return from + rest
 }
 
 /** The latest minute at which `work` open minutes may begin to be done by `end`: a whole day's work begins that morning. */
 export const begin = (axis: Axis, end: number, work: number): number => {
   if (work <= 0) return end
-  const position = workBefore(axis, end) - work
-  if (position < 0) return neverBefore
-  const found = indexOfWork(axis, position + 1)
-  return (axis.starts[found] ?? 0) + position - (axis.before[found] ?? 0)
+  const { starts, ends } = axis
+  let index = indexAfter(axis, end)
+  if (index >= ends.length || (starts[index] ?? 0) >= end) index -= 1
+  if (index < 0) return neverBefore
+  const closes = ends[index] ?? 0
+  let to = Math.min(end, closes)
+  let rest = work
+  while (to - rest < (starts[index] ?? 0)) {
+    rest -= to - (starts[index] ?? 0)
+    index -= 1
+    if (index < 0) return neverBefore
+    to = ends[index] ?? 0
+  }
+  return to - rest
 }
 
 /** The earliest start at or after `at` of work that may not be interrupted, or `never`. */

@@ -2,45 +2,96 @@ import { beginWhole, finish, never, nextOpen } from '../calendar/axis.ts'
 import { type Lane, leavesRoom, put, readyAfter, type Spot, spanAfter, type Timelines } from './lanes.ts'
 import { free, type Model, over } from './model.ts'
 
-/** Past every gap of the lane that is too short in plain minutes, from the span at `index` on. */
-const skipShort = (lane: Lane, index: number, work: number): number => {
-  const { start, end, count } = lane
+/** The first span from `index` on behind which there is room for so much work. */
+const roomBehind = (lane: Lane, index: number, work: number): number => {
+  const { start, end, count, gap } = lane
   let next = index
-  while (next + 1 < count && (start[next + 1] ?? 0) - (end[next] ?? 0) < work) next += 1
-  return end[next] ?? 0
-}
-
-/** The earliest minute after `at` at which a station could be free for the span, or `at` itself when it is. */
-const clearOf = (lines: Timelines, station: number, span: Span): number => {
-  const lane = lines.lanes[station]
-  if (lane === undefined) return span.start
-  const index = spanAfter(lane, span.start)
-  const ready = readyAfter(lines, station, index, span.family)
-  if (ready > span.start) return ready
-  if (leavesRoom(lines, station, index, span)) return span.start
-  return skipShort(lane, index, span.work)
+  if (gap === null) while (next + 1 < count && (start[next + 1] ?? 0) - (end[next] ?? 0) < work) next += 1
+  else while ((gap[next] ?? never) < work) next += 1
+  return next
 }
 
 type Span = { start: number; end: number; family: number; work: number }
 const span: Span = { start: 0, end: 0, family: 0, work: 0 }
 
-/** Earliest free place of an operation with one crewing at or after `ready`; leaves it in `span`, gives up at `limit`. */
+/** Per station, the first span that ends after the start that is being looked at: it only ever moves on. */
+const cursors: number[] = []
+
+const advance = (lane: Lane, station: number, at: number): number => {
+  const { end, count } = lane
+  let index = cursors[station] ?? 0
+  while (index < count && (end[index] ?? 0) <= at) index += 1
+  cursors[station] = index
+  return index
+}
+
+/** The earliest minute from `span.start` on at which a station could begin: not within its work, and set up. */
+const couldBegin = (lines: Timelines, station: number): number => {
+  const lane = lines.lanes[station]
+  if (lane === undefined) return span.start
+  const index = advance(lane, station, span.start)
+  if (index < lane.count && (lane.start[index] ?? 0) <= span.start) {
+    const next = roomBehind(lane, index, span.work)
+    cursors[station] = next
+    return lane.end[next] ?? 0
+  }
+  if ((lines.model.setups[station]?.length ?? 0) === 0) return span.start
+  const ready = readyAfter(lines, station, index, span.family)
+  return Math.max(ready, span.start)
+}
+
+/** `span.start` when a station is free until `span.end`, else the next minute at which it could be free for long enough. */
+const couldEnd = (lines: Timelines, station: number): number => {
+  const lane = lines.lanes[station]
+  if (lane === undefined) return span.start
+  const index = cursors[station] ?? 0
+  if (leavesRoom(lines, station, index, span)) return span.start
+  const next = roomBehind(lane, index, span.work)
+  cursors[station] = next
+  return lane.end[next] ?? 0
+}
+
+/** The first answer of the crewing's stations that is later than `span.start`, or `span.start` when all agree. */
+const firstObjection = (lines: Timelines, stations: Int32Array, ask: (lines: Timelines, station: number) => number): number => {
+  for (let index = 0; index < stations.length; index += 1) {
+    const later = ask(lines, stations[index] ?? 0)
+    if (later !== span.start) return later
+  }
+  return span.start
+}
+
+/** Earliest free place with one crewing from `span.start` on; leaves it in `span`, gives up at `limit`. */
 const fitCrewing = (lines: Timelines, crewing: number, whole: boolean, limit: number): boolean => {
   const chosen = lines.model.crewings[crewing]
   if (chosen === undefined) return false
   const { axis, stations } = chosen
   for (;;) {
     span.start = whole ? beginWhole(axis, span.start, span.work) : nextOpen(axis, span.start)
-    if (span.start >= limit) return false
-    span.end = whole ? span.start + span.work : finish(axis, span.start, span.work)
-    if (span.end > limit) return false
-    let later = span.start
-    for (let index = 0; index < stations.length && later === span.start; index += 1) {
-      later = clearOf(lines, stations[index] ?? 0, span)
+    if (span.start + span.work > limit) return false
+    let later = firstObjection(lines, stations, couldBegin)
+    if (later === span.start) {
+      span.end = whole ? span.start + span.work : finish(axis, span.start, span.work)
+      if (span.end > limit) return false
+      later = firstObjection(lines, stations, couldEnd)
+      if (later === span.start) return true
     }
-    if (later === span.start) return true
     span.start = later
   }
+}
+
+/** The first minute behind everything that lies on the lanes of a crewing; sets their cursors there. */
+const turnOf = (lines: Timelines, crewing: number, ready: number): number => {
+  let at = ready
+  const stations = lines.model.crewings[crewing]?.stations
+  for (let index = 0; index < (stations?.length ?? 0); index += 1) {
+    const station = stations?.[index] ?? 0
+    const lane = lines.lanes[station]
+    if (lane === undefined) continue
+    cursors[station] = lane.count
+    const end = lane.count === 0 ? 0 : (lane.end[lane.count - 1] ?? 0)
+    if (end > at) at = end
+  }
+  return at
 }
 
 /** When everything an operation waits for is over. */
@@ -56,6 +107,39 @@ export const readyAt = (lines: Timelines, operation: number): number => {
   return ready
 }
 
+const soonestOf: number[] = []
+const soonestSpan: number[] = []
+const askedFor: number[] = []
+let question = 0
+
+/** The earliest minute a station alone could begin so much work: no crewing with it begins sooner. */
+const soonest = (lines: Timelines, station: number, ready: number, work: number): number => {
+  if (askedFor[station] === question) return soonestOf[station] ?? 0
+  askedFor[station] = question
+  const lane = lines.lanes[station]
+  const index = lane === undefined ? 0 : spanAfter(lane, ready)
+  soonestSpan[station] = index
+  soonestOf[station] = ready
+  if (lane === undefined || lane.gap === null || index === lane.count || (lane.start[index] ?? 0) - ready >= work) return ready
+  const next = roomBehind(lane, index, work)
+  soonestSpan[station] = next
+  soonestOf[station] = lane.end[next] ?? 0
+  return lane.end[next] ?? 0
+}
+
+/** The earliest minute a crewing could begin, from what its stations could do alone; sets their cursors there. */
+const soonestTogether = (lines: Timelines, crewing: number, ready: number, work: number): number => {
+  const stations = lines.model.crewings[crewing]?.stations
+  let soon = ready
+  for (let index = 0; index < (stations?.length ?? 0); index += 1) {
+    const station = stations?.[index] ?? 0
+    const own = soonest(lines, station, ready, work)
+    cursors[station] = soonestSpan[station] ?? 0
+    if (own > soon) soon = own
+  }
+  return soon
+}
+
 /**
  * The place where an operation of `work` minutes ends earliest at or after `ready`, over all its crewings; false when the horizon
  * is too short. The place is left in `spot`.
@@ -67,9 +151,11 @@ export const findPlace = (lines: Timelines, operation: number, ask: { ready: num
   const whole = model.whole[operation] ?? false
   let limit = never
   spot.crewing = -1
+  question += 1
   for (let index = 0; index < ways.length && ask.ready + ask.work < limit; index += 1) {
     const crewing = ways[index] ?? 0
-    span.start = ask.ready
+    span.start = lines.keepsTurn ? turnOf(lines, crewing, ask.ready) : soonestTogether(lines, crewing, ask.ready, ask.work)
+    if (span.start + ask.work >= limit) continue
     span.work = ask.work
     span.family = model.family[operation] ?? 0
     if (!fitCrewing(lines, crewing, whole, limit - 1)) continue

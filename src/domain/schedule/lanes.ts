@@ -1,12 +1,19 @@
-import { finish, workBetween } from '../calendar/axis.ts'
+import { finish, never, workBetween } from '../calendar/axis.ts'
 import type { Model } from './model.ts'
 
-/** What one station does, in the order of time: disjoint spans of epoch minutes and the operations that fill them. */
-export type Lane = { start: Int32Array; end: Int32Array; operation: Int32Array; count: number }
+/**
+ * What one station does, in the order of time: disjoint spans of epoch minutes and the operations that fill them. `gap` counts the
+ * station's open minutes between a span and the next; lanes of small books do without.
+ */
+export type Lane = { start: Int32Array; end: Int32Array; operation: Int32Array; gap: Int32Array | null; count: number }
 
-/** All lanes, and where every operation lies: `start` is -1 and `crewing` -1 while it lies nowhere. */
+/**
+ * All lanes, and where every operation lies: `start` is -1 and `crewing` -1 while it lies nowhere. Where lanes keep their turn, work
+ * is only ever laid behind what lies on them: nobody overtakes.
+ */
 export type Timelines = {
   readonly model: Model
+  readonly keepsTurn: boolean
   readonly lanes: Lane[]
   start: Int32Array
   end: Int32Array
@@ -17,6 +24,7 @@ const laneOf = (room: number): Lane => ({
   start: new Int32Array(room),
   end: new Int32Array(room),
   operation: new Int32Array(room),
+  gap: new Int32Array(room),
   count: 0,
 })
 
@@ -31,6 +39,7 @@ export const emptyTimelines = (model: Model): Timelines => {
   const room = model.work.length
   return {
     model,
+    keepsTurn: false,
     lanes: model.stations.map(() => laneOf(16)),
     start: new Int32Array(room).fill(-1),
     end: new Int32Array(room).fill(-1),
@@ -51,10 +60,12 @@ export const makeRoom = (lines: Timelines): void => {
 /** A copy that can be changed on its own. */
 export const copyOf = (lines: Timelines): Timelines => ({
   model: lines.model,
+  keepsTurn: lines.keepsTurn,
   lanes: lines.lanes.map((lane) => ({
     start: lane.start.slice(),
     end: lane.end.slice(),
     operation: lane.operation.slice(),
+    gap: lane.gap?.slice() ?? null,
     count: lane.count,
   })),
   start: lines.start.slice(),
@@ -77,18 +88,29 @@ export const spanAfter = (lane: Lane, at: number): number => {
 }
 
 const open = (lane: Lane, index: number): void => {
-  if (lane.count === lane.start.length) {
-    const room = lane.count * 2 + 16
+  const { count } = lane
+  if (count === lane.start.length) {
+    const room = count * 2 + 16
     lane.start = grown(lane.start, room)
     lane.end = grown(lane.end, room)
     lane.operation = grown(lane.operation, room)
+    if (lane.gap !== null) lane.gap = grown(lane.gap, room)
   }
-  if (index < lane.count) {
-    lane.start.copyWithin(index + 1, index, lane.count)
-    lane.end.copyWithin(index + 1, index, lane.count)
-    lane.operation.copyWithin(index + 1, index, lane.count)
+  if (index < count) {
+    lane.start.copyWithin(index + 1, index, count)
+    lane.end.copyWithin(index + 1, index, count)
+    lane.operation.copyWithin(index + 1, index, count)
+    lane.gap?.copyWithin(index + 1, index, count)
   }
-  lane.count += 1
+  lane.count = count + 1
+}
+
+/** Counts the open minutes behind the span at `index` anew. */
+const measureGap = (lines: Timelines, station: number, index: number): void => {
+  const lane = lines.lanes[station]
+  const axis = lines.model.stations[station]?.axis
+  if (lane === undefined || axis === undefined || lane.gap === null || index < 0 || index >= lane.count) return
+  lane.gap[index] = index + 1 < lane.count ? workBetween(axis, lane.end[index] ?? 0, lane.start[index + 1] ?? 0) : never
 }
 
 /** Where an operation may go: filled by the search for a place, read by `put`. */
@@ -101,7 +123,8 @@ export const put = (lines: Timelines, operation: number, spot: Spot): void => {
   lines.crewing[operation] = spot.crewing
   const stations = lines.model.crewings[spot.crewing]?.stations
   if (stations === undefined) return
-  for (const station of stations) {
+  for (let one = 0; one < stations.length; one += 1) {
+    const station = stations[one] ?? 0
     const lane = lines.lanes[station]
     if (lane === undefined) continue
     const index = spanAfter(lane, spot.start)
@@ -109,22 +132,26 @@ export const put = (lines: Timelines, operation: number, spot: Spot): void => {
     lane.start[index] = spot.start
     lane.end[index] = spot.end
     lane.operation[index] = operation
+    if (lane.gap === null) continue
+    measureGap(lines, station, index - 1)
+    measureGap(lines, station, index)
   }
 }
 
 /** Takes an operation off its lanes. */
 export const take = (lines: Timelines, operation: number): void => {
   const stations = lines.model.crewings[lines.crewing[operation] ?? -1]?.stations
-  if (stations !== undefined) {
-    for (const station of stations) {
-      const lane = lines.lanes[station]
-      if (lane === undefined) continue
-      const index = spanAfter(lane, lines.start[operation] ?? 0)
-      lane.start.copyWithin(index, index + 1, lane.count)
-      lane.end.copyWithin(index, index + 1, lane.count)
-      lane.operation.copyWithin(index, index + 1, lane.count)
-      lane.count -= 1
-    }
+  for (let one = 0; one < (stations?.length ?? 0); one += 1) {
+    const station = stations?.[one] ?? 0
+    const lane = lines.lanes[station]
+    if (lane === undefined) continue
+    const index = spanAfter(lane, lines.start[operation] ?? 0)
+    lane.start.copyWithin(index, index + 1, lane.count)
+    lane.end.copyWithin(index, index + 1, lane.count)
+    lane.operation.copyWithin(index, index + 1, lane.count)
+    lane.gap?.copyWithin(index, index + 1, lane.count)
+    lane.count -= 1
+    measureGap(lines, station, index - 1)
   }
   lines.start[operation] = -1
   lines.end[operation] = -1

@@ -1,28 +1,141 @@
 import { ok, type Result } from '../result/result.ts'
+import { type Anneal, annealFor, annealFrom, asOperations } from './anneal.ts'
 import { byDue, layDown, paceOf, startLists } from './dispatch.ts'
-import { compile } from './floor.ts'
+import { placeOperation } from './fit.ts'
+import { compile, fixedTimelines } from './floor.ts'
 import type { Timelines } from './lanes.ts'
 import type { Model } from './model.ts'
 import { type Objective, planCost, shopObjective } from './objective.ts'
 import type { Book } from './operation.ts'
 import type { ScheduleProblem } from './problems.ts'
+import { type Random, randomFrom } from './random.ts'
+import { reshuffleFor, reshuffleFrom } from './reshuffle.ts'
+import { type Level, type Stack, stackOf, stackSize } from './stack.ts'
 
-/** The best of the plans that come from laying orders down by the usual rules. */
-export const firstPlan = (model: Model, objective: Objective): Timelines => {
-  let best = layDown(model, byDue(model))
-  let least = planCost(objective, best)
-  for (const list of startLists(model, paceOf(model, best)).slice(1)) {
+/** How to search: `budget` counts operations laid down on a large book's lanes; `stop` is the safety stop of the caller's clock. */
+export type Effort = {
+  readonly seed: number
+  readonly budget: number
+  readonly stop: () => boolean
+  readonly objective?: Objective
+  readonly keepsTurn?: boolean
+}
+
+export type Plan = { readonly lines: Timelines; readonly cost: number; readonly iterations: number; readonly seed: number }
+
+const laidDownASecond = 100_000
+
+/** The budget a machine of our day spends in that time with room to spare. */
+export const budgetFor = (seconds: number): number => Math.max(1, Math.round(seconds * laidDownASecond))
+
+/** The best of the lists of the usual rules, and the plan it makes. */
+const firstList = (model: Model, objective: Objective): { readonly list: readonly number[]; readonly lines: Timelines } => {
+  const due = byDue(model)
+  let best = { list: due, lines: layDown(model, due) }
+  let least = planCost(objective, best.lines)
+  for (const list of startLists(model, paceOf(model, best.lines)).slice(1)) {
     const lines = layDown(model, list)
     const cost = planCost(objective, lines)
-    if (cost < least) {
-      best = lines
-      least = cost
-    }
+    if (cost >= least) continue
+    best = { list, lines }
+    least = cost
   }
   return best
 }
 
-/** A plan of the book without a search; refuses a book that cannot be planned. */
+/** The best of the plans that come from laying orders down by the usual rules. */
+export const firstPlan = (model: Model, objective: Objective): Timelines => firstList(model, objective).lines
+
+/** Numbers the pictures of a list may take. */
+const largestTable = 4_000_000
+/** On the small lanes of an annealed list an operation is laid down this many times faster. */
+const quicker = 10
+const slice = 5_000
+
+/** Spends a budget in slices, so that the caller's clock is asked now and then. */
+const spend = (budget: number, effort: Effort, search: (work: number) => void): void => {
+  for (let left = budget; left > 0 && !effort.stop(); left -= slice) search(Math.min(slice, left))
+}
+
+const anneal = (
+  stack: Stack,
+  list: readonly number[],
+  task: { level: Level; random: Random; budget: number; effort: Effort },
+): Anneal => {
+  const search = annealFrom(stack, task.level, list, task.random)
+  spend(task.budget, task.effort, (work) => annealFor(search, work * quicker))
+  return search
+}
+
+const layOperations = (stack: Stack, list: Int32Array): Timelines => {
+  const lines = fixedTimelines(stack.lines.model)
+  for (const element of list) placeOperation(lines, stack.first[element] ?? 0, 1)
+  return lines
+}
+
+const layInTurn = (model: Model, list: Int32Array, keepsTurn: boolean): Timelines => {
+  if (!keepsTurn) return layDown(model, [...list])
+  const lines = { ...fixedTimelines(model), keepsTurn }
+  for (const order of list) {
+    const range = model.orders[order]
+    for (let operation = range?.first ?? 0; operation < (range?.end ?? 0); operation += 1) placeOperation(lines, operation, 1)
+  }
+  return lines
+}
+
+type Found = { readonly lines: Timelines; readonly cost: number; readonly iterations: number }
+
+const better = (objective: Objective, one: Found, lines: Timelines, iterations: number): Found => {
+  const cost = planCost(objective, lines)
+  return { lines: cost < one.cost ? lines : one.lines, cost: Math.min(cost, one.cost), iterations: one.iterations + iterations }
+}
+
+/** Lists of orders first, then lists of single operations: each only when its pictures fit. */
+const searchLists = (model: Model, list: readonly number[], start: Found, task: { effort: Effort; random: Random }): Found => {
+  const { effort, random } = task
+  const objective = effort.objective ?? shopObjective
+  const keepsTurn = effort.keepsTurn ?? false
+  const single = model.orders.every((order) => order.end - order.first === 1)
+  const alone = keepsTurn || single
+  const stack = stackOf(model, { level: 'order', objective, keepsTurn })
+  const orders = anneal(stack, list, { level: 'order', random, budget: effort.budget * (alone ? 1 : 0.4), effort })
+  const found = better(objective, start, layInTurn(model, orders.best, keepsTurn), orders.tries)
+  if (alone || stackSize(model, 'operation') > largestTable) return found
+  const fine = stackOf(model, { level: 'operation', objective, keepsTurn })
+  const operations = anneal(fine, asOperations(fine, [...orders.best]), {
+    level: 'operation',
+    random,
+    budget: effort.budget * 0.4,
+    effort,
+  })
+  return better(objective, found, layOperations(fine, operations.best), operations.tries)
+}
+
+/** A plan of a compiled book: the usual rules, then lists where the book is small, then the timelines. */
+export const planModel = (model: Model, effort: Effort): Plan => {
+  const objective = effort.objective ?? shopObjective
+  const random = randomFrom(effort.seed)
+  const { list, lines } = firstList(model, objective)
+  const keepsTurn = effort.keepsTurn ?? false
+  const first = keepsTurn ? layInTurn(model, Int32Array.from(list), true) : lines
+  let found: Found = { lines: first, cost: planCost(objective, first), iterations: 0 }
+  const small = stackSize(model, 'order') <= largestTable
+  if (small) found = searchLists(model, list, found, { effort, random })
+  if (!keepsTurn && !(small && model.orders.every((order) => order.end - order.first === 1))) {
+    const search = reshuffleFrom(found.lines, objective, random)
+    spend(effort.budget * (small ? 0.2 : 1), effort, (work) => reshuffleFor(search, work))
+    found = better(objective, found, search.best, search.tries)
+  }
+  return { ...found, seed: effort.seed }
+}
+
+/** A plan of the book; refuses a book that cannot be planned. */
+export const planFor = (book: Book, effort: Effort): Result<Plan, ScheduleProblem> => {
+  const model = compile(book)
+  return model.ok ? ok(planModel(model.value, effort)) : model
+}
+
+/** A plan of the book by the usual rules alone, without a search; refuses a book that cannot be planned. */
 export const planOf = (book: Book): Result<Timelines, ScheduleProblem> => {
   const model = compile(book)
   return model.ok ? ok(firstPlan(model.value, shopObjective)) : model

@@ -1,0 +1,158 @@
+import { alwaysOpen, workBetween } from '../calendar/axis.ts'
+import { minutes } from '../units/units.ts'
+import { bottleneck, type Case, type Fix, lookAt, rangeOf } from './bottleneck.ts'
+import { type Cause, causesOf } from './causes.ts'
+import { completionOf, placeOrder } from './fit.ts'
+import { placementsOf, putBack, takeOrder } from './fit-late.ts'
+import { fixedTimelines } from './floor.ts'
+import { copyOf, type Timelines } from './lanes.ts'
+import { free, type Model } from './model.ts'
+import { reserve } from './reserve.ts'
+
+export type Late = {
+  readonly order: string
+  readonly minutes: number
+  readonly causes: readonly Cause[]
+  readonly fixes: readonly Fix[]
+}
+
+const closedWork = (lines: Timelines, order: number): number =>
+  rangeOf(lines.model, order).reduce((sum, operation) => {
+    const open = lines.model.crewings[lines.crewing[operation] ?? -1]?.axis ?? alwaysOpen
+    const start = lines.start[operation] ?? 0
+    const end = lines.end[operation] ?? 0
+    return lines.model.state[operation] === free ? sum + (end - start) - workBetween(open, start, end) : sum
+  }, 0)
+
+/** Would working on after hours do it, with the stations to itself? */
+const openLonger = ({ lines, order, due }: Case): readonly Fix[] => {
+  const { model } = lines
+  const always: Model = {
+    ...model,
+    stations: model.stations.map((station) => ({ ...station, axis: alwaysOpen })),
+    crewings: model.crewings.map((crewing) => ({ ...crewing, axis: alwaysOpen, longest: due })),
+  }
+  const trial = { ...fixedTimelines(model), model: always }
+  if (placeOrder(trial, order, 1) > due) return []
+  const extra = closedWork({ ...trial, model }, order)
+  return extra === 0 ? [] : [{ code: 'open-longer', subject: model.orders[order]?.id ?? '', at: minutes(due), minutes: extra }]
+}
+
+/** Asks with some operations changed for the moment. */
+const changed = <T>(column: number[], operations: readonly number[], value: (now: number) => number, ask: () => T): T => {
+  const kept = operations.map((operation) => column[operation] ?? 0)
+  for (const operation of operations) column[operation] = value(column[operation] ?? 0)
+  const answer = ask()
+  operations.forEach((operation, index) => {
+    column[operation] = kept[index] ?? 0
+  })
+  return answer
+}
+
+const earlierDelivery = ({ lines, order, due, late }: Case): readonly Fix[] => {
+  const { model } = lines
+  const waiting = rangeOf(model, order).filter((one) => model.state[one] === free && (model.release[one] ?? 0) > model.now)
+  if (waiting.length === 0) return []
+  const onTime = (by: number): boolean =>
+    changed(
+      model.release,
+      waiting,
+      (now) => Math.max(model.now, now - by),
+      () => lookAt(lines, order, (complete) => complete <= due),
+    )
+  const most = Math.max(...waiting.map((one) => (model.release[one] ?? 0) - model.now))
+  const by = [late, late * 2, most].find((one) => one <= most && onTime(one))
+  const subject = model.names[waiting[0] ?? 0] ?? ''
+  return by === undefined
+    ? []
+    : [{ code: 'earlier-delivery', subject, at: minutes((model.release[waiting[0] ?? 0] ?? 0) - by), minutes: by }]
+}
+
+const stoneWork = /^(?:cut-templates|plugs|coupon|brush-)/
+
+const dropStones = ({ lines, order, due }: Case): readonly Fix[] => {
+  const { model } = lines
+  const stones = rangeOf(model, order).filter((one) => model.state[one] === free && stoneWork.test(model.names[one] ?? ''))
+  if (stones.length === 0) return []
+  const saved = stones.reduce((sum, one) => sum + (model.work[one] ?? 0), 0)
+  const onTime = changed(
+    model.work,
+    stones,
+    () => 1,
+    () => lookAt(lines, order, (complete) => complete <= due),
+  )
+  return onTime ? [{ code: 'drop-stones', subject: model.orders[order]?.id ?? '', at: null, minutes: saved }] : []
+}
+
+/** Orders that could wait: they weigh no more, or keep their own time behind this one. */
+const goBefore = ({ lines, order, due, late }: Case): readonly Fix[] => {
+  const { model } = lines
+  const rivals = model.orders
+    .map((one, index) => ({ index, slack: one.due - completionOf(lines, index), weight: one.weight }))
+    .filter(
+      (one) =>
+        one.index !== order && rangeOf(model, one.index).some((op) => model.state[op] === free && (lines.start[op] ?? due) < due),
+    )
+    .toSorted((a, b) => b.slack - a.slack || a.weight - b.weight || a.index - b.index)
+    .slice(0, 12)
+  for (const rival of rivals) {
+    const placements = placementsOf(lines, rival.index)
+    takeOrder(lines, rival.index)
+    const complete = placeOrder(lines, order, 1)
+    const other = complete <= due ? placeOrder(lines, rival.index, 1) : Number.POSITIVE_INFINITY
+    takeOrder(lines, rival.index)
+    takeOrder(lines, order)
+    putBack(lines, placements)
+    const limit = model.orders[rival.index]?.due ?? 0
+    if (other > limit) continue
+    return [{ code: 'go-before', subject: model.orders[rival.index]?.id ?? '', at: minutes(other), minutes: late }]
+  }
+  return []
+}
+
+/** How many of the last operations of an order are over by its time, when it is worked in several turns. */
+const splitCollection = ({ lines, order, due, late }: Case): readonly Fix[] => {
+  const { model } = lines
+  const all = rangeOf(model, order)
+  const waitedFor = new Set(all.flatMap((one) => model.before[one] ?? []))
+  const last = all.filter((one) => !waitedFor.has(one))
+  const ready = lookAt(lines, order, () => last.filter((one) => (lines.end[one] ?? 0) <= due).length)
+  if (ready === 0 || ready === last.length) return []
+  return [{ code: 'split-collection', subject: `${ready}/${last.length}`, at: minutes(due), minutes: late }]
+}
+
+const fixesOf = (one: Case): readonly Fix[] => {
+  const helpers = bottleneck(one)
+  const direct = helpers === null ? openLonger(one) : helpers
+  const promised: Fix = {
+    code: 'move-promise',
+    subject: one.lines.model.orders[one.order]?.id ?? '',
+    at: minutes(one.due + one.late),
+    minutes: one.late,
+  }
+  return [...direct, ...earlierDelivery(one), ...dropStones(one), ...goBefore(one), ...splitCollection(one), promised]
+}
+
+/** Why one order of a plan is late and what would mend it; `reserved` is the plan's reservation, which is left as it was. */
+export const explainOrder = (lines: Timelines, reserved: Timelines, order: number): Late => {
+  const { model } = lines
+  const due = model.orders[order]?.due ?? 0
+  const late = completionOf(lines, order) - due
+  const placements = placementsOf(reserved, order)
+  takeOrder(reserved, order)
+  const fixes = fixesOf({ lines: reserved, order, due, late })
+  putBack(reserved, placements)
+  return { order: model.orders[order]?.id ?? '', minutes: late, causes: causesOf(lines, order), fixes }
+}
+
+/** Every late order of a plan, the latest first, with its causes and what would mend it. */
+export const explainLate = (lines: Timelines): readonly Late[] => {
+  const { model } = lines
+  const reserved = copyOf(lines)
+  reserve(reserved)
+  return model.orders
+    .map((order, index) => ({ index, late: completionOf(lines, index) - order.due }))
+    .filter((one) => one.late > 0)
+    .toSorted((a, b) => b.late - a.late || a.index - b.index)
+    .map((one) => explainOrder(lines, reserved, one.index))
+}
