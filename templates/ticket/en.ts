@@ -2,6 +2,7 @@ import type { Moment } from '../../src/domain/ticket/moment.ts'
 import type { GarmentWords, HeadWords, PlaceWords, TicketWords } from '../../src/domain/ticket/words.ts'
 import { care, firstPiece, gates, last, pick, roster } from './en/bench.ts'
 import { press, signs, steps } from './en/press.ts'
+import { slip, template } from './en/slips.ts'
 
 const days = ['Sunday', 'Monday', 'Tuesday', 'Wednesday', 'Thursday', 'Friday', 'Saturday']
 const months = [
@@ -217,4 +218,6 @@ export const ticketWordsEn = {
   firstPiece,
   care,
   last,
+  slip,
+  template,
 } satisfies TicketWords

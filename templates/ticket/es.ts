@@ -2,6 +2,7 @@ import type { Moment } from '../../src/domain/ticket/moment.ts'
 import type { GarmentWords, HeadWords, PlaceWords, TicketWords } from '../../src/domain/ticket/words.ts'
 import { care, firstPiece, gates, last, pick, roster } from './es/bench.ts'
 import { press, signs, steps } from './es/press.ts'
+import { slip, template } from './es/slips.ts'
 
 const days = ['domingo', 'lunes', 'martes', 'miércoles', 'jueves', 'viernes', 'sábado']
 const months = [
@@ -211,4 +212,6 @@ export const ticketWordsEs = {
   firstPiece,
   care,
   last,
+  slip,
+  template,
 } satisfies TicketWords

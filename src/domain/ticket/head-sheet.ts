@@ -158,8 +158,8 @@ export const headSheet = (scene: Scene): Sheet => {
       ...signalBlocks(scene),
       { kind: 'text', style: 'strong', text: words.signs.burn },
       garmentTable(scene),
-      ...gateBlocks(scene),
       ...notes,
+      ...gateBlocks(scene),
     ],
   }
 }

@@ -35,17 +35,17 @@ const dialOf = (scene: Scene, step: PressStep): 'F' | 'C' => {
   return machine?.step.unit ?? scene.facts.show.temperature
 }
 
-/** The figure to set, in the shop's unit. */
+/** The figure to set, in the unit of the dial it is set on. */
 export const temperatureOf = (scene: Scene, step: PressStep): string | null => {
   const point = setPoint(scene, step)
-  return point === null ? null : temperatureText(point, scene.facts.show.temperature)
+  return point === null ? null : temperatureText(point, dialOf(scene, step))
 }
 
-/** The same figure as the dial of that press is marked, where that is the other unit. */
-export const dialTextOf = (scene: Scene, step: PressStep): string | null => {
+/** The same figure in the shop's unit, where that press's dial is marked in the other. */
+export const sameTextOf = (scene: Scene, step: PressStep): string | null => {
   const point = setPoint(scene, step)
-  const unit = dialOf(scene, step)
-  return point === null || unit === scene.facts.show.temperature ? null : temperatureText(point, unit)
+  const { temperature } = scene.facts.show
+  return point === null || dialOf(scene, step) === temperature ? null : temperatureText(point, temperature)
 }
 
 export const pressureOf = ({ words }: Scene, step: PressStep): string | null => {
@@ -106,8 +106,8 @@ const figuresOf = (scene: Scene, setUp: SetUp, step: PressStep): PressBoxBlock['
   const { press } = scene.words
   return [
     { label: press.figures.temperature, value: temperatureOf(scene, step) },
-    { label: press.figures.dial, value: dialTextOf(scene, step) },
     { label: press.figures.seconds, value: secondsOf(scene, step) },
+    { label: press.figures.same, value: sameTextOf(scene, step) },
     { label: press.figures.pressure, value: pressureOf(scene, step) },
     { label: press.figures.peel, value: setUp.peel === null ? null : press.peels[setUp.peel] },
     { label: press.figures.inside, value: press.insides[step.inside] },
@@ -117,7 +117,7 @@ const figuresOf = (scene: Scene, setUp: SetUp, step: PressStep): PressBoxBlock['
 }
 
 const lesserText = (scene: Scene, step: PressStep): string => {
-  const figures = [temperatureOf(scene, step), dialTextOf(scene, step), secondsOf(scene, step), pressureOf(scene, step)].filter(
+  const figures = [temperatureOf(scene, step), sameTextOf(scene, step), secondsOf(scene, step), pressureOf(scene, step)].filter(
     (text) => text !== null,
   )
   return scene.words.press.lesser(scene.words.press.actions[step.action], figures.join(' · '))
@@ -126,7 +126,7 @@ const lesserText = (scene: Scene, step: PressStep): string => {
 const correctionOf = (scene: Scene, step: PressStep): readonly string[] => {
   const machine = step.machine === null ? undefined : machineOf(scene, step.machine)
   if (machine === undefined || step.tenthsC === null || machine.correctionTenthsC === 0) return []
-  const unit = scene.facts.show.temperature
+  const unit = dialOf(scene, step)
   const { correction } = scene.words.press
   return [correction(machine.id, correctionText(machine.correctionTenthsC, unit), temperatureText(step.tenthsC, unit))]
 }

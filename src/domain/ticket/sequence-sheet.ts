@@ -2,7 +2,7 @@ import type { PressStep } from '../press/press-plan.ts'
 import { runsText } from './figures.ts'
 import { firstPiece } from './gates.ts'
 import { hazards, signalWords } from './hazards.ts'
-import { dialTextOf, garmentsOf, pressBoxes, pressureOf, secondsOf, temperatureOf } from './heat.ts'
+import { garmentsOf, pressBoxes, pressureOf, sameTextOf, secondsOf, temperatureOf } from './heat.ts'
 import { garmentName, layerOf, layerText, once, piecesIn, placeText, type Scene } from './names.ts'
 import type { Block, Sheet, StepsBlock } from './ticket.ts'
 
@@ -34,6 +34,7 @@ const titleOf = (scene: Scene, step: PressStep): string => {
 const linesOf = (scene: Scene, step: PressStep): readonly string[] => {
   const { press, steps } = scene.words
   const settled = [
+    sameTextOf(scene, step) ?? '',
     step.inside === 'none' ? '' : `${press.figures.inside}: ${press.insides[step.inside]}`,
     step.cover === 'none' ? '' : `${press.figures.cover}: ${press.overs[step.cover]}`,
     step.peel === null ? '' : `${press.figures.peel}: ${press.peels[step.peel]}`,
@@ -62,9 +63,7 @@ const stepItem = (scene: Scene, step: PressStep): StepsBlock['steps'][number] =>
   return {
     no: String(step.no),
     title: titleOf(scene, step),
-    figures: [temperatureOf(scene, step), dialTextOf(scene, step), secondsOf(scene, step), pressureOf(scene, step)].filter(
-      (text) => text !== null,
-    ),
+    figures: [temperatureOf(scene, step), secondsOf(scene, step), pressureOf(scene, step)].filter((text) => text !== null),
     lines: linesOf(scene, step),
     cautions: cautionsOf(scene, step),
   }

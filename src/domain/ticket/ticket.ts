@@ -123,6 +123,8 @@ export type PlateBlock = {
   readonly widthMicrometres: number
   readonly heightMicrometres: number
   readonly paths: readonly string[]
+  /** How far the paths are moved; the circles stand where they are. */
+  readonly shiftMicrometres: readonly [x: number, y: number]
   readonly circles: readonly { readonly diameterMicrometres: number; readonly at: readonly (readonly [x: number, y: number])[] }[]
 }
 

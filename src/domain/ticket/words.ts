@@ -8,6 +8,7 @@ import type { ChangedField } from './changes.ts'
 import type { Language, RosterFacts, Show } from './facts.ts'
 import type { HazardCode, Sign, SignalWord } from './hazards.ts'
 import type { Moment } from './moment.ts'
+import type { SlipWords, TemplateWords } from './slip-words.ts'
 
 type Of<Key extends string> = Readonly<Record<Key, string>>
 
@@ -78,7 +79,7 @@ export type GarmentWords = {
 
 export type PressWords = {
   readonly box: (garment: string) => string
-  readonly figures: Of<'temperature' | 'dial' | 'seconds' | 'pressure' | 'peel' | 'inside' | 'cover' | 'machine'>
+  readonly figures: Of<'temperature' | 'same' | 'seconds' | 'pressure' | 'peel' | 'inside' | 'cover' | 'machine'>
   readonly seconds: (count: number) => string
   readonly gauge: (word: string, gauge: string) => string
   readonly correction: (machine: string, correction: string, aim: string) => string
@@ -225,4 +226,6 @@ export type TicketWords = {
   readonly firstPiece: PieceWords
   readonly care: CareWords
   readonly last: LastWords
+  readonly slip: SlipWords
+  readonly template: TemplateWords
 }

@@ -4,7 +4,7 @@ export const press: PressWords = {
   box: (garment) => `PRESS BOX · ${garment}`,
   figures: {
     temperature: 'Set',
-    dial: 'On its dial',
+    same: 'That is',
     seconds: 'Time',
     pressure: 'Pressure',
     peel: 'Peel',

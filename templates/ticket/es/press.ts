@@ -4,7 +4,7 @@ export const press: PressWords = {
   box: (garment) => `PLANCHA · ${garment}`,
   figures: {
     temperature: 'Ajuste',
-    dial: 'En su mando',
+    same: 'Es decir',
     seconds: 'Tiempo',
     pressure: 'Presión',
     peel: 'Despegar',

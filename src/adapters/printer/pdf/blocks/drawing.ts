@@ -147,8 +147,9 @@ export const setCode = (block: CodeBlock, room: Room): readonly Piece[] => {
 
 export const setPlate = (block: PlateBlock): readonly Piece[] => {
   const at = { x: 0, y: 0, scale: POINTS }
+  const moved = { ...at, x: block.shiftMicrometres[0] * POINTS, y: block.shiftMicrometres[1] * POINTS }
   const marks: readonly Mark[] = [
-    ...block.paths.map((path): Mark => ({ kind: 'path', ...at, path, weight: 0.4, fill: null })),
+    ...block.paths.map((path): Mark => ({ kind: 'path', ...moved, path, weight: 0.4, fill: null })),
     ...block.circles.map(
       (circles): Mark => ({
         kind: 'circles',

@@ -27,7 +27,7 @@ const setFigures = (room: Room, figures: readonly Figure[], top: number) => {
     const set = setText(room, figure.value, { look, x, y: y + label.height + Math.max(0, drop), width })
     nodes.push(label.node, set.node)
     height = Math.max(height, y - top + label.height + Math.max(0, drop) + set.height)
-    x += width + 17
+    x += width + 14
   })
   return { nodes, height: Math.max(height, base) }
 }

@@ -122,16 +122,17 @@ const signalColumns = (room: Room, items: SignalBlock['items'], left: number) =>
 }
 
 const WORD: Look = { size: 13, bold: true }
+const WORD_WIDTH = 104
 
 /** The word stands black on white beside a stripe of its colour: it must be read on a printer without colour. */
 export const setSignal = (block: SignalBlock, room: Room): readonly Piece[] => {
-  const word = setText(room, block.label, { look: WORD, x: 14, y: 5, width: 90 })
-  const columns = signalColumns(room, block.items, 100)
+  const word = setText(room, block.label, { look: WORD, x: 14, y: 5, width: WORD_WIDTH - 20 })
+  const columns = signalColumns(room, block.items, WORD_WIDTH + 6)
   const height = Math.max(columns.height, word.height + 8)
   const decor = node(null, [
     frame([0, 0, 8, height], { weight: 0, fill: COLOURS[block.word] }),
     frame([0, 0, room.width, height], { weight: 1.2 }),
-    rule([94, 0], [94, height], 0.6),
+    rule([WORD_WIDTH, 0], [WORD_WIDTH, height], 0.6),
   ])
   return [piece(height, [decor, word.node, ...columns.nodes]), gap(3)]
 }

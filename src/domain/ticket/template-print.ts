@@ -1,0 +1,120 @@
+import type { Language, LocalMinute, Show } from './facts.ts'
+import { lengthText } from './figures.ts'
+import type { Block, Sheet, Ticket } from './ticket.ts'
+import type { TicketWords } from './words.ts'
+
+/** A stone template to print one to one: middles of its holes and their diameter in whole µm, x right, y down. */
+export type TemplatePrintFacts = {
+  readonly now: LocalMinute
+  readonly language: Language
+  readonly show: Show
+  readonly ticket: string
+  readonly revision: number
+  readonly text: string
+  readonly stone: string
+  readonly heightMicrometres: number
+  readonly holeMicrometres: number
+  readonly holes: readonly (readonly [x: number, y: number])[]
+  /** Outlines of the vinyl it stands around, to lay it by. */
+  readonly paths: readonly string[]
+}
+
+type Window = { readonly left: number; readonly top: number; readonly width: number; readonly height: number }
+
+/** What is left for the drawing on a sheet under its heading and ruler, in µm, whichever paper is smaller. */
+const PLATE: Readonly<Record<Show['paper'], { readonly width: number; readonly height: number }>> = {
+  letter: { width: 188_000, height: 205_000 },
+  a4: { width: 182_000, height: 222_000 },
+}
+/** Neighbouring sheets show this much of each other, to be laid over. */
+const OVERLAP = 15_000
+
+const spans = (from: number, to: number, room: number): readonly number[] => {
+  const starts = [from]
+  for (let at = from; at + room < to; ) {
+    at += room - OVERLAP
+    starts.push(at)
+  }
+  return starts
+}
+
+/** The windows of the paper that cover all holes, row by row. */
+export const windowsOf = (facts: TemplatePrintFacts): readonly Window[] => {
+  const { width, height } = PLATE[facts.show.paper]
+  const edge = Math.ceil(facts.holeMicrometres / 2)
+  const xs = facts.holes.map(([x]) => x)
+  const ys = facts.holes.map(([, y]) => y)
+  const lefts = spans(Math.min(...xs) - edge, Math.max(...xs) + edge, width)
+  const tops = spans(Math.min(...ys) - edge, Math.max(...ys) + edge, height)
+  return tops.flatMap((top) => lefts.map((left) => ({ left, top, width, height })))
+}
+
+const within = (facts: TemplatePrintFacts, window: Window): readonly (readonly [number, number])[] => {
+  const edge = facts.holeMicrometres / 2
+  return facts.holes
+    .filter(
+      ([x, y]) =>
+        x - edge >= window.left &&
+        x + edge <= window.left + window.width &&
+        y - edge >= window.top &&
+        y + edge <= window.top + window.height,
+    )
+    .map(([x, y]): readonly [number, number] => [x - window.left, y - window.top])
+}
+
+const rulerOf = (facts: TemplatePrintFacts, words: TicketWords): Block => {
+  const inches = facts.show.length === 'in'
+  const unit = inches ? 25_400 : 10_000
+  const count = inches ? 6 : 15
+  const labels = Array.from({ length: count + 1 }, (_label, at) => ({ atMicrometres: at * unit, text: String(at) }))
+  const last = labels.at(-1)
+  return {
+    kind: 'ruler',
+    alternative: words.template.ruler(`${count} ${facts.show.length}`),
+    lengthMicrometres: count * unit,
+    tickMicrometres: unit / 10,
+    labels: [...labels.slice(0, -1), ...(last === undefined ? [] : [{ ...last, text: `${last.text} ${facts.show.length}` }])],
+  }
+}
+
+const sheetOf = (facts: TemplatePrintFacts, words: TicketWords, [window, at, of]: readonly [Window, number, number]): Sheet => {
+  const said = words.template
+  const holes = within(facts, window)
+  const title = said.title(facts.text, lengthText(facts.heightMicrometres, facts.show.length), facts.stone)
+  const plate: Block = {
+    kind: 'plate',
+    alternative: said.holes(holes.length),
+    widthMicrometres: window.width,
+    heightMicrometres: window.height,
+    paths: of === 1 ? facts.paths : [],
+    shiftMicrometres: [-window.left, -window.top],
+    circles: [{ diameterMicrometres: facts.holeMicrometres, at: holes }],
+  }
+  return {
+    title,
+    blocks: [
+      { kind: 'heading', level: 2, text: title },
+      { kind: 'text', style: 'strong', text: `${said.fullSize} · ${said.readsRight} · ${said.sheet(at + 1, of)}` },
+      rulerOf(facts, words),
+      plate,
+    ],
+  }
+}
+
+/**
+ * A stone template drawn one to one, in as many sheets as the paper needs, each with a ruler that shows whether it was
+ * printed at 100 %. Templates are not mirrored.
+ */
+export const composeTemplatePrint = (facts: TemplatePrintFacts, words: TicketWords): Ticket => {
+  const windows = windowsOf(facts)
+  return {
+    title: words.template.title(facts.text, lengthText(facts.heightMicrometres, facts.show.length), facts.stone),
+    language: words.language,
+    paper: facts.show.paper,
+    made: facts.now,
+    running: [facts.ticket, words.head.revision(facts.revision)].join(' · '),
+    foot: words.head.page,
+    lacking: words.head.lacking,
+    sheets: windows.map((window, at) => sheetOf(facts, words, [window, at, windows.length])),
+  }
+}

@@ -1,0 +1,41 @@
+import type { SlipWords, TemplateWords } from '../../../src/domain/ticket/slip-words.ts'
+
+export const slip: SlipWords = {
+  price: 'Precio',
+  heads: { what: 'Por', quantity: 'Cantidad', unit: 'Cada uno', amount: 'Importe' },
+  total: 'Total',
+  money: {
+    none: 'Aún no se ha pagado nada.',
+    deposit: 'Hay un anticipo pagado.',
+    paid: 'Pagado.',
+    'order-number': 'Con número de pedido.',
+    'on-account': 'A cuenta.',
+  },
+  paid: (amount, open) => `Pagado: ${amount}. Queda: ${open}.`,
+  reference: (reference) => `Referencia: ${reference}.`,
+  questions: (shop, ask) => `${shop}. Preguntas: ${ask}.`,
+  care: 'Cómo lavarlo y cuidarlo',
+  colours: (colours) => `Colores: ${colours}. Los colores de la pantalla no son los del vinilo.`,
+  restHours: (hours) => `Dejar reposar ${hours} horas antes del primer lavado.`,
+  wash: [
+    'Lavar al revés, en frío o tibio.',
+    'Sin suavizante, sin lejía, sin limpieza en seco.',
+    'Colgar o secar a baja temperatura. Una secadora industrial mata el pegamento.',
+    'Nunca planchar sobre vinilo o piedras.',
+    'No doblar por los números mientras estén tibios.',
+  ],
+  stones: [
+    'Piedras: lavar en bolsa, no frotar, guardar las sobrantes para arreglos.',
+    'Las piedras sueltas son piezas pequeñas: lejos de los niños pequeños.',
+  ],
+  complaint: 'Si algo se levanta o se cae: díganos cuándo se lavó y cómo se secó, y mande una foto.',
+}
+
+export const template: TemplateWords = {
+  title: (text, height, stone) => `Plantilla de piedras ${text} · ${height} · ${stone}`,
+  fullSize: 'Imprimir al 100 %, sin ajustar a la página: medir la regla',
+  readsRight: 'SE LEE AL DERECHO',
+  sheet: (sheet, of) => `hoja ${sheet} de ${of}`,
+  ruler: (length) => `Regla de ${length}`,
+  holes: (count) => `${count} agujeros, dibujados a tamaño real`,
+}
