@@ -38,12 +38,15 @@ const linksOf = async (folder: string): Promise<readonly string[]> => {
   }
 }
 
+/** Whether a package lists links to its libraries that nobody made. */
+export const lacksLinks = async (folder: string): Promise<boolean> =>
+  (await Promise.all((await linksOf(folder)).map(exists))).includes(false)
+
 /** PostgreSQL's programs out of the packages npm brought. */
 export const findBinaries = async (): Opened<Binaries> => {
   const folder = packageFolder()
   if (folder === undefined) return unopened('store-program-missing', { machine })
-  const links = await Promise.all((await linksOf(folder)).map(exists))
-  if (links.includes(false)) return unopened('store-links-missing', { command: 'npm rebuild --ignore-scripts=false' })
+  if (await lacksLinks(folder)) return unopened('store-links-missing', { command: 'npm rebuild --ignore-scripts=false' })
   const ending = process.platform === 'win32' ? '.exe' : ''
   return ok({ initdb: join(folder, 'native/bin', `initdb${ending}`), pgCtl: join(folder, 'native/bin', `pg_ctl${ending}`) })
 }

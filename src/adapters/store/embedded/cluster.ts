@@ -1,7 +1,7 @@
 import { chmod, chown, mkdir, mkdtemp, readFile, rename, rm, stat, writeFile } from 'node:fs/promises'
 import { createServer } from 'node:net'
 import { tmpdir } from 'node:os'
-import { join } from 'node:path'
+import { basename, join } from 'node:path'
 import { ok } from '../../../domain/result/result.ts'
 import { isDiskFull, type Opened, unopened } from '../problems.ts'
 import type { Binaries } from './binaries.ts'
@@ -64,21 +64,16 @@ const putInPlace = async (made: string, wanted: string): Promise<void> => {
 }
 
 const longestSocketPath = 107
+const socketPrefix = 'platenpost-'
 
-const isOurs = async (folder: string, account: Account | null): Promise<boolean> => {
-  try {
-    const { uid, mode } = await stat(folder)
-    return uid === (account?.uid ?? process.getuid?.()) && (mode & 0o077) === 0
-  } catch {
-    return false
-  }
-}
-
-/** A short private folder for the socket: the kernel refuses long paths. */
-const socketFolder = async (known: string, account: Account | null): Promise<string> => {
-  if (known !== '' && (await isOurs(known, account))) return known
-  const fits = join(tmpdir(), 'platenpost-123456', '.s.PGSQL.5432').length <= longestSocketPath
-  const folder = await mkdtemp(join(fits ? tmpdir() : '/tmp', 'platenpost-'))
+/**
+ * A short private folder for the socket, since the kernel refuses long paths; a new one for every start, since a server that
+ * was killed leaves a lock beside its socket.
+ */
+const socketFolder = async (old: string, account: Account | null): Promise<string> => {
+  if (basename(old).startsWith(socketPrefix)) await rm(old, { recursive: true, force: true })
+  const fits = join(tmpdir(), `${socketPrefix}123456`, '.s.PGSQL.5432').length <= longestSocketPath
+  const folder = await mkdtemp(join(fits ? tmpdir() : '/tmp', socketPrefix))
   await chmod(folder, 0o700)
   await giveTo(folder, account)
   return folder
@@ -109,7 +104,7 @@ const settings = (keys: StoreKeys): string => {
 }
 
 /** Decides where the server will listen and writes it into its settings and the keys. */
-export const settle = async ({ data, account }: Place, keys: StoreKeys): Promise<StoreKeys> => {
+export const settle = async ({ data, account }: Place, keys: StoreKeys): Promise<void> => {
   const settled: StoreKeys =
     process.platform === 'win32'
       ? { ...keys, host: '127.0.0.1', port: await freePort() }
@@ -118,7 +113,6 @@ export const settle = async ({ data, account }: Place, keys: StoreKeys): Promise
   await writeFile(file, settings(settled), { mode: 0o600 })
   await giveTo(file, account)
   await writeKeys(data, settled)
-  return settled
 }
 
 export const makeData = async (data: string, account: Account | null): Promise<void> => {

@@ -1,4 +1,4 @@
-import { randomBytes } from 'node:crypto'
+import { randomBytes, randomUUID } from 'node:crypto'
 import { link, readFile, rename, rm, writeFile } from 'node:fs/promises'
 import { join } from 'node:path'
 import * as z from 'zod'
@@ -25,16 +25,18 @@ export const readKeys = async (data: string): Promise<StoreKeys | undefined> => 
   }
 }
 
+const besideIn = (data: string): string => `${keysFile(data)}.${randomUUID()}`
+
 /** Whole or not at all: written beside, then put in place. */
 export const writeKeys = async (data: string, keys: StoreKeys): Promise<void> => {
-  const beside = `${keysFile(data)}.${process.pid}`
+  const beside = besideIn(data)
   await writeFile(beside, `${JSON.stringify(keys, null, 2)}\n`, { mode: 0o600 })
   await rename(beside, keysFile(data))
 }
 
 /** Makes the keys unless somebody else has just done so; answers with the ones that hold. */
 export const makeKeys = async (data: string): Promise<StoreKeys> => {
-  const beside = `${keysFile(data)}.${process.pid}`
+  const beside = besideIn(data)
   const secret = (): string => randomBytes(24).toString('base64url')
   const made: StoreKeys = { ownerPassword: secret(), servicePassword: secret(), host: '', port: 5432 }
   await writeFile(beside, `${JSON.stringify(made, null, 2)}\n`, { mode: 0o600 })

@@ -5,7 +5,7 @@ import pg from 'pg'
 import { ok, type Result } from '../../../domain/result/result.ts'
 import { isDiskFull, type Opened, type OpenProblem, saidBy, unopened } from '../problems.ts'
 import { clusterFolder, lastOfLog, type Place, settle } from './cluster.ts'
-import { keysFile, ownerAddress, type StoreKeys } from './keys.ts'
+import { keysFile, ownerAddress, type StoreKeys, writeKeys } from './keys.ts'
 import { run } from './run.ts'
 
 type Running = { readonly pid: number; readonly host: string; readonly port: number }
@@ -55,12 +55,12 @@ const ask = async (keys: StoreKeys): Promise<Answer> => {
   }
 }
 
-const start = async (place: Place, keys: StoreKeys): Opened<StoreKeys> => {
-  const settled = await settle(place, keys)
+const start = async (place: Place, keys: StoreKeys): Opened<void> => {
+  await settle(place, keys)
   const cluster = clusterFolder(place.data)
   const log = join(cluster, 'server.log')
   const started = await run(place.binaries.pgCtl, ['start', '-w', '-t', '60', '-D', cluster, '-l', log], place.account)
-  if (started.code === 0) return ok(settled)
+  if (started.code === 0) return ok(undefined)
   const said = `${started.said}\n${await lastOfLog(place.data)}`
   if (isDiskFull(said)) return unopened('store-disk-full', { folder: place.data })
   return unopened('store-not-started', { log, said })
@@ -68,19 +68,30 @@ const start = async (place: Place, keys: StoreKeys): Opened<StoreKeys> => {
 
 export type Started = { readonly keys: StoreKeys; readonly adopted: boolean }
 
-const adopt = async (place: Place, keys: StoreKeys, running: Running): Promise<Result<Started, OpenProblem> | undefined> => {
+/** Where the server really listens: of two that start at once either may have written its settings. */
+const meet = async (place: Place, keys: StoreKeys, running: Running): Promise<StoreKeys> => {
   const met = { ...keys, host: running.host, port: running.port }
-  const answer = await ask(met)
-  if (answer === 'answers') return ok({ keys: met, adopted: true })
+  await writeKeys(place.data, met)
+  return met
+}
+
+const adopt = async (place: Place, keys: StoreKeys, running: Running): Promise<Result<Started, OpenProblem> | undefined> => {
+  const answer = await ask({ ...keys, host: running.host, port: running.port })
+  if (answer === 'answers') return ok({ keys: await meet(place, keys, running), adopted: true })
   if (answer === 'silent') return undefined
   return unopened('store-keys-missing', { file: keysFile(place.data), folder: clusterFolder(place.data) })
 }
 
+/** The children of a server that was killed take a moment to notice. */
+const isStillLeaving = (said: string): boolean => said.includes('shared memory block') && said.includes('still in use')
+
 const startAlone = async (place: Place, keys: StoreKeys): Promise<Result<Started, OpenProblem> | undefined> => {
   const started = await start(place, keys)
-  if (started.ok) return ok({ keys: started.value, adopted: false })
+  const running = await findRunning(place.data)
+  if (started.ok) return running && ok({ keys: await meet(place, keys, running), adopted: false })
+  if (started.problems.some(({ facts }) => 'said' in facts && isStillLeaving(facts.said))) return undefined
   // Another start on the same data was faster: look again.
-  return (await findRunning(place.data)) === undefined ? started : undefined
+  return running === undefined ? started : undefined
 }
 
 const patience = 60_000
@@ -115,6 +126,7 @@ export const makeRoom = async (keys: StoreKeys): Opened<void> => {
   client.on('error', () => undefined)
   try {
     await client.connect()
+    await client.query('select pg_advisory_lock(1)')
     const { rows } = await client.query(
       `select exists (select from pg_roles where rolname = 'service') as role,
               exists (select from pg_database where datname = 'platenpost') as base`,

@@ -53,8 +53,9 @@ const findPlace = async (data: string): Opened<Place> => {
 }
 
 const findKeys = async (place: Place): Opened<StoreKeys> => {
-  const known = await readKeys(place.data)
+  // In this order: another start writes its keys first and then makes the data.
   const made = await isThere(clusterFolder(place.data))
+  const known = await readKeys(place.data)
   if (made && known === undefined) {
     return unopened('store-keys-missing', { file: keysFile(place.data), folder: clusterFolder(place.data) })
   }
@@ -92,7 +93,7 @@ export const startEmbedded = async (data: string): Opened<Embedded> => {
   } catch (cause) {
     const said = saidBy(cause)
     if (isDiskFull(said)) return unopened('store-disk-full', { folder: data })
-    if (/EACCES|EPERM|EROFS|ENOTDIR/.test(said)) return unopened('store-folder-refused', { folder: data, said })
+    if (/EACCES|EEXIST|EPERM|EROFS|ENOTDIR/.test(said)) return unopened('store-folder-refused', { folder: data, said })
     throw cause
   }
 }

@@ -34,27 +34,36 @@ export type Migrating = {
   readonly root: string
 }
 
+const lockNumber = 7_078_105_117
+
+const bring = async (db: Kysely<unknown>, { role, root }: Migrating): Promise<void> => {
+  await sql`create schema if not exists platenpost`.execute(db)
+  const folder = join(root, 'src/adapters/store/sql/migrations')
+  const provider = { getMigrations: () => readMigrations(folder) }
+  const { error } = await new Migrator({ db, provider, migrationTableSchema: 'platenpost' }).migrateToLatest()
+  if (error !== undefined) throw error
+  if (role !== null) await sql.raw(grants(role)).execute(db)
+}
+
 /** Brings the records to the newest shape; several that start at once wait for one another. */
-export const migrate = async ({ owner, role, root }: Migrating): Opened<void> => {
-  const pool = openPool(owner, 2)
+export const migrate = async (migrating: Migrating): Opened<void> => {
+  const pool = openPool(migrating.owner, 2)
   const db = new Kysely<unknown>({ dialect: new PostgresDialect({ pool }) })
   try {
-    await sql`create schema if not exists platenpost`.execute(db)
-    const folder = join(root, 'src/adapters/store/sql/migrations')
-    const migrator = new Migrator({
-      db,
-      provider: { getMigrations: () => readMigrations(folder) },
-      migrationTableSchema: 'platenpost',
-    })
-    const { error } = await migrator.migrateToLatest()
-    if (error !== undefined) throw error
-    if (role !== null) await sql.raw(grants(role)).execute(db)
+    const holder = await pool.connect()
+    try {
+      await holder.query('select pg_advisory_lock($1)', [lockNumber])
+      await bring(db, migrating)
+    } finally {
+      holder.release(true)
+    }
     return ok(undefined)
   } catch (cause) {
     const said = saidBy(cause)
-    if (isDiskFull(said)) return unopened('store-disk-full', { folder: shown(owner) })
+    const at = shown(migrating.owner)
+    if (isDiskFull(said)) return unopened('store-disk-full', { folder: at })
     if (said.includes('corrupted migrations')) return unopened('store-newer', { said })
-    return unopened('store-unreachable', { at: shown(owner), said })
+    return unopened('store-unreachable', { at, said })
   } finally {
     await db.destroy()
   }
