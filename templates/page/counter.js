@@ -38,9 +38,11 @@ const bodyOf = (form, button) => {
 
 const send = async (form, button) => {
   const body = bodyOf(form, button)
+  // Not form.action: a button named "action" hides it.
+  const address = button?.getAttribute('formaction') ?? form.getAttribute('action')
   form.setAttribute('aria-busy', 'true')
   try {
-    const answer = await fetch(button?.formAction || form.action, {
+    const answer = await fetch(address, {
       method: 'POST',
       body,
       headers: { accept: 'application/json' },
@@ -80,7 +82,11 @@ const list = slips?.querySelector('ol')
 const line = { source: null, lost: false }
 
 const isAtEnd = () => window.innerHeight + window.scrollY > document.documentElement.scrollHeight - 240
-const toEnd = () => list?.lastElementChild?.scrollIntoView({ block: 'end' })
+/** Shows the newest slip: its end, or its beginning when it is taller than the window. */
+const toEnd = () => {
+  const last = list?.lastElementChild
+  last?.scrollIntoView({ block: last.offsetHeight > window.innerHeight ? 'start' : 'end' })
+}
 
 /** Words half typed into a slip, and the place of the hand, survive its replacement. */
 const carryOver = (old, fresh) => {

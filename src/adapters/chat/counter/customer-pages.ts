@@ -34,7 +34,7 @@ export const writeBox = (
 ): Piece => html`<form class="write" method="post" action="${place.base}/say" data-send>
 <input type="hidden" name="id" value="${randomUUID()}">
 <label for="text">${label}</label>
-<textarea id="text" name="text" rows="2" maxlength="20000" required></textarea>
+<textarea id="text" class="small" name="text" rows="2" maxlength="20000" required></textarea>
 <button class="main">${place.words.write.send}</button></form>`
 
 const rosterBox = (place: Place): Piece => {

@@ -128,5 +128,5 @@ ${renderActions(message.actions, place)}
 /** The slips of a channel, kept live by the script from `base`/live. */
 export const renderSlips = (lines: readonly Line[], place: Place): Html => {
   const after = Math.max(0, ...lines.map((line) => line.change))
-  return html`<div class="slips" role="log" aria-live="polite" aria-relevant="additions" aria-label="${place.words.slips}" tabindex="0" data-live="${place.base}/live" data-after="${after}"><ol>${lines.map((line) => renderSlip(line, place))}</ol>${when(lines.length === 0, () => html`<p class="none">${place.words.noSlips}</p>`)}</div><span id="newest"></span>`
+  return html`<div class="slips" role="log" aria-live="polite" aria-relevant="additions" aria-label="${place.words.slips}" tabindex="-1" data-live="${place.base}/live" data-after="${after}"><ol>${lines.map((line) => renderSlip(line, place))}</ol>${when(lines.length === 0, () => html`<p class="none">${place.words.noSlips}</p>`)}</div><span id="newest"></span>`
 }

@@ -47,19 +47,16 @@ export const benchPage = (counter: Counter, signed: Signed, room: Room): Page =>
   return { ...look(counter, signed, 'bench'), main }
 }
 
-const morningLine = (line: MorningLine, language: Language): Html => {
+const marksOf = (line: MorningLine, language: Language): Piece => {
   const { morning } = wordsOf(language)
-  const ticket = line.ticket
-  return html`<li><p class="what" dir="auto">${line.text}</p><p class="todo"><span class="stamp">${morning.todo}</span> <span dir="auto">${line.todo}</span></p>
-${when(
-  line.order !== null || ticket !== null,
-  () =>
-    html`<p class="marks">${when(line.order !== null, () => html`<span>${morning.order} ${line.order}</span> `)}${when(
-      ticket !== null,
-      () => html`<a href="/bench#${ticketAnchor(ticket ?? '')}">${morning.ticket} ${ticket}</a>`,
-    )}</p>`,
-)}</li>`
+  const order = line.order === null ? [] : [html`<span>${morning.order} ${line.order}</span> `]
+  const ticket =
+    line.ticket === null ? [] : [html`<a href="/bench#${ticketAnchor(line.ticket)}">${morning.ticket} ${line.ticket}</a>`]
+  return when(order.length + ticket.length > 0, () => html`<p class="marks">${order}${ticket}</p>`)
 }
+
+const morningLine = (line: MorningLine, language: Language): Html =>
+  html`<li><p class="what" dir="auto">${line.text}</p><p class="todo"><span class="stamp">${wordsOf(language).morning.todo}</span> <span dir="auto">${line.todo}</span></p>${marksOf(line, language)}</li>`
 
 /** The sections of the morning sheet, replaced whole when they change. */
 export const morningSheet = (morning: Morning, language: Language): Html => {

@@ -22,7 +22,12 @@ export type CounterSettings = {
   /** Told of every bug; people are told in general words. */
   readonly report: (error: unknown) => void
 }
-export type RunningCounter = { readonly address: string; readonly close: () => Promise<void> }
+export type RunningCounter = {
+  /** What people open: the given address, or this machine's own. */
+  readonly address: string
+  readonly port: number
+  readonly close: () => Promise<void>
+}
 
 const triesOfPorts = 20
 const patienceMs = 2_000
@@ -80,6 +85,7 @@ export const startCounter = async (settings: CounterSettings): Promise<RunningCo
   server.on('request', getRequestListener(app.fetch))
   return {
     address: origin,
+    port,
     close: () => {
       closing.abort()
       return stop(server)

@@ -1,0 +1,284 @@
+import { readFileSync } from 'node:fs'
+import { createRequire } from 'node:module'
+import type { Page } from 'playwright-core'
+import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest'
+import type { Channel } from '../../../../src/ports/chat.ts'
+import { needs } from '../../../support/needs.ts'
+import { browserNames, type OpenBrowser, openBrowser } from '../../../support/page-browser.ts'
+import { openCounter, type TestCounter } from '../../../support/page-counter.ts'
+import { bench, message, plainText } from '../../../support/page-desk.ts'
+import { everything, layOutBench, layOutConversation, layOutMorning, navyPicture } from '../../../support/page-scene.ts'
+
+const axeFile = createRequire(import.meta.url).resolve('axe-core/axe.min.js')
+const axeText = readFileSync(axeFile, 'utf8')
+const bot = { kind: 'bot', name: 'bot' } as const
+
+/** What axe-core finds, as `rule: element` lines; it is put in by the test's own channel, so the page's policy stays as it is. */
+const findings = async (page: Page): Promise<readonly string[]> => {
+  await page.evaluate(axeText)
+  const found: unknown = await page.evaluate(
+    'axe.run(document, { resultTypes: ["violations"] }).then((r) => r.violations.flatMap((v) => v.nodes.map((n) => v.id + ": " + n.html)))',
+  )
+  return Array.isArray(found) ? found.map(String) : ['axe did not answer']
+}
+
+describe.runIf(needs(...browserNames))('in a browser', () => {
+  let counter: TestCounter
+  let browser: OpenBrowser
+  let page: Page
+  let token: string
+  let channel: Channel
+  let troubles: string[]
+
+  beforeAll(async () => {
+    counter = await openCounter()
+    layOutBench(counter.desk)
+    layOutMorning(counter.desk)
+    browser = await openBrowser()
+  })
+  beforeEach(async () => {
+    counter.moveClock(600_000)
+    ;({ token, channel } = await layOutConversation(counter.desk))
+    await page?.close()
+    page = await browser.context.newPage()
+    troubles = []
+    page.on('console', (line) => line.type() === 'error' && troubles.push(line.text()))
+    page.on('pageerror', (error) => troubles.push(error.message))
+    await page.setViewportSize({ width: 390, height: 844 })
+  })
+  afterAll(async () => {
+    await browser?.close()
+    await counter?.close()
+  })
+
+  const openTalk = async (): Promise<void> => {
+    const live = page.waitForResponse((answer) => answer.url().includes('/live'))
+    await page.goto(`${counter.address}/c/${token}`)
+    await live
+  }
+  const signInAsOwner = async (): Promise<void> => {
+    await page.goto(`${counter.address}/owner/${await counter.desk.newOwnerLink()}`)
+    await page.getByRole('button', { name: 'Sign in as the owner' }).click()
+    await page.waitForURL('**/morning')
+  }
+
+  it('every page is free of accessibility violations at phone and desktop width, and of policy violations', async () => {
+    await signInAsOwner()
+    const { code } = await counter.desk.newPairingCode('Ana')
+    expect(code).not.toBe('')
+    const paths = [
+      '/',
+      '/?language=es',
+      `/c/${token}`,
+      '/sign-in',
+      '/owner/some-owner-link-here',
+      '/bench',
+      '/morning',
+      '/people',
+    ]
+    for (const width of [390, 1440]) {
+      await page.setViewportSize({ width, height: 900 })
+      for (const path of paths) {
+        await page.goto(counter.address + path)
+        await page.evaluate('Promise.all(document.getAnimations().map((animation) => animation.finished)).then(() => 0)')
+        expect({ path, width, found: await findings(page) }).toEqual({ path, width, found: [] })
+        const sideways: unknown = await page.evaluate('document.documentElement.scrollWidth - window.innerWidth')
+        expect({ path, width, sideways }).toEqual({ path, width, sideways: 0 })
+      }
+    }
+    expect(troubles).toEqual([])
+  })
+
+  it('a customer’s words become a slip without a reload, and the box is empty for the next', async () => {
+    await openTalk()
+    await page.evaluate('window.stayed = true')
+    await page.getByLabel('Your message').fill('Make it 15, please')
+    await page.getByRole('button', { name: 'Send', exact: true }).click()
+    await page.getByText('Make it 15, please').waitFor()
+    expect(await page.evaluate('window.stayed')).toBe(true)
+    await expect.poll(() => page.getByLabel('Your message').inputValue()).toBe('')
+    await page.getByLabel('Your message').fill('And one more')
+    await page.keyboard.press('Control+Enter')
+    await page.locator('.slip', { hasText: 'And one more' }).waitFor()
+    expect(troubles).toEqual([])
+  })
+
+  it('progress moves in its own slip, and half-typed words and focus stay', async () => {
+    const slip = counter.desk.post(channel, bot, message({ ...everything, picture: null }))
+    await openTalk()
+    const last = page.locator('.slip').last()
+    await last.getByLabel('Hour the bus leaves').fill('quarter past')
+    const slips = await page.locator('.slip').count()
+    counter.desk.edit(
+      channel,
+      slip.id,
+      message({ ...everything, picture: null, blocks: [{ kind: 'progress', text: 'Laying out stones', done: 12, of: 14 }] }),
+    )
+    await last.getByText('12 of 14').waitFor()
+    expect(await page.locator('.slip').count()).toBe(slips)
+    expect(await last.locator('progress').getAttribute('value')).toBe('12')
+    expect(await last.getByLabel('Hour the bus leaves').inputValue()).toBe('quarter past')
+    expect(await page.evaluate('document.activeElement.name')).toBe('field.hour')
+  })
+
+  it('words that look like markup stay words, when laid down live too', async () => {
+    await openTalk()
+    const nasty = '<img src=x onerror="document.title=1"><script>document.title=2</script>'
+    counter.desk.post(channel, { kind: 'staff', name: nasty }, plainText(nasty))
+    const slip = page.locator('.slip').last()
+    await slip.locator('.text', { hasText: 'onerror' }).waitFor()
+    expect(await slip.locator('.text').textContent()).toBe(nasty)
+    expect(await slip.locator('img, script').count()).toBe(0)
+    expect(await page.title()).toContain('Your order')
+    expect(troubles).toEqual([])
+  })
+
+  it('buttons, choices and forms reach the desk; a grave action is asked twice', async () => {
+    await openTalk()
+    await page.getByRole('button', { name: 'Sign off' }).click()
+    await expect.poll(() => counter.desk.heard.at(-1)?.incoming).toMatchObject({ kind: 'pressed', action: 'o:17:sign-off:2' })
+    await page.getByRole('button', { name: 'No, all 13 or older' }).click()
+    await expect.poll(() => counter.desk.heard.at(-1)?.incoming).toMatchObject({ kind: 'chose', choice: 'age', value: 'no' })
+    expect(await page.getByRole('button', { name: 'Yes: Cancel the order' }).isVisible()).toBe(false)
+    await page.getByText('Cancel the order', { exact: true }).click()
+    await page.getByRole('button', { name: 'Yes: Cancel the order' }).click()
+    await expect.poll(() => counter.desk.heard.at(-1)?.incoming).toMatchObject({ kind: 'pressed', action: 'o:17:cancel:2' })
+    await page.getByLabel('Hour the bus leaves').fill('3:15 pm')
+    await page
+      .getByLabel('Your artwork')
+      .setInputFiles({ name: 'logo.png', mimeType: 'image/png', buffer: Buffer.from(navyPicture(8, 8)) })
+    await page.getByRole('button', { name: 'That is it' }).click()
+    await expect
+      .poll(() => counter.desk.heard.at(-1)?.incoming)
+      .toMatchObject({ kind: 'filled', form: 'bus', values: { hour: '3:15 pm', logo: expect.stringMatching(/^kept-/) } })
+    expect(troubles).toEqual([])
+  })
+
+  it('a roster is pasted with a file; one we do not take is refused in words and nothing is lost', async () => {
+    await openTalk()
+    await page.getByText('Add a roster or a file').click()
+    await page.getByLabel('Paste the roster').fill('7, Núñez, M\n12, Okafor, L')
+    const files = page.getByLabel('Files', { exact: true })
+    await files.setInputFiles({ name: 'tool.exe', mimeType: 'text/csv', buffer: Buffer.from([77, 90, 0, 1]) })
+    await page.getByRole('button', { name: 'Send the roster' }).click()
+    await page.getByRole('status').getByText('not a kind of file we take').waitFor()
+    expect(await page.getByLabel('Paste the roster').inputValue()).toBe('7, Núñez, M\n12, Okafor, L')
+    await files.setInputFiles({ name: 'roster.csv', mimeType: 'text/csv', buffer: Buffer.from('20,Lee,S\n') })
+    await page.getByRole('button', { name: 'Send the roster' }).click()
+    await expect
+      .poll(() => counter.desk.heard.at(-1)?.incoming)
+      .toMatchObject({ kind: 'said', text: '7, Núñez, M\n12, Okafor, L', files: [{ name: 'roster.csv', mime: 'text/csv' }] })
+  })
+
+  it('a page that lost the line says so and catches up by itself', async () => {
+    await openTalk()
+    await page.route('**/live*', (route) => route.abort())
+    await page.reload()
+    await page.getByText('The line to the shop is down').waitFor()
+    counter.desk.post(channel, bot, plainText('Said while the line was down'))
+    await page.unroute('**/live*')
+    await page.getByText('Said while the line was down').waitFor()
+    await page.getByText('Connected again').waitFor()
+  })
+
+  it('a second customer’s page sees nothing of the first one’s, live or loaded', async () => {
+    const second = await counter.desk.startConversation('en')
+    const live = page.waitForResponse((answer) => answer.url().includes('/live'))
+    await page.goto(`${counter.address}/c/${second.token}`)
+    await live
+    counter.desk.post(channel, bot, plainText('For the first customer only'))
+    await counter.desk.hear(second.token, { kind: 'said', id: 'second-1', text: 'My own words', files: [] })
+    await page.getByText('My own words').waitFor()
+    expect(await page.locator('.slip').count()).toBe(1)
+  })
+
+  it('the bench shows a new ticket as it comes, downloads its paper, and tells what the desk answers', async () => {
+    await signInAsOwner()
+    const live = page.waitForResponse((answer) => answer.url().includes('/bench/live'))
+    await page.goto(`${counter.address}/bench`)
+    await live
+    counter.desk.post(bench, bot, message({ blocks: [{ kind: 'text', text: 'Ticket 18, revision 1', tone: 'plain' }] }))
+    await page.getByText('Ticket 18, revision 1').waitFor()
+    const downloading = page.waitForEvent('download')
+    await page.getByRole('link', { name: 'ticket-17-2.pdf' }).click()
+    const paper = await downloading
+    expect(paper.suggestedFilename()).toBe('ticket-17-2.pdf')
+    expect(
+      readFileSync(await paper.path())
+        .subarray(0, 5)
+        .toString(),
+    ).toBe('%PDF-')
+    counter.desk.answerWith('Taken by you.')
+    await page.getByRole('button', { name: 'Take', exact: true }).click()
+    await page.getByRole('status').getByText('Taken by you.').waitFor()
+  })
+
+  it('the morning sheet changes while it lies open', async () => {
+    await signInAsOwner()
+    counter.desk.setMorning({
+      date: '2026-03-16',
+      sections: [
+        {
+          code: 'off',
+          title: 'Who is off',
+          lines: [{ text: 'Ana, until noon', todo: 'Move her press hours', order: null, ticket: null }],
+        },
+      ],
+    })
+    await page.getByText('Move her press hours').waitFor()
+    expect(await page.locator('#sheet section').count()).toBe(1)
+    layOutMorning(counter.desk)
+  })
+
+  it('everything can be reached with the keyboard, and shows where it is', async () => {
+    await openTalk()
+    await page.evaluate('window.scrollTo(0, 0); document.activeElement.blur()')
+    const reached = new Set<string>()
+    for (let n = 0; n < 30; n += 1) {
+      await page.keyboard.press('Tab')
+      const at: unknown = await page.evaluate(
+        '(({ tagName, name, textContent }, style) => [tagName, textContent.trim() || name, style.outlineStyle].join("|"))(document.activeElement, getComputedStyle(document.activeElement))',
+      )
+      const [tag = '', name = '', outline = ''] = String(at).split('|')
+      if (tag === 'BODY') break
+      expect({ name, outline }).toEqual({ name, outline: expect.stringMatching(/^(solid|auto)$/) })
+      reached.add(name)
+    }
+    for (const name of [
+      'Skip to the page',
+      'Sign off',
+      'Cancel the order',
+      'Yes',
+      'field.hour',
+      'That is it',
+      'Send',
+      'Add a roster or a file',
+    ]) {
+      expect([...reached]).toContain(name)
+    }
+  })
+
+  it('without script a customer starts, sends a roster with a file, and signs off', async () => {
+    const plain = await browser.context.browser()?.newContext({ javaScriptEnabled: false, locale: 'en-US' })
+    if (plain === undefined) throw new Error('the browser makes no second context')
+    try {
+      const still = await plain.newPage()
+      await still.goto(counter.address)
+      await still.getByLabel('Tell us what your team needs').fill('Ten hoodies')
+      await still.getByRole('button', { name: 'Lay it on the counter' }).click()
+      await still.getByText('Ten hoodies').waitFor()
+      await still.goto(`${counter.address}/c/${token}`)
+      await still.getByText('Add a roster or a file').click()
+      await still
+        .getByLabel('Files', { exact: true })
+        .setInputFiles({ name: 'r.csv', mimeType: 'text/csv', buffer: Buffer.from('1,A,M\n') })
+      await still.getByRole('button', { name: 'Send the roster' }).click()
+      await still.waitForURL('**#newest')
+      expect(counter.desk.heard.at(-1)?.incoming).toMatchObject({ kind: 'said', files: [{ name: 'r.csv' }] })
+      await still.getByRole('button', { name: 'Sign off' }).click()
+      await expect.poll(() => counter.desk.heard.at(-1)?.incoming).toMatchObject({ kind: 'pressed', action: 'o:17:sign-off:2' })
+    } finally {
+      await plain.close()
+    }
+  })
+})
