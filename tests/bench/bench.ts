@@ -3,6 +3,9 @@ export type Figure = { readonly name: string; readonly value: number; readonly u
 
 export type BenchOptions = { readonly quick: boolean }
 
+/** A benchmark with words of its own on the command line; answers the exit code. */
+export type Measure = (words: readonly string[]) => Promise<number>
+
 export type Bench = (options: BenchOptions) => Promise<readonly Figure[]>
 
 /** The middle of several timed rounds, in milliseconds. */

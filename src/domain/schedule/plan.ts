@@ -49,12 +49,14 @@ export const firstPlan = (model: Model, objective: Objective): Timelines => firs
 /** Numbers the pictures of a list may take. */
 const largestTable = 4_000_000
 /** On the small lanes of an annealed list an operation is laid down this many times faster. */
-const quicker = 10
+const quicker = 4
 const slice = 5_000
 
-/** Spends a budget in slices, so that the caller's clock is asked now and then. */
-const spend = (budget: number, effort: Effort, search: (work: number) => void): void => {
-  for (let left = budget; left > 0 && !effort.stop(); left -= slice) search(Math.min(slice, left))
+/** Spends a budget in slices, so that the caller's clock is asked now and then; nothing costs less than nothing. */
+const spend = (budget: number, effort: Effort, search: (work: number) => number): void => {
+  for (let left = budget; left > 0 && !effort.stop(); left -= slice) {
+    if (search(Math.min(slice, left)) <= 0) return
+  }
 }
 
 const anneal = (
@@ -63,7 +65,10 @@ const anneal = (
   task: { level: Level; random: Random; budget: number; effort: Effort },
 ): Anneal => {
   const search = annealFrom(stack, task.level, list, task.random)
-  spend(task.budget, task.effort, (work) => annealFor(search, work * quicker))
+  spend(task.budget, task.effort, (work) => {
+    annealFor(search, work * quicker)
+    return search.bestCost
+  })
   return search
 }
 
@@ -123,7 +128,10 @@ export const planModel = (model: Model, effort: Effort): Plan => {
   if (small) found = searchLists(model, list, found, { effort, random })
   if (!keepsTurn && !(small && model.orders.every((order) => order.end - order.first === 1))) {
     const search = reshuffleFrom(found.lines, objective, random)
-    spend(effort.budget * (small ? 0.2 : 1), effort, (work) => reshuffleFor(search, work))
+    spend(effort.budget * (small ? 0.2 : 1), effort, (work) => {
+      reshuffleFor(search, work)
+      return search.bestCost
+    })
     found = better(objective, found, search.best, search.tries)
   }
   return { ...found, seed: effort.seed }
