@@ -1,3 +1,4 @@
+import type { Gate } from '../../src/domain/press/press-plan.ts'
 import type { OrderState } from '../../src/ports/work-records.ts'
 
 /** What the desk itself says: progress, states, tickets in the bench channel, and the owner's sheet. */
@@ -12,8 +13,15 @@ export type DeskWords = {
   readonly needed: (when: string) => string
   readonly pieces: (count: number) => string
   readonly gates: string
+  readonly gateNames: { readonly [Code in Gate['code']]: string }
+  readonly take: string
+  readonly noTicket: string
+  readonly notOpen: string
+  readonly takenBy: (name: string, hour: string) => string
   readonly sheet: string
   readonly send: string
+  readonly again: string
+  readonly holdLapsed: (revision: number) => string
   readonly replaced: (revision: number) => string
   readonly picture: (revision: number) => string
   readonly ownerNote: {
@@ -56,8 +64,24 @@ export const deskWords = {
     needed: (when) => `Wanted ${when}`,
     pieces: (count) => `${count} garments`,
     gates: 'Gates before pressing',
+    gateNames: {
+      'count-in': 'count-in',
+      'water-drops': 'water drops',
+      'test-press': 'test press',
+      'bleed-test': 'bleed test',
+      certificate: 'certificate of the lot',
+      coupon: 'coupon for the stone lot',
+      'first-piece': 'first piece signed',
+    },
+    take: 'Take',
+    noTicket: 'There is no such ticket in this shop.',
+    notOpen: 'This ticket is no longer open; look for its newest revision.',
+    takenBy: (name, hour) => `Taken by ${name}, ${hour}`,
     sheet: 'Job ticket (PDF)',
     send: 'Send',
+    again: 'Try again',
+    holdLapsed: (revision) =>
+      `The place for revision ${revision} is no longer held. Say anything and I work out the next honest date.`,
     replaced: (revision) => `Replaced by revision ${revision}. Do not press from this ticket.`,
     picture: (revision) => `Proof of revision ${revision}: front and back, to scale`,
     ownerNote: {
@@ -98,8 +122,24 @@ export const deskWords = {
     needed: (when) => `Se necesita ${when}`,
     pieces: (count) => `${count} prendas`,
     gates: 'Controles antes de planchar',
+    gateNames: {
+      'count-in': 'conteo de entrada',
+      'water-drops': 'gotas de agua',
+      'test-press': 'planchado de prueba',
+      'bleed-test': 'prueba de sangrado',
+      certificate: 'certificado del lote',
+      coupon: 'cupón del lote de piedras',
+      'first-piece': 'primera pieza firmada',
+    },
+    take: 'Tomar',
+    noTicket: 'No hay tal orden en este taller.',
+    notOpen: 'Esta orden ya no está abierta; busque su revisión más nueva.',
+    takenBy: (name, hour) => `Tomada por ${name}, ${hour}`,
     sheet: 'Orden de trabajo (PDF)',
     send: 'Enviar',
+    again: 'Intentar otra vez',
+    holdLapsed: (revision) =>
+      `Ya no guardamos el lugar de la revisión ${revision}. Escríbame y calculo la siguiente fecha segura.`,
     replaced: (revision) => `Reemplazada por la revisión ${revision}. No planche con esta orden.`,
     picture: (revision) => `Prueba de la revisión ${revision}: frente y espalda, a escala`,
     ownerNote: {

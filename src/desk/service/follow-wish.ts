@@ -11,7 +11,8 @@ import { cancelOrder } from './cancel-order.ts'
 import { conversationChannel, type Desk, shopChannel } from './desk.ts'
 import { orderIdOf } from './order-id.ts'
 import { shopPlanFrom } from './records.ts'
-import { messageWith, textMessage } from './say-message.ts'
+import { textMessage } from './say-message.ts'
+import { showProgress } from './show-progress.ts'
 import { signOff } from './sign-off.ts'
 
 export type Wish = { readonly conversation: Conversation; readonly wish: Want; readonly saidId: string }
@@ -39,22 +40,6 @@ const wantQuote = async (
   await shop.events.add({ code: 'asked', orderId, ticketId: null, by: 'customer', at: desk.clock.now(), facts: { revision } })
   await showProgress(shop, conversation, { orderId, revision, stage: 'drawing' })
   return ok(null)
-}
-
-const stages = ['drawing', 'done'] as const
-
-/** The progress of a proof: the same message, edited. */
-export const showProgress = async (
-  shop: ShopStore,
-  conversation: Pick<Conversation, 'id' | 'language'>,
-  at: { readonly orderId: string; readonly revision: number; readonly stage: (typeof stages)[number] },
-): Promise<void> => {
-  const text = deskWords[conversation.language].progress[at.stage]
-  const block = { kind: 'progress', text, done: stages.indexOf(at.stage), of: stages.length - 1 } as const
-  const channel = conversationChannel(conversation.id)
-  const body = messageWith(conversation.language, { blocks: [block] })
-  await shop.messages.put({ channel, nonce: `progress-${at.orderId}-${at.revision}`, by: 'bot', body })
-  await shop.tell('channel', channel)
 }
 
 const tellOwner = async (desk: Desk, shop: ShopStore, note: { readonly nonce: string; readonly text: string }): Promise<void> => {

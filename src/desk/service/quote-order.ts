@@ -4,6 +4,7 @@ import { ok, type Problem, type Result } from '../../domain/result/result.ts'
 import type { Quote } from '../../domain/understanding/conversation.ts'
 import { minutes } from '../../domain/units/units.ts'
 import type { OrderStep } from '../../ports/queue.ts'
+import type { ShopStore } from '../../ports/store.ts'
 import { cutFiles, previewOf } from '../make-job.ts'
 import { ticketFacts } from '../ticket/ticket-facts.ts'
 import { type Work, type WorkedOut, type Workshop, workOut } from '../work-out.ts'
@@ -12,6 +13,7 @@ import { hearQuote } from './hear-quote.ts'
 import { orderFrom, type PlacedOrder, type QuoteBody, quoteFrom, type ShopPlan, shopPlanFrom } from './records.ts'
 import { withStock } from './shelf.ts'
 import { floorFor, liveHolds } from './shop-plan.ts'
+import { showProgress } from './show-progress.ts'
 
 const dayMinutes = 1_440
 
@@ -114,35 +116,33 @@ const heldPlan = (desk: WorkerDesk, plan: ShopPlan, placed: PlacedOrder): ShopPl
   return { ...plan, held: [...others, { ...placed, until }] }
 }
 
+/** Holds the order's place and marks it as quoted; a refused order holds nothing. */
+const holdPlace = async (desk: WorkerDesk, shop: ShopStore, placed: PlacedOrder): Promise<Result<null, Problem>> => {
+  const read = await shop.plan.read()
+  const written = await shop.plan.write(read.version, heldPlan(desk, shopPlanFrom(read.body), placed))
+  if (!written.ok) return written
+  const order = await shop.orders.read(placed.id)
+  if (order === null || order.state !== 'asked') return ok(null)
+  const changed = await shop.orders.change({ id: order.orderId, version: order.version }, { state: 'quoted' })
+  return changed.ok ? ok(null) : changed
+}
+
 const showQuote = (asking: Asking, hash: string, body: QuoteBody): Promise<Result<null, Problem>> => {
   const { desk, step, conversation } = asking
-  const key = { orderId: step.orderId, revision: step.revision, hash }
+  const { orderId, revision } = step
   return desk.store.together(desk.shopId, async (shop) => {
     await shop.plan.alone()
-    const read = await shop.plan.read()
-    await shop.quotes.put(key, body)
-    if (body.placed !== null) {
-      const written = await shop.plan.write(read.version, heldPlan(desk, shopPlanFrom(read.body), body.placed))
-      if (!written.ok) return written
-    }
-    const order = await shop.orders.read(step.orderId)
-    if (order !== null && order.state === 'asked' && body.placed !== null) {
-      const changed = await shop.orders.change({ id: order.orderId, version: order.version }, { state: 'quoted' })
-      if (!changed.ok) return changed
-    }
+    await shop.quotes.put({ orderId, revision, hash }, body)
+    const held = body.placed === null ? ok(null) : await holdPlace(desk, shop, body.placed)
+    if (!held.ok) return held
     if (conversation !== null) {
       const heard = await hearQuote(desk, shop, { conversation, step, hash, quote: body.quote })
       if (!heard.ok) return heard
+      await showProgress(shop, heard.value, { orderId, revision, stage: 'done' })
     }
-    await shop.events.add({
-      code: 'quoted',
-      orderId: step.orderId,
-      ticketId: null,
-      by: 'desk',
-      at: desk.clock.now(),
-      facts: { revision: step.revision, refused: body.placed === null },
-    })
-    await shop.steps.done({ step: 'quote', orderId: step.orderId, revision: step.revision })
+    const facts = { revision, refused: body.placed === null }
+    await shop.events.add({ code: 'quoted', orderId, ticketId: null, by: 'desk', at: desk.clock.now(), facts })
+    await shop.steps.done({ step: 'quote', orderId, revision })
     return ok(null)
   })
 }

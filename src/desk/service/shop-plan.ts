@@ -1,7 +1,8 @@
-import type { Problem, Result } from '../../domain/result/result.ts'
-import { type Floor, floorOf } from '../../domain/schedule/floor.ts'
+import { ok, type Problem, type Result } from '../../domain/result/result.ts'
+import { compile, type Floor, floorOf } from '../../domain/schedule/floor.ts'
+import { shopObjective } from '../../domain/schedule/objective.ts'
 import type { Book } from '../../domain/schedule/operation.ts'
-import { planOf } from '../../domain/schedule/plan.ts'
+import { firstPlan } from '../../domain/schedule/plan.ts'
 import { stationsOf } from '../../domain/schedule/station-records.ts'
 import { type Minutes, minutes } from '../../domain/units/units.ts'
 import type { Desk } from './desk.ts'
@@ -19,7 +20,7 @@ export const bookOf = (desk: Desk, orders: readonly PlacedOrder[], until: Minute
   const last = Math.max(now, until, ...orders.map((order) => order.promised ?? order.needBy))
   const range = { from: minutes(now - 1_440), to: minutes(last + horizonMinutes) }
   const stations = stationsOf(desk.zone, hours, records, range)
-  return stations.ok ? { ok: true, value: { now, stations: stations.value, orders } } : stations
+  return stations.ok ? ok({ now, stations: stations.value, orders }) : stations
 }
 
 /** The floor that a new promise is asked of: every sold order and every live hold but the asking order's own. */
@@ -31,6 +32,6 @@ export const floorFor = (
   const others = [...plan.sold, ...liveHolds(plan, desk.clock.now())].filter((order) => order.id !== asking.orderId)
   const book = bookOf(desk, others, asking.needBy)
   if (!book.ok) return book
-  const timelines = planOf(book.value)
-  return timelines.ok ? { ok: true, value: floorOf(timelines.value) } : timelines
+  const model = compile(book.value)
+  return model.ok ? ok(floorOf(firstPlan(model.value, shopObjective))) : model
 }

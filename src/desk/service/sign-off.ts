@@ -27,11 +27,7 @@ const keepsPlace = (desk: Desk, plan: ShopPlan, placed: PlacedOrder): Result<boo
   return again.ok ? ok(again.value.feasible) : ok(false)
 }
 
-const say = async (
-  shop: ShopStore,
-  signing: SignOff,
-  note: { readonly nonce: string; readonly text: string },
-): Promise<void> => {
+const say = async (shop: ShopStore, signing: SignOff, note: { readonly nonce: string; readonly text: string }): Promise<void> => {
   const channel = conversationChannel(signing.conversation.id)
   await shop.messages.put({ channel, nonce: note.nonce, by: 'bot', body: textMessage(note.text, signing.conversation.language) })
   await shop.tell('channel', channel)

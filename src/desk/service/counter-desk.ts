@@ -1,0 +1,178 @@
+import { type SaidFile, startConversation } from '../../domain/understanding/conversation.ts'
+import { minutes } from '../../domain/units/units.ts'
+import type { Attachment, Channel, Incoming } from '../../ports/chat.ts'
+import type { CounterDesk, Line, Member, StoredFile } from '../../ports/counter-desk.ts'
+import type { ShopStore } from '../../ports/store.ts'
+import type { StoredMember, StoredMessage } from '../../ports/talk-records.ts'
+import { conversationChannel, type Desk, shopChannel } from './desk.ts'
+import { hearCustomer } from './hear-customer.ts'
+import { morningSheet } from './morning-sheet.ts'
+import { conversationFrom, messageFrom } from './records.ts'
+import { replyMessage } from './say-message.ts'
+import { takeTicket } from './take-ticket.ts'
+
+const ownerLinkMinutes = 7 * 1_440
+const pairingMinutes = 1_440
+const newestShown = 200
+
+const channelName = (channel: Channel): string =>
+  channel.kind === 'conversation' ? conversationChannel(channel.id) : shopChannel(channel.name)
+
+const channelFrom = (name: string): Channel | null => {
+  if (name.startsWith('conversation:')) return { kind: 'conversation', id: name.slice('conversation:'.length) }
+  if (name === shopChannel('bench')) return { kind: 'shop', name: 'bench' }
+  return name === shopChannel('owner') ? { kind: 'shop', name: 'owner' } : null
+}
+
+const speakers = { customer: 'customer', bot: 'bot', staff: 'staff', owner: 'owner' } as const
+type Speaker = keyof typeof speakers
+const isSpeaker = (by: string): by is Speaker => Object.hasOwn(speakers, by)
+
+const lineOf = (stored: StoredMessage, shopName: string): Line => {
+  const kind = isSpeaker(stored.by) ? stored.by : 'staff'
+  return {
+    id: stored.messageId,
+    seq: stored.seq,
+    change: stored.changed,
+    by: { kind, name: kind === 'bot' ? shopName : isSpeaker(stored.by) ? '' : stored.by },
+    at: stored.at,
+    edited: stored.edits,
+    message: messageFrom(stored.body),
+  }
+}
+
+const memberOf = ({ memberId, name, role }: StoredMember): Member => ({ id: memberId, name, role })
+
+/** A file as the conversation hears of it; what a table says is read elsewhere, under limits. */
+const saidFile = ({ name, mime, bytes }: Attachment): SaidFile => ({ name, mediaType: mime, bytes })
+
+const filesOf = (incoming: Incoming): readonly SaidFile[] => (incoming.kind === 'said' ? incoming.files.map(saidFile) : [])
+
+/** Everything a customer's page asks. */
+const customerSide = (
+  desk: Desk,
+  shop: ShopStore,
+): Pick<CounterDesk, 'startConversation' | 'conversation' | 'hear' | 'keepFile'> => {
+  const idOf = (token: string) => shop.keys.read('customer', desk.ids.hash(token), desk.clock.now())
+  return {
+    startConversation: async (language) => {
+      const token = desk.ids.secret()
+      const id = desk.ids.fresh('c')
+      const state = startConversation({ id, person: { id, name: null }, language })
+      await shop.conversations.add(id, state)
+      await shop.keys.add({ hash: desk.ids.hash(token), kind: 'customer', holder: id, until: null })
+      const body = replyMessage({ code: 'greeting', facts: {} }, language, desk.workshop.shop)
+      await shop.messages.put({ channel: conversationChannel(id), nonce: 'greeting', by: 'bot', body })
+      return { token }
+    },
+    conversation: async (token) => {
+      const id = await idOf(token)
+      const stored = id === null ? null : await shop.conversations.read(id)
+      if (id === null || stored === null) return null
+      return { id, language: conversationFrom(stored.state).language, title: desk.workshop.shop.profile.name }
+    },
+    hear: async (token, incoming) => {
+      const id = await idOf(token)
+      if (id === null) return 'unknown'
+      const heard = await hearCustomer(desk, id, { incoming, files: filesOf(incoming) })
+      if (!heard.ok) throw new Error(`a turn of ${id} was not kept: ${heard.problems.map((one) => one.code).join(', ')}`)
+      return 'heard'
+    },
+    keepFile: async (token, file) => {
+      const id = await idOf(token)
+      if (id === null) throw new Error('a file came in for a conversation that does not exist')
+      const hash = desk.ids.hash(file.bytes)
+      await shop.files.keep(conversationChannel(id), { ...file, hash })
+      return { id: hash }
+    },
+  }
+}
+
+/** Links and codes that let the owner and staff in; each works once. */
+const doors = (
+  desk: Desk,
+  shop: ShopStore,
+): Pick<CounterDesk, 'ownerByLink' | 'newOwnerLink' | 'newPairingCode' | 'staffByCode' | 'member'> => {
+  const admit = async (memberId: string | null): Promise<Member | null> => {
+    const stored = memberId === null ? null : await shop.members.read(memberId)
+    return stored === null ? null : memberOf(stored)
+  }
+  const addMember = async (name: string, role: 'owner' | 'staff'): Promise<string> => {
+    const memberId = role === 'owner' ? 'owner' : desk.ids.fresh('m')
+    await shop.members.add({ memberId, name, role })
+    return memberId
+  }
+  return {
+    newOwnerLink: async () => {
+      const link = desk.ids.secret()
+      const holder = await addMember(desk.workshop.shop.profile.name, 'owner')
+      const until = minutes(desk.clock.now() + ownerLinkMinutes)
+      await shop.keys.add({ hash: desk.ids.hash(link), kind: 'owner-link', holder, until })
+      return link
+    },
+    ownerByLink: async (link) => admit(await shop.keys.use('owner-link', desk.ids.hash(link), desk.clock.now())),
+    newPairingCode: async (name) => {
+      const code = desk.ids.secret().slice(0, 10)
+      const holder = await addMember(name, 'staff')
+      const until = minutes(desk.clock.now() + pairingMinutes)
+      await shop.keys.add({ hash: desk.ids.hash(`${name} ${code}`), kind: 'pairing', holder, until })
+      return { code }
+    },
+    staffByCode: async (name, code) => admit(await shop.keys.use('pairing', desk.ids.hash(`${name} ${code}`), desk.clock.now())),
+    member: (id) => admit(id),
+  }
+}
+
+const files = (shop: ShopStore): Pick<CounterDesk, 'file'> => ({
+  file: async (channel, id): Promise<StoredFile | null> => shop.files.read(channelName(channel), id),
+})
+
+/** What staff and owner do on tickets; the id of the action carries no authority, the member does. */
+const benchSide = (desk: Desk): Pick<CounterDesk, 'act'> => ({
+  act: async (member, incoming) => {
+    if (incoming.kind !== 'pressed') return { said: null }
+    const [kind, ticketId = '', name] = incoming.action.split(':')
+    if (kind !== 't' || name !== 'take') return { said: null }
+    const taken = await desk.store.together(desk.shopId, (shop) => takeTicket(desk, shop, { ticketId, by: member }))
+    return { said: taken.ok ? taken.value : null }
+  },
+})
+
+export type News = { readonly onNews: CounterDesk['onNews']; readonly close: () => Promise<void> }
+
+/** Live news of this shop's channels from the store, for every page that is open. */
+export const openNews = async (desk: Desk): Promise<News> => {
+  const listeners = new Set<(channel: Channel) => void>()
+  const close = await desk.store.listen(({ shopId, topic, id }) => {
+    const channel = shopId === desk.shopId && topic === 'channel' ? channelFrom(id) : null
+    if (channel !== null) for (const listener of listeners) listener(channel)
+  })
+  return {
+    onNews: (listener) => {
+      listeners.add(listener)
+      return () => listeners.delete(listener)
+    },
+    close,
+  }
+}
+
+/** The desk as the counter's pages see it. */
+export const counterDesk = (desk: Desk, news: News): CounterDesk => {
+  const shop = desk.store.shop(desk.shopId)
+  const { profile } = desk.workshop.shop
+  return {
+    shopName: profile.name,
+    zone: profile.zone,
+    languages: profile.languages,
+    ...customerSide(desk, shop),
+    ...doors(desk, shop),
+    ...files(shop),
+    ...benchSide(desk),
+    lines: async (channel, after) => {
+      const stored = await shop.messages.after(channelName(channel), after)
+      return stored.slice(-newestShown).map((message) => lineOf(message, profile.name))
+    },
+    morning: (language) => morningSheet(desk, language),
+    onNews: news.onNews,
+  }
+}

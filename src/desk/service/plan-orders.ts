@@ -1,0 +1,49 @@
+import { ok, type Problem, type Result } from '../../domain/result/result.ts'
+import { budgetFor, planFor } from '../../domain/schedule/plan.ts'
+import { slotsOf } from '../../domain/schedule/slots.ts'
+import type { OrderStep } from '../../ports/queue.ts'
+import type { ShopStore } from '../../ports/store.ts'
+import type { Desk } from './desk.ts'
+import { type ShopPlan, shopPlanFrom } from './records.ts'
+import { bookOf } from './shop-plan.ts'
+
+/** The search is seeded and counted, not timed: the same book gives the same plan on every machine. */
+const planSeed = 1
+const planSeconds = 0.3
+
+/** Every signed-off order that has no place in the execution plan yet goes on to its ticket with this plan. */
+const passOn = async (desk: Desk, shop: ShopStore, plan: ShopPlan): Promise<Result<null, Problem>> => {
+  const planned = new Set(plan.slots.map((slot) => slot.order))
+  for (const order of await shop.orders.list(['signed-off'])) {
+    if (!planned.has(order.orderId)) continue
+    const changed = await shop.orders.change({ id: order.orderId, version: order.version }, { state: 'planned' })
+    if (!changed.ok) return changed
+    const { orderId, revision } = order
+    await shop.events.add({ code: 'planned', orderId, ticketId: null, by: 'desk', at: desk.clock.now(), facts: { revision } })
+    await shop.steps.want({ step: 'ticket', orderId, revision })
+  }
+  return ok(null)
+}
+
+const planAll = async (desk: Desk, shop: ShopStore, step: OrderStep<'plan'>): Promise<Result<null, Problem>> => {
+  await shop.plan.alone()
+  const read = await shop.plan.read()
+  const plan = shopPlanFrom(read.body)
+  const book = bookOf(desk, plan.sold, desk.clock.now())
+  if (!book.ok) return book
+  const found = planFor(book.value, { seed: planSeed, budget: budgetFor(planSeconds), stop: () => false })
+  if (!found.ok) return found
+  const next: ShopPlan = { ...plan, slots: slotsOf(found.value.lines) }
+  const written = await shop.plan.write(read.version, next)
+  if (!written.ok) return written
+  const passed = await passOn(desk, shop, next)
+  if (!passed.ok) return passed
+  await shop.steps.done({ step: 'plan', orderId: step.orderId, revision: step.revision })
+  return ok(null)
+}
+
+/** The plan step: plans every sold order of the shop anew under the plan's lock, and wants the tickets of those newly planned. */
+export const planOrders = async (desk: Desk, step: OrderStep<'plan'>): Promise<void> => {
+  const planned = await desk.store.together(desk.shopId, (shop) => planAll(desk, shop, step))
+  if (!planned.ok) throw new Error(`the shop could not be planned: ${planned.problems.map((one) => one.code).join(', ')}`)
+}

@@ -1,0 +1,75 @@
+import { deskWords } from '../../../templates/desk/words.ts'
+import { ok, type Problem, type Result } from '../../domain/result/result.ts'
+import type { OrderStep } from '../../ports/queue.ts'
+import type { ShopStore } from '../../ports/store.ts'
+import type { StoredTicket } from '../../ports/work-records.ts'
+import { conversationChannel, type Desk, shopChannel } from './desk.ts'
+import { conversationFrom, ticketFrom } from './records.ts'
+import { textMessage } from './say-message.ts'
+import { ticketMessage } from './ticket-message.ts'
+import { ticketIdOf, ticketName } from './ticket-names.ts'
+
+/** A replaced ticket's message says so and loses its actions. */
+const replaceEarlier = async (desk: Desk, shop: ShopStore, newer: StoredTicket): Promise<Result<null, Problem>> => {
+  const language = desk.workshop.shop.profile.languages[0] ?? 'en'
+  for (const ticket of await shop.tickets.ofOrder(newer.orderId)) {
+    if (ticket.revision >= newer.revision || ticket.state === 'replaced') continue
+    const changed = await shop.tickets.change(
+      { id: ticket.ticketId, version: ticket.version },
+      { state: 'replaced', replacedBy: newer.revision },
+    )
+    if (!changed.ok) return changed
+    const body = textMessage(`${ticketName(ticket.number)}: ${deskWords[language].replaced(newer.revision)}`, language)
+    await shop.messages.put({ channel: shopChannel('bench'), nonce: ticket.ticketId, by: 'bot', body })
+  }
+  return ok(null)
+}
+
+const tellCustomer = async (shop: ShopStore, conversationId: string, ticket: StoredTicket): Promise<void> => {
+  const stored = await shop.conversations.read(conversationId)
+  if (stored === null) return
+  const { language } = conversationFrom(stored.state)
+  const channel = conversationChannel(conversationId)
+  const body = textMessage(deskWords[language].onBench(ticketName(ticket.number)), language)
+  await shop.messages.put({ channel, nonce: `bench-${ticket.ticketId}`, by: 'bot', body })
+  await shop.tell('channel', channel)
+}
+
+const post = async (desk: Desk, shop: ShopStore, step: OrderStep<'post'>): Promise<Result<null, Problem>> => {
+  const { orderId, revision } = step
+  const ticket = await shop.tickets.read(ticketIdOf(orderId, revision))
+  if (ticket === null) throw new Error(`there is no ticket of ${orderId}, revision ${revision} to post`)
+  const replaced = await replaceEarlier(desk, shop, ticket)
+  if (!replaced.ok) return replaced
+  const file = await shop.files.read(shopChannel('bench'), ticketFrom(ticket.body).pdf)
+  const body = ticketMessage(desk, ticket, file?.bytes.length ?? 0)
+  const channel = shopChannel('bench')
+  const put = await shop.messages.put({ channel, nonce: ticket.ticketId, by: 'bot', body })
+  const order = await shop.orders.read(orderId)
+  if (order !== null && order.state === 'ticketed' && order.revision === revision) {
+    const moved = await shop.orders.change({ id: orderId, version: order.version }, { state: 'on-bench' })
+    if (!moved.ok) return moved
+  }
+  if (put.outcome === 'posted') {
+    await shop.events.add({
+      code: 'posted',
+      orderId,
+      ticketId: ticket.ticketId,
+      by: 'desk',
+      at: desk.clock.now(),
+      facts: { revision },
+    })
+  }
+  if (order?.conversationId !== null && order?.conversationId !== undefined)
+    await tellCustomer(shop, order.conversationId, ticket)
+  await shop.tell('channel', channel)
+  await shop.steps.done({ step: 'post', orderId, revision })
+  return ok(null)
+}
+
+/** The post step: the ticket's message in the bench channel, once for good; earlier revisions are marked as replaced. */
+export const postTicket = async (desk: Desk, step: OrderStep<'post'>): Promise<void> => {
+  const posted = await desk.store.together(desk.shopId, (shop) => post(desk, shop, step))
+  if (!posted.ok)
+    throw new Error(`the ticket of ${step.orderId} could not be posted: ${posted.problems.map((one) => one.code).join(', ')}`)
+}

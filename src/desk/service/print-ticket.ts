@@ -1,0 +1,105 @@
+import { ticketWords } from '../../../templates/ticket/words.ts'
+import { workName } from '../../../templates/ticket/work.ts'
+import { writeLocal } from '../../domain/calendar/local-time.ts'
+import { ok, type Problem, type Result } from '../../domain/result/result.ts'
+import { composeTicket } from '../../domain/ticket/compose.ts'
+import type { PlanFacts, TicketFacts } from '../../domain/ticket/facts.ts'
+import type { OrderStep } from '../../ports/queue.ts'
+import type { ShopStore } from '../../ports/store.ts'
+import type { StoredTicket } from '../../ports/work-records.ts'
+import { type Desk, orderFiles, shopChannel, type WorkerDesk } from './desk.ts'
+import { quoteFrom, shopPlanFrom, type TicketBody, ticketFrom } from './records.ts'
+import { ticketIdOf, ticketName } from './ticket-names.ts'
+
+/** The plan as it is now, in the ticket's words. */
+const plannedFacts = async (desk: Desk, shop: ShopStore, facts: TicketFacts): Promise<PlanFacts> => {
+  const plan = shopPlanFrom((await shop.plan.read()).body)
+  const slots = plan.slots.filter((slot) => slot.order === facts.order)
+  return {
+    ...facts.plan,
+    slots: slots.map(({ operation, stations, start, end }) => ({
+      work: workName(operation, facts.language),
+      stations: stations.map((station) => station.replaceAll('-', ' ')),
+      start: writeLocal(desk.zone, start),
+      end: writeLocal(desk.zone, end),
+    })),
+  }
+}
+
+const factsOf = async (desk: Desk, shop: ShopStore, step: OrderStep<'ticket'>): Promise<TicketFacts> => {
+  const { orderId, revision } = step
+  const document = await shop.orders.revision(orderId, revision)
+  const stored = document === null ? null : await shop.quotes.read({ orderId, revision, hash: document.hash })
+  if (stored === null || stored === undefined) throw new Error(`no quote is kept for ${orderId}, revision ${revision}`)
+  const { facts } = quoteFrom(stored)
+  if (facts === null) throw new Error(`the quote of ${orderId}, revision ${revision} was refused, so there is nothing to print`)
+  const earlier = (await shop.tickets.ofOrder(orderId)).filter((ticket) => ticket.revision < revision)
+  const now = writeLocal(desk.zone, desk.clock.now())
+  const replaces = earlier.at(-1)?.revision ?? null
+  return { ...facts, now, order: orderId, revision, replaces, plan: await plannedFacts(desk, shop, facts) }
+}
+
+/** Reserves the ticket's number first, because the number stands on the paper; a repeated step finds it again. */
+const numberedTicket = async (shop: ShopStore, step: OrderStep<'ticket'>, facts: TicketFacts): Promise<StoredTicket> => {
+  const { orderId, revision } = step
+  const ticketId = ticketIdOf(orderId, revision)
+  const known = await shop.tickets.read(ticketId)
+  if (known !== null) return known
+  const body: TicketBody = { version: 1, pdf: '', facts }
+  const added = await shop.tickets.add({ ticketId, orderId, revision, body })
+  if (added.ok) return added.value
+  const raced = await shop.tickets.read(ticketId)
+  if (raced === null) throw new Error(`the ticket ${ticketId} could not be numbered`)
+  return raced
+}
+
+const finish = async (
+  desk: Desk,
+  shop: ShopStore,
+  done: { readonly step: OrderStep<'ticket'>; readonly ticket: StoredTicket; readonly body: TicketBody },
+): Promise<Result<null, Problem>> => {
+  const { step, ticket, body } = done
+  const { orderId, revision } = step
+  const present = await shop.tickets.read(ticket.ticketId)
+  const changed = await shop.tickets.change({ id: ticket.ticketId, version: present?.version ?? ticket.version }, { body })
+  if (!changed.ok) return changed
+  const order = await shop.orders.read(orderId)
+  if (order !== null && order.state === 'planned' && order.revision === revision) {
+    const moved = await shop.orders.change({ id: orderId, version: order.version }, { state: 'ticketed' })
+    if (!moved.ok) return moved
+  }
+  await shop.events.add({
+    code: 'ticketed',
+    orderId,
+    ticketId: ticket.ticketId,
+    by: 'desk',
+    at: desk.clock.now(),
+    facts: { revision },
+  })
+  await shop.steps.want({ step: 'post', orderId, revision })
+  await shop.steps.done({ step: 'ticket', orderId, revision })
+  return ok(null)
+}
+
+/** The ticket step: prints the ticket of a planned revision once, from what the quote kept, and wants it posted. */
+export const printTicket = async (desk: WorkerDesk, step: OrderStep<'ticket'>): Promise<void> => {
+  const shop = desk.store.shop(desk.shopId)
+  const facts = await factsOf(desk, shop, step)
+  const ticket = await numberedTicket(shop, step, facts)
+  const { pdf } = ticketFrom(ticket.body)
+  if (pdf !== '') {
+    await shop.steps.want({ step: 'post', orderId: step.orderId, revision: step.revision })
+    await shop.steps.done({ step: 'ticket', orderId: step.orderId, revision: step.revision })
+    return
+  }
+  const named = { ...facts, ticket: ticketName(ticket.number) }
+  const printed = await desk.press.printer.print(composeTicket(named, ticketWords[named.language]))
+  const hash = desk.ids.hash(printed.bytes)
+  const file = { hash, name: `${named.ticket}-${step.revision}.pdf`, mime: 'application/pdf', bytes: printed.bytes }
+  await shop.files.keep(orderFiles(step.orderId), file)
+  await shop.files.keep(shopChannel('bench'), file)
+  const body: TicketBody = { version: 1, pdf: hash, facts: named }
+  const kept = await desk.store.together(desk.shopId, (inside) => finish(desk, inside, { step, ticket, body }))
+  if (!kept.ok)
+    throw new Error(`the ticket ${ticket.ticketId} could not be kept: ${kept.problems.map((one) => one.code).join(', ')}`)
+}

@@ -1,0 +1,30 @@
+import { machineClock, machineIds } from '../adapters/machine/machine.ts'
+import type { QueuePlace } from '../adapters/queue/bullmq/connection.ts'
+import type { Address } from '../adapters/store/address.ts'
+import { embeddedAddress } from '../adapters/store/embedded/start-embedded.ts'
+import { openStore } from '../adapters/store/sql/open-store.ts'
+import type { Config } from '../config.ts'
+import type { Desk } from '../desk/service/desk.ts'
+import { zoneOf } from '../domain/calendar/zone.ts'
+import { ok, type Result } from '../domain/result/result.ts'
+import { openWorkshop } from './open-workshop.ts'
+
+/** Where the queue lives: on Redis when its address is set, else on the store's own PostgreSQL. */
+export const queuePlace = (config: Config, address: Address): QueuePlace =>
+  config.redisUrl === null ? { kind: 'postgres', address } : { kind: 'redis', url: config.redisUrl }
+
+/** The desk of the shop in the shop folder, over a store at an address. */
+export const openDesk = async (root: string, config: Config, address: Address): Promise<Result<Desk>> => {
+  const workshop = await openWorkshop(root, config.shop)
+  if (!workshop.ok) return workshop
+  const zone = zoneOf(workshop.value.shop.profile.zone)
+  if (!zone.ok) return zone
+  const store = await openStore({ address })
+  if (!store.ok) return store
+  const shopId = workshop.value.shop.profile.id
+  return ok({ shopId, zone: zone.value, store: store.value, workshop: workshop.value, clock: machineClock, ids: machineIds })
+}
+
+/** Where the store is: the address that is set, else the embedded server's on the data folder. */
+export const addressFor = async (config: Config): Promise<Result<Address>> =>
+  config.databaseUrl === null ? embeddedAddress(config.data) : ok({ connectionString: config.databaseUrl })

@@ -1,0 +1,6 @@
+/** Settles when the process is asked to stop: Ctrl-C, a terminate signal, or the parent going away. */
+export const whenStopped = (): Promise<string> =>
+  new Promise((resolve) => {
+    for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP'] as const) process.on(signal, () => resolve(signal))
+    process.on('disconnect', () => resolve('disconnect'))
+  })
