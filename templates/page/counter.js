@@ -22,8 +22,6 @@ const on = (target, type, run) =>
 const freshId = () =>
   Array.from(crypto.getRandomValues(new Uint8Array(16)), (byte) => byte.toString(16).padStart(2, '0')).join('')
 
-// ---- sending
-
 const wasSent = (form) => {
   if (form.elements.id) form.elements.id.value = freshId()
   for (const box of form.elements) if (box.matches('textarea, input:not([type=hidden])')) box.value = ''
@@ -71,11 +69,9 @@ on(document, 'keydown', (event) => {
 // A file that cannot be taken is said before it travels; the shop checks again.
 on(document, 'change', (event) => {
   const large = [...(event.target.files ?? [])].find((file) => file.size > mostPicture)
-  event.target.setCustomValidity?.(large ? `${large.name}: > 8 MB` : '')
+  event.target.setCustomValidity?.(large ? said.large.replace('*', () => large.name) : '')
   event.target.reportValidity?.()
 })
-
-// ---- live slips
 
 const slips = document.querySelector('[data-live]')
 const list = slips?.querySelector('ol')

@@ -26,7 +26,7 @@ export const frame = (page: Frame, main: Piece): Html => html`<!doctype html>
 <body class="${page.look}">
 <a class="skip" href="#main">${page.words.skip}</a>
 <header class="sign"><p class="shop">${page.shopName}</p>${page.links}</header>
-<main id="main" tabindex="-1" data-lost="${page.words.live.lost}" data-on="${page.words.live.on}" data-unsent="${page.words.live.unsent}">
+<main id="main" tabindex="-1" data-lost="${page.words.live.lost}" data-on="${page.words.live.on}" data-unsent="${page.words.live.unsent}" data-large="${page.words.trouble['file-too-large']({ name: '*', most: '8 MB' })}">
 ${main}
 <p id="notice" class="notice" role="status"></p>
 </main>

@@ -52,6 +52,3 @@ export const kindOf = (bytes: Uint8Array, name: string): FileKind | null => {
   if (isWide(head)) return textKind(name)
   return bytes.some(isControl) || bytes.includes(127) ? null : textKind(name)
 }
-
-/** Kinds a browser shows as a picture. */
-export const isPicture = (mime: string): boolean => ['image/png', 'image/jpeg', 'image/gif', 'image/webp'].includes(mime)

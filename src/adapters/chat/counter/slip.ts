@@ -18,7 +18,7 @@ export type Place = {
 type Deed = 'press' | 'choose' | 'fill'
 
 /** A form of the page; the hidden id makes sending it twice count once. */
-export const postForm = (address: string, inner: Piece): Html =>
+const postForm = (address: string, inner: Piece): Html =>
   html`<form method="post" action="${address}" data-send><input type="hidden" name="id" value="${randomUUID()}">${inner}</form>`
 
 const deedForm = (place: Place, deed: Deed, inner: Piece): Html => postForm(`${place.base}/${deed}`, inner)
@@ -78,7 +78,7 @@ const renderForm = (form: Form, place: Place): Html => {
 const sizeOf = (bytes: number): string =>
   bytes < 1024 * 1024 ? `${Math.max(1, Math.round(bytes / 1024))} kB` : `${(bytes / (1024 * 1024)).toFixed(1)} MB`
 
-export const fileAddress = (base: string, file: string): string => `${base}/file/${encodeURIComponent(file)}`
+const fileAddress = (base: string, file: string): string => `${base}/file/${encodeURIComponent(file)}`
 
 const endingOf = (name: string): string => /\.([A-Za-z0-9]{1,5})$/.exec(name)?.[1]?.toUpperCase() ?? 'FILE'
 
