@@ -13,6 +13,7 @@ import {
   type Step,
   stepId,
 } from '../../src/ports/queue.ts'
+import { runChild } from '../support/child.ts'
 import { until } from '../support/until.ts'
 
 export type QueueUnderTest = { readonly place: QueuePlace; readonly close: () => Promise<void> }
@@ -63,7 +64,7 @@ export const queueContract = (name: string, open: () => Promise<QueueUnderTest>)
       const onGivenUp = async (gone: GivenUp): Promise<void> => {
         givenUp.push(gone)
       }
-      const bench = await openBench(under.place, { handlers, onGivenUp, onTrouble, concurrency: 4 })
+      const bench = await openBench(under.place, { handlers, onGivenUp, onTrouble, concurrency: 4, lockMilliseconds: 2_000 })
       benches.push(bench)
       return { ran, givenUp, bench }
     }
@@ -206,6 +207,27 @@ export const queueContract = (name: string, open: () => Promise<QueueUnderTest>)
       const rest = await work(() => undefined)
       await idle()
       expect(rest.ran).toEqual(['quote-hand2-1-1'])
+    })
+
+    it('runs a step again whose worker was killed', async () => {
+      const worker = runChild(`
+        const { openBench } = await import(built + '/src/adapters/queue/bullmq/bull-bench.js')
+        const hang = async () => {
+          console.log('in hand')
+          await new Promise(() => setInterval(() => undefined, 1_000))
+        }
+        const handlers = { quote: hang, plan: hang, ticket: hang, post: hang, remind: hang }
+        await openBench(${JSON.stringify(under.place)}, {
+          handlers, onGivenUp: async () => undefined, onTrouble: console.error, lockMilliseconds: 1_000,
+        })
+      `)
+      await queue.add(quote('killed'))
+      await worker.says('in hand')
+      await worker.signal('SIGKILL')
+      const { ran, givenUp } = await work(() => undefined)
+      await until('it ran again', () => ran.length > 0)
+      await idle()
+      expect({ ran, givenUp }).toEqual({ ran: ['quote-killed-1-1'], givenUp: [] })
     })
 
     it('refuses ids that no job id can carry', async () => {
