@@ -15,6 +15,7 @@ export const english: PageWords = {
     staff: 'I work here',
   },
   you: 'You',
+  customer: 'Customer',
   slips: 'Slips on the counter',
   noSlips: 'Nothing lies here yet.',
   edited: 'changed since',

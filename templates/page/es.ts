@@ -15,6 +15,7 @@ export const spanish: PageWords = {
     staff: 'Trabajo aquí',
   },
   you: 'Usted',
+  customer: 'Cliente',
   slips: 'Papeles en el mostrador',
   noSlips: 'Aquí no hay nada todavía.',
   edited: 'cambiado después',

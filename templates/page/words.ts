@@ -37,6 +37,7 @@ export type PageWords = {
     readonly staff: string
   }
   readonly you: string
+  readonly customer: string
   readonly slips: string
   readonly noSlips: string
   readonly edited: string

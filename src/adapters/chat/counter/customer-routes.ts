@@ -24,7 +24,7 @@ const placeOf = (counter: Counter, open: Open): Place => {
     zone: counter.desk.zone,
     nameOf: (by) => {
       if (by.kind === 'customer') return words.you
-      return by.kind === 'bot' ? counter.desk.shopName : by.name
+      return by.kind === 'bot' || by.name === '' ? counter.desk.shopName : by.name
     },
   }
 }

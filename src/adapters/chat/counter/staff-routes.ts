@@ -21,7 +21,10 @@ const placeOf = (counter: Counter, signed: Signed, post: Post): Place => ({
   words: wordsOf(signed.language),
   locale: signed.language === 'es' ? 'es-US' : 'en-US',
   zone: counter.desk.zone,
-  nameOf: (by) => (by.kind === 'bot' ? counter.desk.shopName : by.name),
+  nameOf: (by) => {
+    if (by.kind !== 'bot' && by.name !== '') return by.name
+    return by.kind === 'customer' ? wordsOf(signed.language).customer : counter.desk.shopName
+  },
 })
 
 /** Someone signed in, or the answer to someone who is not; an owner's page also refuses staff. */

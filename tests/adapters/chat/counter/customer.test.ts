@@ -89,6 +89,12 @@ describe('a conversation', () => {
     }
   })
 
+  it('never leaves a slip without a name', async () => {
+    counter.desk.post(channel, { kind: 'staff', name: '' }, plainText('from someone at the shop'))
+    const { text } = await ask(counter.address, `/c/${token}`)
+    expect(text).not.toContain('<h2 dir="auto"></h2>')
+  })
+
   it('shows words that look like markup as words', async () => {
     const nasty = '<img src=x onerror=alert(1)>"\'></textarea><script>alert(1)</script>&lt;'
     counter.desk.post(
