@@ -13,6 +13,16 @@ const configSchema = z.object({
   COUNTER_PORT: z.coerce.number().int().min(0).max(65_535).optional(),
   COUNTER_HOST: z.string().min(1).optional(),
   COUNTER_URL: z.url().optional(),
+  PLATFORM_TOKEN: z.string().min(1).optional(),
+  /** The one server in which commands are registered while trying. */
+  PLATFORM_GUILD: z
+    .string()
+    .regex(/^\d{17,20}$/)
+    .optional(),
+  /** Another address of the chat platform's REST side. */
+  PLATFORM_API: z.url().optional(),
+  /** `on` when the platform lets the bot read plain messages of a server. */
+  PLATFORM_CONTENT: z.enum(['on', 'off']).optional(),
 })
 export type Config = {
   readonly data: string
@@ -20,6 +30,12 @@ export type Config = {
   readonly databaseUrl: string | null
   readonly redisUrl: string | null
   readonly counter: { readonly port: number; readonly host: string; readonly url: string | null }
+  readonly platform: {
+    readonly token: string | null
+    readonly guild: string | null
+    readonly api: string | null
+    readonly readsContent: boolean
+  }
 }
 
 /** The only reader of the environment. Folders default to `.data` and `templates/shop` below the project's folder. */
@@ -35,6 +51,12 @@ export const readConfig = (root: string): Result<Config> => {
       databaseUrl: env.DATABASE_URL ?? null,
       redisUrl: env.REDIS_URL ?? null,
       counter: { port: env.COUNTER_PORT ?? 4180, host: env.COUNTER_HOST ?? '127.0.0.1', url: env.COUNTER_URL ?? null },
+      platform: {
+        token: env.PLATFORM_TOKEN ?? null,
+        guild: env.PLATFORM_GUILD ?? null,
+        api: env.PLATFORM_API ?? null,
+        readsContent: env.PLATFORM_CONTENT === 'on',
+      },
     },
   }
 }

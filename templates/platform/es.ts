@@ -17,7 +17,6 @@ export const platformWordsEs: PlatformWords = {
   gone: 'Eso ya no está abierto. Mire el mensaje más reciente.',
   later: 'Ahora mismo no funcionó. Inténtelo otra vez, por favor.',
   done: 'Hecho.',
-  heardBefore: 'Eso ya lo tengo.',
   notSetUp:
     'Este taller todavía no está configurado. Quien administra este servidor puede hacerlo con el comando de configuración.',
   onlyInServer: 'Use este comando en el servidor del taller, por favor.',
@@ -25,7 +24,11 @@ export const platformWordsEs: PlatformWords = {
   shop: 'Taller',
   noShop: 'No sé a qué taller se refiere. Use el comando de pedido en el servidor del taller.',
   writeHere: (shop) => `Esta es su conversación con ${shop}. Dígame aquí qué necesita el equipo.`,
-  wentThere: (channel) => `Le he escrito: ${channel}`,
+  wentThere: 'Le he escrito. Sigamos allí.',
+  goThere: 'Abrir la conversación',
+  noRoom:
+    'No pude abrir una conversación: permita mensajes directos de los miembros de este servidor e inténtelo otra vez, o pregunte al taller.',
+  noTalk: 'Todavía no tiene un pedido aquí. Empiece uno con el comando de pedido.',
   threadName: (person) => `Pedido de ${person}`,
   fileNotTaken: {
     'too-large': (name, most) => `${name} es demasiado grande; puedo recibir archivos de hasta ${most}.`,
@@ -62,6 +65,9 @@ export const platformWordsEs: PlatformWords = {
     languages: { en: 'Inglés', es: 'Español' },
     missing: (names) => `Falta elegir: ${names}.`,
     complete: 'Está elegido todo lo necesario.',
+    start: 'Configurar el taller',
+    welcome:
+      'Recibo pedidos de camisetas decoradas y llevo las órdenes al taller. Quien administra este servidor configura el taller.',
     finish: 'Probarlo',
     hello: (channel) => `Publicaré aquí: ${channel}.`,
     tried: 'He escrito en cada canal.',

@@ -18,14 +18,16 @@ export type PlatformWords = {
   readonly gone: string
   readonly later: string
   readonly done: string
-  readonly heardBefore: string
   readonly notSetUp: string
   readonly onlyInServer: string
   readonly whichShop: string
   readonly shop: string
   readonly noShop: string
   readonly writeHere: About
-  readonly wentThere: About
+  readonly wentThere: string
+  readonly goThere: string
+  readonly noRoom: string
+  readonly noTalk: string
   readonly threadName: About
   readonly fileNotTaken: {
     readonly 'too-large': (name: string, most: string) => string
@@ -49,6 +51,8 @@ export type PlatformWords = {
       | 'thread'
       | 'language'
       | 'complete'
+      | 'start'
+      | 'welcome'
       | 'finish'
       | 'tried']: string
   } & {

@@ -1,0 +1,44 @@
+import type { RawFile } from 'discord.js'
+import { platformWords } from '../../../../templates/platform/languages.ts'
+import type { Message } from '../../../ports/chat.ts'
+import type { Outcome } from '../../../ports/platform-desk.ts'
+import type { Acknowledged } from './acknowledge.ts'
+import type { Interaction } from './interaction.ts'
+import type { Needs } from './needs.ts'
+import { fileName } from './plain-text.ts'
+import { type Part, renderParts } from './render.ts'
+import { textPart } from './say.ts'
+import { tell } from './tell.ts'
+
+type Shown = { readonly parts: readonly Part[]; readonly files: readonly RawFile[] }
+
+const loaded = async ({ desk }: Needs, shop: string, id: string | null): Promise<RawFile | null> => {
+  const stored = id === null ? null : await desk.file(shop, id)
+  return stored === null ? null : { name: fileName(stored.name), contentType: stored.mime, data: Buffer.from(stored.bytes) }
+}
+
+const shownMessage = async (needs: Needs, shop: string, message: Message): Promise<Shown> => {
+  const picture = await loaded(needs, shop, message.picture?.file ?? null)
+  const file = await loaded(needs, shop, message.file?.file ?? null)
+  const carried = { picture: picture?.name ?? null, file: file?.name === picture?.name ? null : (file?.name ?? null), note: null }
+  return { parts: renderParts(message, carried), files: [picture, file].filter((one) => one !== null) }
+}
+
+/** Tells the one who did it what came of it: what the desk says, a polite refusal, or for a command at least that it is done. */
+export const tellOutcome = async (
+  needs: Needs,
+  interaction: Interaction,
+  told: { readonly how: Acknowledged; readonly shop: string; readonly outcome: Outcome; readonly refusals: readonly string[] },
+): Promise<void> => {
+  const { how, shop, outcome, refusals } = told
+  const words = platformWords[interaction.person.language]
+  const texts = [
+    ...refusals,
+    ...(outcome.said === null ? [] : [outcome.said]),
+    ...(outcome.outcome === 'refused' && outcome.said === null ? [words.refused] : []),
+  ]
+  const shown = outcome.shown === null ? null : await shownMessage(needs, shop, outcome.shown)
+  const parts = [...texts.map((text) => textPart(text)), ...(shown?.parts ?? [])]
+  const all = parts.length === 0 && how === 'private' ? [textPart(words.done)] : parts
+  await tell(needs, interaction, { how, parts: all, files: shown?.files ?? [] })
+}

@@ -1,0 +1,44 @@
+import { MessageFlags, type RawFile, type REST, Routes } from 'discord.js'
+import type { Acknowledged } from './acknowledge.ts'
+import type { Interaction } from './interaction.ts'
+import { type Clock, withPatience } from './patience.ts'
+import { bodyOf, type Part } from './render.ts'
+
+export type AnswerNeeds = { readonly answers: REST; readonly clock: Clock }
+export type Told = { readonly how: Acknowledged; readonly parts: readonly Part[]; readonly files: readonly RawFile[] }
+
+/** Any number that is not one of a posting's marks. */
+const unmarked = 1
+
+const withFiles = (part: Part, files: readonly RawFile[]) => {
+  const own = files.filter(({ name }) => part.files.includes(name))
+  return { own, attachments: own.map(({ name }, id) => ({ id, filename: name })) }
+}
+
+/**
+ * Says something to the one who asked, and to nobody else. A follow-up cannot be told from its repetition, so it is sent
+ * once and may be missing; what must not be lost is delivered, never told.
+ */
+export const tell = async ({ answers, clock }: AnswerNeeds, { application, token }: Interaction, told: Told): Promise<void> => {
+  if (told.how === 'late') return
+  for (const [at, part] of told.parts.entries()) {
+    const { own, attachments } = withFiles(part, told.files)
+    if (told.how === 'private' && at === 0) {
+      const body = { ...bodyOf(part, unmarked, 0), attachments }
+      await withPatience(clock, () => answers.patch(Routes.webhookMessage(application, token), { body, files: own, auth: false }))
+      continue
+    }
+    const body = { ...bodyOf(part, unmarked, MessageFlags.Ephemeral), attachments }
+    await answers.post(Routes.webhook(application, token), { body, files: own, auth: false })
+  }
+}
+
+/** Writes a private dialogue anew where it stands. */
+export const rewrite = async (
+  { answers, clock }: AnswerNeeds,
+  { application, token }: Interaction,
+  part: Part,
+): Promise<void> => {
+  const body = bodyOf(part, unmarked, 0)
+  await withPatience(clock, () => answers.patch(Routes.webhookMessage(application, token), { body, auth: false }))
+}
