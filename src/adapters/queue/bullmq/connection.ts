@@ -18,7 +18,7 @@ export type OnTrouble = (cause: unknown) => void
 const postgres = (address: PostgresAddress) => ({ ...address, max: 3, migrate: true, keepAlive: true })
 
 /** Commands wait for a connection that is away: a step is late then, never lost. */
-export const openRedis = (url: string, onTrouble: OnTrouble): Redis => {
+const openRedis = (url: string, onTrouble: OnTrouble): Redis => {
   const redis = new Redis(url, { maxRetriesPerRequest: null })
   redis.on('error', onTrouble)
   return redis

@@ -1,7 +1,7 @@
 import { type Result, refuse } from '../../../domain/result/result.ts'
 import type { Seen, StoreProblem } from '../../../ports/keeping.ts'
 
-export const missing = (what: string, id: string): Result<never, StoreProblem> =>
+const missing = (what: string, id: string): Result<never, StoreProblem> =>
   refuse({ code: 'store-missing', at: '', severity: 'stop', facts: { what, id } })
 
 export const alreadyThere = (what: string, id: string): Result<never, StoreProblem> =>
