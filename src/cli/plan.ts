@@ -10,7 +10,7 @@ import { budgetFor, type Plan, planFor } from '../domain/schedule/plan.ts'
 import { slotsOf } from '../domain/schedule/slots.ts'
 import { verify } from '../domain/schedule/verify.ts'
 import { type Command, exitCodes, isOn, runCommand, text, UsageError, type Words } from './command.ts'
-import { plainProblems, problemLines } from './say-problems.ts'
+import { plainProblems, problemLines } from '../wiring/say-problems.ts'
 
 const USAGE = `plan book.json [--seconds S] [--seed N] [--json]
 Plans the open orders of a book on its stations: who does what when, what will be late and why, and the load of every day.

@@ -81,7 +81,7 @@ export const deskWords = {
     send: 'Send',
     again: 'Try again',
     holdLapsed: (revision) =>
-      `The place for revision ${revision} is no longer held. Say anything and I work out the next honest date.`,
+      `The place for revision ${revision} is no longer held. You can still sign it: I check the date again first.`,
     replaced: (revision) => `Replaced by revision ${revision}. Do not press from this ticket.`,
     picture: (revision) => `Proof of revision ${revision}: front and back, to scale`,
     ownerNote: {
@@ -139,7 +139,7 @@ export const deskWords = {
     send: 'Enviar',
     again: 'Intentar otra vez',
     holdLapsed: (revision) =>
-      `Ya no guardamos el lugar de la revisión ${revision}. Escríbame y calculo la siguiente fecha segura.`,
+      `Ya no guardamos el lugar de la revisión ${revision}. Aún puede firmarla: antes reviso otra vez la fecha.`,
     replaced: (revision) => `Reemplazada por la revisión ${revision}. No planche con esta orden.`,
     picture: (revision) => `Prueba de la revisión ${revision}: frente y espalda, a escala`,
     ownerNote: {

@@ -170,7 +170,8 @@ export const counterDesk = (desk: Desk, news: News): CounterDesk => {
     ...benchSide(desk),
     lines: async (channel, after) => {
       const stored = await shop.messages.after(channelName(channel), after)
-      return stored.slice(-newestShown).map((message) => lineOf(message, profile.name))
+      const shown = after === 0 ? stored.slice(-newestShown) : stored
+      return shown.map((message) => lineOf(message, profile.name))
     },
     morning: (language) => morningSheet(desk, language),
     onNews: news.onNews,

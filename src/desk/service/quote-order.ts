@@ -1,11 +1,11 @@
 import { writeLocal } from '../../domain/calendar/local-time.ts'
 import type { Order } from '../../domain/order/order.ts'
 import { ok, type Problem, type Result } from '../../domain/result/result.ts'
-import type { Quote } from '../../domain/understanding/conversation.ts'
 import { minutes } from '../../domain/units/units.ts'
 import type { OrderStep } from '../../ports/queue.ts'
 import type { ShopStore } from '../../ports/store.ts'
 import { cutFiles, previewOf } from '../make-job.ts'
+import { quoteOf } from '../quote.ts'
 import { ticketFacts } from '../ticket/ticket-facts.ts'
 import { type Work, type WorkedOut, type Workshop, workOut } from '../work-out.ts'
 import { conversationChannel, orderFiles, type WorkerDesk } from './desk.ts'
@@ -16,23 +16,6 @@ import { floorFor, liveHolds } from './shop-plan.ts'
 import { showProgress } from './show-progress.ts'
 
 const dayMinutes = 1_440
-
-const quoteOf = (worked: WorkedOut, picture: string | null): Quote => {
-  const { work, problems } = worked
-  if (work === null) return { price: null, promise: null, problems, picture: null }
-  const { promised, price, time } = work
-  return {
-    price: { total: price.total, parts: price.parts },
-    promise: {
-      feasible: promised.feasible,
-      promised: writeLocal(time.zone, promised.promised),
-      hangsOn: promised.hangsOn.map(({ code, by }) => ({ code, by: writeLocal(time.zone, by) })),
-      freezesAt: promised.freezesAt === null ? null : writeLocal(time.zone, promised.freezesAt),
-    },
-    problems,
-    picture,
-  }
-}
 
 const placedOf = (work: Work, step: OrderStep<'quote'>): PlacedOrder => ({
   id: step.orderId,
