@@ -1,0 +1,23 @@
+import { spawnSync } from 'node:child_process'
+
+/** The long forms of tests that run short and seeded elsewhere, by the folder or file they stand in. */
+const forms = {
+  layout: ['tests/domain/layout', 'tests/domain/cutting'],
+  press: ['tests/domain/press', 'tests/domain/rules'],
+  schedule: ['tests/domain/schedule', 'tests/domain/calendar'],
+  understanding: ['tests/domain/understanding'],
+  ticket: ['tests/domain/ticket', 'tests/adapters/printer'],
+  platform: ['tests/adapters/chat/platform'],
+  service: ['tests/e2e'],
+}
+
+const [name = ''] = process.argv.slice(2)
+const paths = forms[name]
+if (paths === undefined) {
+  process.stderr.write(`npm run long -- <name>; there is ${Object.keys(forms).join(', ')}\n`)
+  process.exit(2)
+}
+spawnSync('npm', ['run', '-s', 'build'], { stdio: 'inherit' })
+const words = ['vitest', 'run', '--config', 'tests/vitest.config.ts', '--testTimeout=3600000', ...paths]
+const { status } = spawnSync('npx', words, { stdio: 'inherit', env: { ...process.env, LONG: name } })
+process.exit(status ?? 1)
