@@ -114,11 +114,15 @@ export default {
     forbid('commands-are-last', { path: ours, pathNot: '^(src/cli|tests)/' }, { path: '^src/(cli/|main\\.ts$)' }),
     forbid('workers-are-last', { path: ours, pathNot: '^(workers|tests)/' }, { path: '^workers/' }),
     forbid(
-      'templates-take-types-of-domain',
+      'templates-take-only-types',
       { path: '^templates/' },
       { path: ours, pathNot: '^templates/', dependencyTypesNot: ['type-only'] },
     ),
-    forbid('templates-see-domain', { path: '^templates/' }, { path: ours, pathNot: '^(templates|src/(domain|ports))/' }),
+    forbid(
+      'templates-see-domain-and-ports',
+      { path: '^templates/' },
+      { path: ours, pathNot: '^(templates|src/(domain|ports))/' },
+    ),
     forbid('nothing-imports-tests', { path: '^(src|workers|templates)/' }, { path: '^tests/' }),
     forbid('no-cycles', {}, { circular: true }),
     forbid('resolves', {}, { couldNotResolve: true }),

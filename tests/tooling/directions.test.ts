@@ -91,7 +91,7 @@ const breaches: readonly (readonly [rule: string, file: string, line: string])[]
     `import { quote } from '../../../workers/quote.ts'\nexport const steps = quote`,
   ],
   [
-    'templates-take-types-of-domain',
+    'templates-take-only-types',
     'templates/replies/en.ts',
     `import { order } from '../../src/domain/order/order.ts'\nexport const en = order`,
   ],

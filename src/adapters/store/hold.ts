@@ -1,8 +1,9 @@
 import { setTimeout as pause } from 'node:timers/promises'
 import pg from 'pg'
 import { ok } from '../../domain/result/result.ts'
+import type { Opened } from '../../ports/opening.ts'
 import { type Address, shown } from './address.ts'
-import { type Opened, saidBy, unopened } from './problems.ts'
+import { saidBy, unopened } from './problems.ts'
 
 export type Held = {
   readonly release: () => Promise<void>

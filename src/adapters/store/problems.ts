@@ -1,25 +1,4 @@
-import type { ProblemOf, Result } from '../../domain/result/result.ts'
-
-/** Why the store could not be opened. */
-export type OpenProblems = {
-  /** npm brings no PostgreSQL for this kind of machine. */
-  'store-program-missing': { readonly machine: string }
-  /** The libraries' links were not made, as happens when install scripts are off. */
-  'store-links-missing': { readonly command: string }
-  'store-user-missing': { readonly user: string; readonly said: string }
-  'store-folder-closed': { readonly folder: string; readonly user: string }
-  'store-folder-refused': { readonly folder: string; readonly said: string }
-  'store-disk-full': { readonly folder: string }
-  /** The data are there and the file with their passwords is not. */
-  'store-keys-missing': { readonly file: string; readonly folder: string }
-  'store-not-started': { readonly log: string; readonly said: string }
-  'store-in-use': { readonly at: string }
-  'store-unreachable': { readonly at: string; readonly said: string }
-  /** The records were written by a newer program. */
-  'store-newer': { readonly said: string }
-}
-export type OpenProblem = ProblemOf<OpenProblems>
-export type Opened<T> = Promise<Result<T, OpenProblem>>
+import type { OpenProblem, OpenProblems } from '../../ports/opening.ts'
 
 type Refused = { readonly ok: false; readonly problems: readonly OpenProblem[] }
 

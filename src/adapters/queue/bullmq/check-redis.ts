@@ -1,6 +1,6 @@
 import { Redis } from 'ioredis'
 import { ok, refuse } from '../../../domain/result/result.ts'
-import type { QueueResult } from '../problems.ts'
+import type { Opened } from '../../../ports/opening.ts'
 
 const shown = (url: string): string => (URL.canParse(url) ? new URL(url).host : '(an address that cannot be read)')
 
@@ -24,7 +24,7 @@ const ask = async (url: string): Promise<string> => {
 }
 
 /** Whether this Redis keeps what it is given: an append-only file, and nothing thrown away when memory is short. */
-export const checkRedis = async (url: string): QueueResult<void> => {
+export const checkRedis = async (url: string): Opened<void> => {
   const at = shown(url)
   try {
     const info = await ask(url)

@@ -1,6 +1,7 @@
 import { stat } from 'node:fs/promises'
 import { ok } from '../../../domain/result/result.ts'
-import { type Opened, unopened } from '../problems.ts'
+import type { Opened } from '../../../ports/opening.ts'
+import { unopened } from '../problems.ts'
 import { type Account, run } from './run.ts'
 
 const accountName = 'platenpost'

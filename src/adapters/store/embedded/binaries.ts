@@ -2,7 +2,8 @@ import { access, readFile } from 'node:fs/promises'
 import { createRequire } from 'node:module'
 import { dirname, join } from 'node:path'
 import { ok } from '../../../domain/result/result.ts'
-import { type Opened, unopened } from '../problems.ts'
+import type { Opened } from '../../../ports/opening.ts'
+import { unopened } from '../problems.ts'
 
 export type Binaries = { readonly initdb: string; readonly pgCtl: string }
 

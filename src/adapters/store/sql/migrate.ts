@@ -2,8 +2,9 @@ import { readdir, readFile } from 'node:fs/promises'
 import { basename, join } from 'node:path'
 import { Kysely, type Migration, Migrator, PostgresDialect, sql } from 'kysely'
 import { ok } from '../../../domain/result/result.ts'
+import type { Opened } from '../../../ports/opening.ts'
 import { type Address, shown } from '../address.ts'
-import { isDiskFull, type Opened, saidBy, unopened } from '../problems.ts'
+import { isDiskFull, saidBy, unopened } from '../problems.ts'
 import { openPool } from './pool.ts'
 
 const readMigrations = async (folder: string): Promise<Record<string, Migration>> => {
