@@ -1,7 +1,7 @@
-import type { HeatFailure } from './heat.ts'
 import type { Bench } from './job.ts'
 import type { PressProblem } from './problems.ts'
 import type { Failed } from './set-ups.ts'
+import type { HeatFailure } from './solved.ts'
 import type { Way } from './way.ts'
 import { waysOut } from './ways-out.ts'
 import { spanOf } from './zones.ts'

@@ -1,18 +1,10 @@
 import type { Auxiliary } from '../material/material.ts'
-import type { BenchSettings, ClothFacts, JobLayer, JobPlace } from './job.ts'
+import { timesFor } from './dwell.ts'
+import type { JobLayer, JobPlace } from './job.ts'
 import { auxiliaryCap, bestAuxiliary, type Cap, clothCaps, layerCap, lowest, machineMost, softCaps } from './limits.ts'
-import type { Machine } from './machine.ts'
 import { type Group, groupings, rungsOf } from './rungs.ts'
+import { failed, greatest, type HeatContext, type HeatFailure, type Solved, type Under } from './solved.ts'
 import { settingNear } from './thermostat.ts'
-
-/** Where a set-up is pressed: the cloth under the platen, the machine, and what lies inside the garment. */
-export type HeatContext = {
-  readonly cloth: ClothFacts
-  readonly machine: Machine
-  readonly auxiliaries: readonly Auxiliary[]
-  readonly settings: BenchSettings
-  readonly inside: 'pillow' | 'sheet' | 'none'
-}
 
 /** One full press and the tacks before it, all at one temperature. `mostTenthsC` is already less the swing. */
 export type GroupHeat = {
@@ -28,46 +20,6 @@ export type GroupHeat = {
   readonly cap: Cap
   readonly overMargin: boolean
 }
-
-/** Why a set-up cannot be pressed as it stands. */
-export type HeatFailure =
-  | {
-      readonly code: 'no-common-heat'
-      readonly leastTenthsC: number
-      readonly leastBy: string
-      readonly mostTenthsC: number
-      readonly mostBy: Cap
-    }
-  | { readonly code: 'no-setting'; readonly leastTenthsC: number; readonly mostTenthsC: number }
-  | { readonly code: 'asked-over-cap'; readonly askedTenthsC: number; readonly cap: Cap }
-  | {
-      readonly code: 'no-common-time'
-      readonly leastSeconds: number
-      readonly leastBy: string
-      readonly mostSeconds: number
-      readonly mostBy: string
-    }
-  | {
-      readonly code: 're-press-not-allowed'
-      readonly layer: JobLayer
-      readonly times: number
-      readonly seconds: number
-    }
-  | { readonly code: 'auxiliary-missing'; readonly kind: string }
-
-export type Solved<T> = { readonly ok: true; readonly value: T } | { readonly ok: false; readonly failure: HeatFailure }
-
-const failed = (failure: HeatFailure): { readonly ok: false; readonly failure: HeatFailure } => ({ ok: false, failure })
-
-const bounds = <T extends { readonly value: number; readonly by: string }>(
-  all: readonly T[],
-  better: (a: number, b: number) => boolean,
-) => all.reduce<T | null>((best, one) => (best === null || better(one.value, best.value) ? one : best), null)
-
-const least = <T extends { readonly value: number; readonly by: string }>(all: readonly T[]) => bounds(all, (a, b) => a < b)
-const greatest = <T extends { readonly value: number; readonly by: string }>(all: readonly T[]) => bounds(all, (a, b) => a > b)
-
-type Under = { readonly group: Group; readonly finished: readonly JobLayer[]; readonly asked: number | null }
 
 const capsOver = (context: HeatContext, under: Under): Solved<readonly Cap[]> => {
   const kinds: Auxiliary['kind'][] = ['cover-sheet']
@@ -129,62 +81,6 @@ const pointIn = (context: HeatContext, under: Under): Solved<Point> => {
   const set = settingNear(context.machine.step, { leastTenthsC, mostTenthsC }, wanted)
   if (set === null) return failed({ code: 'no-setting', leastTenthsC, mostTenthsC })
   return { ok: true, value: { ...room.value, tenthsC: set, overMargin: false } }
-}
-
-/** How many tacks a member has met before the full press: its own rung's and those of the rungs above it. */
-export const tacksBefore = (group: Group, layer: JobLayer): number => {
-  const own = group.rungs.findIndex((rung) => rung.layers.includes(layer))
-  return group.rungs.length - 1 - own
-}
-
-type Times = { readonly tackSeconds: number; readonly seconds: number }
-
-/** The greatest seconds asked, within what each member permits in all and each finished layer permits once more. */
-const dwellWith = (under: Under, tack: number): Solved<Times> => {
-  const { members } = under.group
-  const spent = (layer: JobLayer): number => tack * tacksBefore(under.group, layer)
-  const floor = greatest(
-    members.map((layer) => ({ value: Math.max(1, layer.material.window.seconds.least - spent(layer)), by: layer.material.id })),
-  )
-  const roofs = [
-    ...members.map((layer) => ({ value: layer.material.window.seconds.most - spent(layer), by: layer.material.id })),
-    ...under.finished
-      .filter((layer) => layer.material.rePress.times > 0)
-      .map((layer) => ({ value: layer.material.rePress.seconds, by: layer.material.id })),
-  ]
-  const roof = least(roofs)
-  if (floor === null || roof === null) throw new Error('a group without layers')
-  if (floor.value > roof.value) {
-    return failed({
-      code: 'no-common-time',
-      leastSeconds: floor.value,
-      leastBy: floor.by,
-      mostSeconds: roof.value,
-      mostBy: roof.by,
-    })
-  }
-  const asked = Math.max(...members.map((layer) => layer.material.window.seconds.usual))
-  return { ok: true, value: { tackSeconds: tack, seconds: Math.min(Math.max(asked, floor.value), roof.value) } }
-}
-
-/** Tack lengths that the shop and the records of the tacked layers allow, the usual one first, then shorter, then longer. */
-const tackChoices = (context: HeatContext, under: Under): readonly number[] => {
-  const tacked = under.group.rungs.slice(0, -1).flatMap((rung) => rung.layers)
-  const shop = context.settings.tackSeconds
-  const own = tacked.flatMap((layer) => (layer.material.kind === 'vinyl' ? (layer.material.tackSeconds ?? []) : []))
-  const low = Math.max(shop.least, ...own.map((one) => one.least))
-  const high = Math.min(shop.most, ...own.map((one) => one.most))
-  const all = Array.from({ length: Math.max(0, high - low + 1) }, (_, index) => low + index)
-  return all.toSorted((a, b) => Math.abs(a - shop.usual) - Math.abs(b - shop.usual) || a - b)
-}
-
-const timesFor = (context: HeatContext, under: Under): Solved<Times> => {
-  if (under.group.rungs.length === 1) return dwellWith(under, 0)
-  const tries = tackChoices(context, under).map((tack) => dwellWith(under, tack))
-  const allowed = tries.filter(
-    (one) => !one.ok || under.finished.every((layer) => layer.material.rePress.seconds >= one.value.tackSeconds),
-  )
-  return allowed.find((one) => one.ok) ?? allowed[0] ?? dwellWith(under, context.settings.tackSeconds.usual)
 }
 
 const solveGroup = (context: HeatContext, under: Under): Solved<GroupHeat> => {

@@ -15,6 +15,10 @@ export const machineSchema = z.strictObject({
   /** Smallest step its thermostat can be set by, in its own unit. */
   step: z.strictObject({ unit: z.enum(['C', 'F']), degrees: z.int().positive() }),
   gauge: z.record(z.enum(pressureWords), z.string().min(1)).nullable(),
+  /** Pressure under the platen by word, where the shop has measured it. */
+  kilopascals: z
+    .record(z.enum(pressureWords), z.strictObject({ least: z.number().positive(), most: z.number().positive() }))
+    .optional(),
   maxTenthsC: z.int().positive(),
   threads: z.boolean(),
 })

@@ -13,10 +13,10 @@ import type { PressProblem } from './problems.ts'
 import { remarksOn } from './remarks.ts'
 import { stepsOf } from './sequence.ts'
 import { type Failed, hasStones, type SetUp, setUpsOf } from './set-ups.ts'
-import type { Draft } from './step-draft.ts'
+import { type Draft, linesOf } from './step-draft.ts'
 import { labourSeconds, machineSeconds, setUpSeconds } from './times.ts'
 import { way } from './way.ts'
-import { opposite } from './zones.ts'
+import { isThreaded, opposite } from './zones.ts'
 
 const meltProblems = (garment: JobGarment): readonly PressProblem[] => {
   const melting = meltingFibre(garment.cloth)
@@ -58,16 +58,32 @@ type Placed = {
   readonly firstOfGarment: boolean
 }
 
+/** Lines of a set-up by what was done on them before: the part they last lay on, and whether this one was pressed already. */
+const linesBefore = (setUp: SetUp, earlier: readonly SetUp[]) => {
+  const lines = linesOf(setUp.places)
+  const zonesOf = (line: number): readonly string[] =>
+    earlier.filter((one) => linesOf(one.places).includes(line)).map((one) => one.zone)
+  const last = (line: number): string => zonesOf(line).at(-1) ?? setUp.zone
+  return {
+    turned: lines.filter((line) => last(line) !== setUp.zone),
+    fresh: lines.filter((line) => !zonesOf(line).includes(setUp.zone)),
+  }
+}
+
 const sequenceOf = (bench: Bench, setUps: readonly SetUp[]): readonly Placed[] =>
   setUps.map((setUp, index) => {
     const earlier = setUps.slice(0, index).filter((one) => one.garment.id === setUp.garment.id)
     const below = earlier.filter((one) => one.zone === opposite(setUp.zone))
-    const inside = insidePressOf(bench, setUp, earlier.length === 0)
-    const last = earlier[earlier.length - 1]
+    const later = setUps
+      .slice(index + 1)
+      .filter((one) => one.garment.id === setUp.garment.id && one.zone === opposite(setUp.zone))
+    const through = later.filter((one) => !isThreaded(one.machine, one.zone))
+    const pressesToCome = through.reduce((sum, one) => sum + one.heats.length, 0)
+    const inside = insidePressOf(bench, setUp, { earlier: earlier.length, pressesToCome })
     const drafts = stepsOf({
       setUp,
       settings: bench.settings,
-      turned: last !== undefined && last.zone !== setUp.zone,
+      ...linesBefore(setUp, earlier),
       stonesBelow: below.some((one) => hasStones(one.places)),
       inside,
     })
@@ -110,12 +126,11 @@ const changeSeconds = ({ setUp, before }: Placed): number => {
 
 const timeOf = (placed: Placed): SetUpTime => {
   const { setUp, drafts } = placed
-  const lines = [...new Set(setUp.places.flatMap((place) => place.lines))].toSorted((a, b) => a - b)
   return {
     garment: setUp.garment.id,
     side: setUp.places[0]?.side ?? 'front',
     places: setUp.places.map((place) => place.place),
-    lines,
+    lines: linesOf(setUp.places),
     machine: setUp.machine.id,
     family: familyOf(setUp),
     labourSeconds: labourSeconds(drafts),

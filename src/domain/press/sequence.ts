@@ -9,13 +9,13 @@ import { crossesZip, hasStrings, isThreaded, obstaclesNear } from './zones.ts'
 const closing: readonly CautionCode[] = ['hot-platen', 'hands-out-before-closing', 'never-leave-closed']
 
 const insideReasons = (turn: Turn): readonly WhyCode[] => {
-  const { garment, machine, places, zone, firstOfZone } = turn.setUp
+  const { garment, machine, places, zone, apart } = turn.setUp
   const reasons: WhyCode[] = []
   if (isThreaded(machine, zone)) reasons.push('garment-is-threaded')
   if (garment.cloth.perforated || garment.cloth.thin) reasons.push('glue-passes-through')
   if (places.some((place) => obstaclesNear(garment, place).length > 0)) reasons.push('holds-platen-up')
   if (turn.stonesBelow && !isThreaded(machine, zone)) reasons.push('stones-finished-below')
-  if (!firstOfZone) reasons.push('places-kept-apart')
+  if (apart) reasons.push('places-kept-apart')
   return reasons
 }
 
@@ -41,7 +41,7 @@ const preparing = (turn: Turn): readonly Draft[] => {
     why: insideReasons(turn),
     cautions: insideCautions(turn),
   })
-  if (heat === undefined || !setUp.firstOfZone) return [protect]
+  if (heat === undefined || turn.fresh.length === 0) return [protect]
   const below = turn.stonesBelow && !isThreaded(setUp.machine, setUp.zone)
   const prePress = step(turn, places, {
     action: 'pre-press',
@@ -51,6 +51,7 @@ const preparing = (turn: Turn): readonly Draft[] => {
     lookFor: ['no-steam', 'lies-flat'],
     why: ['drives-moisture-out'],
     cautions: closing,
+    lines: turn.fresh,
   })
   return below ? [protect, prePress] : [prePress, protect]
 }
@@ -164,11 +165,12 @@ const fromInside = (turn: Turn): readonly Draft[] => {
 
 /** The steps of one set-up for all its lines, from turning the garment to looking at the work. */
 export const stepsOf = (turn: Turn): readonly Draft[] => [
-  ...(turn.turned
+  ...(turn.turned.length > 0
     ? [
         step(turn, turn.setUp.places, {
           action: 'turn',
           why: ['finish-one-side'],
+          lines: turn.turned,
           cautions: turn.stonesBelow ? ['do-not-bend-stones'] : [],
         }),
       ]

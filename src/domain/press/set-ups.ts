@@ -1,6 +1,7 @@
-import { type GroupHeat, type HeatContext, type HeatFailure, solveHeat } from './heat.ts'
-import type { Bench, JobGarment, JobPlace } from './job.ts'
+import { type GroupHeat, solveHeat } from './heat.ts'
+import type { Bench, JobGarment, JobLayer, JobPlace } from './job.ts'
 import type { Machine } from './machine.ts'
+import type { HeatContext, HeatFailure } from './solved.ts'
 import { fitsPlaten, isThreaded, obstaclesNear, opposite, type Zone, zoneOf } from './zones.ts'
 
 /** Places of one garment that lie under the platen together, with the heat of every press they need. */
@@ -11,8 +12,8 @@ export type SetUp = {
   readonly machine: Machine
   readonly inside: 'pillow' | 'none'
   readonly heats: readonly GroupHeat[]
-  /** False when another set-up of the same zone came before: the cloth is pre-pressed already, and kept off the pad. */
-  readonly firstOfZone: boolean
+  /** Pressed on a pad of its own size, because other places of the zone are pressed by themselves. */
+  readonly apart: boolean
 }
 
 export type SetUpFailure =
@@ -40,7 +41,13 @@ const insideFor = (garment: JobGarment, machine: Machine, places: readonly JobPl
   return perforated || thin || heldUp || !threaded ? 'pillow' : 'none'
 }
 
-type Trial = { readonly garment: JobGarment; readonly bench: Bench; readonly machine: Machine }
+type Trial = {
+  readonly garment: JobGarment
+  readonly bench: Bench
+  readonly machine: Machine
+  /** What is finished on the other side and lies below, because the garment is not threaded. */
+  readonly below: readonly JobLayer[]
+}
 
 const contextOf = (trial: Trial, inside: 'pillow' | 'none'): HeatContext => ({
   cloth: trial.garment.cloth,
@@ -48,6 +55,7 @@ const contextOf = (trial: Trial, inside: 'pillow' | 'none'): HeatContext => ({
   auxiliaries: trial.bench.auxiliaries,
   settings: trial.bench.settings,
   inside,
+  below: trial.below,
 })
 
 /** A vinyl that lies on stones: the platen would stand on the stones and never reach it. */
@@ -61,7 +69,7 @@ const vinylOverStones = (places: readonly JobPlace[]): string | null => {
   return layers[0]?.id ?? null
 }
 
-/** Solves places as one set-up; `apart` when another set-up of the zone must be kept off the pad. */
+/** Solves places as one set-up; `apart` when other places of the zone are pressed by themselves. */
 const trySetUp = (trial: Trial, places: readonly JobPlace[], apart: boolean): Tried<SetUp> => {
   const { garment, machine } = trial
   const fail = (failure: SetUpFailure) => ({ ok: false as const, failed: { garment, places, machine, failure } })
@@ -71,32 +79,54 @@ const trySetUp = (trial: Trial, places: readonly JobPlace[], apart: boolean): Tr
   const inside = apart ? 'pillow' : insideFor(garment, machine, places)
   const heats = solveHeat(contextOf(trial, inside), places)
   if (!heats.ok) return fail(heats.failure)
-  const first = places[0]
+  const [first] = places
   if (first === undefined) throw new Error('a set-up without places')
-  return { ok: true, value: { garment, zone: zoneOf(first), places, machine, inside, heats: heats.value, firstOfZone: !apart } }
+  return {
+    ok: true,
+    value: { garment, zone: zoneOf(first), places, machine, inside, heats: heats.value, apart },
+  }
 }
 
-/** Adds a place to the first set-up of its zone that takes it, else opens another one beside it. */
-const joinOrOpen = (trial: Trial, open: readonly SetUp[], place: JobPlace): Tried<readonly SetUp[]> => {
-  for (const [index, setUp] of open.entries()) {
-    const joined = trySetUp(trial, [...setUp.places, place], index > 0)
-    if (joined.ok) return { ok: true, value: open.with(index, joined.value) }
+const pressesIn = (setUps: readonly SetUp[]): number => setUps.reduce((sum, setUp) => sum + setUp.heats.length, 0)
+
+/** Every way to put places into groups, each place in turn into one of the groups so far or into a new one. */
+const partitions = (places: readonly JobPlace[]): readonly (readonly (readonly JobPlace[])[])[] =>
+  places.reduce<readonly (readonly (readonly JobPlace[])[])[]>(
+    (all, place) =>
+      all.flatMap((groups) => [...groups.map((group, at) => groups.with(at, [...group, place])), [...groups, [place]]]),
+    [[]],
+  )
+
+/** Above this many places on one zone they are pressed one by one; five give 52 ways to group them. */
+const groupedMost = 5
+
+/** Set-ups beside each other, each on its own pad, in as few presses as the records and the platen allow. */
+const beside = (trial: Trial, places: readonly JobPlace[]): Tried<readonly SetUp[]> => {
+  const flatFirst = places.toSorted((a, b) => Number(hasStones([a])) - Number(hasStones([b])))
+  const singles = flatFirst.map((place) => trySetUp(trial, [place], true))
+  const failure = singles.find((one) => !one.ok)
+  if (failure !== undefined && !failure.ok) return failure
+  const known = new Map<string, Tried<SetUp>>()
+  const groupOf = (group: readonly JobPlace[]): Tried<SetUp> => {
+    const key = group.map((place) => place.decoration).join(' ')
+    const tried = known.get(key) ?? trySetUp(trial, group, true)
+    known.set(key, tried)
+    return tried
   }
-  const alone = trySetUp(trial, [place], open.length > 0)
-  return alone.ok ? { ok: true, value: [...open, alone.value] } : alone
+  const ways = flatFirst.length > groupedMost ? [flatFirst.map((place) => [place])] : partitions(flatFirst)
+  const solved = ways
+    .map((groups) => groups.map(groupOf))
+    .filter((groups) => groups.every((group) => group.ok))
+    .map((groups) => groups.flatMap((group) => (group.ok ? [group.value] : [])))
+    .toSorted((a, b) => pressesIn(a) - pressesIn(b) || a.length - b.length)
+  const [best = []] = solved
+  return { ok: true, value: best }
 }
 
 const inZone = (trial: Trial, places: readonly JobPlace[]): Tried<readonly SetUp[]> => {
   const together = trySetUp(trial, places, false)
   if (together.ok) return { ok: true, value: [together.value] }
-  let open: readonly SetUp[] = []
-  const flatFirst = places.toSorted((a, b) => Number(hasStones([a])) - Number(hasStones([b])))
-  for (const place of flatFirst) {
-    const next = joinOrOpen(trial, open, place)
-    if (!next.ok) return next
-    open = next.value
-  }
-  return { ok: true, value: open }
+  return places.length === 1 ? together : beside(trial, places)
 }
 
 /** Stones want their side first where an inside press may follow, since nothing may be finished below it; else last. */
@@ -110,37 +140,42 @@ const zonesInOrder = (garment: JobGarment, machine: Machine): readonly Zone[] =>
 /** Glue may be pressed from the inside only where it cannot pass through to it. */
 export const allowsInsidePress = (garment: JobGarment): boolean => !garment.cloth.perforated && !garment.cloth.thin
 
-/** Without threading, what is finished on the other side of the body lies under the load, on the pad. */
-const otherSideSuffers = (setUps: readonly SetUp[], later: SetUp): SetUpFailure | null => {
-  const below = setUps.filter((one) => one.zone === opposite(later.zone))
-  const layers = below.flatMap((one) => one.heats.flatMap((heat) => heat.group.members))
-  for (const layer of layers) {
-    const own = below.flatMap((one) => one.heats.filter((heat) => heat.finished.includes(layer)))
-    const times = own.reduce((sum, heat) => sum + heat.group.rungs.length, 0) + later.heats.length
-    const seconds = Math.max(...later.heats.map((heat) => heat.seconds))
+const rePressesOf = (setUps: readonly SetUp[], layer: JobLayer): number =>
+  setUps
+    .flatMap((setUp) => setUp.heats.filter((heat) => heat.finished.includes(layer)))
+    .reduce((sum, heat) => sum + heat.group.rungs.length, 0)
+
+/** Without threading, what is finished on the other side of the body lies under every full press, on the pad. */
+const sufferedBelow = (trial: Trial, done: readonly SetUp[], later: readonly SetUp[]): SetUpFailure | null => {
+  const seconds = Math.max(0, ...later.flatMap((setUp) => setUp.heats.map((heat) => heat.seconds)))
+  for (const layer of trial.below) {
+    const times = rePressesOf(done, layer) + pressesIn(later)
     const allowed = layer.material.rePress
     if (times > allowed.times || seconds > allowed.seconds) return { code: 're-press-not-allowed', layer, times, seconds }
   }
   return null
 }
 
+const layersBelow = (machine: Machine, done: readonly SetUp[], zone: Zone): readonly JobLayer[] => {
+  if (isThreaded(machine, zone)) return []
+  return done
+    .filter((setUp) => setUp.zone === opposite(zone))
+    .flatMap((setUp) => setUp.heats.flatMap((heat) => heat.group.members))
+}
+
 /**
  * The set-ups of one garment on one machine, in the order they are pressed: the places of a zone together where one setting
- * and the platen hold them, beside each other on a smaller pad where not.
+ * and the platen hold them, beside each other on pads of their own where not.
  */
 export const setUpsOf = (bench: Bench, garment: JobGarment, machine: Machine): Tried<readonly SetUp[]> => {
-  const trial = { garment, bench, machine }
   const done: SetUp[] = []
   for (const zone of zonesInOrder(garment, machine)) {
-    const setUps = inZone(
-      trial,
-      garment.places.filter((place) => zoneOf(place) === zone),
-    )
+    const trial = { garment, bench, machine, below: layersBelow(machine, done, zone) }
+    const places = garment.places.filter((place) => zoneOf(place) === zone)
+    const setUps = inZone(trial, places)
     if (!setUps.ok) return setUps
-    for (const setUp of setUps.value) {
-      const failure = isThreaded(machine, setUp.zone) ? null : otherSideSuffers(done, setUp)
-      if (failure !== null) return { ok: false, failed: { garment, places: setUp.places, machine, failure } }
-    }
+    const failure = sufferedBelow(trial, done, setUps.value)
+    if (failure !== null) return { ok: false, failed: { garment, places, machine, failure } }
     done.push(...setUps.value)
   }
   return { ok: true, value: done }

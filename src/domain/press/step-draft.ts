@@ -8,11 +8,15 @@ import type { SetUp } from './set-ups.ts'
 
 export type Draft = Omit<PressStep, 'no'>
 
-/** A set-up with what came before it on the same garment. */
+/**
+ * A set-up with what came before it on the same garment: roster lines whose garment lies on another part and is turned, and
+ * lines whose cloth was not pre-pressed here yet.
+ */
 export type Turn = {
   readonly setUp: SetUp
   readonly settings: BenchSettings
-  readonly turned: boolean
+  readonly turned: readonly number[]
+  readonly fresh: readonly number[]
   readonly stonesBelow: boolean
   readonly inside: InsidePress
 }
@@ -20,7 +24,7 @@ export type Turn = {
 export const isStone = (layer: JobLayer): boolean => layer.material.kind === 'stone'
 export const ids = (layers: readonly JobLayer[]): readonly string[] => layers.map((layer) => layer.id)
 
-const linesOf = (places: readonly JobPlace[]): readonly number[] =>
+export const linesOf = (places: readonly JobPlace[]): readonly number[] =>
   [...new Set(places.flatMap((place) => place.lines))].toSorted((a, b) => a - b)
 
 export const placesWith = (turn: Turn, layers: readonly JobLayer[]): readonly JobPlace[] =>
