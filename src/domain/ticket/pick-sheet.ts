@@ -94,7 +94,10 @@ const templateTable = (scene: Scene): readonly Block[] => {
   const places = [...new Set(facts.templates.map((template) => template.place))]
   const groups = places.map((place) => ({
     heading: words.place.ids[place],
-    rows: facts.templates.filter((template) => template.place === place).map((template) => templateRow(scene, template)),
+    rows: facts.templates
+      .filter((template) => template.place === place)
+      .sort((a, b) => b.heightMicrometres - a.heightMicrometres || (a.text < b.text ? -1 : 1))
+      .map((template) => templateRow(scene, template)),
   }))
   const columns = [
     column(heads.box, 2),

@@ -41,10 +41,9 @@ const linesOf = (scene: Scene, step: PressStep): readonly string[] => {
     step.machine === null ? '' : step.machine,
   ].filter((text) => text !== '')
   const look = step.lookFor.map((code) => steps.lookFor[code])
-  return [
-    ...(settled.length > 0 ? [settled.join(' · ')] : []),
-    ...(look.length > 0 ? [`${press.lookFor}: ${look.join('; ')}.`] : []),
-  ]
+  const looks = look.length > 0 ? `${press.lookFor}: ${look.join('; ')}.` : ''
+  const line = [settled.join(' · '), looks].filter((text) => text !== '').join('. ')
+  return line === '' ? [] : [line]
 }
 
 /** The step's cautions, one line for each signal word, the greatest first. */

@@ -74,50 +74,67 @@ const SIGN = 11
 
 type Caution = StepsBlock['steps'][number]['cautions'][number]
 type Corner = { readonly x: number; readonly y: number; readonly width: number }
+type Bit = { readonly text: string; readonly sign: Caution['items'][number] | null }
 
-/** The signal word, then each sign with its words, flowing from left to right. */
-const setCaution = (room: Room, caution: Caution, at: Corner) => {
-  const label = setText(room, caution.label, { look: BODY_BOLD, ...at })
-  const nodes: Node[] = [label.node]
-  const step = lineHeight(BODY_BOLD) + 1
-  let [x, y] = [at.x + label.width + 8, at.y]
-  for (const item of caution.items) {
-    const wide = room.setter.width(room.setter.spell(item.text), BODY_BOLD) + 0.5
-    const width = Math.min(wide, at.width - label.width - 8 - SIGN - 3)
-    if (x > at.x + label.width + 8 && x + SIGN + 3 + width > at.x + at.width) [x, y] = [at.x + label.width + 8, y + step]
-    const text = setText(room, item.text, { look: BODY_BOLD, x: x + SIGN + 3, y, width })
-    nodes.push(signNode(item, { x, y, size: SIGN }), text.node)
-    if (text.height > step) y += text.height - step + 1
-    x += SIGN + 3 + width + 12
+const bitsOf = (cautions: readonly Caution[]): readonly Bit[] =>
+  cautions.flatMap((caution) => [
+    { text: caution.label, sign: null },
+    ...caution.items.map((item) => ({ text: item.text, sign: item })),
+  ])
+
+/** The signal words, each followed by its signs with their words, flowing from left to right. */
+const setCautions = (room: Room, cautions: readonly Caution[], at: Corner) => {
+  const nodes: Node[] = []
+  const step = lineHeight(BODY_BOLD) + 1.5
+  let [x, y] = [at.x, at.y]
+  const bits = bitsOf(cautions)
+  const wideOf = (bit: Bit | undefined): number =>
+    bit === undefined ? 0 : room.setter.width(room.setter.spell(bit.text), BODY_BOLD) + (bit.sign === null ? 0 : SIGN + 3)
+  for (const [index, bit] of bits.entries()) {
+    const lead = bit.sign === null ? 0 : SIGN + 3
+    const width = Math.min(room.setter.width(room.setter.spell(bit.text), BODY_BOLD) + 0.5, at.width - lead)
+    const need = bit.sign === null ? width + 6 + wideOf(bits[index + 1]) : lead + width
+    if (x > at.x && x + need > at.x + at.width) [x, y] = [at.x, y + step]
+    const text = setText(room, bit.text, { look: BODY_BOLD, x: x + lead, y, width })
+    nodes.push(...(bit.sign === null ? [] : [signNode(bit.sign, { x, y, size: SIGN })]), text.node)
+    if (text.height > step) y += text.height - step + 1.5
+    x += lead + width + (bit.sign === null ? 6 : 11)
   }
-  return { nodes, height: y - at.y + step + 1 }
+  return { nodes, height: cautions.length === 0 ? 0 : y - at.y + step + 1 }
+}
+
+/** The step's own text: narrow beside its figures, as wide as the page below them. */
+const setStepText = (
+  room: Room,
+  step: StepsBlock['steps'][number],
+  beside: { readonly width: number; readonly bottom: number },
+) => {
+  const full = room.width - MARGIN
+  const title = setText(room, step.title, { look: STEP, x: MARGIN, y: 5, width: full - beside.width })
+  const nodes: Node[] = [title.node]
+  let y = 5 + title.height
+  for (const line of step.lines) {
+    const width = y >= beside.bottom ? full : full - beside.width
+    const set = setText(room, line, { look: BODY, x: MARGIN, y, width })
+    nodes.push(set.node)
+    y += set.height
+  }
+  const width = y + 1 >= beside.bottom ? full : full - beside.width
+  const cautions = setCautions(room, step.cautions, { x: MARGIN, y: y + 1, width })
+  return { nodes: [...nodes, ...cautions.nodes], bottom: y + cautions.height }
 }
 
 const setStep = (room: Room, step: StepsBlock['steps'][number], container: Container): Piece => {
   const number = setText(room, step.no, { look: NUMBER, x: 0, y: 3, width: 27, align: 'right', tag: 'Lbl' })
   const figures = step.figures.join('   ')
-  const figureWidth = figures === '' ? 0 : Math.min(room.setter.width(room.setter.spell(figures), FIGURE) + 1, room.width * 0.45)
-  const width = room.width - MARGIN - (figureWidth > 0 ? figureWidth + 12 : 0)
-  const title = setText(room, step.title, { look: STEP, x: MARGIN, y: 5, width })
-  const nodes: Node[] = [title.node]
-  let y = 5 + title.height
-  for (const line of step.lines) {
-    const set = setText(room, line, { look: BODY, x: MARGIN, y, width })
-    nodes.push(set.node)
-    y += set.height
-  }
-  for (const caution of step.cautions) {
-    const set = setCaution(room, caution, { x: MARGIN, y: y + 1, width })
-    nodes.push(...set.nodes)
-    y += set.height
-  }
+  const wide = figures === '' ? 0 : Math.min(room.setter.width(room.setter.spell(figures), FIGURE) + 1, room.width * 0.5)
   const big =
-    figures === ''
-      ? []
-      : [setText(room, figures, { look: FIGURE, x: room.width - figureWidth, y: 2, width: figureWidth, align: 'right' })]
-  const height = Math.max(y, 2 + (big[0]?.height ?? 0), 3 + number.height) + 4
+    figures === '' ? [] : [setText(room, figures, { look: FIGURE, x: room.width - wide, y: 2, width: wide, align: 'right' })]
+  const bottom = 2 + (big[0]?.height ?? 0)
+  const text = setStepText(room, step, { width: wide > 0 ? wide + 12 : 0, bottom })
+  const height = Math.max(text.bottom, bottom, 3 + number.height) + 3
   const decor = node(null, [rule([0, height], [room.width, height], 0.5)])
-  const item = node('LI', [], [number.node, node('LBody', [], [...big.map((set) => set.node), ...nodes])])
+  const item = node('LI', [], [number.node, node('LBody', [], [...big.map((set) => set.node), ...text.nodes])])
   return piece(height, [decor, boxMark(31, 8), item], { container })
 }
 

@@ -1,0 +1,84 @@
+import PDFDocument from 'pdfkit'
+import { projectRoot } from '../../src/adapters/folder/root.ts'
+import { loadPaperFonts, type PaperFonts } from '../../src/adapters/printer/pdf/fonts.ts'
+import type { Mark, Node, Page } from '../../src/adapters/printer/pdf/marks.ts'
+import { layOutTicket, printTicket } from '../../src/adapters/printer/pdf/print.ts'
+import { composeTicket } from '../../src/domain/ticket/compose.ts'
+import type { TicketFacts } from '../../src/domain/ticket/facts.ts'
+import { ticketWordsEn } from '../../templates/ticket/en.ts'
+import { footballFacts } from '../domain/ticket/facts.builder.ts'
+import { realArt } from '../domain/ticket/real-art.builder.ts'
+import type { Bench, Figure } from './bench.ts'
+
+const drawnOf = (facts: TicketFacts): TicketFacts => ({
+  ...facts,
+  placements: facts.placements.map((placement) => ({
+    ...placement,
+    groups: placement.groups.map((group) => ({
+      ...group,
+      art: realArt(group.sample, group.heightMicrometres, placement.content === 'number' ? 'stones' : 'plain'),
+    })),
+  })),
+})
+
+const marksOf = (node: Node): readonly Mark[] => [...node.marks, ...node.children.flatMap(marksOf)]
+
+const bare = (doc: InstanceType<typeof PDFDocument>, mark: Mark): void => {
+  if (mark.kind === 'text') doc.font('latin').fontSize(mark.size).text(mark.text, mark.x, mark.y, { lineBreak: false })
+  if (mark.kind === 'line')
+    doc
+      .moveTo(...mark.from)
+      .lineTo(...mark.to)
+      .stroke()
+  if (mark.kind === 'box') doc.rect(mark.x, mark.y, mark.width, mark.height).stroke()
+  if (mark.kind === 'path') doc.path(mark.path).stroke()
+  if (mark.kind !== 'circles') return
+  for (const [x, y] of mark.at) doc.moveTo(x, y).lineTo(x, y)
+  doc.stroke()
+}
+
+/** The floor: the same number of bare lines of text and curves on as many pages, nothing composed, measured or tagged. */
+const drawBare = (pages: readonly Page[], fonts: PaperFonts): Promise<void> =>
+  new Promise((resolve) => {
+    const doc = new PDFDocument({ autoFirstPage: false, margin: 0 })
+    doc.registerFont('latin', Buffer.from(fonts.regular.latin))
+    doc.on('data', () => {})
+    doc.on('end', () => resolve())
+    for (const page of pages) {
+      doc.addPage()
+      for (const { node } of page.nodes) for (const mark of marksOf(node)) bare(doc, mark)
+    }
+    doc.end()
+  })
+
+const medianOf = async (rounds: number, work: () => Promise<unknown>): Promise<number> => {
+  const times: number[] = []
+  for (let round = 0; round < rounds; round += 1) {
+    const start = performance.now()
+    await work()
+    times.push(performance.now() - start)
+  }
+  return times.sort((a, b) => a - b)[Math.floor(rounds / 2)] ?? 0
+}
+
+const figuresOf = async (count: number, fonts: PaperFonts, rounds: number): Promise<readonly Figure[]> => {
+  const facts = drawnOf(footballFacts(count))
+  const { pages } = layOutTicket(composeTicket(facts, ticketWordsEn), fonts)
+  const { bytes } = await printTicket(composeTicket(facts, ticketWordsEn), fonts)
+  await drawBare(pages, fonts)
+  const floor = await medianOf(rounds, () => drawBare(pages, fonts))
+  const whole = await medianOf(rounds, () => printTicket(composeTicket(facts, ticketWordsEn), fonts))
+  return [
+    { name: `${count} garments: pages`, value: pages.length, unit: 'pages' },
+    { name: `${count} garments: size`, value: bytes.length / 1000, unit: 'KB', ...(count === 100 ? { most: 600 } : {}) },
+    { name: `${count} garments: composed, set, drawn`, value: whole, unit: 'ms' },
+    { name: `${count} garments: bare lines and curves`, value: floor, unit: 'ms' },
+    { name: `${count} garments: against the floor`, value: whole / floor, unit: '×', most: 3 },
+  ]
+}
+
+export const bench: Bench = async ({ quick }) => {
+  const fonts = await loadPaperFonts(projectRoot())
+  const rounds = quick ? 3 : 15
+  return [...(await figuresOf(12, fonts, rounds)), ...(await figuresOf(100, fonts, rounds))]
+}
