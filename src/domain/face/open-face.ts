@@ -97,23 +97,25 @@ const faceOver = (listing: Pick<FaceListing, 'id' | 'kind' | 'files'>, parts: re
   }
 }
 
-/** Opens the files of one face (TTF, OTF, WOFF) as one; `face-unreadable` when one is not a font or their units differ. */
+const openParts = (files: readonly Uint8Array[]): readonly Part[] => {
+  const parts = files.map((bytes): Part => ({ font: readFont(bytes), glyphs: new Map() }))
+  const units = new Set(parts.map(({ font }) => font.unitsPerEm))
+  if (units.size !== 1) throw new TypeError('no file, or files of different units')
+  return parts
+}
+
+/**
+ * Opens the files of one face (TTF, OTF, WOFF) as one; `face-unreadable` when one is not a font or their units differ. The
+ * library tells a broken file by throwing; it is caught here and nowhere else.
+ */
 export const openFace = (
   listing: Pick<FaceListing, 'id' | 'kind' | 'files'>,
   files: readonly Uint8Array[],
 ): Result<Face, FaceProblem> => {
-  const wrong = (reason: string): Result<Face, FaceProblem> =>
-    refuse({ code: 'face-unreadable', at: '', severity: 'stop', facts: { face: listing.id, reason } })
-  const parts: Part[] = []
-  for (const bytes of files) {
-    try {
-      parts.push({ font: readFont(bytes), glyphs: new Map() })
-    } catch (cause) {
-      return wrong(cause instanceof Error ? cause.message : String(cause))
-    }
+  try {
+    return ok(faceOver(listing, openParts(files)))
+  } catch (cause) {
+    const reason = cause instanceof Error ? cause.message : String(cause)
+    return refuse({ code: 'face-unreadable', at: '', severity: 'stop', facts: { face: listing.id, reason } })
   }
-  const [first] = parts
-  if (first === undefined) return wrong('no file')
-  if (parts.some(({ font }) => font.unitsPerEm !== first.font.unitsPerEm)) return wrong('files of different units')
-  return ok(faceOver(listing, parts))
 }

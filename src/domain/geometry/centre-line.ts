@@ -8,7 +8,7 @@ export type Line = readonly Point[]
 
 type Sample = { readonly at: Point; readonly polygon: number; readonly along: number }
 
-type Graph = { readonly places: readonly Point[]; readonly links: readonly Set<number>[] }
+type Graph = { readonly places: Point[]; readonly links: readonly Set<number>[] }
 
 /** A link of the centre line parts edge places that lie at least this much farther apart along the edge than across. */
 const DEPTH = 1.8
@@ -131,6 +131,29 @@ const prune = (graph: Graph, least: number): void => {
   }
 }
 
+/** Two meeting points nearer than `reach` become one, so that lines can go straight through both. */
+const contract = (graph: Graph, reach: number): void => {
+  for (;;) {
+    const bridge = branches(graph).find((trail) => {
+      const [start, end] = [item(trail, 0), item(trail, trail.length - 1)]
+      const meet = item(graph.links, start).size > 2 && item(graph.links, end).size > 2
+      return meet && start !== end && lengthOf(graph, trail) < reach
+    })
+    if (bridge === undefined) return
+    const [start, end] = [item(bridge, 0), item(bridge, bridge.length - 1)]
+    for (const node of bridge.slice(1)) {
+      for (const next of item(graph.links, node)) {
+        graph.links[next]?.delete(node)
+        if (bridge.includes(next)) continue
+        graph.links[next]?.add(start)
+        graph.links[start]?.add(next)
+      }
+      graph.links[node]?.clear()
+    }
+    graph.places[start] = between(item(graph.places, start), item(graph.places, end), 0.5)
+  }
+}
+
 const direction = (graph: Graph, trail: readonly number[], reach: number): Point => {
   const start = item(graph.places, item(trail, 0))
   const far = trail.find((node) => distance(item(graph.places, node), start) >= reach) ?? item(trail, trail.length - 1)
@@ -206,6 +229,7 @@ const deepest = ({ places, links }: Graph, region: Region): Point | undefined =>
 export const centreLines = (region: Region, step: number, least: number): readonly Line[] => {
   const graph = skeleton(region, step)
   prune(graph, least)
+  contract(graph, least / 2)
   const trails = joinStraight(graph, branches(graph), least * 2)
   if (trails.length === 0) {
     const dot = deepest(graph, region)

@@ -28,7 +28,7 @@ const rowsFrom = (region: Region, pitch: number, up: number): Rows => {
   const step = pitch * ROW
   const rows: { y: number; ends: readonly number[]; odd: boolean }[] = []
   for (let row = 0; ; row += 1) {
-    const y = bottom + up * step + row * step + 0.5
+    const y = bottom + up * step + row * step
     if (y > top) return rows
     rows.push({ y, ends: crossings(region, y), odd: row % 2 === 1 })
   }
@@ -52,8 +52,7 @@ type Found = { readonly count: number; readonly turned: boolean; readonly lattic
 
 const tryPhases = (region: Region, pitch: number, origins: readonly number[], turned: boolean): Found => {
   let best: Found = { count: -1, turned, lattice: { across: 0, up: 0 } }
-  for (let phase = 0; phase < PHASES; phase += 1) {
-    const up = phase / PHASES
+  for (const up of upPhases(region, pitch)) {
     const rows = rowsFrom(region, pitch, up)
     for (const across of origins) {
       let count = 0
@@ -66,24 +65,35 @@ const tryPhases = (region: Region, pitch: number, origins: readonly number[], tu
   return best
 }
 
-const evenly = (from: number, pitch: number): readonly number[] =>
-  Array.from({ length: PHASES }, (_, phase) => from + (phase / PHASES) * pitch)
+/** Phases of the rows above the bottom edge: evenly spread, and the two that set a row or a gap on the middle. */
+const upPhases = (region: Region, pitch: number): readonly number[] => {
+  const { bottom, top } = regionBox(region)
+  const middle = ((top - bottom) / 2 / (pitch * ROW)) % 1
+  return [...Array.from({ length: PHASES }, (_, phase) => phase / PHASES), middle, (middle + 0.5) % 1]
+}
+
+const evenly = (from: number, to: number, pitch: number): readonly number[] => [
+  ...Array.from({ length: PHASES }, (_, phase) => from + (phase / PHASES) * pitch),
+  (from + to) / 2,
+  (from + to + pitch) / 2,
+]
 
 /**
- * The fullest hexagonal lattice over a region of stone centres: 16 × 16 phases in two rotations. With an axis only lattices
+ * The fullest hexagonal lattice over a region of stone centres: 16 × 16 phases, and those that sit in its middle, in two rotations. With an axis only lattices
  * that are their own mirror image are tried.
  */
 export const hexFill = (region: Region, pitch: number, axis?: number): readonly Point[] => {
   if (region.length === 0) return []
   const turnedRegion = quarter(region)
-  const { left } = regionBox(region)
-  const flat = tryPhases(region, pitch, axis === undefined ? evenly(left, pitch) : [axis, axis + pitch / 2], false)
+  const { left, right } = regionBox(region)
+  const flat = tryPhases(region, pitch, axis === undefined ? evenly(left, right, pitch) : [axis, axis + pitch / 2], false)
   const points: Point[] = []
   if (axis !== undefined) {
     onRows(rowsFrom(region, pitch, flat.lattice.up), pitch, flat.lattice.across, (x, y) => points.push({ x, y }))
     return points
   }
-  const upright = tryPhases(turnedRegion, pitch, evenly(regionBox(turnedRegion).left, pitch), true)
+  const turnedBox = regionBox(turnedRegion)
+  const upright = tryPhases(turnedRegion, pitch, evenly(turnedBox.left, turnedBox.right, pitch), true)
   const { lattice } = upright.count > flat.count ? upright : flat
   if (upright.count > flat.count)
     onRows(rowsFrom(turnedRegion, pitch, lattice.up), pitch, lattice.across, (x, y) => points.push({ x: -y, y: x }))

@@ -8,8 +8,8 @@ import { type CornerPlace, isStub, mirroredRingStones, type RingStones, ringSton
 import { type Row, separate } from './rows.ts'
 import type { Placed } from './table.ts'
 
-/** The pitch to keep, and the axis of a piece that is laid out on one half and mirrored. */
-export type Ways = { readonly pitch: number; readonly axis: number | undefined }
+/** The pitch to lay out with, the least two stones may come to, and the axis of a piece that is laid out on one half and mirrored. */
+export type Ways = { readonly pitch: number; readonly least: number; readonly axis: number | undefined }
 
 /** Rows as they were laid, before stones that crowd each other are thinned out. */
 export type Drawn = {

@@ -63,6 +63,8 @@ export type TextShape = {
   readonly box: Box
   readonly width: Micrometres
   readonly height: Micrometres
+  /** The stroke of the face's zero at this height; every letter of a face is filled by it. */
+  readonly pen: Micrometres
   readonly fit: TextFit
   readonly notes: readonly LayoutProblem[]
 }

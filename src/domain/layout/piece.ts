@@ -1,7 +1,7 @@
 import { centreLines } from '../geometry/centre-line.ts'
 import { axisOf, isMirrored, mirroredInside, mirroredOutside, mirrorPoint } from '../geometry/mirror.ts'
 import { boxOf, type Point } from '../geometry/point.ts'
-import { offset, perimeter, type Region, regionArea } from '../geometry/region.ts'
+import { offset, type Region } from '../geometry/region.ts'
 import { micrometres } from '../units/units.ts'
 import { evidenceOf, type Laid } from './evidence.ts'
 import { hexFill } from './hex.ts'
@@ -13,8 +13,8 @@ import { settle } from './settle.ts'
 
 /** Letters whose mirror image lies within a tenth of a pitch are laid out on one half and mirrored. */
 const MIRROR = 0.1
-/** Stones are rounded to whole micrometres after this much more than the pitch was kept. */
-const ROUNDING = 6
+/** Stones are rounded to whole micrometres after this share more than the pitch was kept: at least 4 µm at the smallest stone. */
+const ROUNDING = 0.0016
 /** Strokes wider than this many pitches look best with one row along the edge and a hexagonal core. */
 const WIDE = 6
 /** Rows enough to fill any stroke that is not wide. */
@@ -25,18 +25,17 @@ export type PiecePlan = {
   readonly setting: StoneSetting
   readonly style: StoneStyle
   readonly under: 'vinyl' | 'cloth'
+  /** The face's usual stroke, in micrometres: all its letters are filled alike. */
+  readonly pen: number
 }
 
 /** What is to be laid: rows, an area to fill, lines to follow. */
 type Work = { readonly rows: readonly Row[]; readonly core: Region; readonly stroke: Region; readonly area: Region }
 
-const strokeWidth = (letters: Region): number =>
-  (2 * regionArea(letters)) / letters.reduce((sum, polygon) => sum + perimeter(polygon), 0)
-
 const solidWork = (letters: Region, plan: PiecePlan): Work => {
   const pitch = pitchOf(plan.setting)
   const area = innerCentres(letters, plan.setting, plan.under)
-  if (strokeWidth(letters) <= WIDE * pitch) return { rows: innerRows(area, pitch, FULL), core: [], stroke: [], area }
+  if (plan.pen <= WIDE * pitch) return { rows: innerRows(area, pitch, FULL), core: [], stroke: [], area }
   const rows = innerRows(area, pitch, 1)
   const core = offset(
     rows.flatMap(({ rings }) => rings),
@@ -61,7 +60,7 @@ const layWork = (work: Work, ways: Ways): Laid | undefined => {
   const core = hexFill(work.core, ways.pitch, ways.axis).filter(({ x }) => ways.axis === undefined || x <= ways.axis + 0.5)
   drawn.placed.push(...core.map((point) => ({ point, along: 0, fixed: true, row: 1, ring: -1 })))
   const facing = work.area.length === 0 && work.stroke.length === 0
-  const pitch = ways.pitch - ROUNDING
+  const pitch = ways.least
   const corners = principalCorners(drawn.corners, pitch)
   const settled = settle(drawn.placed, { pitch, axis: ways.axis, rings: drawn.rings, facing, corners }, work.area)
   return {
@@ -81,12 +80,13 @@ const allPoints = ({ settled, axis }: Laid): readonly Point[] =>
 
 /** Stones of one piece, over the union of its letters in whole micrometres. */
 export const layPiece = (letters: Region, plan: PiecePlan): PieceStones => {
-  const pitch = pitchOf(plan.setting) + ROUNDING
+  const least = pitchOf(plan.setting)
+  const pitch = least * (1 + ROUNDING)
   const axis = axisOf(letters)
   const mirrors = plan.style.style !== 'single-line' && isMirrored(letters, axis, pitch * MIRROR)
   const both = plan.style.style === 'outline' ? mirroredOutside : mirroredInside
-  const halves = mirrors ? layWork(workFor(both(letters, axis), plan), { pitch, axis }) : undefined
-  const laid = halves ?? layWork(workFor(letters, plan), { pitch, axis: undefined })
+  const halves = mirrors ? layWork(workFor(both(letters, axis), plan), { pitch, least, axis }) : undefined
+  const laid = halves ?? layWork(workFor(letters, plan), { pitch, least, axis: undefined })
   if (laid === undefined) throw new Error(`no layout for ${plan.text}`)
   const points = [...allPoints(laid)].sort((a, b) => b.y - a.y || a.x - b.x)
   return {

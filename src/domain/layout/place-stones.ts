@@ -117,7 +117,7 @@ export const placeStones = (shape: TextShape, plan: StonePlan): Result<StoneLayo
         ),
         around,
       )
-      return layPiece(region, { text, setting, style, under })
+      return layPiece(region, { text, setting, style, under, pen: shape.pen })
     }
     const stones = plan.cache?.get(key) ?? lay()
     plan.cache?.set(key, stones)

@@ -1,7 +1,9 @@
+import type { Face } from '../face/face.ts'
 import { lacking } from '../face/lacking.ts'
 import type { FaceProblem } from '../face/problems.ts'
-import { applied, changeContours, contoursBox } from '../geometry/contour.ts'
+import { applied, changeContours, contoursBox, flatten } from '../geometry/contour.ts'
 import { isEmptyBox, item, joinBoxes, shiftBox } from '../geometry/point.ts'
+import { perimeter, regionArea, united } from '../geometry/region.ts'
 import { ok, type Result } from '../result/result.ts'
 import { type Micrometres, micrometres } from '../units/units.ts'
 import { bendLetter, mostRise } from './bend.ts'
@@ -86,6 +88,13 @@ const fitNotes = (request: TextRequest, fit: TextFit): readonly LayoutProblem[] 
   return notes
 }
 
+/** A zero is one closed stroke: twice its area by its edges. */
+const penOf = ({ outline, unitsPerEm }: Face, { scale }: Spread): Micrometres => {
+  const zero = united(outline('0').map((contour) => flatten(contour, unitsPerEm / 1000)))
+  const edges = zero.reduce((sum, polygon) => sum + perimeter(polygon), 0)
+  return micrometres(edges === 0 ? 0 : ((2 * regionArea(zero)) / edges) * scale)
+}
+
 const bentTooFar = (request: TextRequest, width: number): readonly LayoutProblem[] => {
   const { line, text } = request
   if (line === undefined || line.kind === 'straight') return []
@@ -128,6 +137,7 @@ export const setText = (request: TextRequest): Result<TextShape, LayoutProblem |
     box,
     width: micrometres(box.right - box.left),
     height: micrometres(box.top - box.bottom),
+    pen: penOf(asked.face, spread),
     fit,
     notes: fitNotes(asked, fit),
   })

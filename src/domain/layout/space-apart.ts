@@ -6,16 +6,19 @@ import type { Region } from '../geometry/region.ts'
 import { flatHeight, type Glyphs } from './fit.ts'
 import type { TextRequest } from './layout.ts'
 
-const FLATNESS = 4
+/** Micrometres. */
+const FLATNESS = 10
 
-const polygonsOf = (glyph: ShapedGlyph, shift: number): Region =>
-  changeContours(glyph.contours, moved({ x: shift, y: 0 })).map((contour) => flatten(contour, FLATNESS))
+const polygonsOf = (glyph: ShapedGlyph, shift: number, flatness: number): Region =>
+  changeContours(glyph.contours, moved({ x: shift, y: 0 })).map((contour) => flatten(contour, flatness))
+
+type Spacing = { readonly least: number; readonly flatness: number }
 
 /** How much farther right the second glyph must stand, in font units; each step moves it by the room still missing. */
-const missingRoom = (left: ShapedGlyph, right: ShapedGlyph, least: number): number => {
+const missingRoom = (left: ShapedGlyph, right: ShapedGlyph, { least, flatness }: Spacing): number => {
   let shift = 0
   for (let round = 0; round < 30; round += 1) {
-    const gap = regionGap(polygonsOf(left, left.x), polygonsOf(right, right.x + shift), least)
+    const gap = regionGap(polygonsOf(left, left.x, flatness), polygonsOf(right, right.x + shift, flatness), least)
     if (gap >= least - 0.01) return shift
     shift += Math.max(1, least - gap)
   }
@@ -30,7 +33,9 @@ export const spaceApart = (request: TextRequest, glyphs: Glyphs): Glyphs => {
   const extra = glyphs.glyphs.map((glyph, index) => {
     if (index === 0) return 0
     const tracked = leastGap - (request.tracking ?? 0)
-    return Math.ceil(missingRoom(item(glyphs.glyphs, index - 1), glyph, tracked / scale) * scale)
+    return Math.ceil(
+      missingRoom(item(glyphs.glyphs, index - 1), glyph, { least: tracked / scale, flatness: FLATNESS / scale }) * scale,
+    )
   })
   return { ...glyphs, extra }
 }

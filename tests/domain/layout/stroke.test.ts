@@ -27,6 +27,7 @@ const shape = (letters: readonly Letter[]): TextShape => ({
   box: { left: 0, bottom: 0, right: 1, top: 1 },
   width: micrometres(1),
   height: micrometres(1),
+  pen: micrometres(1),
   fit: { height: micrometres(1), tracking: micrometres(0), condensedPercent: 100 },
   notes: [],
 })
