@@ -20,6 +20,7 @@ import { type Counted, countOrder } from './count.ts'
 import { type Cuts, cutOrder } from './cut.ts'
 import { extentsOf } from './extents.ts'
 import { type AskFloor, operationsFor, type ShopTime, shopTime } from './floor.ts'
+import { hangsOn, type Leads } from './hangs-on.ts'
 import { jobFacts } from './job-facts.ts'
 import { type Faces, type LaidOut, layOut } from './lay-out.ts'
 import { priceFacts } from './price-facts.ts'
@@ -120,6 +121,16 @@ const drawAndCheck = (resolved: ResolvedOrder, workshop: Workshop, now: string):
 
 const templateShelf = (shop: Shop): ReadonlySet<string> => new Set(shop.stock.templates.map((template) => template.key))
 
+/** Days that ordered garments and materials take, where any must be ordered. */
+const leadsOf = ({ garments }: ResolvedOrder, short: readonly Shortage[]): Leads => {
+  const days = garments.flatMap(({ order, record }) => (order.from === 'shop' && record !== null ? [record.arrivesInDays] : []))
+  return {
+    garmentDays: days.length === 0 ? null : Math.max(...days),
+    materialDays: short.length === 0 ? null : Math.max(...short.map((one) => one.days)),
+    ownGarments: garments.some(({ order }) => order.from === 'customer'),
+  }
+}
+
 type Planned = Drawn & { readonly plan: PressPlan; readonly time: ShopTime; readonly asked: Asked }
 type Counts = Pick<Work, 'counted' | 'cuts' | 'shortages' | 'facts'>
 
@@ -158,7 +169,18 @@ const promiseAndPrice = (planned: Planned, shop: Shop): Result<Omit<Work, 'order
     }),
     shop.prices,
   )
-  return ok({ time, resolved, laid, job, press, ...counts.value, operations, promised: promised.value, price })
+  const hangs = hangsOn(promised.value, leadsOf(resolved, counts.value.shortages))
+  return ok({
+    time,
+    resolved,
+    laid,
+    job,
+    press,
+    ...counts.value,
+    operations,
+    promised: { ...promised.value, hangsOn: hangs },
+    price,
+  })
 }
 
 const lateProblem = (order: Order, promised: Promised, { zone }: ShopTime): readonly Problem[] =>
