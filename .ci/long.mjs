@@ -19,5 +19,5 @@ if (paths === undefined) {
 }
 spawnSync('npm', ['run', '-s', 'build'], { stdio: 'inherit' })
 const words = ['vitest', 'run', '--config', 'tests/vitest.config.ts', '--testTimeout=3600000', ...paths]
-const { status } = spawnSync('npx', words, { stdio: 'inherit', env: { ...process.env, LONG: name } })
+const { status } = spawnSync('env', [`LONG=${name}`, 'npx', ...words], { stdio: 'inherit' })
 process.exit(status ?? 1)

@@ -9,8 +9,8 @@ import type { Slot } from '../domain/schedule/operation.ts'
 import { budgetFor, type Plan, planFor } from '../domain/schedule/plan.ts'
 import { slotsOf } from '../domain/schedule/slots.ts'
 import { verify } from '../domain/schedule/verify.ts'
-import { type Command, exitCodes, isOn, runCommand, text, UsageError, type Words } from './command.ts'
 import { plainProblems, problemLines } from '../wiring/say-problems.ts'
+import { type Command, exitCodes, isOn, runCommand, text, UsageError, type Words } from './command.ts'
 
 const USAGE = `plan book.json [--seconds S] [--seed N] [--json]
 Plans the open orders of a book on its stations: who does what when, what will be late and why, and the load of every day.

@@ -1,8 +1,8 @@
 import type { Stone, Vinyl } from '../material/material.ts'
 import { ok, type Result, refuse } from '../result/result.ts'
+import type { Catalogue } from './catalogue.ts'
 import type { Layer, StoneLayer, VinylLayer } from './order.ts'
 import type { OrderProblem } from './problems.ts'
-import type { Catalogue } from './resolve.ts'
 
 type Choice = Result<Vinyl | Stone, OrderProblem>
 

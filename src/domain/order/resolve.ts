@@ -3,23 +3,11 @@ import type { Place } from '../garment/place.ts'
 import type { Colour, Stone, Vinyl } from '../material/material.ts'
 import type { Problem, Result } from '../result/result.ts'
 import { ok, pointer } from '../result/result.ts'
-import type { Stock } from '../stock/stock.ts'
 import { type Micrometres, micrometres } from '../units/units.ts'
+import type { Catalogue } from './catalogue.ts'
 import { chooseMaterial } from './choose-material.ts'
 import type { Decoration, Layer, Order, OrderGarment, Row } from './order.ts'
 import type { OrderProblem } from './problems.ts'
-
-/** What the shop has, as far as an order is resolved against it. */
-export type Catalogue = {
-  readonly garments: readonly Garment[]
-  readonly fabrics: readonly Fabric[]
-  readonly places: readonly Place[]
-  readonly colours: readonly Colour[]
-  readonly vinyls: readonly Vinyl[]
-  readonly stones: readonly Stone[]
-  readonly stock: Stock
-  readonly faces: readonly string[]
-}
 
 export type ResolvedGarment = {
   readonly id: string

@@ -1,4 +1,4 @@
-import type { Catalogue } from '../order/resolve.ts'
+import type { Catalogue } from '../order/catalogue.ts'
 import type { Shop } from './shop.ts'
 
 /** What an order is resolved against, out of the shop's records. */
