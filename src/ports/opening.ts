@@ -17,6 +17,10 @@ export type OpenProblems = {
   'store-unreachable': { readonly at: string; readonly said: string }
   /** The records were written by a newer program. */
   'store-newer': { readonly said: string }
+  /** Records are only put back where there are none. */
+  'store-not-empty': { readonly at: string }
+  /** A backup that is cut short, changed, or no backup at all. */
+  'backup-damaged': { readonly file: string; readonly said: string }
   'queue-unreachable': { readonly at: string; readonly said: string }
   /** Redis without an append-only file loses steps that were promised. */
   'queue-forgets': { readonly at: string; readonly setting: string }

@@ -33,15 +33,18 @@ export type Migrating = {
   readonly role: string | null
   /** The project's folder. */
   readonly root: string
+  /** The last migration to run, for records of an older program; the newest when it is not given. */
+  readonly upTo?: string
 }
 
 const lockNumber = 7_078_105_117
 
-const bring = async (db: Kysely<unknown>, { role, root }: Migrating): Promise<void> => {
+const bring = async (db: Kysely<unknown>, { role, root, upTo }: Migrating): Promise<void> => {
   await sql`create schema if not exists platenpost`.execute(db)
   const folder = join(root, 'src/adapters/store/sql/migrations')
   const provider = { getMigrations: () => readMigrations(folder) }
-  const { error } = await new Migrator({ db, provider, migrationTableSchema: 'platenpost' }).migrateToLatest()
+  const migrator = new Migrator({ db, provider, migrationTableSchema: 'platenpost' })
+  const { error } = await (upTo === undefined ? migrator.migrateToLatest() : migrator.migrateTo(upTo))
   if (error !== undefined) throw error
   if (role !== null) await sql.raw(grants(role)).execute(db)
 }
@@ -63,7 +66,7 @@ export const migrate = async (migrating: Migrating): Opened<void> => {
     const said = saidBy(cause)
     const at = shown(migrating.owner)
     if (isDiskFull(said)) return unopened('store-disk-full', { folder: at })
-    if (said.includes('corrupted migrations')) return unopened('store-newer', { said })
+    if (/corrupted migrations|migration "[^"]*" doesn't exist/.test(said)) return unopened('store-newer', { said })
     return unopened('store-unreachable', { at, said })
   } finally {
     await db.destroy()
