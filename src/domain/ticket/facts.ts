@@ -166,6 +166,8 @@ export type SlotFacts = {
   readonly stations: readonly string[]
   readonly start: LocalMinute
   readonly end: LocalMinute
+  /** Minutes of it that set the station up. */
+  readonly setUpMinutes?: number
 }
 
 export type PlanFacts = {
@@ -173,6 +175,8 @@ export type PlanFacts = {
   readonly slackMinutes: number | null
   readonly hangsOn: readonly string[]
   readonly slots: readonly SlotFacts[]
+  /** Until when the roster may still be changed. */
+  readonly freezesAt?: LocalMinute | null
 }
 
 /** The rulebook the numbers were checked against, as data of its record; `notes` are finished sentences. */

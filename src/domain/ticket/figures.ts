@@ -33,7 +33,8 @@ export const correctionText = (tenths: number, unit: 'F' | 'C'): string => {
 export const lengthText = (lengthMicrometres: number, unit: 'in' | 'cm'): string => {
   const hundredths = (lengthMicrometres / MICROMETRES[unit]) * 100
   const nearest = Math.round(hundredths)
-  const kept = Math.abs(hundredths - nearest) < 0.05 ? nearest : Math.floor(hundredths)
+  const isThere = Math.abs(hundredths - nearest) * (MICROMETRES[unit] / 100) <= 0.5
+  const kept = isThere ? nearest : Math.floor(hundredths)
   return `${plain(kept / 100, 2)} ${unit}`
 }
 

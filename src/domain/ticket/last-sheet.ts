@@ -34,6 +34,7 @@ const planBlocks = (scene: Scene): readonly Block[] => {
   const lines = [
     plan.promised === null ? last.unpromised : last.promised(whenText(scene, plan.promised)),
     ...(plan.slackMinutes === null ? [] : [last.slack(spanText(words, plan.slackMinutes))]),
+    ...(plan.freezesAt === undefined || plan.freezesAt === null ? [] : [last.freezes(whenText(scene, plan.freezesAt))]),
     ...plan.hangsOn.map((text) => `${last.hangsOn}: ${text}`),
   ]
   const heads = last.slotHeads
@@ -42,13 +43,20 @@ const planBlocks = (scene: Scene): readonly Block[] => {
     cell(slot.stations.join(', ')),
     cell(shortWhen(scene, slot.start)),
     cell(shortWhen(scene, slot.end)),
+    cell(slot.setUpMinutes === undefined || slot.setUpMinutes === 0 ? '' : spanText(words, slot.setUpMinutes)),
   ])
   const slots: readonly Block[] =
     rows.length === 0
       ? []
       : [
           table(
-            [column(heads.work, 3), column(heads.stations, 3), column(heads.start, 3), column(heads.end, 3)],
+            [
+              column(heads.work, 3),
+              column(heads.stations, 3),
+              column(heads.start, 3),
+              column(heads.end, 3),
+              column(heads.setUp, 1.6),
+            ],
             [{ heading: null, rows }],
           ),
         ]

@@ -169,8 +169,9 @@ export type LastWords = {
   readonly unpromised: string
   readonly slack: (span: string) => string
   readonly span: (days: number, hours: number, minutes: number) => string
+  readonly freezes: (when: string) => string
   readonly hangsOn: string
-  readonly slotHeads: Of<'work' | 'stations' | 'start' | 'end'>
+  readonly slotHeads: Of<'work' | 'stations' | 'start' | 'end' | 'setUp'>
   readonly problems: string
   readonly severities: Of<'stop' | 'needs-test' | 'caution' | 'note'>
   readonly rulebook: string

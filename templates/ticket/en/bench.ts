@@ -183,8 +183,9 @@ export const last: LastWords = {
     )
     return parts.length > 0 ? parts.join(' ') : '0 min'
   },
+  freezes: (when) => `The roster can be changed until ${when}.`,
   hangsOn: 'Hangs on',
-  slotHeads: { work: 'Work', stations: 'Where, who', start: 'From', end: 'To' },
+  slotHeads: { work: 'Work', stations: 'Where, who', start: 'From', end: 'To', setUp: 'Set-up' },
   problems: 'What was found',
   severities: { stop: 'STOP', 'needs-test': 'Test first', caution: 'Caution', note: 'Note' },
   rulebook: 'Rulebook',

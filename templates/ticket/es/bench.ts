@@ -183,8 +183,9 @@ export const last: LastWords = {
     )
     return parts.length > 0 ? parts.join(' ') : '0 min'
   },
+  freezes: (when) => `La lista se puede cambiar hasta ${when}.`,
   hangsOn: 'Depende de',
-  slotHeads: { work: 'Trabajo', stations: 'Dónde, quién', start: 'Desde', end: 'Hasta' },
+  slotHeads: { work: 'Trabajo', stations: 'Dónde, quién', start: 'Desde', end: 'Hasta', setUp: 'Preparar' },
   problems: 'Lo que se encontró',
   severities: { stop: 'ALTO', 'needs-test': 'Probar antes', caution: 'Cuidado', note: 'Nota' },
   rulebook: 'Reglamento',

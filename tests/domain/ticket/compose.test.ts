@@ -1,0 +1,189 @@
+import { describe, expect, it } from 'vitest'
+import type { PressStep } from '../../../src/domain/press/press-plan.ts'
+import { cautionCodes, lookForCodes, whyCodes } from '../../../src/domain/press/step-codes.ts'
+import { composeTicket } from '../../../src/domain/ticket/compose.ts'
+import { hazardCodes, hazards, signalWords } from '../../../src/domain/ticket/hazards.ts'
+import { tenthsC } from '../../../src/domain/units/units.ts'
+import { ticketWordsEn } from '../../../templates/ticket/en.ts'
+import { ticketWordsEs } from '../../../templates/ticket/es.ts'
+import { everythingFacts } from './everything.builder.ts'
+import { footballFacts, press1, rosterRow, sideSteps } from './facts.builder.ts'
+import { blocksOf, textOf } from './ticket-text.ts'
+
+const football = () => composeTicket(footballFacts(12), ticketWordsEn)
+
+describe.each([
+  ['English', ticketWordsEn],
+  ['Spanish', ticketWordsEs],
+])('the words of the paper in %s', (_language, words) => {
+  it('say every code that a press step can carry', () => {
+    for (const code of lookForCodes) expect(words.steps.lookFor[code]).not.toBe('')
+    for (const code of whyCodes) expect(words.steps.why[code]).not.toBe('')
+    for (const code of cautionCodes) expect(words.steps.cautions[code]).not.toBe('')
+    for (const code of hazardCodes) expect(words.signs.hazards[code]).not.toBe('')
+  })
+
+  it('say no two codes alike', () => {
+    for (const said of [words.steps.lookFor, words.steps.why, words.steps.cautions, words.signs.hazards]) {
+      const all = Object.values(said)
+      expect(new Set(all).size).toBe(all.length)
+    }
+  })
+})
+
+/** What a step must say, by the plain words of each of its facts. */
+const mustSay = (step: PressStep): readonly string[] => {
+  const { press, steps } = ticketWordsEn
+  return [
+    press.actions[step.action],
+    ...(step.seconds === null ? [] : [`${step.seconds} s`]),
+    ...(step.pressure === null ? [] : [press.pressures[step.pressure.word], step.pressure.gauge ?? '']),
+    ...(step.peel === null ? [] : [press.peels[step.peel]]),
+    ...(step.inside === 'none' ? [] : [press.insides[step.inside]]),
+    ...(step.cover === 'none' ? [] : [press.overs[step.cover]]),
+    step.machine ?? '',
+    ...step.lookFor.map((code) => steps.lookFor[code]),
+    ...step.cautions.map((code) => steps.cautions[code]),
+  ]
+}
+
+describe('the press sequence on paper', () => {
+  it('is the checked one, step for step', () => {
+    const facts = everythingFacts()
+    const paper = blocksOf(composeTicket(facts, ticketWordsEn), 'steps').flatMap((block) => block.steps)
+    expect(paper.map((step) => step.no)).toEqual(facts.press.map((step) => String(step.no)))
+    facts.press.forEach((step, at) => {
+      const said = JSON.stringify(paper[at])
+      for (const words of mustSay(step)) expect(said).toContain(words)
+    })
+  })
+
+  it('shows a figure of heat only where the checked step has one', () => {
+    const facts = footballFacts(12)
+    const steps = blocksOf(composeTicket(facts, ticketWordsEn), 'steps').flatMap((block) => block.steps)
+    const hot = steps.filter((step) => step.figures.some((figure) => figure.includes('°')))
+    expect(hot.map((step) => step.no)).toEqual(facts.press.filter((step) => step.tenthsC !== null).map((step) => String(step.no)))
+  })
+
+  it('says what is joined and pressed together by the words of both places', () => {
+    expect(textOf(football())).toContain('name + back number')
+  })
+
+  it('is a bug when a step names a layer that the ticket does not list', () => {
+    expect(() => composeTicket({ ...footballFacts(3), layers: [] }, ticketWordsEn)).toThrow(RangeError)
+  })
+})
+
+describe('the press box', () => {
+  it('stands on the first page and again at every side that is pressed', () => {
+    const boxes = blocksOf(football(), 'press-box')
+    expect(boxes).toHaveLength(3)
+    const figures = boxes.flatMap((box) => box.rows.map((row) => row.figures.map((figure) => figure.value).join(' ')))
+    expect(new Set(figures)).toEqual(new Set(['325 °F 15 s medium (5) COLD pillow cover sheet press-1']))
+  })
+
+  it('puts the temperature first', () => {
+    for (const box of blocksOf(football(), 'press-box')) for (const row of box.rows) expect(row.figures[0]?.value).toBe('325 °F')
+  })
+
+  it('shows the figure to set with the correction in it, and says so', () => {
+    const facts = { ...footballFacts(3), machines: [{ ...press1, correctionTenthsC: 28 }] }
+    const [box] = blocksOf(composeTicket(facts, ticketWordsEn), 'press-box')
+    expect(box?.rows[0]?.figures[0]?.value).toBe('330 °F')
+    expect(box?.rows[0]?.notes.join(' ')).toContain('+5 °F')
+    expect(box?.rows[0]?.notes.join(' ')).toContain('platen 325 °F')
+  })
+
+  it('shows the unit of the dial first and the unit of the shop beside it', () => {
+    const facts = { ...footballFacts(3), show: { ...footballFacts(3).show, temperature: 'C' as const } }
+    const [box] = blocksOf(composeTicket(facts, ticketWordsEn), 'press-box')
+    expect(box?.rows[0]?.figures.slice(0, 3).map((figure) => figure.value)).toEqual(['325 °F', '15 s', '162.8 °C'])
+  })
+
+  it('has a row of its own for every setting of a garment', () => {
+    const facts = footballFacts(3)
+    const hotter = sideSteps('front', [1, 2, 3], 12).map((step) =>
+      step.tenthsC === null ? step : { ...step, tenthsC: tenthsC(1600) },
+    )
+    const [box] = blocksOf(
+      composeTicket({ ...facts, press: [...sideSteps('back', [1, 2, 3], 1), ...hotter] }, ticketWordsEn),
+      'press-box',
+    )
+    expect(box?.rows.map((row) => [row.covers, row.figures[0]?.value])).toEqual([
+      ['name + back number', '325 °F'],
+      ['front number', '320 °F'],
+    ])
+  })
+})
+
+describe('cautions', () => {
+  it('stand on the first page, the greatest word first, each hazard once', () => {
+    const [first] = composeTicket(everythingFacts(), ticketWordsEn).sheets
+    const panels = first?.blocks.filter((block) => block.kind === 'signal') ?? []
+    const words = panels.map((panel) => signalWords.indexOf(panel.word))
+    expect(words).toEqual([...words].sort((a, b) => a - b))
+    const texts = panels.flatMap((panel) => panel.items.map((item) => item.text))
+    expect(new Set(texts).size).toBe(texts.length)
+  })
+
+  it('call what harms only the garment a NOTICE and what burns or crushes a WARNING', () => {
+    expect(hazards['hot-platen'].word).toBe('warning')
+    expect(hazards['hands-out-before-closing'].word).toBe('warning')
+    expect(hazards['do-not-move-tape'].word).toBe('notice')
+  })
+
+  it('speak of children only when there are some', () => {
+    const said = ticketWordsEn.signs.hazards['small-parts']
+    expect(textOf(football())).not.toContain(said)
+    expect(textOf(composeTicket(everythingFacts(), ticketWordsEn))).toContain(said)
+  })
+})
+
+describe('a new revision', () => {
+  it('says what it replaces, what changed and what is thrown away', () => {
+    const text = textOf(composeTicket(everythingFacts(), ticketWordsEn))
+    expect(text).toContain('REPLACES revision 2')
+    expect(text).toContain('Line 7, name: was KOVACS, is now KOVÁCS')
+    expect(text).toContain('Line 29 is dropped')
+    expect(text).toContain('Throw away')
+  })
+
+  it('says none of it on a first ticket', () => {
+    const text = textOf(football())
+    expect(text).not.toMatch(/REPLACES|CHANGED|Throw away/)
+  })
+})
+
+describe('the roster on paper', () => {
+  it('lists every piece by garment and size and every line by name without regard to accents', () => {
+    const tables = blocksOf(football(), 'table').filter((table) => table.style === 'strong')
+    const [bySize, byName] = tables
+    expect(bySize?.groups.flatMap((group) => group.rows)).toHaveLength(12)
+    const names = byName?.groups.flatMap((group) => group.rows.map((row) => row[0]?.text)) ?? []
+    expect(names.indexOf('ĐORĐEVIĆ')).toBe(names.indexOf('DE LA CRUZ') + 1)
+    expect(names.indexOf('ŁUKASIK')).toBeLessThan(names.indexOf('McKAY'))
+  })
+
+  it('gives a row of twelve pieces twelve rows to tick, and a strip to every piece', () => {
+    const facts = footballFacts(1, { roster: [rosterRow(1, { quantity: 12 })] })
+    const ticket = composeTicket(facts, ticketWordsEn)
+    const [bySize] = blocksOf(ticket, 'table').filter((table) => table.style === 'strong')
+    expect(bySize?.groups.flatMap((group) => group.rows)).toHaveLength(12)
+    expect(blocksOf(ticket, 'strips').flatMap((block) => block.strips)).toHaveLength(12)
+  })
+
+  it('says special rows in words', () => {
+    const text = textOf(composeTicket(everythingFacts(), ticketWordsEn))
+    expect(text).toContain('line 3 #3 NUÑEZ adult XL: plus left chest C')
+    expect(text).toContain('line 4 #4 adult S: WITHOUT name')
+  })
+})
+
+describe('what is left out', () => {
+  it('is every part that an order does not need', () => {
+    const facts = footballFacts(1, { vinyl: [], tally: [], templates: [], stones: [], placements: [], gates: [], rulebook: null })
+    const titles = composeTicket(facts, ticketWordsEn).sheets.map((sheet) => sheet.title)
+    expect(titles).not.toContain(ticketWordsEn.pick.title)
+    expect(titles).not.toContain(ticketWordsEn.place.title)
+  })
+})

@@ -1,0 +1,113 @@
+import fc from 'fast-check'
+import { describe, expect, it } from 'vitest'
+import {
+  type CareCardFacts,
+  composeCareCard,
+  composePriceSlip,
+  moneyText,
+  type PriceSlipFacts,
+} from '../../../src/domain/ticket/slips.ts'
+import { composeTemplatePrint, type TemplatePrintFacts, windowsOf } from '../../../src/domain/ticket/template-print.ts'
+import { ticketWordsEn } from '../../../templates/ticket/en.ts'
+import { footballFacts, white } from './facts.builder.ts'
+import { blocksOf, textOf } from './ticket-text.ts'
+
+const base = footballFacts(1)
+const about = {
+  now: base.now,
+  language: base.language,
+  show: base.show,
+  shop: base.shop,
+  order: base.order,
+  revision: 1,
+  team: base.team,
+}
+
+const price: PriceSlipFacts = {
+  ...about,
+  currency: 'USD',
+  minorDigits: 2,
+  lines: [
+    { text: 'number', quantity: 24, unit: 650, amount: 15_600 },
+    { text: 'quantity break', quantity: 1, unit: -780, amount: -780 },
+  ],
+  total: 14_820,
+  money: 'deposit',
+  paid: 5_000,
+  reference: null,
+}
+
+const care: CareCardFacts = {
+  ...about,
+  colours: [white],
+  stones: true,
+  restBeforeWashHours: 24,
+  firstWashNotBefore: '2026-11-13T16:00',
+}
+
+describe('the price slip', () => {
+  it('says every line, the total and what is still open', () => {
+    const text = textOf(composePriceSlip(price, ticketWordsEn))
+    for (const said of ['156.00 USD', '−7.80 USD', '148.20 USD', 'Paid: 50.00 USD. Still open: 98.20 USD.'])
+      expect(text).toContain(said)
+  })
+
+  it('writes minor units with the digits of the currency (ISO 4217)', () => {
+    expect(moneyText(5, { currency: 'USD', minorDigits: 2 })).toBe('0.05 USD')
+    expect(moneyText(1500, { currency: 'JPY', minorDigits: 0 })).toBe('1500 JPY')
+    expect(moneyText(-1234, { currency: 'KWD', minorDigits: 3 })).toBe('−1.234 KWD')
+  })
+})
+
+describe('the care card', () => {
+  it('says when to wash first and how, and speaks of stones only where there are some', () => {
+    const text = textOf(composeCareCard(care, ticketWordsEn))
+    expect(text).toContain('First wash not before Friday, November 13, 2026, 4:00 pm.')
+    expect(text).toContain('No softener')
+    expect(text).toContain('small parts')
+    expect(textOf(composeCareCard({ ...care, stones: false }, ticketWordsEn))).not.toContain('small parts')
+  })
+})
+
+const template = (holes: TemplatePrintFacts['holes'], more: Partial<TemplatePrintFacts> = {}): TemplatePrintFacts => ({
+  now: base.now,
+  language: 'en',
+  show: base.show,
+  ticket: base.ticket,
+  revision: 1,
+  text: '8',
+  stone: 'SS10 crystal',
+  heightMicrometres: 254_000,
+  holeMicrometres: 3_300,
+  holes,
+  paths: [],
+  ...more,
+})
+
+const hole = fc.tuple(fc.integer({ min: -200_000, max: 200_000 }), fc.integer({ min: -400_000, max: 100_000 }))
+
+describe('a template printed one to one', () => {
+  it('shows every hole whole on at least one sheet, and none that is not there', () => {
+    fc.assert(
+      fc.property(fc.array(hole, { minLength: 1, maxLength: 200 }), fc.constantFrom('letter', 'a4'), (holes, paper) => {
+        const facts = template(holes, { show: { ...base.show, paper } })
+        const windows = windowsOf(facts)
+        const shown = new Set<string>()
+        blocksOf(composeTemplatePrint(facts, ticketWordsEn), 'plate').forEach((plate, sheet) => {
+          const window = windows[sheet]
+          if (window === undefined) throw new Error('a sheet without a window')
+          for (const [x, y] of plate.circles.flatMap((circles) => circles.at)) shown.add(`${x + window.left} ${y + window.top}`)
+        })
+        expect(shown).toEqual(new Set(holes.map(([x, y]) => `${x} ${y}`)))
+      }),
+    )
+  })
+
+  it('carries a ruler, says to print at 100 % and that it reads right', () => {
+    const ticket = composeTemplatePrint(template([[0, 0]]), ticketWordsEn)
+    const [ruler] = blocksOf(ticket, 'ruler')
+    expect(ruler?.lengthMicrometres).toBe(6 * 25_400)
+    expect(textOf(ticket)).toContain('Print at 100 %')
+    expect(textOf(ticket)).toContain('READS RIGHT')
+  })
+})
