@@ -23,6 +23,14 @@ const configSchema = z.object({
   PLATFORM_API: z.url().optional(),
   /** `on` when the platform lets the bot read plain messages of a server. */
   PLATFORM_CONTENT: z.enum(['on', 'off']).optional(),
+  /** `none` when workers are started apart from the service, on this machine or others. */
+  WORKERS: z.enum(['own', 'none']).optional(),
+  /** A file that a worker touches while it lives, for who watches over it. */
+  WORKER_PULSE: z.string().min(1).optional(),
+  /** A step that its worker has not confirmed for so many seconds is taken for lost and run again. */
+  STEP_LOCK_SECONDS: z.coerce.number().int().min(1).max(3_600).optional(),
+  /** A step that is due for so many seconds and that the queue does not hold is sent again. */
+  STEP_OVERDUE_SECONDS: z.coerce.number().int().min(1).max(86_400).optional(),
 })
 export type Config = {
   readonly data: string
@@ -35,6 +43,12 @@ export type Config = {
     readonly guild: string | null
     readonly api: string | null
     readonly readsContent: boolean
+  }
+  readonly workers: {
+    readonly own: boolean
+    readonly pulse: string | null
+    readonly lockSeconds: number
+    readonly overdueSeconds: number
   }
 }
 
@@ -56,6 +70,12 @@ export const readConfig = (root: string): Result<Config> => {
         guild: env.PLATFORM_GUILD ?? null,
         api: env.PLATFORM_API ?? null,
         readsContent: env.PLATFORM_CONTENT === 'on',
+      },
+      workers: {
+        own: env.WORKERS !== 'none',
+        pulse: env.WORKER_PULSE ?? null,
+        lockSeconds: env.STEP_LOCK_SECONDS ?? 30,
+        overdueSeconds: env.STEP_OVERDUE_SECONDS ?? 60,
       },
     },
   }

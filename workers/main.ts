@@ -1,4 +1,5 @@
 import { projectRoot } from '../src/adapters/folder/root.ts'
+import { startPulse } from '../src/adapters/machine/pulse.ts'
 import { openBench } from '../src/adapters/queue/bullmq/bull-bench.ts'
 import { openQueue } from '../src/adapters/queue/bullmq/bull-queue.ts'
 import { startReconciler } from '../src/adapters/queue/reconcile.ts'
@@ -9,7 +10,7 @@ import { tellGivenUp } from '../src/desk/service/give-up.ts'
 import type { Handlers } from '../src/ports/queue.ts'
 import { addressFor, openDesk, queuePlace } from '../src/wiring/open-place.ts'
 import { openPress } from '../src/wiring/open-workshop.ts'
-import { orStop } from '../src/wiring/or-stop.ts'
+import { type Opened, orStop, runProgram } from '../src/wiring/run-program.ts'
 import { whenStopped } from '../src/wiring/stop.ts'
 import { reporter } from '../src/wiring/trouble.ts'
 import { plan } from './plan.ts'
@@ -19,6 +20,7 @@ import { remind } from './remind.ts'
 import { ticket } from './ticket.ts'
 
 const report = reporter('worker')
+const longestMilliseconds = 60_000
 
 const handlersOf = (desk: WorkerDesk): Handlers => ({
   quote: quote(desk),
@@ -28,24 +30,31 @@ const handlersOf = (desk: WorkerDesk): Handlers => ({
   remind: remind(desk),
 })
 
-const root = projectRoot()
-const config = orStop(readConfig(root))
-const address = orStop(await addressFor(config))
-const desk: WorkerDesk = { ...orStop(await openDesk(root, config, address)), press: await openPress(root) }
-const place = queuePlace(config, address)
-const queue = await openQueue(place, { onTrouble: report })
-const bench = await openBench(place, {
-  handlers: handlersOf(desk),
-  onGivenUp: (givenUp) => tellGivenUp(desk, givenUp),
-  onTrouble: report,
-})
-const relay = await startRelay({ store: desk.store, queue, onTrouble: report })
-const reconciler = startReconciler({ store: desk.store, queue, onTrouble: report, minute: desk.clock.now })
-process.stdout.write('worker ready\n')
+/** The queue's side: steps in hand, the outbox, what is overdue. Closed in the opposite order. */
+const work = async ({ toClose }: Opened): Promise<void> => {
+  const root = projectRoot()
+  const stopped = whenStopped()
+  const config = orStop(readConfig(root))
+  const { lockSeconds, overdueSeconds, pulse } = config.workers
+  const address = orStop(await addressFor(config))
+  const desk: WorkerDesk = { ...orStop(await openDesk(root, config, address)), press: await openPress(root) }
+  const { store } = desk
+  toClose(store.close)
+  const place = queuePlace(config, address)
+  const queue = await openQueue(place, { onTrouble: report })
+  toClose(queue.close)
+  const relay = await startRelay({ store, queue, onTrouble: report })
+  toClose(relay.close)
+  const onGivenUp = (givenUp: Parameters<typeof tellGivenUp>[1]) => tellGivenUp(desk, givenUp)
+  const lockMilliseconds = lockSeconds * 1_000
+  const bench = await openBench(place, { handlers: handlersOf(desk), onGivenUp, onTrouble: report, lockMilliseconds })
+  toClose(bench.close)
+  const everyMilliseconds = Math.min(longestMilliseconds, overdueSeconds * 1_000)
+  const minute = desk.clock.now
+  toClose(startReconciler({ store, queue, onTrouble: report, minute, everyMilliseconds, overdueSeconds }).close)
+  if (pulse !== null) toClose(startPulse({ file: pulse, lives: queue.counts, report }).close)
+  process.stdout.write('worker ready\n')
+  await stopped
+}
 
-await whenStopped()
-await reconciler.close()
-await bench.close()
-await relay.close()
-await queue.close()
-await desk.store.close()
+await runProgram(report, work)

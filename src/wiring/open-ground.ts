@@ -1,7 +1,7 @@
 import { checkRedis } from '../adapters/queue/bullmq/check-redis.ts'
 import type { Address } from '../adapters/store/address.ts'
 import { startEmbedded } from '../adapters/store/embedded/start-embedded.ts'
-import { holdService } from '../adapters/store/hold.ts'
+import { type Held, holdService } from '../adapters/store/hold.ts'
 import { migrate } from '../adapters/store/sql/migrate.ts'
 import type { Config } from '../config.ts'
 import { ok, type Result } from '../domain/result/result.ts'
@@ -9,22 +9,47 @@ import { ok, type Result } from '../domain/result/result.ts'
 /** The store under the service: its address, a word when it is lost, and how to let go of it. */
 export type Ground = { readonly service: Address; readonly lost: Promise<void>; readonly close: () => Promise<void> }
 
-type Base = {
+/** A server at hand, by the two addresses it is used by; `adopted` when it was running already. */
+export type Base = {
   readonly service: Address
   readonly owner: Address
   readonly role: string | null
+  readonly adopted: boolean
   readonly stop: () => Promise<void>
 }
 
-const baseOf = async (config: Config): Promise<Result<Base>> => {
+/** The PostgreSQL that is set, or the embedded one on the data folder: started, or found running. */
+export const openBase = async (config: Config): Promise<Result<Base>> => {
   if (config.databaseUrl !== null) {
     const address = { connectionString: config.databaseUrl }
-    return ok({ service: address, owner: address, role: null, stop: async () => undefined })
+    return ok({ service: address, owner: address, role: null, adopted: true, stop: async () => undefined })
   }
   const embedded = await startEmbedded(config.data)
-  if (!embedded.ok) return embedded
-  const { service, owner, stop } = embedded.value
-  return ok({ service, owner, role: 'service', stop })
+  return embedded.ok ? ok({ ...embedded.value, role: 'service' }) : embedded
+}
+
+const unheld: Held = { release: async () => undefined, lost: new Promise<void>(() => undefined) }
+
+/** Takes embedded data for this process alone; many services may share a server that is set by its address. */
+const hold = async (config: Config, base: Base): Promise<Result<Held>> => {
+  if (config.databaseUrl !== null) return ok(unheld)
+  const held = await holdService(base.service)
+  if (held.ok) return held
+  const problems = held.problems.map((problem) =>
+    problem.code === 'store-in-use' ? { ...problem, facts: { at: config.data } } : problem,
+  )
+  return { ok: false, problems }
+}
+
+/** Stops the server in order, unless somebody else took the data meanwhile. */
+const letGo = async (base: Base, held: Held, isLost: () => boolean): Promise<void> => {
+  await held.release()
+  if (!isLost()) return base.stop()
+  const again = await holdService(base.service)
+  if (again.ok) {
+    await again.value.release()
+    await base.stop()
+  }
 }
 
 /** Starts or finds PostgreSQL, takes it for this service alone when it is embedded, and brings the records to the newest shape. */
@@ -33,22 +58,21 @@ export const openGround = async (root: string, config: Config): Promise<Result<G
     const redis = await checkRedis(config.redisUrl)
     if (!redis.ok) return redis
   }
-  const base = await baseOf(config)
+  const base = await openBase(config)
   if (!base.ok) return base
-  const { service, owner, role, stop } = base.value
-  const embedded = config.databaseUrl === null
-  const held = embedded
-    ? await holdService(service)
-    : ok({ release: async () => undefined, lost: new Promise<void>(() => undefined) })
+  const held = await hold(config, base.value)
   if (!held.ok) return held
-  const migrated = await migrate({ owner, role, root })
-  if (!migrated.ok) {
-    await held.value.release()
-    return migrated
-  }
+  const state = { lost: false, closing: false }
+  const lost = held.value.lost.then(() => {
+    state.lost = !state.closing
+  })
   const close = async (): Promise<void> => {
-    await held.value.release()
-    await stop()
+    state.closing = true
+    await letGo(base.value, held.value, () => state.lost)
   }
-  return ok({ service, lost: held.value.lost, close })
+  const { service, owner, role } = base.value
+  const migrated = await migrate({ owner, role, root })
+  if (migrated.ok) return ok({ service, lost, close })
+  await close()
+  return migrated
 }

@@ -1,12 +1,19 @@
+import { startingWords } from '../../templates/desk/starting.ts'
 import { sayProblem } from '../../templates/replies/say.ts'
 import type { Problem } from '../domain/result/result.ts'
 import { plainShow } from '../domain/shop/plain-show.ts'
 
 type SaidProblem = { readonly at: string; readonly severity: string; readonly text: string }
+type Sayer = (facts: unknown) => string
+
+/** Maker: by its type each code has the sentence that fits its facts. */
+const sayerOf = (code: string): Sayer | undefined => Reflect.get(startingWords, code) as Sayer | undefined
+
+const textOf = (problem: Problem): string => sayerOf(problem.code)?.(problem.facts) ?? sayProblem(problem, 'en', plainShow)
 
 /** Problems in words when there is no shop yet whose way of writing could be taken. */
 export const plainProblems = (problems: readonly Problem[]): readonly SaidProblem[] =>
-  problems.map((problem) => ({ at: problem.at, severity: problem.severity, text: sayProblem(problem, 'en', plainShow) }))
+  problems.map((problem) => ({ at: problem.at, severity: problem.severity, text: textOf(problem) }))
 
 /** Problems for a person at a terminal, one a line: how bad, where, what happened and what to do. */
 export const problemLines = (problems: readonly SaidProblem[]): string =>

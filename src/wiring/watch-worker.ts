@@ -9,10 +9,17 @@ const patience = 40_000
 
 export type Watched = { readonly stop: () => Promise<void> }
 
-const ended = (child: ChildProcess): Promise<void> =>
+const ended = (child: ChildProcess): Promise<string> =>
   new Promise((resolve) => {
-    if (child.exitCode !== null || child.signalCode !== null) resolve()
-    child.once('exit', () => resolve())
+    child.once('exit', (code, signal) => resolve(String(code ?? signal)))
+    child.once('error', (cause) => resolve(cause.message))
+  })
+
+/** In a session of its own, so that Ctrl-C reaches the service alone and the service stops it in order. */
+const startWorker = (): ChildProcess =>
+  fork(join(projectRoot(), '.build', 'workers', 'main.js'), {
+    stdio: ['ignore', 'ignore', 'inherit', 'ipc'],
+    detached: process.platform !== 'win32',
   })
 
 /** Runs workers/main as a child and starts it again with growing pauses when it dies; stopping waits for the step in hand. */
@@ -22,13 +29,13 @@ export const watchWorker = (report: (cause: unknown) => void): Watched => {
   const run = async (): Promise<void> => {
     let wait = firstPause
     while (!state.stopping) {
-      const began = Date.now()
-      const child = fork(join(projectRoot(), '.build', 'workers', 'main.js'), { stdio: ['ignore', 'ignore', 'inherit', 'ipc'] })
+      const began = performance.now()
+      const child = startWorker()
       state.child = child
-      await ended(child)
+      const why = await ended(child)
       if (state.stopping) return
-      if (Date.now() - began > longestPause) wait = firstPause
-      report(new Error(`the worker ended (${child.exitCode ?? child.signalCode}); it starts again in ${wait} ms`))
+      if (performance.now() - began > longestPause) wait = firstPause
+      report(new Error(`the worker ended (${why}); it starts again in ${wait} ms`))
       await pause(wait, undefined, { signal: wake.signal }).catch(() => undefined)
       wait = Math.min(longestPause, wait * 2)
     }

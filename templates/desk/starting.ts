@@ -1,0 +1,34 @@
+import type { OpenProblems } from '../../src/ports/opening.ts'
+
+/** The counter's door could not be opened: its port, its host or its address. */
+type DoorProblems = { 'counter-closed': { readonly host: string; readonly said: string } }
+type Problems = OpenProblems & DoorProblems
+type StartingWords = { readonly [Code in keyof Problems]: (facts: Problems[Code]) => string }
+
+/** What the person at the terminal is told when the service, a backup or a restore cannot go on: what happened, what to do. */
+export const startingWords: StartingWords = {
+  'store-program-missing': ({ machine }) =>
+    `npm brings no PostgreSQL for this kind of machine (${machine}). Set DATABASE_URL to a PostgreSQL server.`,
+  'store-links-missing': ({ command }) =>
+    `PostgreSQL’s libraries are not linked, because install scripts were off. Run: ${command}`,
+  'store-user-missing': ({ user, said }) =>
+    `PostgreSQL does not run as root, and the user “${user}” could not be made (${said}). Make it, or start as another user.`,
+  'store-folder-closed': ({ folder, user }) =>
+    `The user “${user}”, as whom PostgreSQL runs, may not pass the folder ${folder}. Allow it (chmod o+x ${folder}), or set DATA to a folder elsewhere.`,
+  'store-folder-refused': ({ folder, said }) =>
+    `The data folder ${folder} cannot be used: ${said}. Set DATA to a folder that may be written.`,
+  'store-disk-full': ({ folder }) => `The disk is full (${folder}). Make room and start again; nothing is lost.`,
+  'store-keys-missing': ({ file, folder }) =>
+    `The data in ${folder} are there, but their passwords (${file}) are not. Bring that file back, or restore a backup into an empty data folder.`,
+  'store-not-started': ({ log, said }) => `PostgreSQL did not start; its log is ${log}. It said: ${said}`,
+  'store-in-use': ({ at }) => `Another service runs on these data (${at}). Stop it first, or set DATA to another folder.`,
+  'store-unreachable': ({ at, said }) =>
+    `The store at ${at} cannot be reached: ${said}. Look at DATABASE_URL, and whether the server runs.`,
+  'store-newer': ({ said }) => `The records were written by a newer version of this program; use that version. (${said})`,
+  'queue-unreachable': ({ at, said }) =>
+    `Redis at ${at} cannot be reached: ${said}. Look at REDIS_URL, and whether the server runs.`,
+  'queue-forgets': ({ at, setting }) => `Redis at ${at} would forget steps when it stops. Set “${setting}” in its configuration.`,
+  'queue-evicts': ({ at, policy }) =>
+    `Redis at ${at} throws steps away when memory is short (maxmemory-policy is ${policy}). Set “maxmemory-policy noeviction”.`,
+  'counter-closed': ({ host, said }) => `The counter could not be opened at ${host}: ${said}`,
+}
