@@ -1,6 +1,8 @@
 import type { Gate } from '../../src/domain/press/press-plan.ts'
 import type { OrderState } from '../../src/ports/work-records.ts'
 
+type Act = 'take' | 'hand-on' | 'start' | 'checked' | 'bagged' | 'collected'
+
 /** What the desk itself says: progress, states, tickets in the bench channel, and the owner's sheet. */
 export type DeskWords = {
   readonly progress: { readonly drawing: string; readonly done: string; readonly planning: string; readonly printing: string }
@@ -14,10 +16,11 @@ export type DeskWords = {
   readonly pieces: (count: number) => string
   readonly gates: string
   readonly gateNames: { readonly [Code in Gate['code']]: string }
-  readonly take: string
+  readonly acts: { readonly [act in Act]: string }
+  readonly done: { readonly [act in Act]: (name: string, hour: string) => string }
+  readonly ready: string
   readonly noTicket: string
   readonly notOpen: string
-  readonly takenBy: (name: string, hour: string) => string
   readonly sheet: string
   readonly send: string
   readonly again: string
@@ -73,10 +76,18 @@ export const deskWords = {
       coupon: 'coupon for the stone lot',
       'first-piece': 'first piece signed',
     },
-    take: 'Take',
+    acts: { take: 'Take', 'hand-on': 'Hand on', start: 'Started', checked: 'Checked', bagged: 'Bagged', collected: 'Collected' },
+    done: {
+      take: (name, hour) => `Taken by ${name}, ${hour}`,
+      'hand-on': (name, hour) => `Handed on by ${name}, ${hour}`,
+      start: (name, hour) => `Started by ${name}, ${hour}`,
+      checked: (name, hour) => `Checked by ${name}, ${hour}`,
+      bagged: (name, hour) => `Bagged by ${name}, ${hour}`,
+      collected: (name, hour) => `Handed over by ${name}, ${hour}`,
+    },
+    ready: 'Your order is bagged and ready to be collected.',
     noTicket: 'There is no such ticket in this shop.',
     notOpen: 'This ticket is no longer open; look for its newest revision.',
-    takenBy: (name, hour) => `Taken by ${name}, ${hour}`,
     sheet: 'Job ticket (PDF)',
     send: 'Send',
     again: 'Try again',
@@ -131,10 +142,25 @@ export const deskWords = {
       coupon: 'cupón del lote de piedras',
       'first-piece': 'primera pieza firmada',
     },
-    take: 'Tomar',
+    acts: {
+      take: 'Tomar',
+      'hand-on': 'Pasar',
+      start: 'Empezada',
+      checked: 'Revisada',
+      bagged: 'Embolsada',
+      collected: 'Entregada',
+    },
+    done: {
+      take: (name, hour) => `Tomada por ${name}, ${hour}`,
+      'hand-on': (name, hour) => `La pasó ${name}, ${hour}`,
+      start: (name, hour) => `La empezó ${name}, ${hour}`,
+      checked: (name, hour) => `Revisada por ${name}, ${hour}`,
+      bagged: (name, hour) => `Embolsada por ${name}, ${hour}`,
+      collected: (name, hour) => `Entregada por ${name}, ${hour}`,
+    },
+    ready: 'Su pedido está embolsado y listo para recoger.',
     noTicket: 'No hay tal orden en este taller.',
     notOpen: 'Esta orden ya no está abierta; busque su revisión más nueva.',
-    takenBy: (name, hour) => `Tomada por ${name}, ${hour}`,
     sheet: 'Orden de trabajo (PDF)',
     send: 'Enviar',
     again: 'Intentar otra vez',

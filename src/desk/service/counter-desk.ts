@@ -4,12 +4,14 @@ import type { Attachment, Channel, Incoming } from '../../ports/chat.ts'
 import type { CounterDesk, Line, Member, StoredFile } from '../../ports/counter-desk.ts'
 import type { ShopStore } from '../../ports/store.ts'
 import type { StoredMember, StoredMessage } from '../../ports/talk-records.ts'
+import { actOnTicket } from './act-on-ticket.ts'
 import { conversationChannel, type Desk, shopChannel } from './desk.ts'
 import { hearCustomer } from './hear-customer.ts'
 import { morningSheet } from './morning-sheet.ts'
 import { conversationFrom, messageFrom } from './records.ts'
-import { replyMessage } from './say-message.ts'
-import { takeTicket } from './take-ticket.ts'
+import { retryStep } from './retry-step.ts'
+import { replyMessage, textMessage } from './say-message.ts'
+import { isTicketAct } from './ticket-life.ts'
 
 const ownerLinkMinutes = 7 * 1_440
 const pairingMinutes = 1_440
@@ -127,14 +129,34 @@ const files = (shop: ShopStore): Pick<CounterDesk, 'file'> => ({
   file: async (channel, id): Promise<StoredFile | null> => shop.files.read(channelName(channel), id),
 })
 
-/** What staff and owner do on tickets; the id of the action carries no authority, the member does. */
-const benchSide = (desk: Desk): Pick<CounterDesk, 'act'> => ({
+/** Tried again when somebody else changed the same record meanwhile. */
+const mostTries = 5
+
+const press = async (desk: Desk, member: Member, action: string): Promise<string | null> => {
+  const [kind, id = '', name = '', revision = ''] = action.split(':')
+  if (kind === 'o' && name.startsWith('again-'))
+    return retryStep(desk, { orderId: id, step: name.slice('again-'.length), revision })
+  if (kind !== 't' || !isTicketAct(name)) return null
+  for (let tries = 1; ; tries += 1) {
+    const done = await desk.store.together(desk.shopId, (shop) =>
+      actOnTicket(desk, shop, { ticketId: id, act: name, by: member }),
+    )
+    if (done.ok) return done.value
+    if (tries >= mostTries)
+      throw new Error(`the ticket ${id} could not be changed: ${done.problems.map((one) => one.code).join(', ')}`)
+  }
+}
+
+/** What staff and owner do in the shop's channels; the id of an action carries no authority, the member does. */
+const benchSide = (desk: Desk, shop: ShopStore): Pick<CounterDesk, 'act'> => ({
   act: async (member, incoming) => {
-    if (incoming.kind !== 'pressed') return { said: null }
-    const [kind, ticketId = '', name] = incoming.action.split(':')
-    if (kind !== 't' || name !== 'take') return { said: null }
-    const taken = await desk.store.together(desk.shopId, (shop) => takeTicket(desk, shop, { ticketId, by: member }))
-    return { said: taken.ok ? taken.value : null }
+    if (incoming.kind === 'pressed') return { said: await press(desk, member, incoming.action) }
+    if (incoming.kind !== 'said' || incoming.text.trim() === '') return { said: null }
+    const channel = shopChannel('bench')
+    const body = textMessage(incoming.text.trim(), desk.workshop.shop.profile.languages[0] ?? 'en')
+    await shop.messages.put({ channel, nonce: `note-${incoming.id}`, by: member.name, body })
+    await shop.tell('channel', channel)
+    return { said: null }
   },
 })
 
@@ -167,7 +189,7 @@ export const counterDesk = (desk: Desk, news: News): CounterDesk => {
     ...customerSide(desk, shop),
     ...doors(desk, shop),
     ...files(shop),
-    ...benchSide(desk),
+    ...benchSide(desk, shop),
     lines: async (channel, after) => {
       const stored = await shop.messages.after(channelName(channel), after)
       const shown = after === 0 ? stored.slice(-newestShown) : stored

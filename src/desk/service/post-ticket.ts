@@ -3,10 +3,11 @@ import { ok, type Problem, type Result } from '../../domain/result/result.ts'
 import type { OrderStep } from '../../ports/queue.ts'
 import type { ShopStore } from '../../ports/store.ts'
 import type { StoredTicket } from '../../ports/work-records.ts'
+import { lifeOf } from './act-on-ticket.ts'
 import { conversationChannel, type Desk, shopChannel } from './desk.ts'
-import { conversationFrom, ticketFrom } from './records.ts'
+import { conversationFrom } from './records.ts'
 import { textMessage } from './say-message.ts'
-import { ticketMessage } from './ticket-message.ts'
+import { putTicketMessage } from './ticket-message.ts'
 import { ticketIdOf, ticketName } from './ticket-names.ts'
 
 /** A replaced ticket's message says so and loses its actions. */
@@ -41,16 +42,13 @@ const post = async (desk: Desk, shop: ShopStore, step: OrderStep<'post'>): Promi
   if (ticket === null) throw new Error(`there is no ticket of ${orderId}, revision ${revision} to post`)
   const replaced = await replaceEarlier(desk, shop, ticket)
   if (!replaced.ok) return replaced
-  const file = await shop.files.read(shopChannel('bench'), ticketFrom(ticket.body).pdf)
-  const body = ticketMessage(desk, ticket, file?.bytes.length ?? 0)
-  const channel = shopChannel('bench')
-  const put = await shop.messages.put({ channel, nonce: ticket.ticketId, by: 'bot', body })
   const order = await shop.orders.read(orderId)
   if (order !== null && order.state === 'ticketed' && order.revision === revision) {
     const moved = await shop.orders.change({ id: orderId, version: order.version }, { state: 'on-bench' })
     if (!moved.ok) return moved
   }
-  if (put.outcome === 'posted') {
+  const life = await lifeOf(shop, ticket.ticketId)
+  if (life !== null && (await putTicketMessage(desk, shop, life)) === 'posted') {
     await shop.events.add({
       code: 'posted',
       orderId,
@@ -62,7 +60,6 @@ const post = async (desk: Desk, shop: ShopStore, step: OrderStep<'post'>): Promi
   }
   if (order?.conversationId !== null && order?.conversationId !== undefined)
     await tellCustomer(shop, order.conversationId, ticket)
-  await shop.tell('channel', channel)
   await shop.steps.done({ step: 'post', orderId, revision })
   return ok(null)
 }
