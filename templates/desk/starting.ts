@@ -25,6 +25,10 @@ export const startingWords: StartingWords = {
   'store-unreachable': ({ at, said }) =>
     `The store at ${at} cannot be reached: ${said}. Look at DATABASE_URL, and whether the server runs.`,
   'store-newer': ({ said }) => `The records were written by a newer version of this program; use that version. (${said})`,
+  'store-not-empty': ({ at }) =>
+    `There are records in the store at ${at} already. A backup is only put back where there are none: set DATA to a new folder.`,
+  'backup-damaged': ({ file, said }) =>
+    `The backup ${file} is damaged, cut short, or no backup (${said}). Nothing was written; take another one.`,
   'queue-unreachable': ({ at, said }) =>
     `Redis at ${at} cannot be reached: ${said}. Look at REDIS_URL, and whether the server runs.`,
   'queue-forgets': ({ at, setting }) => `Redis at ${at} would forget steps when it stops. Set “${setting}” in its configuration.`,
