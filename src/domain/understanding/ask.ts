@@ -1,0 +1,167 @@
+import type { Shop } from '../shop/shop.ts'
+import { recordFor } from './compose/garments.ts'
+import type { Conversation, Open, Reading } from './conversation.ts'
+import type { Composed, Context } from './document.ts'
+import type { KnownRow, Missing } from './known.ts'
+import { raisedBy } from './raise.ts'
+import type { Choice, Label, Reply, RowFacts } from './replies.ts'
+
+export type Question = {
+  readonly reply: Reply
+  readonly code: string
+  readonly path: string
+  readonly readings: readonly Reading[]
+}
+
+export const rowFacts = (row: KnownRow): RowFacts => ({
+  line: row.line,
+  number: row.number ?? null,
+  name: row.name ?? null,
+  fit: row.fit ?? null,
+  size: row.size ?? null,
+})
+
+const answer = (value: string, ...patches: Reading['patches']): Reading => ({ value, kind: 'word', patches })
+const set = (path: readonly string[], value: Reading['patches'][number]['value']) => ({ path, value })
+
+const sports = ['football', 'soccer', 'basketball', 'volleyball', 'baseball', 'softball', 'ice-hockey', 'other']
+
+/** The answers that a question offers besides free words. */
+const readingsOf = (missing: Missing): readonly Reading[] => {
+  switch (missing.code) {
+    case 'ask-ages':
+      return [
+        answer('all-13-up', set(['ages'], '13-up')),
+        answer('all-3-12', set(['ages'], '3-12')),
+        answer('mixed', set(['ages'], 'mixed')),
+      ]
+    case 'ask-sizes':
+      return [answer('later', set(['later', 'sizes'], true))]
+    case 'ask-numbers':
+      return [answer('later', set(['later', 'numbers'], true)), answer('none', set(['agreed', 'numbers'], true))]
+    case 'ask-names':
+      return [answer('later', set(['later', 'names'], true)), answer('none', set(['agreed', 'names'], true))]
+    case 'ask-fit':
+      return [
+        { value: 'youth', kind: 'fit', patches: [set(['common', 'fit'], 'youth')] },
+        { value: 'men', kind: 'fit', patches: [set(['common', 'fit'], 'men')] },
+      ]
+    case 'ask-cloth':
+      return [answer('not-known', set(['agreed', 'cloth'], true))]
+    case 'ask-sport':
+      return sports.map((sport) => answer(sport, set(['sport'], sport)))
+    default:
+      return []
+  }
+}
+
+const labelOf = (reading: Reading, composed: Composed): Label => {
+  const { kind, value } = reading
+  if (kind === 'row') {
+    const row = composed.order.roster.find((one) => String(one.line) === value)
+    return row === undefined ? { code: 'text', value } : { code: 'row', row: rowFacts(row) }
+  }
+  if (kind === 'word') return { code: 'answer', value }
+  return { code: kind, value }
+}
+
+const choicesOf = (readings: readonly Reading[], composed: Composed): readonly Choice[] =>
+  readings.map((reading) => ({ value: reading.value, label: labelOf(reading, composed) }))
+
+const colourOf = (shop: Shop, conversation: Conversation, id: string | undefined): readonly string[] => {
+  const wish = conversation.draft.garments[id ?? '']
+  return wish === undefined ? [] : (recordFor(shop, wish)?.colours ?? [])
+}
+
+const vinylColours = (shop: Shop, conversation: Conversation, content: string | undefined): readonly string[] => {
+  const wanted = conversation.draft.styles[content ?? '']?.class ?? shop.profile.usual.vinylClass
+  return [...new Set(shop.vinyl.filter((vinyl) => vinyl.class === wanted).map((vinyl) => vinyl.colour))]
+}
+
+type Scene = { readonly conversation: Conversation; readonly composed: Composed; readonly shop: Shop }
+
+const lackingRows = ({ composed }: Scene, lacks: (row: KnownRow) => boolean): readonly RowFacts[] =>
+  composed.order.roster.filter(lacks).slice(0, 12).map(rowFacts)
+
+const hasStones = ({ composed }: Scene): boolean =>
+  composed.order.decorations.some((decoration) => (decoration.layers ?? []).some((layer) => layer.kind === 'stones'))
+
+const missingReply = (missing: Missing, scene: Scene): Reply => {
+  const { conversation, shop } = scene
+  switch (missing.code) {
+    case 'ask-garment':
+      return { code: missing.code, facts: { garments: shop.garments.map((garment) => garment.id) } }
+    case 'ask-garment-colour':
+      return { code: missing.code, facts: { garment: missing.of ?? '', colours: colourOf(shop, conversation, missing.of) } }
+    case 'ask-vinyl-colour':
+      return {
+        code: missing.code,
+        facts: { content: missing.of ?? 'number', colours: vinylColours(shop, conversation, missing.of) },
+      }
+    case 'ask-text':
+      return { code: missing.code, facts: { place: missing.of ?? 'full-front' } }
+    case 'ask-hour':
+      return { code: missing.code, facts: { day: conversation.draft.day ?? '' } }
+    case 'ask-cloth':
+      return { code: missing.code, facts: { garment: missing.of ?? '' } }
+    case 'ask-numbers':
+      return { code: missing.code, facts: { rows: lackingRows(scene, (row) => row.number === undefined) } }
+    case 'ask-names':
+      return { code: missing.code, facts: { rows: lackingRows(scene, (row) => row.name === undefined) } }
+    case 'ask-sizes':
+      return { code: missing.code, facts: { rows: lackingRows(scene, (row) => row.size === undefined) } }
+    case 'ask-fit':
+      return { code: missing.code, facts: { rows: lackingRows(scene, (row) => row.fit === undefined) } }
+    case 'ask-ages':
+      return conversation.draft.ages === 'mixed'
+        ? { code: 'ask-ages-rows', facts: { rows: lackingRows(scene, (row) => row.age === 'unknown') } }
+        : { code: missing.code, facts: { stones: hasStones(scene) } }
+    default:
+      return { code: missing.code, facts: {} }
+  }
+}
+
+const membersOf = (open: Open, { composed }: Scene): readonly RowFacts[] => {
+  const same =
+    open.about === 'duplicate-number'
+      ? (row: KnownRow) => row.number === open.quote
+      : (row: KnownRow) => row.name?.toLowerCase() === open.quote.toLowerCase()
+  const garment = composed.order.roster[0]?.garment
+  return composed.order.roster.filter((row) => row.garment === garment && same(row)).map(rowFacts)
+}
+
+const openReply = (open: Open, scene: Scene): Reply => {
+  switch (open.about) {
+    case 'duplicate-number':
+      return { code: 'raise-duplicate-number', facts: { number: open.quote, rows: membersOf(open, scene) } }
+    case 'same-surname':
+      return { code: 'raise-same-surname', facts: { name: open.quote, rows: membersOf(open, scene) } }
+    case 'count':
+      return { code: 'raise-count', facts: { said: Number(open.quote), rows: Number(open.readings[0]?.value ?? 0) } }
+    case 'drop':
+      return { code: 'ask-drop', facts: { quote: open.quote } }
+    default:
+      return { code: 'ask-reading', facts: { about: open.about, quote: open.quote } }
+  }
+}
+
+/** The one question to put now: what was left open first, then what the roster raises, then the most valuable thing missing. */
+export const nextQuestion = (
+  conversation: Conversation,
+  composed: Composed,
+  { shop }: Pick<Context, 'shop'>,
+): Question | null => {
+  const scene = { conversation, composed, shop }
+  const open = [...conversation.open, ...raisedBy(conversation, composed.order)][0]
+  if (open !== undefined) {
+    const choices = choicesOf(open.readings, composed)
+    const code = open.about
+    return { reply: { ...openReply(open, scene), choices }, code, path: open.path, readings: open.readings }
+  }
+  const missing = composed.missing[0]
+  if (missing === undefined) return null
+  const readings = readingsOf(missing)
+  const reply = missingReply(missing, scene)
+  const choices = choicesOf(readings, composed)
+  return { reply: choices.length === 0 ? reply : { ...reply, choices }, code: missing.code, path: missing.path, readings }
+}

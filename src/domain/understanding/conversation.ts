@@ -1,0 +1,135 @@
+import type { Order } from '../order/order.ts'
+import type { Problem } from '../result/result.ts'
+import type { Language } from '../shop/show.ts'
+import { type Draft, emptyDraft } from './draft.ts'
+import type { Json, Patch } from './patch.ts'
+
+export type How = 'said' | 'assumed' | 'chosen' | 'corrected'
+
+/** Where in the order document a value stands, how we came by it, and the customer's words for it. */
+export type Fact = { readonly path: string; readonly value: Json; readonly how: How; readonly quote: string }
+
+/** One way to understand what was said, and what it would change. `say` names the reading for people, by code. */
+export type Reading = { readonly value: string; readonly kind: ReadingKind; readonly patches: readonly Patch[] }
+export type ReadingKind = 'moment' | 'day' | 'colour' | 'row' | 'fit' | 'word' | 'count' | 'class' | 'place'
+
+/** A question with two or more answers that the customer's words leave open; nothing of it stands in the draft yet. */
+export type Open = {
+  readonly about: string
+  readonly path: string
+  readonly quote: string
+  readonly readings: readonly Reading[]
+}
+
+export type Asked = { readonly code: string; readonly path: string; readonly readings?: readonly Reading[] }
+
+export type Version = { readonly revision: number; readonly hash: string }
+
+/** A word about the order that is not the order: kept, shown to staff. */
+export type Kept = { readonly file: string; readonly kind: 'photo' | 'voice' | 'artwork' | 'other' }
+
+/** What a turn can be taken back to. */
+export type Past = Pick<Conversation, 'draft' | 'facts' | 'open'>
+
+/** One customer's talk about one order; plain JSON, stored between messages. */
+export type Conversation = {
+  readonly version: 1
+  readonly id: string
+  readonly person: { readonly id: string; readonly name: string | null }
+  readonly language: Language
+  /** The customer has spoken, so the language is theirs. */
+  readonly settled: boolean
+  readonly draft: Draft
+  readonly facts: readonly Fact[]
+  readonly open: readonly Open[]
+  readonly asked: Asked | null
+  /** Questions put so far by code, so that none is put twice without need. */
+  readonly put: { readonly [code: string]: number }
+  /** What went out to be worked out and is not back yet. */
+  readonly sent: Version | null
+  readonly shown: Version | null
+  readonly signed: Version | null
+  readonly cancelled: boolean
+  readonly kept: readonly Kept[]
+  readonly past: readonly Past[]
+  readonly seen: readonly string[]
+}
+
+export const startConversation = (start: Pick<Conversation, 'id' | 'person' | 'language'>): Conversation => ({
+  version: 1,
+  ...start,
+  settled: false,
+  draft: emptyDraft,
+  facts: [],
+  open: [],
+  asked: null,
+  put: {},
+  sent: null,
+  shown: null,
+  signed: null,
+  cancelled: false,
+  kept: [],
+  past: [],
+  seen: [],
+})
+
+export type SaidFile = {
+  readonly name: string
+  readonly mediaType: string
+  readonly bytes: number
+  /** Cells of a table, read elsewhere under limits. */
+  readonly table?: readonly (readonly string[])[]
+  readonly unread?: 'too-large' | 'broken' | 'not-a-table'
+}
+
+export type Quote = {
+  readonly price: {
+    readonly total: number
+    readonly parts: readonly {
+      readonly code: string
+      readonly what: string | null
+      readonly quantity: number
+      readonly amount: number
+    }[]
+  } | null
+  readonly promise: {
+    readonly feasible: boolean
+    /** Wall-clock minutes in the shop's zone. */
+    readonly promised: string | null
+    readonly hangsOn: readonly { readonly code: 'sign-off' | 'garments' | 'materials'; readonly by: string }[]
+    readonly freezesAt: string | null
+  } | null
+  readonly problems: readonly Problem[]
+  readonly picture: string | null
+}
+
+export type Button = 'sign-off' | 'undo' | 'change' | 'person' | 'start-over' | 'cancel' | 'status'
+
+export type Said = { readonly id: string } & (
+  | { readonly kind: 'said'; readonly text: string; readonly files?: readonly SaidFile[] }
+  | { readonly kind: 'pressed'; readonly action: Button; readonly revision?: number; readonly hash?: string }
+  | { readonly kind: 'chose'; readonly value: string }
+  | { readonly kind: 'filled'; readonly values: { readonly [field: string]: string } }
+  | { readonly kind: 'quoted'; readonly revision: number; readonly hash: string; readonly quote: Quote }
+)
+
+export const complaintKinds = ['lift', 'stones-lost', 'crack', 'bleed', 'shine', 'shrink', 'wrong-name', 'other'] as const
+export type Complaint = {
+  readonly kind: (typeof complaintKinds)[number]
+  readonly text: string
+  readonly team?: string
+  readonly numbers?: readonly string[]
+  readonly names?: readonly string[]
+  readonly washes?: number
+  readonly drying?: string
+}
+
+/** What the conversation asks of the desk. */
+export type Want =
+  | { readonly kind: 'quote'; readonly order: Order; readonly revision: number; readonly hash: string }
+  | { readonly kind: 'sign-off'; readonly order: Order; readonly revision: number; readonly hash: string }
+  | { readonly kind: 'person'; readonly about: string }
+  | { readonly kind: 'status' }
+  | { readonly kind: 'cancel' }
+  | { readonly kind: 'earlier-order'; readonly team: string | null; readonly without: readonly string[] }
+  | { readonly kind: 'complaint'; readonly complaint: Complaint }

@@ -1,0 +1,219 @@
+import type { Button, Conversation, How, Said, SaidFile, Want } from './conversation.ts'
+import { type Context, documentOf } from './document.ts'
+import { hearFiles } from './files.ts'
+import type { Patch } from './patch.ts'
+import { closeTurn, type Heard, proceed, tidyOf } from './proceed.ts'
+import { understand } from './read/understand.ts'
+import type { Reply } from './replies.ts'
+import { signPressed, signSaid } from './sign.ts'
+import { markSeen, takeBack, takeTurn } from './turn.ts'
+import type { Intent, Understood } from './understood.ts'
+
+const reply = (
+  code:
+    | 'undone'
+    | 'nothing-to-undo'
+    | 'greeting'
+    | 'thanks'
+    | 'off-topic'
+    | 'rude'
+    | 'started-over'
+    | 'cancelled'
+    | 'status-asked'
+    | 'price-with-proof'
+    | 'not-read-photo'
+    | 'not-understood'
+    | 'cancel-asked',
+): Reply => ({ code, facts: {} })
+
+const only = (conversation: Conversation, replies: readonly Reply[], wants: Want | null = null): Heard => ({
+  conversation,
+  replies,
+  wants,
+})
+
+const undo = (conversation: Conversation, context: Context): Heard => {
+  const before = takeBack(conversation)
+  if (before === null) return only(conversation, [reply('nothing-to-undo')])
+  return proceed(before, [reply('undone')], context)
+}
+
+const startOver = (conversation: Conversation): Conversation => ({
+  ...conversation,
+  draft: { garments: {}, styles: {}, marks: {}, rows: {}, tally: {}, later: {}, agreed: {}, notes: [] },
+  facts: [],
+  open: [],
+  asked: null,
+  put: {},
+  shown: null,
+  sent: null,
+  past: [...conversation.past, { draft: conversation.draft, facts: conversation.facts, open: conversation.open }].slice(-20),
+})
+
+const askCancel = (conversation: Conversation): Heard => {
+  const asked = { code: 'cancel', path: '', readings: [{ value: 'cancel', kind: 'word', patches: [] }] } as const
+  const choices = [{ value: 'cancel', label: { code: 'answer', value: 'cancel' } }] as const
+  return only({ ...conversation, asked }, [{ code: 'cancel-asked', facts: {}, choices }])
+}
+
+/** What a message asks for that is not a fact of the order; null when it is about the order. */
+const hearIntent = (conversation: Conversation, intent: Intent, context: Context): Heard | null => {
+  switch (intent.kind) {
+    case 'undo':
+      return undo(conversation, context)
+    case 'start-over':
+      return proceed(startOver(conversation), [reply('started-over')], context)
+    case 'cancel':
+      return askCancel(conversation)
+    case 'status':
+      return only(conversation, [reply('status-asked')], { kind: 'status' })
+    case 'person':
+      return only(conversation, [{ code: 'person-called', facts: { ask: context.shop.profile.ask } }], {
+        kind: 'person',
+        about: 'asked',
+      })
+    case 'complaint':
+      return only(conversation, [{ code: 'complaint-noted', facts: { complaint: intent.complaint } }], intent)
+    case 'thanks':
+    case 'rude':
+    case 'off-topic':
+      return only(conversation, [reply(intent.kind)])
+    case 'language':
+      return proceed(
+        { ...conversation, language: intent.language },
+        [{ code: 'language-chosen', facts: { language: intent.language } }],
+        context,
+      )
+    default:
+      return null
+  }
+}
+
+/** Replies that go before the next question because of what the message was. */
+const before = (understood: Understood): readonly Reply[] => {
+  switch (understood.intent.kind) {
+    case 'greeting':
+      return understood.patches.length === 0 ? [reply('greeting')] : []
+    case 'price':
+      return [reply('price-with-proof')]
+    case 'photo':
+      return [reply('not-read-photo')]
+    case 'earlier-order':
+      return [{ code: 'earlier-order-noted', facts: { team: understood.intent.team } }]
+    default:
+      return []
+  }
+}
+
+const hearText = (start: Conversation, text: string, context: Context): Heard => {
+  const understood = understand(text, start, context)
+  const conversation: Conversation = { ...start, language: understood.language ?? start.language, settled: true }
+  if (understood.patches.length === 0 && understood.open.length === 0) {
+    if (conversation.asked?.code === 'cancel' && understood.intent.kind === 'yes') return cancel(conversation)
+    const answered = hearIntent(conversation, understood.intent, context)
+    if (answered !== null) return answered
+  }
+  if (understood.signing !== null) {
+    const signed = signSaid(conversation, understood, context)
+    if (signed !== null) return signed
+  }
+  const cut = understood.cut ? [{ code: 'text-cut', facts: { characters: 4_000 } } as const] : []
+  return closeTurn(conversation, { understood, quote: text, first: [...cut, ...before(understood)] }, context)
+}
+
+const cancel = (conversation: Conversation): Heard =>
+  only({ ...conversation, cancelled: true, asked: null }, [reply('cancelled')], { kind: 'cancel' })
+
+const hearPatches = (
+  conversation: Conversation,
+  change: { readonly patches: readonly Patch[]; readonly how: How; readonly quote: string },
+  context: Context,
+): Heard => {
+  const turn = takeTurn(conversation, { ...change, open: [] }, context)
+  return proceed(turn.conversation, [], context)
+}
+
+const hearChoice = (conversation: Conversation, value: string, context: Context): Heard => {
+  if (conversation.asked?.code === 'cancel' && value === 'cancel') return cancel(conversation)
+  const reading = (conversation.asked?.readings ?? []).find((one) => one.value === value)
+  if (reading === undefined) return hearText(conversation, value, context)
+  const open = conversation.open.filter(
+    (one) => !one.readings.some((mine) => mine.value === value && one.path === conversation.asked?.path),
+  )
+  return hearPatches({ ...conversation, open }, { patches: reading.patches, how: 'chosen', quote: value }, context)
+}
+
+type Pressed = Extract<Said, { kind: 'pressed' }>
+
+const hearButton = (conversation: Conversation, pressed: Pressed, context: Context): Heard => {
+  const acts: Readonly<Record<Exclude<Button, 'sign-off' | 'change'>, Intent>> = {
+    undo: { kind: 'undo' },
+    person: { kind: 'person' },
+    'start-over': { kind: 'start-over' },
+    cancel: { kind: 'cancel' },
+    status: { kind: 'status' },
+  }
+  if (pressed.action === 'sign-off') return signPressed(conversation, pressed, context)
+  if (pressed.action === 'change')
+    return only(conversation, [{ code: 'understood', facts: tidyOf(conversation, documentOf(conversation, context)) }])
+  return hearIntent(conversation, acts[pressed.action], context) ?? only(conversation, [])
+}
+
+type Quoted = Extract<Said, { kind: 'quoted' }>
+
+/** The desk has worked a revision out: shown only when the order is still the one that was sent. */
+const hearQuote = (conversation: Conversation, { revision, hash, quote }: Quoted, context: Context): Heard => {
+  const composed = documentOf(conversation, context)
+  if (composed.hash !== hash) return proceed({ ...conversation, sent: null }, [{ code: 'proof-outdated', facts: {} }], context)
+  const { problems } = quote
+  if (problems.some((problem) => problem.severity === 'stop')) {
+    return only({ ...conversation, shown: null, asked: null }, [{ code: 'cannot-be-made', facts: { revision }, problems }])
+  }
+  const actions = [
+    { action: 'sign-off', label: { code: 'button', action: 'sign-off', revision }, revision, hash },
+    { action: 'undo', label: { code: 'button', action: 'undo', revision: null } },
+    { action: 'person', label: { code: 'button', action: 'person', revision: null } },
+  ] as const
+  const facts = { ...tidyOf(conversation, composed), revision, price: quote.price, promise: quote.promise }
+  const picture = quote.picture === null ? {} : { picture: quote.picture }
+  return only({ ...conversation, shown: { revision, hash }, sent: null, asked: null }, [
+    { code: 'proof', facts, problems, actions, ...picture },
+  ])
+}
+
+const hearSaid = (
+  conversation: Conversation,
+  { text, files }: { readonly text: string; readonly files?: readonly SaidFile[] },
+  context: Context,
+): Heard => {
+  if (files === undefined || files.length === 0) return hearText(conversation, text, context)
+  const kept = hearFiles(conversation, files, context)
+  if (text.trim() === '') return proceed(kept.conversation, kept.replies, context)
+  const heard = hearText(kept.conversation, text, context)
+  return { ...heard, replies: [...kept.replies, ...heard.replies] }
+}
+
+const dispatch = (conversation: Conversation, said: Said, context: Context): Heard => {
+  switch (said.kind) {
+    case 'said':
+      return hearSaid(conversation, said, context)
+    case 'pressed':
+      return hearButton(conversation, said, context)
+    case 'chose':
+      return hearChoice(conversation, said.value, context)
+    case 'filled':
+      return hearText(conversation, Object.values(said.values).join('\n'), context)
+    case 'quoted':
+      return hearQuote(conversation, said, context)
+  }
+}
+
+/**
+ * One thing a customer (or the desk, with a worked-out quote) says, and what follows from it: the conversation after it, replies by
+ * code, and what the desk shall do. The same delivery id is heard once. Never throws on any text.
+ */
+export const hear = (conversation: Conversation, said: Said, context: Context): Heard => {
+  if (conversation.seen.includes(said.id)) return only(conversation, [])
+  const heard = dispatch(conversation, said, context)
+  return { ...heard, conversation: markSeen(heard.conversation, said.id) }
+}

@@ -1,0 +1,55 @@
+import type { Draft } from '../draft.ts'
+import type { Patch } from '../patch.ts'
+import { refsIn } from './refs.ts'
+import { fold, tokensOf } from './tokens.ts'
+
+const grownUp =
+  /\b(?:all (?:are )?adults?|adult (?:league|team|rec)|adults only|everyone is an adult|all over (?:1[3-9]|[2-9]\d)|all (?:1[3-9]|[2-9]\d) (?:or|and) (?:older|up)|adultos|puros adultos|todos (?:son )?(?:adultos|mayores)|beer league|varsity|high school|college|old timers|men's league|women's league|veteranos|prepa|preparatoria|universidad)\b|(?:^|[,.;] ?)adults?(?=[,.;]|$)/
+const children =
+  /\b(?:u-?(?:[6-9]|1[0-2])|(?:[1-6]|1st|2nd|3rd|4th|5th|first|second|third|fourth|fifth)(?:st|nd|rd|th)? graders?|5th grade|4th grade|3rd grade|elementary|peewee|pee wee|t-?ball|infantil|primaria|kinder|all under 1[0-2]|12 and under|10 and under|menores de 1[0-3])\b/
+
+const years =
+  /\b(?:they are |they're |all |tienen |de )?(?:all |todos |todas )?(\d{1,2})(?:\s*(?:-|to|and|or|a|y|o)\s*(\d{1,2}))?\s*(?:years?(?: old)?|yrs?|yo|años|anos)\b/
+
+const classOf = (age: number): '13-up' | '3-12' | 'under-3' => (age < 3 ? 'under-3' : age < 13 ? '3-12' : '13-up')
+
+const everyonesYears = (folded: string): Draft['ages'] | null => {
+  const found = years.exec(folded)
+  if (found === null || !/\b(?:they|all|everyone|kids|girls|boys|todos|todas|tienen|ages?|between|entre)\b/.test(folded))
+    return null
+  const [low, high] = [Number(found[1]), Number(found[2] ?? found[1])]
+  return classOf(low) === classOf(high) ? classOf(low) : 'mixed'
+}
+
+type Scene = { readonly draft: Draft; readonly asked: string | null }
+
+const nobody =
+  /\b(?:no one|nobody|none|nope|no kids|no children|nadie|ninguno|ninguna|todos (?:son )?(?:mayores|grandes|adultos)|all (?:are )?(?:older|over|teenagers|teens|13)|adults?)\b|^no\b/
+const everybody = /\b(?:all of them|everyone|everybody|yes,? all|all are|they all are|todos|todas)\b/
+
+/** The answer to "is anyone 12 or younger, under 3?": nobody, all, some, or these players by name or number. */
+const answered = (text: string, { draft }: Scene): readonly Patch[] => {
+  const folded = fold(text)
+  const under3 = /\b(?:under 3|under three|menor(?:es)? de (?:3|tres)|baby|toddler|bebe)\b/.test(folded)
+  const refs = refsIn(tokensOf(text), draft.rows).flatMap((ref) => (ref.keys.length === 1 ? ref.keys : []))
+  if (refs.length > 0 && !/^no\b/.test(folded)) {
+    const age = under3 && !/12/.test(folded) ? 'under-3' : '3-12'
+    return [{ path: ['ages'], value: '13-up' }, ...refs.map((key): Patch => ({ path: ['rows', key, 'age'], value: age }))]
+  }
+  if (everybody.test(folded) && !/\b(?:older|mayores|adult)/.test(folded)) return [{ path: ['ages'], value: '3-12' }]
+  if (nobody.test(folded)) return [{ path: ['ages'], value: '13-up' }]
+  return /^(?:yes|si|some|a few|algunos|unos)\b/.test(folded) ? [{ path: ['ages'], value: 'mixed' }] : []
+}
+
+/** What a message says of the players' ages. Sizes say nothing of them. */
+export const readAges = (text: string, scene: Scene): readonly Patch[] => {
+  const folded = fold(text)
+  if (scene.asked === 'ask-ages') {
+    const patches = answered(text, scene)
+    if (patches.length > 0) return patches
+  }
+  const all = everyonesYears(folded)
+  if (all !== null) return [{ path: ['ages'], value: all }]
+  if (children.test(folded)) return [{ path: ['ages'], value: '3-12' }]
+  return grownUp.test(folded) ? [{ path: ['ages'], value: '13-up' }] : []
+}

@@ -1,0 +1,102 @@
+import type { Conversation, Reading } from '../conversation.ts'
+import type { Draft } from '../draft.ts'
+import type { Patch } from '../patch.ts'
+import { refsIn } from './refs.ts'
+import { cutAt } from './sizes.ts'
+import { fold, isCapital, tokensOf } from './tokens.ts'
+
+type Scene = { readonly draft: Draft; readonly asked: NonNullable<Conversation['asked']>; readonly text: string }
+
+const later =
+  /\b(?:later|not yet|don'?t have (?:them|it) yet|soon|tomorrow|will send|i'?ll send|tbd|despues|luego|todavia no|al rato|manana|mas tarde|pendiente)\b/
+const none =
+  /\b(?:none|no (?:number|name|numbers|names)|without|nobody|blank|sin (?:numero|nombre|numeros|nombres)|ninguno|ninguna|no llevan?)\b|^no\b/
+const asIs =
+  /\b(?:as is|as it is|leave it|leave them|keep (?:it|them|both)|that'?s right|it'?s right|correct|fine|on purpose|they share|asi|esta bien|dejalo|dejalos|dejala|es correcto|correcto)\b|^(?:yes|yep|yeah|si|ok|okay)\b/
+const unknown = /\b(?:don'?t know|no idea|not sure|dunno|no se|ni idea|quien sabe|no sabemos|no tengo idea)\b/
+
+const first = /\b(?:first|1st|primero|primera)\b/
+const second = /\b(?:second|2nd|segundo|segunda|latter)\b/
+
+const byOrder = (folded: string, readings: readonly Reading[]): Reading | undefined => {
+  if (first.test(folded)) return readings[0]
+  return second.test(folded) ? readings[1] : undefined
+}
+
+const patchesOf = (readings: readonly Reading[] | undefined, value: string): readonly Patch[] =>
+  readings?.find((reading) => reading.value === value)?.patches ?? []
+
+const leads =
+  /^(?:(?:we are|we're|it's|its|it is|team (?:is|name is)|the team is|the name is|my name is|name is|i am|i'm|im|this is|somos|es|se llama|el equipo es|el equipo se llama|me llamo|soy|mi nombre es)\s+)(?:called\s+)?/i
+
+const isShort = (text: string): boolean => text.length <= 60 && !text.includes('\n') && !text.includes('?')
+
+/** A short answer is the name that was asked for, as it is written. */
+const nameAnswer = (text: string, path: string): readonly Patch[] => {
+  const name = text
+    .trim()
+    .replace(leads, '')
+    .replace(/[.!,]+$/, '')
+    .trim()
+  return isShort(text) && /\p{L}{2}/u.test(name) && !unknown.test(fold(text)) ? [{ path: [path], value: name }] : []
+}
+
+const answerRaise = ({ asked, text, draft }: Scene): readonly Patch[] => {
+  const folded = fold(text).trim()
+  const ordered = byOrder(folded, asked.readings ?? [])
+  if (ordered !== undefined) return ordered.patches
+  if (asked.code === 'drop') {
+    const keys = refsIn(tokensOf(text), draft.rows).flatMap((ref) => (ref.keys.length === 1 ? ref.keys : []))
+    const rows = asked.readings?.filter((reading) => reading.patches.some((patch) => keys.includes(patch.path[1] ?? ''))) ?? []
+    return rows.flatMap((reading) => reading.patches)
+  }
+  if (asked.code === 'count')
+    return asked.readings?.find((reading) => new RegExp(`\\b${reading.value}\\b`).test(folded))?.patches ?? []
+  return asIs.test(folded) ? patchesOf(asked.readings, 'as-is') : []
+}
+
+const answerFit = (text: string): readonly Patch[] => {
+  const tokens = tokensOf(text)
+  const cut = tokens.map((_, at) => cutAt(tokens, at)).find((found) => found !== null)
+  return cut === null || cut === undefined ? [] : [{ path: ['common', 'fit'], value: cut.fit }]
+}
+
+const answerLater = ({ asked, text }: Scene): readonly Patch[] => {
+  const folded = fold(text).trim()
+  if (later.test(folded)) return patchesOf(asked.readings, 'later')
+  return none.test(folded) ? patchesOf(asked.readings, 'none') : []
+}
+
+/** What a message says in answer to the question that was put, where its words alone would not say it. */
+export const readAnswer = (scene: Scene): readonly Patch[] => {
+  const { asked, text } = scene
+  switch (asked.code) {
+    case 'ask-team':
+      return nameAnswer(text, 'team')
+    case 'ask-who':
+      return isCapital(tokensOf(text.trim().replace(leads, ''))[0]) || tokensOf(text).length <= 4
+        ? nameAnswer(text, 'orders')
+        : []
+    case 'ask-fit':
+      return answerFit(text)
+    case 'ask-sizes':
+    case 'ask-numbers':
+    case 'ask-names':
+      return answerLater(scene)
+    case 'ask-cloth':
+      return unknown.test(fold(text)) ? patchesOf(asked.readings, 'not-known') : []
+    case 'ask-text': {
+      const [, , id = ''] = asked.path.split('/')
+      return isShort(text) && id !== '' ? [] : []
+    }
+    case 'duplicate-number':
+    case 'same-surname':
+    case 'count':
+    case 'drop':
+    case 'needBy':
+    case 'colour':
+      return answerRaise(scene)
+    default:
+      return []
+  }
+}

@@ -1,0 +1,63 @@
+import type { Fibre } from '../../garment/garment.ts'
+import type { Term } from './lexicon.ts'
+import type { Token } from './tokens.ts'
+
+export type Blend = {
+  readonly fibres: readonly { readonly fibre: Fibre; readonly percent: number }[]
+  readonly taken: ReadonlySet<number>
+}
+
+type Part = { readonly fibre: Fibre; readonly at: number; readonly percent: number | null }
+
+const percentBefore = (tokens: readonly Token[], at: number): number | null => {
+  for (const back of [1, 2, 3]) {
+    const token = tokens[at - back]
+    if (token?.kind === 'number' && /^\d{1,3}$/.test(token.text)) {
+      const marked =
+        tokens.slice(at - back, at).some((one) => one.text === '%') ||
+        /^(?:percent|por|ciento)$/.test(tokens[at - back + 1]?.key ?? '')
+      return marked ? Number(token.text) : null
+    }
+  }
+  return null
+}
+
+/** The figures and signs right before a fibre that give its share. */
+const sharesBefore = (tokens: readonly Token[], at: number): readonly number[] => {
+  const isShare = (token: Token | undefined) =>
+    token !== undefined && (token.kind === 'number' || token.text === '%' || ['percent', 'por', 'ciento', 'de'].includes(token.key))
+  return [at - 1, at - 2, at - 3].filter((_, index, all) => all.slice(0, index + 1).every((one) => isShare(tokens[one])))
+}
+
+/** "50/50 cotton poly", "60/40 cotton poly": the shares stand before the fibres. */
+const slashShares = (tokens: readonly Token[], first: number): readonly number[] => {
+  for (const back of [1, 2]) {
+    const text = tokens[first - back]?.text ?? ''
+    if (/^\d{1,2}(?:\/\d{1,2}){1,3}$/.test(text)) return text.split('/').map(Number)
+  }
+  return []
+}
+
+const sums = (shares: readonly number[]): boolean => shares.reduce((sum, share) => sum + share, 0) === 100
+
+/** The blend that a label or a customer gives, when its shares add up to 100; a single fibre with "100%" or nothing is all of it. */
+export const readBlend = (tokens: readonly Token[], terms: readonly Term[]): Blend | null => {
+  const parts: readonly Part[] = terms.flatMap((term) =>
+    term.meaning.kind === 'fibre' ? [{ fibre: term.meaning.id, at: term.from, percent: percentBefore(tokens, term.from) }] : [],
+  )
+  const [first] = parts
+  if (first === undefined) return null
+  const slash = slashShares(tokens, first.at)
+  const distinct = new Set(parts.map((part) => part.fibre)).size === parts.length
+  const taken = new Set(
+    terms.flatMap((term) => (term.meaning.kind === 'fibre' ? [term.from, ...sharesBefore(tokens, term.from)] : [])),
+  )
+  if (slash.length === parts.length && slash.length > 1 && sums(slash) && distinct) {
+    return { fibres: parts.map((part, index) => ({ fibre: part.fibre, percent: slash[index] ?? 0 })), taken }
+  }
+  const shared = parts.flatMap((part) =>
+    part.percent === null || part.percent === 0 ? [] : [{ fibre: part.fibre, percent: part.percent }],
+  )
+  if (shared.length === parts.length && sums(shared.map((share) => share.percent)) && distinct) return { fibres: shared, taken }
+  return parts.length === 1 && first.percent === null ? { fibres: [{ fibre: first.fibre, percent: 100 }], taken } : null
+}

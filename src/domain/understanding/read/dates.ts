@@ -1,0 +1,185 @@
+import { dayNumber, dayText } from '../../calendar/local-time.ts'
+import type { Language } from '../../shop/show.ts'
+import type { Open } from '../conversation.ts'
+import type { Draft } from '../draft.ts'
+import type { Patch } from '../patch.ts'
+import { hourAt } from './hours.ts'
+import type { Token } from './tokens.ts'
+import { dayAt, type WhenFound } from './when.ts'
+
+export type DatesFound = {
+  readonly patches: readonly Patch[]
+  readonly open: readonly Open[]
+  /** Tokens that are part of a day or an hour. */
+  readonly taken: ReadonlySet<number>
+}
+
+type Role = 'need' | 'game' | 'both' | 'aside'
+type Mention = WhenFound & { readonly role: Role }
+
+const gameWords = new Set(
+  'game games match matches tournament competition meet opener jugamos juego partido partidos torneo fiesta competencia play plays final boda carrera party quinceanera wedding'.split(
+    ' ',
+  ),
+)
+const needWords = new Set(
+  'need needs want have ready by before pick pickup necesito necesitamos ocupo ocupamos para pa recoger recojo paso deadline listas listos quiero antes due'.split(
+    ' ',
+  ),
+)
+const asideWords = new Set(
+  'practice practices practicamos entrenamos bus leaves leave camion yesterday ayer picked last ordered washed lavamos born birthday cumple tryouts'.split(
+    ' ',
+  ),
+)
+
+const isPause = (token: Token | undefined): boolean =>
+  token === undefined || token.kind === 'break' || [',', '.', ';', '!', '?', '('].includes(token.text)
+
+/** The stretch between pauses in which a token stands. */
+const clauseAt = (tokens: readonly Token[], from: number, to: number): readonly Token[] => {
+  let start = from
+  while (start > 0 && !isPause(tokens[start - 1])) start -= 1
+  let end = to
+  while (end < tokens.length && !isPause(tokens[end])) end += 1
+  return tokens.slice(start, end)
+}
+
+const roleOf = (tokens: readonly Token[], from: number, to: number): Role => {
+  const keys = clauseAt(tokens, from, to).map((token) => token.key)
+  if (keys.some((key) => asideWords.has(key))) return 'aside'
+  const game = keys.some((key) => gameWords.has(key))
+  const need = keys.some((key) => needWords.has(key))
+  if (game && need && keys.some((key) => ['need', 'needs', 'necesito', 'necesitamos', 'ocupo', 'want'].includes(key)))
+    return 'both'
+  return game ? 'game' : 'need'
+}
+
+type Scan = { readonly today: string; readonly language: Language; readonly bare: boolean }
+
+const partAfterDay = (tokens: readonly Token[], at: number): 'morning' | null => {
+  const words = tokens.slice(at, at + 3).map((token) => token.key)
+  return ['por la manana', 'en la manana', 'in the morning'].includes(words.join(' ')) || words[0] === 'morning'
+    ? 'morning'
+    : null
+}
+
+const mentionsOf = (tokens: readonly Token[], scan: Scan): readonly Mention[] => {
+  const mentions: Mention[] = []
+  let morning = false
+  let at = 0
+  while (at < tokens.length) {
+    const found = dayAt(tokens, at, scan) ?? hourAt(tokens, at, scan.bare)
+    if (found === null) {
+      at += 1
+      continue
+    }
+    if (found.kind === 'day') morning = partAfterDay(tokens, found.to) === 'morning'
+    const role = roleOf(tokens, found.from, found.to)
+    const early = found.kind === 'hour' && morning && found.hours.length > 1
+    mentions.push(early ? { ...found, hours: found.hours.slice(0, 1), role } : { ...found, role })
+    at = found.to
+  }
+  return mentions
+}
+
+/** An event named only by a weekday or a day of the month comes on or after the day the garments are needed. */
+const onOrAfter = (day: string, need: string | undefined, isBare: boolean): string => {
+  if (need === undefined || !isBare || day >= need) return day
+  const weekday = (dayNumber(day) ?? 0) % 7
+  const start = dayNumber(need) ?? 0
+  return dayText(start + ((weekday - (start % 7) + 7) % 7))
+}
+
+const sameDateLater = (day: string, need: string | undefined): string => {
+  if (need === undefined || day >= need) return day
+  const moved = `${need.slice(0, 8)}${day.slice(8)}`
+  return dayNumber(moved) !== null && moved >= need ? moved : day
+}
+
+const bareLength = 2
+
+const gamePatches = (tokens: readonly Token[], mentions: readonly Mention[], need: string | undefined): readonly Patch[] => {
+  const game = mentions.filter((one) => one.kind === 'day' && (one.role === 'game' || one.role === 'both')).at(-1)
+  const [day] = game?.kind === 'day' ? game.days : []
+  if (game === undefined || day === undefined) return []
+  const bare = game.to - game.from <= bareLength
+  const numbered = tokens.slice(game.from, game.to).some((token) => token.kind === 'number')
+  const moved = numbered && bare ? sameDateLater(day, need) : onOrAfter(day, need, bare && !numbered)
+  return [{ path: ['gameDay'], value: moved }]
+}
+
+const cross = (
+  days: readonly string[],
+  hours: readonly string[],
+): readonly { day: string | undefined; hour: string | undefined }[] => {
+  const dayList = days.length === 0 ? [undefined] : days
+  const hourList = hours.length === 0 ? [undefined] : hours
+  return dayList.flatMap((day) => hourList.map((hour) => ({ day, hour })))
+}
+
+const readingsOf = (draft: Draft, days: readonly string[], hours: readonly string[]): Open['readings'] =>
+  cross(days, hours).map(({ day, hour }) => {
+    const shownDay = day ?? draft.day
+    const shownHour = hour ?? draft.hour
+    const value = [shownDay, shownHour].filter((part) => part !== undefined).join('T')
+    const patches = [
+      ...(day === undefined ? [] : [{ path: ['day'], value: day }]),
+      ...(hour === undefined ? [] : [{ path: ['hour'], value: hour }]),
+    ]
+    return {
+      value,
+      kind: shownDay !== undefined && shownHour !== undefined ? 'moment' : shownDay === undefined ? 'word' : 'day',
+      patches,
+    }
+  })
+
+const lastOf = <Kind extends WhenFound['kind']>(
+  mentions: readonly Mention[],
+  kind: Kind,
+): Extract<Mention, { kind: Kind }> | undefined =>
+  mentions
+    .filter((one): one is Extract<Mention, { kind: Kind }> => one.kind === kind && (one.role === 'need' || one.role === 'both'))
+    .at(-1)
+
+type Scene = {
+  readonly draft: Draft
+  readonly today: string
+  readonly language: Language
+  readonly bare: boolean
+  readonly text: string
+}
+
+/** Days and hours of a message: when the garments are needed, when the game is; what may mean two moments is left open. */
+export const readDates = (tokens: readonly Token[], scene: Scene): DatesFound => {
+  const mentions = mentionsOf(tokens, scene)
+  const taken = new Set(mentions.flatMap(({ from, to }) => Array.from({ length: to - from }, (_, index) => from + index)))
+  const day = lastOf(mentions, 'day')
+  const hour = lastOf(mentions, 'hour')
+  const days = day?.days ?? []
+  const hours = hour?.hours ?? []
+  const sure: Patch[] = []
+  if (days.length === 1) sure.push({ path: ['day'], value: days[0] })
+  if (hours.length === 1) sure.push({ path: ['hour'], value: hours[0] })
+  const need = days[0] ?? scene.draft.day
+  const doubtful = days.length > 1 || hours.length > 1
+  const known = {
+    ...scene.draft,
+    ...(days.length === 1 ? { day: days[0] } : {}),
+    ...(hours.length === 1 ? { hour: hours[0] } : {}),
+  }
+  const first = Math.min(day?.from ?? Number.POSITIVE_INFINITY, hour?.from ?? Number.POSITIVE_INFINITY)
+  const last = Math.max(day?.to ?? 0, hour?.to ?? 0)
+  const quote = doubtful ? scene.text.slice(tokens[first]?.start ?? 0, tokens[last - 1]?.end ?? 0).slice(0, 80) : ''
+  const open = doubtful
+    ? [
+        {
+          about: 'needBy',
+          path: '/needBy',
+          quote,
+          readings: readingsOf(known, days.length > 1 ? days : [], hours.length > 1 ? hours : []),
+        },
+      ]
+    : []
+  return { patches: [...sure, ...gamePatches(tokens, mentions, need)], open, taken }
+}

@@ -1,0 +1,146 @@
+import type { Draft } from '../draft.ts'
+import type { Patch } from '../patch.ts'
+import { type Rows, refAt } from './refs.ts'
+import { cutAt, type SizeFound, sizeAt } from './sizes.ts'
+import { isWord, type Token } from './tokens.ts'
+
+export type EveryoneFound = {
+  readonly patches: readonly Patch[]
+  readonly taken: ReadonlySet<number>
+  readonly size: SizeFound | null
+}
+
+const every: readonly string[] = [
+  'all',
+  'everyone',
+  'everybody',
+  'everybodys',
+  "everybody's",
+  'everyones',
+  "everyone's",
+  'todos',
+  'todas',
+  'each',
+  'every',
+]
+const except: readonly string[] = ['except', 'exept', 'excepto', 'menos', 'but', 'salvo', 'minus']
+const between: readonly string[] = [
+  'is',
+  'are',
+  'a',
+  'an',
+  'of',
+  'them',
+  'in',
+  'size',
+  'talla',
+  'the',
+  'de',
+  'son',
+  'van',
+  'wear',
+  'wears',
+  'sizes',
+  'kids',
+  'players',
+  'jerseys',
+  'get',
+  'gets',
+  'en',
+  'los',
+  'las',
+  'jugadores',
+  'ellos',
+  'ellas',
+]
+
+const sizeAfter = (tokens: readonly Token[], at: number): SizeFound | null => {
+  let next = at
+  while (next < at + 5 && isWord(tokens[next], ...between) && sizeAt(tokens, next) === null) next += 1
+  return sizeAt(tokens, next)
+}
+
+/** "Everybody is a large", "all youth M", "adult L all", "todos talla M de niño", "men's XL each". */
+const commonAt = (
+  tokens: readonly Token[],
+  at: number,
+): { readonly size: SizeFound; readonly from: number; readonly to: number } | null => {
+  if (!isWord(tokens[at], ...every)) return null
+  const after = sizeAfter(tokens, at + 1)
+  if (after !== null && after.size !== undefined) return { size: after, from: at, to: after.to }
+  for (const back of [4, 3, 2, 1]) {
+    const before = at - back >= 0 ? sizeAt(tokens, at - back) : null
+    if (before !== null && before.size !== undefined && before.to === at) return { size: before, from: at - back, to: at + 1 }
+  }
+  return null
+}
+
+const set = (key: string, size: SizeFound): readonly Patch[] => [
+  ...(size.size === undefined ? [] : [{ path: ['rows', key, 'size'], value: size.size }]),
+  ...(size.fit === undefined ? [] : [{ path: ['rows', key, 'fit'], value: size.fit }]),
+]
+
+/** "… except #66 thats me im 2XL", "… except Moe (2XL) and Pat (medium)": each one named takes the next size. */
+const exceptions = (
+  tokens: readonly Token[],
+  from: number,
+  rows: Rows,
+): { readonly patches: readonly Patch[]; readonly to: number } => {
+  const patches: Patch[] = []
+  let waiting: readonly string[] = []
+  let at = from
+  while (at < tokens.length && tokens[at]?.kind !== 'break') {
+    const size = sizeAt(tokens, at)
+    const ref = size === null ? refAt(tokens, at, rows) : null
+    if (tokens[at]?.text === '.' && waiting.length === 0) break
+    if (size?.size !== undefined) {
+      patches.push(...waiting.flatMap((key) => set(key, size)))
+      waiting = []
+    }
+    if (ref !== null) waiting = [...waiting, ...ref.keys]
+    at = size?.to ?? ref?.to ?? at + 1
+  }
+  return { patches, to: at }
+}
+
+const exceptAt = (tokens: readonly Token[], at: number): number | null => {
+  for (const ahead of [0, 1, 2]) if (isWord(tokens[at + ahead], ...except)) return at + ahead + 1
+  return null
+}
+
+/** "youth sizes", "tallas de niño", "all adults": the cut of everyone, without a size. */
+const commonCut = (tokens: readonly Token[]): readonly Patch[] => {
+  for (const at of tokens.keys()) {
+    const cut = cutAt(tokens, at)
+    if (cut === null || sizeAt(tokens, at) !== null) continue
+    const sized = isWord(tokens[cut.to], 'size', 'sizes', 'sizing', 'tallas')
+    const tailed =
+      isWord(tokens[at - 1], 'talla', 'tallas') ||
+      (isWord(tokens[at - 1], 'de') && isWord(tokens[at - 2], 'talla', 'tallas')) ||
+      isWord(tokens[at - 1], 'sizes')
+    if (sized || tailed) return [{ path: ['common', 'fit'], value: cut.fit }]
+  }
+  return []
+}
+
+/** Sizes said of everyone, with those named who differ; rows that are there take it at once, rows to come take it later. */
+export const readEveryone = (tokens: readonly Token[], draft: Draft): EveryoneFound => {
+  for (const at of tokens.keys()) {
+    const common = commonAt(tokens, at)
+    if (common === null) continue
+    const { size } = common
+    const rows = Object.keys(draft.rows)
+    const other = exceptAt(tokens, common.to)
+    const apart = other === null ? { patches: [], to: common.to } : exceptions(tokens, other, draft.rows)
+    const taken = new Set(Array.from({ length: apart.to - common.from }, (_, index) => common.from + index))
+    const everybody = rows.filter((key) => draft.rows[key]?.garment === undefined).flatMap((key) => set(key, size))
+    const patches: readonly Patch[] = [
+      ...(size.size === undefined ? [] : [{ path: ['common', 'size'], value: size.size }]),
+      ...(size.fit === undefined ? [] : [{ path: ['common', 'fit'], value: size.fit }]),
+      ...everybody,
+      ...apart.patches,
+    ]
+    return { patches, taken, size }
+  }
+  return { patches: commonCut(tokens), taken: new Set(), size: null }
+}

@@ -1,0 +1,171 @@
+import type { PlaceId } from '../../garment/place.ts'
+import type { ContentKind, Draft, Mark, StoneWish, Style } from '../draft.ts'
+import type { Patch } from '../patch.ts'
+import type { Spot } from '../words/word-list.ts'
+
+type Loose<T> = { -readonly [K in keyof T]: T[K] }
+
+/** What is being said of one thing to put on: its make, its places, the garment it was said of. */
+export type Group = {
+  readonly content: ContentKind
+  text: string | undefined
+  readonly places: Set<PlaceId>
+  readonly style: Loose<Style>
+  readonly heights: Map<PlaceId, number>
+  /** Garments named in the same sentence. */
+  readonly on: Set<string>
+  everywhere: boolean
+  /** Only here: the other usual places, or the other garments, stay free. */
+  only: boolean
+}
+
+export const newGroup = (content: ContentKind, on: string | null): Group => ({
+  content,
+  text: undefined,
+  places: new Set(),
+  style: {},
+  heights: new Map(),
+  on: new Set(on === null ? [] : [on]),
+  everywhere: false,
+  only: false,
+})
+
+export const stonesOf = (group: Group): Loose<StoneWish> => {
+  const stones = group.style.stones ?? {}
+  group.style.stones = stones
+  return stones
+}
+
+const numberSpots: Partial<Record<Spot, readonly PlaceId[]>> = {
+  front: ['front-number'],
+  back: ['back-number'],
+  'both-sides': ['front-number', 'back-number'],
+  sleeves: ['left-sleeve', 'right-sleeve'],
+  chest: ['front-number'],
+}
+const nameSpots: Partial<Record<Spot, readonly PlaceId[]>> = {
+  front: ['full-front'],
+  back: ['name'],
+  above: ['name'],
+  below: ['below-number'],
+  sleeves: ['left-sleeve', 'right-sleeve'],
+  chest: ['left-chest'],
+}
+const textSpots: Partial<Record<Spot, readonly PlaceId[]>> = {
+  front: ['full-front'],
+  chest: ['full-front'],
+  back: ['yoke'],
+  above: ['yoke'],
+  below: ['below-number'],
+  'both-sides': ['full-front', 'yoke'],
+  sleeves: ['left-sleeve', 'right-sleeve'],
+}
+const spots: Readonly<Record<ContentKind, Partial<Record<Spot, readonly PlaceId[]>>>> = {
+  number: numberSpots,
+  name: nameSpots,
+  text: textSpots,
+  artwork: textSpots,
+}
+
+const generic: readonly Spot[] = ['front', 'back', 'both-sides', 'above', 'below', 'sleeves', 'chest']
+
+const isPlace = (spot: Spot): spot is PlaceId => !generic.includes(spot)
+
+/** The places that a word means for this kind of thing: "back" is the back number of numbers and the name's place of names. */
+export const placesAt = (content: ContentKind, spot: Spot): readonly PlaceId[] =>
+  spots[content][spot] ?? (isPlace(spot) ? [spot] : [])
+
+const isEmpty = (style: Style): boolean => Object.keys(style).length === 0
+
+const stylePatches = (root: readonly string[], style: Style): readonly Patch[] => {
+  const { stones, ...make } = style
+  return [
+    ...Object.entries(make).map(([key, value]): Patch => ({ path: [...root, key], value })),
+    ...Object.entries(stones ?? {}).map(([key, value]): Patch => ({ path: [...root, 'stones', key], value })),
+  ]
+}
+
+/** The key of a mark: its place, or its place and a running number when another text stands there. */
+const markId = (draft: Draft, group: Group, place: PlaceId): string => {
+  const taken = (id: string): boolean => {
+    const mark = draft.marks[id]
+    if (mark === undefined || mark.wanted === false) return false
+    return mark.content !== group.content || (group.content === 'text' && mark.text !== group.text && sharesGarment(mark, group))
+  }
+  if (!taken(place)) return place
+  const wholly = draft.marks[place]?.content === group.content
+  return wholly && group.on.size === 0 ? place : `${place}-2`
+}
+
+const sharesGarment = (mark: Mark, group: Group): boolean => group.on.size > 0 && !(mark.on ?? []).some((id) => group.on.has(id))
+
+/** Where the make of a mark is kept: with the mark, or apart for a garment when the mark stands on several. */
+const styleRoots = (id: string, group: Group, apart: boolean): readonly (readonly string[])[] => {
+  if (group.everywhere && group.on.size > 0) return [...group.on].map((garment) => ['styles', `${group.content}@${garment}`])
+  return apart ? [...group.on].map((garment) => ['styles', `${id}@${garment}`]) : [['marks', id, 'style']]
+}
+
+const placePatches = (draft: Draft, group: Group, { place, several }: { place: PlaceId; several: boolean }): readonly Patch[] => {
+  const id = markId(draft, group, place)
+  const before = draft.marks[id]
+  const height = group.heights.get(place)
+  const style: Style = height === undefined ? group.style : { ...group.style, micrometres: height }
+  const named = several && group.on.size > 0 && !group.everywhere
+  const was = before?.wanted === false || group.only ? undefined : before?.on
+  const on = named ? [...new Set([...(was ?? []), ...group.on])] : undefined
+  const apart = named && was !== undefined && was.some((garment) => !group.on.has(garment))
+  return [
+    { path: ['marks', id, 'content'], value: group.content },
+    { path: ['marks', id, 'place'], value: place },
+    { path: ['marks', id, 'wanted'], value: null },
+    ...(group.text === undefined ? [] : [{ path: ['marks', id, 'text'], value: group.text }]),
+    ...(on === undefined ? [] : [{ path: ['marks', id, 'on'], value: on }]),
+    ...(isEmpty(style) ? [] : styleRoots(id, group, apart).flatMap((path) => stylePatches(path, style))),
+  ]
+}
+
+/** A make said of all numbers or all names holds for those at their places too. */
+const everyPatches = (draft: Draft, group: Group, several: boolean): readonly Patch[] => {
+  const marks = Object.entries(draft.marks).filter(([, mark]) => mark.content === group.content && mark.wanted !== false)
+  const known: readonly Patch[] = marks.length > 0 ? [] : [{ path: ['marks', group.content, 'content'], value: group.content }]
+  if (several && group.on.size > 0 && !group.everywhere) {
+    const on = group.only ? marks.map(([id]): Patch => ({ path: ['marks', id, 'on'], value: [...group.on] })) : []
+    return [...known, ...on, ...[...group.on].flatMap((id) => stylePatches(['styles', `${group.content}@${id}`], group.style))]
+  }
+  const keys = Object.keys(group.style)
+  const overruled = marks.filter(
+    ([, mark]) => mark.style !== undefined && keys.some((key) => Object.hasOwn(mark.style ?? {}, key)),
+  )
+  return [
+    ...known,
+    ...stylePatches(['styles', group.content], group.style),
+    ...overruled.flatMap(([id]) => stylePatches(['marks', id, 'style'], group.style)),
+  ]
+}
+
+const freeText = (draft: Draft, group: Group): Group => {
+  const there = Object.values(draft.marks).find((mark) => mark.content === 'text' && mark.wanted !== false)
+  return { ...group, places: new Set([there?.place ?? 'full-front']) }
+}
+
+/** "Only on the back": the other usual place stays free. */
+const onlyPatches = (group: Group): readonly Patch[] => {
+  if (!group.only || group.content !== 'number') return []
+  const usual: readonly PlaceId[] = ['front-number', 'back-number']
+  if (!usual.some((place) => group.places.has(place))) return []
+  return usual.filter((place) => !group.places.has(place)).flatMap((place) => refusal(place, 'number'))
+}
+
+/** A place that stays free. */
+export const refusal = (place: PlaceId, content: ContentKind): readonly Patch[] => [
+  { path: ['marks', place, 'content'], value: content },
+  { path: ['marks', place, 'place'], value: place },
+  { path: ['marks', place, 'wanted'], value: false },
+]
+
+/** The changes of the draft that a finished group means. `several`: the order has more than one garment. */
+export const groupPatches = (draft: Draft, group: Group, several: boolean): readonly Patch[] => {
+  if (group.content === 'text' && group.places.size === 0) return groupPatches(draft, freeText(draft, group), several)
+  if (group.places.size === 0) return everyPatches(draft, group, several)
+  return [...[...group.places].flatMap((place) => placePatches(draft, group, { place, several })), ...onlyPatches(group)]
+}

@@ -1,0 +1,114 @@
+import type { Shop } from '../../shop/shop.ts'
+import type { Language } from '../../shop/show.ts'
+import { enWords } from '../words/en.ts'
+import { esWords } from '../words/es.ts'
+import type { Meaning, WordList } from '../words/word-list.ts'
+import { fold, type Token, tokensOf } from './tokens.ts'
+
+/** A stretch of tokens with a meaning. */
+export type Term = { readonly meaning: Meaning; readonly from: number; readonly to: number }
+
+export type Lexicon = {
+  readonly entries: ReadonlyMap<string, Meaning>
+  readonly longest: number
+}
+
+const keyOf = (phrase: string): string =>
+  tokensOf(phrase)
+    .map((token) => token.key)
+    .join(' ')
+
+/** Spanish adjectives in gender and number: negro, negra, negros, negras; azul, azules. */
+const bent = (phrase: string): readonly string[] => {
+  const words = phrase.split(' ')
+  const forms = (word: string): readonly string[] => {
+    if (/[oa]$/.test(word)) return ['o', 'a', 'os', 'as'].map((end) => word.slice(0, -1) + end)
+    if (/[e]$/.test(word)) return [word, `${word}s`]
+    return /[lrns]$/.test(word) ? [word, `${word}es`] : [word]
+  }
+  const [first = '', ...rest] = words
+  return [phrase, ...forms(fold(first)).map((form) => [form, ...rest].join(' '))]
+}
+
+/** A bare hue that several of the shop's colours end or begin with, and that is nobody's first name: "blue". */
+const hueReadings = (shop: Shop, hue: string): readonly string[] => {
+  const has = (name: string): boolean => name !== hue && (name.endsWith(` ${hue}`) || name.startsWith(`${hue} `))
+  return shop.colours
+    .filter(({ names }) => [...names.en, ...names.es].some((name) => has(name.toLowerCase())))
+    .map((colour) => colour.id)
+}
+
+const colourEntries = (shop: Shop): readonly (readonly [string, Meaning])[] =>
+  shop.colours.flatMap(({ id, names }) => {
+    const entry = (name: string, first: boolean, form: string): readonly [string, Meaning] => {
+      const readings = first || name.includes(' ') ? [] : hueReadings(shop, name.toLowerCase())
+      const several = readings.length > 1
+      return [
+        keyOf(form),
+        several ? { kind: 'colour', id, readings: [id, ...readings.filter((other) => other !== id)] } : { kind: 'colour', id },
+      ]
+    }
+    return [
+      ...names.en.map((name, index) => entry(name, index === 0, name)),
+      ...names.es.flatMap((name, index) => bent(name).map((form) => entry(name, index === 0, form))),
+    ]
+  })
+
+const wordEntries = (list: WordList): readonly (readonly [string, Meaning])[] =>
+  list.flatMap(({ means, words }) => words.map((phrase): readonly [string, Meaning] => [keyOf(phrase), means]))
+
+const garmentEntries = (shop: Shop): readonly (readonly [string, Meaning])[] =>
+  shop.garments.map(({ id, kind, name }): readonly [string, Meaning] => [
+    keyOf(name.en),
+    { kind: 'garment', id: kind, catalogue: id },
+  ])
+
+const build = (shop: Shop, language: Language): Lexicon => {
+  const [own, other] = language === 'en' ? [enWords, esWords] : [esWords, enWords]
+  const entries = new Map<string, Meaning>()
+  const add = (pairs: readonly (readonly [string, Meaning])[]) => {
+    for (const [key, meaning] of pairs) if (!entries.has(key)) entries.set(key, meaning)
+  }
+  add(wordEntries(own.list))
+  add(colourEntries(shop))
+  add(wordEntries(other.list).filter(([key]) => !own.notBorrowed.includes(key)))
+  add(garmentEntries(shop))
+  const longest = Math.max(...[...entries.keys()].map((key) => key.split(' ').length))
+  return { entries, longest }
+}
+
+const built = new WeakMap<Shop, Map<Language, Lexicon>>()
+
+/** The words of a language with the shop's own colours and garments; words of the other language are understood where they differ. */
+export const lexiconFor = (shop: Shop, language: Language): Lexicon => {
+  const known = built.get(shop) ?? new Map<Language, Lexicon>()
+  built.set(shop, known)
+  const lexicon = known.get(language) ?? build(shop, language)
+  known.set(language, lexicon)
+  return lexicon
+}
+
+const longestAt = (lexicon: Lexicon, tokens: readonly Token[], from: number): Term | null => {
+  const most = Math.min(lexicon.longest, tokens.length - from)
+  for (let length = most; length > 0; length -= 1) {
+    const key = tokens
+      .slice(from, from + length)
+      .map((token) => token.key)
+      .join(' ')
+    const meaning = lexicon.entries.get(key)
+    if (meaning !== undefined) return { meaning, from, to: from + length }
+  }
+  return null
+}
+
+/** The terms found in tokens, the longest phrase first, none overlapping another. */
+export const termsOf = (lexicon: Lexicon, tokens: readonly Token[]): readonly Term[] => {
+  const terms: Term[] = []
+  let at = 0
+  while (at < tokens.length) {
+    const term = longestAt(lexicon, tokens, at)
+    if (term !== null) terms.push(term)
+    at = term === null ? at + 1 : term.to
+  }
+  return terms
+}

@@ -1,0 +1,182 @@
+import type { PlaceId } from '../../garment/place.ts'
+import { placesAt, stonesOf } from './groups.ts'
+import type { Item } from './items.ts'
+import { colourTarget, currentGroups, garmentOf, put, putGarment, type Walk } from './walk.ts'
+
+/** Cloth words speak of a garment, named or not. */
+const clothGarment = (walk: Walk): string => {
+  const id = garmentOf(walk) ?? Object.keys(walk.draft.garments)[0] ?? 'jersey'
+  const loose = walk.loose
+  walk.loose = []
+  if (walk.groups.length === 0) walk.target = { kind: 'garment', id }
+  const [colour] = loose
+  if (colour !== undefined && walk.draft.garments[id]?.colour === undefined) putGarment(walk, id, { colour: colour.id })
+  return id
+}
+
+const modifyCloth = (walk: Walk, item: Item): boolean => {
+  switch (item.kind) {
+    case 'knit':
+      putGarment(walk, clothGarment(walk), { knit: item.id })
+      return true
+    case 'dye':
+      putGarment(walk, clothGarment(walk), { dye: item.id })
+      return true
+    case 'finish':
+      putGarment(walk, clothGarment(walk), { finish: item.id })
+      return true
+    case 'own':
+      putGarment(walk, clothGarment(walk), { from: 'customer' })
+      return true
+    case 'fibre':
+      return true
+    case 'feature': {
+      const id = clothGarment(walk)
+      const had = walk.draft.garments[id]?.features ?? []
+      putGarment(walk, id, { features: [...new Set([...had, item.id])] })
+      return true
+    }
+    default:
+      return false
+  }
+}
+
+/** The figure or number word right before an item. */
+const countBefore = (walk: Walk, item: Item): number | undefined => {
+  const index = walk.items.indexOf(item)
+  for (const one of walk.items.slice(Math.max(0, index - 2), index).reverse()) {
+    if (one.kind === 'count') return one.id
+    if (one.kind === 'figure') return Number(one.text)
+  }
+  return undefined
+}
+
+const modifyStones = (walk: Walk, item: Item): boolean => {
+  const each = (set: (stones: ReturnType<typeof stonesOf>) => void) => {
+    for (const group of currentGroups(walk)) set(stonesOf(group))
+    walk.target = { kind: 'stones' }
+    walk.waiting = walk.waiting.filter((one) => one.kind === 'colour')
+    return true
+  }
+  const stony = walk.target.kind === 'stones' || walk.groups.some((group) => group.style.stones !== undefined)
+  switch (item.kind) {
+    case 'stone-size':
+      return each((stones) => {
+        stones.size = item.id
+      })
+    case 'rows': {
+      const rows = countBefore(walk, item) ?? 1
+      return each((stones) => {
+        if (rows >= 1 && rows <= 12) stones.rows = rows
+      })
+    }
+    case 'style':
+      return stony || item.id === 'single-line'
+        ? each((stones) => {
+            stones.style = item.id
+          })
+        : true
+    case 'contours':
+      return each((stones) => {
+        stones.contours = item.id
+        stones.style = 'outline'
+      })
+    case 'around':
+      return stony
+        ? each((stones) => {
+            stones.style = 'outline'
+          })
+        : true
+    default:
+      return false
+  }
+}
+
+/** A place after a length takes that length; a place alone is one more place. */
+const modifyPlace = (walk: Walk, item: Extract<Item, { kind: 'place' }>): void => {
+  const garment = walk.target.kind === 'garment' && walk.groups.length === 0
+  if (garment && !hasMarks(walk)) return
+  const found = new Set<PlaceId>()
+  const length = walk.waiting.find((one) => one.kind === 'length')
+  for (const group of currentGroups(walk)) {
+    for (const place of placesAt(group.content, item.id)) {
+      group.places.add(place)
+      found.add(place)
+      if (length?.kind === 'length') group.heights.set(place, length.micrometres)
+    }
+    if (walk.only) group.only = true
+  }
+  walk.waiting = walk.waiting.filter((one) => one !== length)
+  walk.lastPlaces = [...found]
+  if (walk.target.kind === 'none') walk.target = { kind: 'mark' }
+}
+
+const hasMarks = (walk: Walk): boolean => Object.keys(walk.draft.marks).length > 0
+
+/** A length right before a place waits for it; else it is the height of the places named last, or of the whole group. */
+const modifyLength = (walk: Walk, item: Extract<Item, { kind: 'length' }>): void => {
+  const next = walk.items[walk.items.indexOf(item) + 1]
+  if (walk.target.kind === 'edge') {
+    walk.target.edge.micrometres = Math.min(50_000, Math.max(500, item.micrometres))
+    return
+  }
+  const skip =
+    next?.kind === 'other' && ['tall', 'high', 'on', 'in'].includes(next.key) ? walk.items[walk.items.indexOf(item) + 2] : next
+  if (skip?.kind === 'place' && !walk.postfix) {
+    walk.waiting.push(item)
+    return
+  }
+  for (const group of currentGroups(walk)) {
+    const places = walk.lastPlaces.filter((place) => group.places.has(place))
+    if (places.length === 0 || places.length === group.places.size) group.style.micrometres = item.micrometres
+    else for (const place of places) group.heights.set(place, item.micrometres)
+  }
+}
+
+const modifyMake = (walk: Walk, item: Item): void => {
+  const groups = currentGroups(walk)
+  for (const group of groups) {
+    if (item.kind === 'class') group.style.class = item.id
+    if (item.kind === 'arc') group.style.line = 'arc'
+  }
+  if (walk.target.kind === 'none') walk.target = { kind: 'mark' }
+}
+
+/** "Thin" narrows the outline that is being said. */
+const modifyEdge = (walk: Walk): void => {
+  if (walk.target.kind === 'edge') walk.target.edge.micrometres = 3_175
+}
+
+const everywhere = (walk: Walk): void => {
+  for (const group of walk.groups) group.everywhere = true
+}
+
+/** Lets one adjective say what it says of the thing being spoken of. */
+export const modify = (walk: Walk, item: Item): void => {
+  if (modifyCloth(walk, item) || modifyStones(walk, item)) return
+  switch (item.kind) {
+    case 'colour':
+      colourTarget(walk, item)
+      return
+    case 'place':
+      modifyPlace(walk, item)
+      return
+    case 'length':
+      modifyLength(walk, item)
+      return
+    case 'class':
+    case 'arc':
+      if (walk.target.kind !== 'garment' || walk.groups.length > 0) modifyMake(walk, item)
+      return
+    case 'thin':
+      modifyEdge(walk)
+      return
+    case 'both':
+      everywhere(walk)
+      return
+    case 'use':
+      put(walk, [{ path: ['use'], value: item.id }])
+      return
+    default:
+  }
+}

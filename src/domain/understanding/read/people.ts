@@ -1,0 +1,111 @@
+import type { Patch } from '../patch.ts'
+
+const NAME = "(?:\\p{Lu}[\\p{L}\\p{M}'’.-]*)(?: (?:(?:de|la|las|los|del|van|von|da|y) )*\\p{Lu}[\\p{L}\\p{M}'’-]*){0,3}"
+const TITLE =
+  '(?:(?:[Cc]oach|[Mm]rs?\\.?|[Mm]s\\.?|[Dd]r\\.?|[Pp]rofe(?:sora?)?|la maestra|el profe|la profe|el entrenador|la entrenadora|la señora|el señor|mi (?:hermana|hermano|esposo|esposa|mamá|papá)|[Mm]y (?:husband|wife|sister|brother|son|daughter)|[Oo]ur (?:office )?(?:manager|secretary|treasurer)|[Aa]thletic director|[Tt]eam manager) )*'
+
+const pattern = (source: string): RegExp => new RegExp(source.replaceAll('NAME', `(${NAME})`).replaceAll('TITLE', TITLE), 'u')
+
+type Role = 'orders' | 'signsOff' | 'pays' | 'collects'
+
+/** The first pattern that fits gives the person; a name is taken as it is written. */
+const patterns: readonly (readonly [Role, readonly RegExp[]])[] = [
+  [
+    'orders',
+    [
+      pattern('(?:[Mm]y name is|[Nn]ame is|[Mm]e llamo|[Mm]i nombre es) TITLENAME'),
+      pattern("(?:^|[\\s,.!])(?:[Ii]'m|[Ii]m|[Ii] am|[Tt]his is|[Ii]t'?s|soy|Soy|aquí|habla|le habla|Habla) TITLENAME"),
+      pattern('TITLENAME here(?=[\\s,.!]|$)'),
+      pattern('TITLENAME orders'),
+      pattern('(?:^|[.!?\\n] ?)(?:- ?|-- ?|[Tt]hanks,? |[Gg]racias,? |[Aa]tte\\.? )NAME(?:, \\p{Ll}+)?\\s*$'),
+      pattern("[.!?] (\\p{Lu}[\\p{L}'-]+ \\p{Lu}[\\p{L}'-]+)\\.?\\s*$"),
+    ],
+  ],
+  [
+    'signsOff',
+    [
+      pattern('TITLENAME (?:signs|approves|will sign|will approve|orders and signs|has to approve|needs to approve)'),
+      pattern('(?:firma|aprueba|autoriza|da el visto bueno)(?: es)? TITLENAME'),
+    ],
+  ],
+  ['pays', [pattern('TITLENAME (?:pays|will pay|is paying)'), pattern('(?:paga|va a pagar|pagará) TITLENAME')]],
+  [
+    'collects',
+    [
+      pattern('TITLENAME (?:collects|will collect|picks (?:them )?up|will pick (?:them |it )?up|is picking (?:them |it )?up)'),
+      pattern('(?:[Rr]ecoge|[Pp]asa por (?:ellos|ellas)|los recoge|las recoge) TITLENAME'),
+    ],
+  ],
+]
+
+/** Words that begin like a name and are none. */
+const notNames =
+  /^(?:I|The|We|It|They|He|She|You|El|La|Los|Las|Yo|Para|Not|Just|Need|Coach|Hi|Hello|Hey|Thanks|Everybody|Number|Numbers|Home|Away|Black|White|Navy|Red|Royal|Our|My|Number|Mom|Dad|Team|OK|Okay|Yes|No)$/u
+
+const bodies: readonly RegExp[] = [
+  /(?:^|[.,;] ?)(?:[Tt]he |[Ll]a |[Ee]l )?((?:\p{L}+ )?(?:club|school|district|league|city|church|parents|pta|pto|boosters?))\s+(?:pays|will pay|is paying)/u,
+  /(?:[Pp]aga|pagará|va a pagar) (?:la |el |los |las )?((?:escuela|liga|club|colegio|municipio|iglesia|papás|secundaria|preparatoria|delegación)(?: [\p{L}]+)?)/u,
+]
+
+const personPatches = (text: string): readonly Patch[] => {
+  const found: Patch[] = []
+  for (const [role, list] of patterns) {
+    const name = list.map((one) => one.exec(text)?.[1]).find((one) => one !== undefined && !notNames.test(one))
+    if (name !== undefined) found.push({ path: [role], value: name.replace(/[.,]+$/, '') })
+  }
+  const body = bodies.map((one) => one.exec(text)?.[1]).find((one) => one !== undefined)
+  return body === undefined ? found : [...found, { path: ['pays'], value: body }]
+}
+
+const handOvers: readonly (readonly ['collect' | 'field' | 'post', RegExp])[] = [
+  [
+    'post',
+    /\b(?:mail (?:them|it)|ship (?:them|it)|by mail|by post|send them by|ups|shipping|por correo|env[ií](?:o|en|ar)|m[aá]nd(?:en|ar)(?:los|las)? por|por paquetería)\b/iu,
+  ],
+  [
+    'field',
+    /\b(?:(?:bring|deliver|drop)[\p{L} ]{0,25} (?:to|at) (?:the |our )?(?:field|gym|rink|court|practice|game)|(?:llev|entreg|traig|tra[ií])[\p{L}]*[\p{L} ]{0,25} (?:a|en) (?:la |el )?(?:cancha|campo|gimnasio|partido|entrenamiento))\b/iu,
+  ],
+  [
+    'collect',
+    /\b(?:pick(?:ing|s)?(?: (?:it|them|that))? ?up|pickup|collects?|come get|swing by|stop by|come by|recoj\p{L}*|recog\p{L}*|paso(?: yo)? por|pas[oa] yo|yo paso|paso mañana|pasamos por|voy por)\b/iu,
+  ],
+]
+
+const moneyOf = (text: string): readonly Patch[] => {
+  const patches: Patch[] = []
+  const set = (key: string, value: Patch['value']) => patches.push({ path: ['money', key], value })
+  const order =
+    /\b(?:purchase order|p\.?o\.?(?: number| no\.?| #)?|order number|orden de compra)(?:\s*(?:is|es|number|número|no\.?|#|:))*\s*((?:PO[- ]?)?[A-Z0-9][A-Z0-9-]*\d[A-Z0-9-]*)/iu.exec(
+      text,
+    )
+  if (order !== null) {
+    set('state', 'order-number')
+    set('reference', order[1])
+  }
+  if (/\b(?:tax[- ]exempt|exent[oa]s? de impuestos?|libre de impuestos)\b/iu.test(text)) set('taxExempt', true)
+  const deposit = /\b(?:deposit|down payment|anticipo|depósito|enganche)\b/iu.test(text)
+  const amount = /\$\s?(\d+(?:,\d{3})*(?:\.\d{2})?)|(\d+(?:\.\d{2})?)\s*(?:dollars|bucks|d[oó]lares|usd|pesos)/iu.exec(text)
+  if (deposit && order === null && /\b(?:paid|left|gave|put down|dej[eé]|di|pagu[eé]|pagamos|dejamos)\b/iu.test(text)) {
+    set('state', 'deposit')
+    if (amount !== null) set('amount', Math.round(Number((amount[1] ?? amount[2] ?? '0').replace(/,/g, '')) * 100))
+  } else if (/\b(?:paid in full|already paid|it'?s all paid|ya est[aá] pagado|ya pagu[eé]|todo pagado)\b/iu.test(text))
+    set('state', 'paid')
+  if (
+    /\b(?:on (?:our |the |my )?account|bill (?:us|the (?:school|league|club))|a (?:la )?cuenta de|a cuenta|a nuestra cuenta)\b/iu.test(
+      text,
+    ) &&
+    order === null
+  )
+    set('state', 'on-account')
+  return patches
+}
+
+/** Who orders, signs off, pays and collects, how it is handed over, and what was said of money. Names stand as they were written. */
+export const readPeople = (text: string): readonly Patch[] => {
+  const handOver = handOvers.find(([, words]) => words.test(text))?.[0]
+  const people = personPatches(text)
+  const collects = people.some((patch) => patch.path[0] === 'collects')
+  const how = handOver ?? (collects ? 'collect' : undefined)
+  return [...people, ...(how === undefined ? [] : [{ path: ['handOver'], value: how }]), ...moneyOf(text)]
+}

@@ -1,0 +1,180 @@
+import type { Draft, Player } from '../draft.ts'
+import type { Lexicon } from './lexicon.ts'
+import { nameAt, rowsByName, rowsByNumber } from './refs.ts'
+import { sizeAt } from './sizes.ts'
+import { isNumber, isWord, type Token } from './tokens.ts'
+import { isMonth, isWeekday } from './when.ts'
+
+export type PlayersFound = { readonly players: readonly Player[]; readonly taken: ReadonlySet<number> }
+
+type Scene = {
+  readonly tokens: readonly Token[]
+  readonly draft: Draft
+  readonly lexicon: Lexicon
+  readonly taken: ReadonlySet<number>
+}
+
+const opening = new Set(
+  (
+    'add agrega agregar and y plus also pon incluye necesitamos need the los las el la con for para number numbers size talla sizes captain capitana coach team roster drop quita make everybody everyone all todos todas ' +
+    'same also no yes si ok it its i im we they he she number jersey jerseys dec nov jan home away front back u'
+  ).split(' '),
+)
+
+const isOther =
+  (lexicon: Lexicon) =>
+  (token: Token): boolean =>
+    opening.has(token.key) ||
+    isMonth(token) ||
+    isWeekday(token) ||
+    ['garment', 'content', 'place', 'sport', 'role', 'outline', 'stones'].includes(lexicon.entries.get(token.key)?.kind ?? '')
+
+const fillers: readonly string[] = [
+  'con',
+  'el',
+  'la',
+  'talla',
+  'size',
+  'es',
+  'is',
+  'number',
+  'numero',
+  'name',
+  'nombre',
+  'wears',
+  'usa',
+  'in',
+  'a',
+  'an',
+  'en',
+  'and',
+  'de',
+  'he',
+  'she',
+  'que',
+  'llamado',
+  'llamada',
+  'no',
+]
+
+const skip = (tokens: readonly Token[], at: number): number => {
+  let next = at
+  while (
+    next < at + 5 &&
+    (isWord(tokens[next], ...fillers) || ['#', ',', '-', '(', '.'].includes(tokens[next]?.text ?? '')) &&
+    sizeAt(tokens, next) === null
+  )
+    next += 1
+  return next
+}
+
+const numberAt = ({ tokens, taken }: Scene, at: number): string | null => {
+  const token = tokens[at]
+  if (token === undefined || !isNumber(token) || taken.has(at) || !/^\d{1,3}$/.test(token.text)) return null
+  const joined = tokens[at + 1]?.kind === 'word' && tokens[at + 1]?.start === token.end
+  return joined ? null : token.text
+}
+
+type Found = { readonly player: Player; readonly from: number; readonly to: number }
+
+const withSize = (
+  tokens: readonly Token[],
+  player: Player,
+  at: number,
+): { readonly player: Player; readonly to: number; readonly sized: boolean } => {
+  const next = skip(tokens, at)
+  const size = sizeAt(tokens, next, false)
+  if (size?.size === undefined) return { player, to: at, sized: false }
+  return {
+    player: { ...player, size: size.size, ...(size.fit === undefined ? {} : { fit: size.fit }) },
+    to: size.to,
+    sized: true,
+  }
+}
+
+/** "Ida 18 YM", "Noé con el 15 talla CH", "Hattie 11 YL". */
+const nameFirst = (scene: Scene, at: number): Found | null => {
+  const named = nameAt(scene.tokens, at, isOther(scene.lexicon))
+  if (named === null) return null
+  const next = skip(scene.tokens, named.to)
+  const number = numberAt(scene, next)
+  if (number === null) return null
+  const { player, to, sized } = withSize(scene.tokens, { name: named.name, number }, next + 1)
+  const added =
+    isWord(scene.tokens[at - 1], 'add', 'agrega', 'agregar', 'agregue', 'a', 'pon', 'plus') ||
+    isWord(scene.tokens[at - 2], 'add', 'agrega', 'agregar')
+  return sized || added ? { player, from: at, to: Math.max(to, next + 1) } : null
+}
+
+/** "la 2 es Yaretzi M", "#30 Haddad", "number 1, name Benji". */
+const numberFirst = (scene: Scene, at: number): Found | null => {
+  const { tokens } = scene
+  const marked = tokens[at]?.text === '#' || isWord(tokens[at], 'la', 'el', 'number', 'numero')
+  const start = marked ? skip(tokens, at) : at
+  const number = numberAt(scene, start)
+  if (number === null || !marked) return null
+  const named = nameAt(tokens, skip(tokens, start + 1), isOther(scene.lexicon))
+  if (named === null) return null
+  const { player, to, sized } = withSize(tokens, { name: named.name, number }, named.to)
+  return sized || tokens[at]?.text === '#' || isWord(tokens[at], 'number')
+    ? { player, from: at, to: Math.max(to, named.to) }
+    : null
+}
+
+const isThere = (draft: Draft, player: Player): boolean => {
+  const byNumber = player.number === undefined ? [] : rowsByNumber(draft.rows, player.number)
+  const byName = player.name === undefined ? [] : rowsByName(draft.rows, player.name)
+  return byNumber.some((key) => byName.includes(key))
+}
+
+/** "size 2T, number 1, name Benji" in one stretch: the size may stand before. */
+const sizeBefore = (tokens: readonly Token[], at: number, player: Player): Player => {
+  if (player.size !== undefined) return player
+  for (let back = at - 1; back > Math.max(0, at - 8); back -= 1) {
+    if (tokens[back]?.kind === 'break' || tokens[back]?.text === '.') break
+    const size = sizeAt(tokens, back)
+    if (size?.size !== undefined && size.to <= at)
+      return { ...player, size: size.size, ...(size.fit === undefined ? {} : { fit: size.fit }) }
+  }
+  return player
+}
+
+const sizeAfter = (tokens: readonly Token[], at: number, player: Player): Player => {
+  if (player.size !== undefined) return player
+  for (let ahead = at; ahead < Math.min(tokens.length, at + 9); ahead += 1) {
+    if (tokens[ahead]?.kind === 'break') break
+    const size = sizeAt(tokens, ahead)
+    if (size?.size !== undefined) return { ...player, size: size.size, ...(size.fit === undefined ? {} : { fit: size.fit }) }
+  }
+  return player
+}
+
+/** "he's 2 years old" close before a player. */
+const ageBefore = (tokens: readonly Token[], at: number): Player['age'] => {
+  for (let back = at; back > Math.max(0, at - 14); back -= 1) {
+    if (tokens[back]?.kind === 'break') break
+    const years = isWord(tokens[back], 'years', 'year', 'anos', 'yrs', 'yr') ? Number(tokens[back - 1]?.text) : Number.NaN
+    if (Number.isInteger(years)) return years < 3 ? 'under-3' : years < 13 ? '3-12' : '13-up'
+  }
+  return undefined
+}
+
+/** Players named inside a sentence with their number and, mostly, their size. */
+export const readPlayers = (scene: Scene): PlayersFound => {
+  const players: Player[] = []
+  const taken = new Set<number>()
+  let at = 0
+  while (at < scene.tokens.length) {
+    const found = numberFirst(scene, at) ?? nameFirst(scene, at)
+    if (found === null || isThere(scene.draft, found.player)) {
+      at += 1
+      continue
+    }
+    const sized = sizeAfter(scene.tokens, found.to, sizeBefore(scene.tokens, found.from, found.player))
+    const age = ageBefore(scene.tokens, found.from)
+    players.push(age === undefined ? sized : { ...sized, age })
+    for (let index = found.from; index < found.to; index += 1) taken.add(index)
+    at = found.to
+  }
+  return { players, taken }
+}

@@ -1,0 +1,231 @@
+import type { Language } from '../../shop/show.ts'
+import type { Asked, Open } from '../conversation.ts'
+import type { Context } from '../document.ts'
+import type { Draft, Player } from '../draft.ts'
+import { applyPatches, type Patch } from '../patch.ts'
+import { readBlend } from './blend.ts'
+import { readCorrections } from './corrections.ts'
+import { readDates } from './dates.ts'
+import { readEveryone } from './everyone.ts'
+import { type Item, itemsOf } from './items.ts'
+import { type Lexicon, type Term, termsOf } from './lexicon.ts'
+import { addCounted } from './merge-players.ts'
+import { readNumberLists } from './number-lists.ts'
+import { readPeople } from './people.ts'
+import { readPlayers } from './players.ts'
+import { addPlayers } from './table.ts'
+import { type Counted, readTally } from './tally.ts'
+import { readTeam } from './team.ts'
+import { garmentIds, readThings } from './things.ts'
+import { type Token, tokensOf } from './tokens.ts'
+
+export type Prose = {
+  /** The message without its roster lines. */
+  readonly text: string
+  readonly whole: string
+  /** The draft before the message, and with its roster lines. */
+  readonly before: Draft
+  readonly draft: Draft
+  readonly lexicon: Lexicon
+  readonly context: Context
+  readonly language: Language
+  readonly asked: Asked | null
+  readonly shouted: boolean
+}
+
+export type ProseFound = { readonly patches: readonly Patch[]; readonly open: readonly Open[] }
+
+const pause = (token: Token): Token => ({ ...token, kind: 'sign', text: ',', key: ',' })
+
+/** Tokens that were understood already stand aside as pauses. */
+const without = (tokens: readonly Token[], taken: ReadonlySet<number>): readonly Token[] =>
+  taken.size === 0 ? tokens : tokens.map((token, index) => (taken.has(index) && token.kind !== 'break' ? pause(token) : token))
+
+const union = (...sets: readonly ReadonlySet<number>[]): ReadonlySet<number> => new Set(sets.flatMap((set) => [...set]))
+
+type Rosterlike = { readonly patches: readonly Patch[]; readonly open: readonly Open[]; readonly taken: ReadonlySet<number> }
+
+const countedGarment = (draft: Draft, terms: readonly Term[], counted: Counted): string | undefined => {
+  const ids = Object.keys(draft.garments)
+  const term = terms.find((one) => one.from === counted.garment)
+  if (term?.meaning.kind !== 'garment') return undefined
+  const id = garmentIds[term.meaning.id]
+  return ids.includes(id) || ids.length === 0 ? id : undefined
+}
+
+const sizedPatches = (draft: Draft, listed: ReturnType<typeof readNumberLists>): readonly Patch[] =>
+  Object.entries(draft.rows).flatMap(([key, row]) =>
+    listed.sized
+      .filter((one) => row.number !== undefined && one.numbers.includes(row.number))
+      .flatMap((one): readonly Patch[] => [
+        { path: ['rows', key, 'size'], value: one.size },
+        ...(one.fit === undefined ? [] : [{ path: ['rows', key, 'fit'], value: one.fit }]),
+      ]),
+  )
+
+/** Rows, sizes and changes of rows that stand in sentences. */
+const readRows = (scene: Prose, tokens: readonly Token[]): Rosterlike => {
+  const corrections = readCorrections(tokens, scene.before, scene.text.trim().slice(0, 80))
+  const dated = readDates(tokens, {
+    draft: scene.before,
+    today: scene.context.now.slice(0, 10),
+    language: scene.language,
+    bare: scene.asked?.code === 'ask-hour',
+    text: scene.text,
+  })
+  const patches: Patch[] = [
+    ...corrections.patches,
+    ...(corrections.taken.size > 0 ? dated.patches.filter(() => !overlaps(dated.taken, corrections.taken)) : dated.patches),
+  ]
+  let draft = applyPatches(scene.draft, patches)
+  const add = (more: readonly Patch[]) => {
+    patches.push(...more)
+    draft = applyPatches(draft, more)
+  }
+  let free = without(tokens, union(corrections.taken, dated.taken))
+  const known = new Set(Object.values(draft.rows).flatMap((row) => row.number ?? []))
+  const listed = readNumberLists(free, known)
+  add(addPlayers(draft.rows, listed.players))
+  add(sizedPatches(draft, listed))
+  const everyone = readEveryone(without(free, new Set()), draft)
+  free = without(free, union(listed.taken, everyone.taken))
+  const inline = readPlayers({ tokens: free, draft: scene.before, lexicon: scene.lexicon, taken: new Set() })
+  add(addPlayers(draft.rows, inline.players))
+  add(everyone.patches)
+  free = without(free, inline.taken)
+  return {
+    patches,
+    open: [...corrections.open, ...dated.open],
+    taken: union(corrections.taken, dated.taken, listed.taken, everyone.taken, inline.taken),
+  }
+}
+
+const overlaps = (a: ReadonlySet<number>, b: ReadonlySet<number>): boolean => [...a].some((index) => b.has(index))
+
+const headPatches = (scene: Prose, tokens: readonly Token[], terms: readonly Term[]): readonly Patch[] => {
+  const people = readPeople(scene.text)
+  const names = people.flatMap((patch) =>
+    typeof patch.value === 'string' && patch.path.length === 1 && patch.path[0] !== 'handOver' ? [patch.value] : [],
+  )
+  const sports = terms.flatMap((term) => (term.meaning.kind === 'sport' ? [term] : []))
+  const team = readTeam({
+    tokens,
+    text: scene.text,
+    lexicon: scene.lexicon,
+    people: names,
+    sports: new Set(sports.flatMap((term) => [term.from, term.to - 1])),
+  })
+  const [sport] = sports
+  const use = terms.find((term) => term.meaning.kind === 'use')?.meaning
+  const staff = tokens.some((token) => token.key === 'staff')
+    ? 'staff'
+    : tokens.some((token) => token.key === 'fan')
+      ? 'fan'
+      : undefined
+  const used = use?.kind === 'use' ? use.id : staff
+  return [
+    ...people,
+    ...(team === null || (scene.before.team !== undefined && scene.asked?.code !== 'ask-team')
+      ? []
+      : [{ path: ['team'], value: team }]),
+    ...(sport?.meaning.kind === 'sport' ? [{ path: ['sport'], value: sport.meaning.id }] : []),
+    ...(used === undefined || scene.before.use !== undefined ? [] : [{ path: ['use'], value: used }]),
+  ]
+}
+
+type Hue = Extract<Item, { kind: 'colour' }>
+
+/** Everywhere that a colour stands in the draft. */
+const usesOf = (value: unknown, colour: string, path: readonly string[]): readonly (readonly string[])[] => {
+  if (typeof value !== 'object' || value === null) return []
+  return Object.entries(value).flatMap(([key, inner]) =>
+    key === 'colour' && inner === colour ? [[...path, key]] : usesOf(inner, colour, [...path, key]),
+  )
+}
+
+/** "gold, not silver": where it was silver it is gold. */
+const swapColours = (draft: Draft, negated: readonly string[], loose: readonly Hue[]): readonly Patch[] => {
+  const [old] = negated
+  const [fresh] = loose
+  if (old === undefined || fresh === undefined) return []
+  const parts = { garments: draft.garments, styles: draft.styles, marks: draft.marks }
+  return usesOf(parts, old, []).map((path) => ({ path, value: fresh.id }))
+}
+
+const looseQuestion = (hue: Hue, path: readonly string[], at: string): Open => ({
+  about: 'colour',
+  path: at,
+  quote: hue.key,
+  readings: (hue.readings ?? []).map((id) => ({ value: id, kind: 'colour', patches: [{ path, value: id }] })),
+})
+
+/** A colour said of nothing in particular goes where a colour was asked for, or where one is missing: the garment first. */
+const placeLoose = (draft: Draft, loose: readonly Hue[], asked: Asked | null): ProseFound => {
+  const [hue] = loose
+  if (hue === undefined) return { patches: [], open: [] }
+  const bare = Object.entries(draft.garments).find(([, wish]) => wish.colour === undefined)?.[0]
+  const content = asked?.code === 'ask-vinyl-colour' ? 'all' : null
+  const marks = Object.entries(draft.marks).filter(
+    ([id, mark]) =>
+      mark.wanted !== false &&
+      mark.style?.colour === undefined &&
+      draft.styles[mark.content]?.colour === undefined &&
+      draft.styles[id]?.colour === undefined,
+  )
+  const mark = marks.length === 1 ? marks[0]?.[0] : undefined
+  const garment = bare ?? (Object.keys(draft.garments).length === 0 ? 'jersey' : undefined)
+  const path =
+    content !== null
+      ? ['styles', content, 'colour']
+      : mark !== undefined && (bare === undefined || draft.marks[mark]?.content === 'text')
+        ? ['marks', mark, 'style', 'colour']
+        : garment !== undefined
+          ? ['garments', garment, 'colour']
+          : null
+  if (path === null) return { patches: [], open: [] }
+  if (hue.readings !== undefined) return { patches: [], open: [looseQuestion(hue, path, '/garments/0/colour')] }
+  return { patches: [{ path, value: hue.id }], open: [] }
+}
+
+/** Reads the sentences of a message: rows and sizes, days, people, then garments and what goes on them. */
+export const readProse = (scene: Prose): ProseFound => {
+  const tokens = tokensOf(scene.text)
+  const rows = readRows(scene, tokens)
+  const calm = without(tokens, rows.taken)
+  const terms = termsOf(scene.lexicon, calm)
+  const blend = readBlend(calm, terms)
+  const tally = readTally({ tokens: calm, terms, taken: rows.taken })
+  const spare = without(calm, union(tally.taken, blend?.taken ?? new Set()))
+  const items = itemsOf({ text: scene.text, tokens: spare, terms: termsOf(scene.lexicon, spare), shouted: scene.shouted })
+  const start = applyPatches(scene.draft, rows.patches)
+  const things = readThings({ draft: start, items, postfix: scene.language === 'es' })
+  const counted = tally.counted.map((one): Player => {
+    const garment = countedGarment(things.draft, terms, one)
+    const several = Object.keys(things.draft.garments).length > 1
+    return {
+      size: one.size,
+      quantity: one.quantity,
+      ...(one.fit === undefined ? {} : { fit: one.fit }),
+      ...(garment === undefined || !several ? {} : { garment }),
+    }
+  })
+  const cloth =
+    blend === null
+      ? []
+      : [{ path: ['garments', Object.keys(things.draft.garments)[0] ?? 'jersey', 'fibres'], value: blend.fibres }]
+  const swapped = swapColours(things.draft, things.negated, things.loose)
+  const loose = swapped.length > 0 ? { patches: [], open: [] } : placeLoose(things.draft, things.loose, scene.asked)
+  const head = headPatches(scene, without(tokens, rows.taken), terms)
+  return {
+    patches: [
+      ...rows.patches,
+      ...things.patches,
+      ...cloth,
+      ...swapped,
+      ...loose.patches,
+      ...addCounted(scene.draft, counted),
+      ...head,
+    ],
+    open: [...rows.open, ...things.open, ...loose.open],
+  }
+}

@@ -1,0 +1,85 @@
+import type { Draft, Player } from '../draft.ts'
+import { fold, isCapital, isNumber, isWord, type Token } from './tokens.ts'
+
+/** Rows that words point at, by number or by name, with the place in the message. */
+export type Ref = { readonly keys: readonly string[]; readonly from: number; readonly to: number; readonly by: 'number' | 'name' }
+
+export type Rows = Draft['rows']
+
+const entries = (rows: Rows): readonly (readonly [string, Player])[] => Object.entries(rows)
+
+export const rowsByNumber = (rows: Rows, number: string): readonly string[] =>
+  entries(rows).flatMap(([key, row]) => (row.number === number ? [key] : []))
+
+const words = (name: string): readonly string[] => fold(name).split(/[\s]+/)
+
+/** Rows whose name is this, or has this as one of its words: "Lena", "Birch". */
+export const rowsByName = (rows: Rows, name: string): readonly string[] => {
+  const wanted = fold(name)
+  const whole = entries(rows).flatMap(([key, row]) => (row.name !== undefined && fold(row.name) === wanted ? [key] : []))
+  if (whole.length > 0) return whole
+  return entries(rows).flatMap(([key, row]) => (row.name !== undefined && words(row.name).includes(wanted) ? [key] : []))
+}
+
+const nameRef = (tokens: readonly Token[], at: number, rows: Rows): Ref | null => {
+  for (let length = Math.min(5, tokens.length - at); length > 0; length -= 1) {
+    const part = tokens.slice(at, at + length)
+    if (!part.every((token) => token.kind === 'word')) continue
+    const text = part.map((token) => token.text.replace(/'s$/, '')).join(' ')
+    const keys = rowsByName(rows, text)
+    if (keys.length > 0 && (length > 1 || text.length > 2)) return { keys, from: at, to: at + length, by: 'name' }
+  }
+  return null
+}
+
+/** A reference to rows at a token: "#9", "the 9", "el 8", "number 14", or a name of the roster. */
+export const refAt = (tokens: readonly Token[], at: number, rows: Rows): Ref | null => {
+  const token = tokens[at]
+  if (token === undefined) return null
+  if (isNumber(token)) {
+    if (!/^\d{1,3}$/.test(token.text)) return null
+    const keys = rowsByNumber(rows, token.text)
+    const joined = tokens[at + 1]?.kind === 'word' && tokens[at + 1]?.start === token.end
+    return keys.length === 0 || joined ? null : { keys, from: at, to: at + 1, by: 'number' }
+  }
+  return token.kind === 'word' ? nameRef(tokens, at, rows) : null
+}
+
+/** All references in a stretch of tokens, in order. */
+export const refsIn = (tokens: readonly Token[], rows: Rows): readonly Ref[] => {
+  const refs: Ref[] = []
+  let at = 0
+  while (at < tokens.length) {
+    const ref = refAt(tokens, at, rows)
+    if (ref !== null) refs.push(ref)
+    at = ref === null ? at + 1 : ref.to
+  }
+  return refs
+}
+
+const particles: readonly string[] = ['de', 'la', 'del', 'las', 'los', 'van', 'von', 'da', 'y', 'der', 'el', 'st.', 'di', 'dos']
+
+/** A name that begins at a token: capitalised words, particles between them, Jr. and III at the end. */
+export const nameAt = (
+  tokens: readonly Token[],
+  at: number,
+  isOther: (token: Token) => boolean,
+): { readonly name: string; readonly to: number } | null => {
+  const first = tokens[at]
+  if (first === undefined || !isCapital(first) || isOther(first)) return null
+  let to = at + 1
+  for (;;) {
+    let next = to
+    while (isWord(tokens[next], ...particles) && !isCapital(tokens[next])) next += 1
+    const token = tokens[next]
+    if (token === undefined || !isCapital(token) || isOther(token) || to - at > 4) break
+    to = next + 1
+  }
+  return {
+    name: tokens
+      .slice(at, to)
+      .map((token) => token.text)
+      .join(' '),
+    to,
+  }
+}

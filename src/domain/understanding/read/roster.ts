@@ -1,0 +1,136 @@
+import type { Player } from '../draft.ts'
+import { columnsOf, playerOf } from './columns.ts'
+import { type RowLine, readRowLine } from './row-line.ts'
+
+/** Roster lines found in a message; `rest` is the message without them, its lines kept. `counted` lines are sizes with quantities. */
+export type RosterFound = {
+  readonly players: readonly Player[]
+  readonly counted: readonly Player[]
+  readonly rest: string
+  /** Which lines of the message were read as roster. */
+  readonly lines: readonly number[]
+}
+
+const splitters: readonly (readonly [string, string | RegExp])[] = [
+  ['\t', '\t'],
+  [';', ';'],
+  ['|', '|'],
+  [',', ','],
+  ['  ', / {2,}/],
+]
+
+const cellsOf = (line: string): readonly string[] => {
+  const splitter = splitters.find(([sign]) => line.includes(sign))
+  return splitter === undefined
+    ? line.trim().split(/\s+/)
+    : line
+        .trim()
+        .split(splitter[1])
+        .map((cell) => cell.replace(/^"|"$/g, ''))
+}
+
+type Block = { readonly from: number; readonly rows: readonly RowLine[] }
+
+/** Runs of lines that look like roster lines; empty lines inside a run do not end it. */
+const blocksOf = (lines: readonly string[], read: readonly (RowLine | null)[]): readonly Block[] => {
+  const blocks: { from: number; rows: RowLine[] }[] = []
+  let open = false
+  for (const [index, row] of read.entries()) {
+    if (row === null && (lines[index] ?? '').trim() === '') continue
+    if (row === null) open = false
+    else if (open) blocks.at(-1)?.rows.push(row)
+    else {
+      blocks.push({ from: index, rows: [row] })
+      open = true
+    }
+  }
+  return blocks
+}
+
+const parts = (row: RowLine): number => [row.number, row.name, row.size].filter((part) => part !== undefined).length
+
+/** A run is a roster when it has two lines or more and most of them say two things, or are all bare numbers. */
+const isRoster = ({ rows }: Block, expected: boolean): boolean => {
+  const full = rows.filter((row) => parts(row) > 1).length
+  if (rows.length === 1) return full === 1 && (parts(rows[0] ?? { spelled: false }) === 3 || expected)
+  if (full * 2 >= rows.length) return true
+  const numbers = rows.every((row) => row.number !== undefined && row.name === undefined)
+  return numbers || (expected && rows.every((row) => row.name !== undefined))
+}
+
+const allDifferent = (values: readonly string[]): boolean => new Set(values).size === values.length
+
+/** Size lines without names: quantities when the sizes are spelled out or each stands once, else the figures are numbers. */
+const isCounted = (rows: readonly RowLine[], numbered: boolean): boolean => {
+  if (!rows.every((row) => row.name === undefined && row.size !== undefined)) return false
+  if (rows.some((row) => /^0/.test(row.number ?? ''))) return false
+  if (rows.some((row) => row.spelled)) return true
+  return !numbered && allDifferent(rows.map((row) => `${row.fit ?? ''}${row.size ?? ''}`))
+}
+
+/** "1." to "n." before marked numbers, or a first figure that only counts the lines, is no jersey number. */
+const withoutIndex = (rows: readonly RowLine[]): readonly RowLine[] => {
+  const counting = rows.length > 1 && rows.every((row, index) => row.index !== undefined && row.number === String(index + 1))
+  return counting ? rows.map((row) => (row.index === undefined ? row : { ...row, number: row.index })) : rows
+}
+
+const playerFrom = ({ number, name, size, fit, note }: RowLine): Player => ({
+  ...(number === undefined ? {} : { number }),
+  ...(name === undefined ? {} : { name: name.slice(0, 60) }),
+  ...(size === undefined ? {} : { size }),
+  ...(fit === undefined ? {} : { fit }),
+  ...(note === undefined ? {} : { note }),
+})
+
+const countedFrom = ({ number, size, fit }: RowLine): Player => ({
+  ...(size === undefined ? {} : { size }),
+  ...(fit === undefined ? {} : { fit }),
+  quantity: Math.min(500, Math.max(1, Number(number ?? 1))),
+})
+
+/** Lines under a heading ("Number,Name,Size") are read by their columns. */
+const readHeaded = (lines: readonly string[]): { readonly players: readonly Player[]; readonly lines: readonly number[] } => {
+  const head = lines.findIndex((line) => columnsOf(cellsOf(line)) !== null)
+  const columns = columnsOf(cellsOf(lines[head] ?? ''))
+  if (head < 0 || columns === null) return { players: [], lines: [] }
+  const players: Player[] = []
+  const taken = [head]
+  for (const [index, line] of lines.entries()) {
+    if (index <= head || line.trim() === '') continue
+    const cells = cellsOf(line)
+    const player = cells.length > 1 && cells.length <= columns.length + 1 ? playerOf(columns, cells) : null
+    if (player === null || Object.keys(player).length < 2) break
+    players.push(player)
+    taken.push(index)
+  }
+  return players.length === 0 ? { players: [], lines: [] } : { players, lines: taken }
+}
+
+type Expect = { readonly expected: boolean; readonly numbered: boolean }
+
+const restOf = (lines: readonly string[], taken: ReadonlySet<number>): string =>
+  lines.map((line, index) => (taken.has(index) ? '' : line)).join('\n')
+
+/** The roster lines of a message, in any order of columns, with a heading or without one. `expected`: a roster was asked for. */
+export const readRoster = (text: string, { expected, numbered }: Expect): RosterFound => {
+  const lines = text.split('\n').slice(0, 600)
+  const headed = readHeaded(lines)
+  if (headed.players.length > 0) {
+    return { players: headed.players, counted: [], rest: restOf(lines, new Set(headed.lines)), lines: headed.lines }
+  }
+  const read = lines.map(readRowLine)
+  const blocks = blocksOf(lines, read).filter((block) => isRoster(block, expected))
+  const taken = new Set<number>()
+  const players: Player[] = []
+  const counted: Player[] = []
+  for (const block of blocks) {
+    const rows = withoutIndex(block.rows)
+    if (isCounted(rows, numbered)) counted.push(...rows.map(countedFrom))
+    else players.push(...rows.map(playerFrom))
+    for (let index = block.from, left = rows.length; left > 0; index += 1) {
+      if (read[index] !== null) left -= 1
+      taken.add(index)
+    }
+  }
+  return { players, counted, rest: restOf(lines, taken), lines: [...taken] }
+}

@@ -1,0 +1,75 @@
+import type { Draft } from '../draft.ts'
+import type { Patch } from '../patch.ts'
+import { type Lexicon, termsOf } from './lexicon.ts'
+import { refsIn, rowsByNumber } from './refs.ts'
+import { fold, type Token, tokensOf } from './tokens.ts'
+
+type Scene = { readonly text: string; readonly draft: Draft; readonly lexicon: Lexicon }
+
+const sentencesOf = (text: string): readonly string[] => text.match(/[^.\n!?;]+/g) ?? []
+
+const rightSide = /\b(?:right chest|pecho derecho|lado derecho)\b/
+
+type Letter = { readonly letter: string; readonly place: 'left-chest' | 'right-chest'; readonly colour: string | undefined }
+
+const letterPatches = (key: string, { letter, place, colour }: Letter): readonly Patch[] => [
+  {
+    path: ['rows', key, 'extras', `letter-${letter.toLowerCase()}`],
+    value: { content: 'text', text: letter, place, ...(colour === undefined ? {} : { style: { colour } }) },
+  },
+]
+
+const refKeys = (tokens: readonly Token[], draft: Draft): readonly string[] =>
+  refsIn(tokens, draft.rows).flatMap((ref) => (ref.keys.length === 1 ? ref.keys : []))
+
+/** The figures of a sentence that name no row yet: a captain may be named before the roster is there. */
+const unknownNumbers = (sentence: string, draft: Draft): readonly string[] =>
+  [...sentence.matchAll(/(?:#|number |n[uú]mero |no\. ?)(\d{1,3})\b/giu)]
+    .map((match) => match[1] ?? '')
+    .filter((number) => rowsByNumber(draft.rows, number).length === 0)
+
+/** "captain is Marchetti, put a C on the left chest", "17 and 88 get an A", "la capitana es la número 8, ponle una C". */
+const captains = (sentence: string, { draft, lexicon }: Scene): readonly Patch[] => {
+  const folded = fold(sentence)
+  const letter =
+    /\b(?:an?|una?|la letra|letter|the) ["']?([CA])["']?(?![\p{L}'])|\b([CA]) (?:on|en) (?:the |el )?(?:left|right|pecho|chest)/u.exec(
+      sentence,
+    )
+  const captain = /\b(?:captain|capitan|capitana|capt)\b/.test(folded)
+  if (letter === null && !captain) return []
+  if (letter === null && !/\b(?:patch|letter|gafete|mark)\b/.test(folded)) return []
+  const tokens = tokensOf(sentence)
+  const hue = termsOf(lexicon, tokens)
+    .filter((term) => term.meaning.kind === 'colour')
+    .at(-1)?.meaning
+  const mark = {
+    letter: letter?.[1] ?? letter?.[2] ?? 'C',
+    place: rightSide.test(folded) ? 'right-chest' : 'left-chest',
+    colour: hue?.kind === 'colour' && hue.readings === undefined ? hue.id : undefined,
+  } as const
+  const keys = [...new Set(refKeys(tokens, draft))]
+  const fresh = unknownNumbers(sentence, draft)
+  const first = Math.max(0, ...Object.keys(draft.rows).map((key) => Number(key.slice(1)) || 0)) + 1
+  return [
+    ...keys.flatMap((key) => letterPatches(key, mark)),
+    ...fresh.flatMap((number, index): readonly Patch[] => [
+      { path: ['rows', `r${first + index}`, 'number'], value: number },
+      ...letterPatches(`r${first + index}`, mark),
+    ]),
+  ]
+}
+
+const longSleeve = /\b(?:long[- ]sleeves?|long sleeved|mangas? largas?)\b/iu
+
+/** "long sleeves for #1 and #13": a note on those rows, in the customer's words. */
+const sleeves = (sentence: string, draft: Draft): readonly Patch[] => {
+  const words = longSleeve.exec(sentence)?.[0]
+  if (words === undefined) return []
+  const stop = /\b(?:everyone else|everybody else|the rest|los dem[aá]s|las dem[aá]s|el resto)\b/iu.exec(sentence)
+  const keys = refKeys(tokensOf(sentence.slice(0, stop?.index ?? sentence.length)), draft)
+  return [...new Set(keys)].map((key) => ({ path: ['rows', key, 'note'], value: words }))
+}
+
+/** Marks and notes that only some rows wear. */
+export const readRowMarks = (scene: Scene): readonly Patch[] =>
+  sentencesOf(scene.text).flatMap((sentence) => [...captains(sentence, scene), ...sleeves(sentence, scene.draft)])

@@ -1,0 +1,203 @@
+import type { Fit, Size } from '../../garment/garment.ts'
+import { isNumber, isWord, type Token } from './tokens.ts'
+
+/** A size, a cut, or both, as people write them. */
+export type SizeFound = { readonly size?: Size; readonly fit?: Fit; readonly to: number }
+
+const fitWords: Readonly<Record<string, Fit>> = {
+  youth: 'youth',
+  yth: 'youth',
+  kid: 'youth',
+  kids: 'youth',
+  "kid's": 'youth',
+  "kids'": 'youth',
+  boys: 'youth',
+  girls: 'youth',
+  "boy's": 'youth',
+  "girl's": 'youth',
+  junior: 'youth',
+  juniors: 'youth',
+  child: 'youth',
+  childrens: 'youth',
+  "children's": 'youth',
+  juvenil: 'youth',
+  juveniles: 'youth',
+  infantil: 'youth',
+  infantiles: 'youth',
+  nino: 'youth',
+  nina: 'youth',
+  ninos: 'youth',
+  ninas: 'youth',
+  adult: 'men',
+  adults: 'men',
+  adulto: 'men',
+  adulta: 'men',
+  adultos: 'men',
+  men: 'men',
+  mens: 'men',
+  "men's": 'men',
+  man: 'men',
+  unisex: 'men',
+  hombre: 'men',
+  hombres: 'men',
+  caballero: 'men',
+  caballeros: 'men',
+  ad: 'men',
+  women: 'women',
+  womens: 'women',
+  "women's": 'women',
+  woman: 'women',
+  ladies: 'women',
+  "ladies'": 'women',
+  lady: 'women',
+  wmns: 'women',
+  dama: 'women',
+  damas: 'women',
+  mujer: 'women',
+  mujeres: 'women',
+  toddler: 'toddler',
+  toddlers: 'toddler',
+  bebe: 'toddler',
+  bebes: 'toddler',
+}
+
+const wordSizes: Readonly<Record<string, Size>> = {
+  small: 'S',
+  smalls: 'S',
+  med: 'M',
+  meds: 'M',
+  medium: 'M',
+  mediums: 'M',
+  large: 'L',
+  larges: 'L',
+  lrg: 'L',
+  xlarge: 'XL',
+  'x-large': 'XL',
+  'x-small': 'XS',
+  xsmall: 'XS',
+  'xx-large': '2XL',
+  chica: 'S',
+  chicas: 'S',
+  chico: 'S',
+  chicos: 'S',
+  mediana: 'M',
+  medianas: 'M',
+  mediano: 'M',
+  medianos: 'M',
+  grande: 'L',
+  grandes: 'L',
+  pequena: 'S',
+  pequenas: 'S',
+  xg: 'XL',
+  xxg: '2XL',
+  eg: 'XL',
+  xl: 'XL',
+  xxl: '2XL',
+  xxxl: '3XL',
+  xxxxl: '4XL',
+  xs: 'XS',
+  xch: 'XS',
+  ch: 'S',
+  xls: 'XL',
+}
+
+/** These are sizes only in capitals: "s", "al", "as", "am" are words or halves of them. */
+const capitalSizes: Readonly<Record<string, { readonly size: Size; readonly fit?: Fit }>> = {
+  S: { size: 'S' },
+  M: { size: 'M' },
+  L: { size: 'L' },
+  G: { size: 'L' },
+  AS: { size: 'S', fit: 'men' },
+  AM: { size: 'M', fit: 'men' },
+  AL: { size: 'L', fit: 'men' },
+}
+
+const shortSizes: Readonly<Record<string, { readonly size: Size; readonly fit: Fit }>> = {
+  yxs: { size: 'XS', fit: 'youth' },
+  ys: { size: 'S', fit: 'youth' },
+  ym: { size: 'M', fit: 'youth' },
+  yl: { size: 'L', fit: 'youth' },
+  yxl: { size: 'XL', fit: 'youth' },
+  ysm: { size: 'S', fit: 'youth' },
+  ymd: { size: 'M', fit: 'youth' },
+  ylg: { size: 'L', fit: 'youth' },
+  axl: { size: 'XL', fit: 'men' },
+  axs: { size: 'XS', fit: 'men' },
+  wxs: { size: 'XS', fit: 'women' },
+  ws: { size: 'S', fit: 'women' },
+  wm: { size: 'M', fit: 'women' },
+  wl: { size: 'L', fit: 'women' },
+  wxl: { size: 'XL', fit: 'women' },
+}
+
+const multiples: Readonly<Record<string, Size>> = { '2': '2XL', '3': '3XL', '4': '4XL' }
+const baby: Readonly<Record<string, Size>> = { '2': '2T', '3': '3T', '4': '4T', '5': '5T' }
+
+const touches = (a: Token | undefined, b: Token | undefined): boolean => a !== undefined && b !== undefined && a.end === b.start
+
+/** 2XL, 3X, 2T: a figure with its letters on it. */
+const figureSize = (tokens: readonly Token[], at: number): SizeFound | null => {
+  const figure = tokens[at]
+  const letters = tokens[at + 1]
+  if (figure === undefined || !isNumber(figure) || letters === undefined || !touches(figure, letters)) return null
+  const key = letters.key.replace(/\.$/, '')
+  if (key === 't') {
+    const size = baby[figure.text]
+    return size === undefined ? null : { size, fit: 'toddler', to: at + 2 }
+  }
+  const size = multiples[figure.text]
+  return size !== undefined && ['x', 'xl', 'xg', 'xls'].includes(key) ? { size, to: at + 2 } : null
+}
+
+/** "extra large", "extra grande", "x large", "Y M". */
+const pairSize = (tokens: readonly Token[], at: number): SizeFound | null => {
+  const first = tokens[at]
+  const second = tokens[at + 1]
+  if (isWord(first, 'extra', 'x')) {
+    const size = wordSizes[second?.key ?? '']
+    if (size === 'L') return { size: 'XL', to: at + 2 }
+    return size === 'S' ? { size: 'XS', to: at + 2 } : null
+  }
+  return null
+}
+
+const bareSize = (tokens: readonly Token[], at: number, loose: boolean): SizeFound | null => {
+  const token = tokens[at]
+  if (token === undefined) return null
+  const found = figureSize(tokens, at) ?? pairSize(tokens, at)
+  if (found !== null) return found
+  if (token.kind !== 'word') return null
+  if (/^\p{L}\.$/u.test(token.text) && at + 1 < tokens.length && tokens[at + 1]?.kind !== 'break') return null
+  const text = token.text.replace(/\.$/, '')
+  const capital = capitalSizes[loose ? text.toUpperCase() : text]
+  if (capital !== undefined) return { ...capital, to: at + 1 }
+  const short = shortSizes[token.key]
+  if (short !== undefined) return { ...short, to: at + 1 }
+  const size = wordSizes[token.key]
+  return size === undefined ? null : { size, to: at + 1 }
+}
+
+const fitAt = (tokens: readonly Token[], at: number): { readonly fit: Fit; readonly to: number } | null => {
+  const skip = isWord(tokens[at], 'de', 'para') ? 1 : 0
+  const token = tokens[at + skip]
+  const fit = token === undefined ? undefined : fitWords[token.key]
+  return fit === undefined || !Object.hasOwn(fitWords, token?.key ?? '') ? null : { fit, to: at + skip + 1 }
+}
+
+/** The cut that words at a place name: "women's", "de dama", "youth". */
+export const cutAt = fitAt
+
+/**
+ * The size that begins at a token: cut before or after it ("youth medium", "M de niño"), "size" and "talla" skipped. With `loose`
+ * the letters s, m, l and g count in small writing too, as in a column of sizes.
+ */
+export const sizeAt = (tokens: readonly Token[], from: number, loose = false): SizeFound | null => {
+  const at = isWord(tokens[from], 'size', 'talla', 'sz') ? from + 1 : from
+  const before = fitAt(tokens, at)
+  const sized = bareSize(tokens, before?.to ?? at, loose || before !== null || at > from)
+  if (sized === null) return null
+  if (sized.fit !== undefined) return sized
+  if (before !== null) return { ...sized, fit: before.fit }
+  const after = fitAt(tokens, sized.to)
+  return after === null ? sized : { ...sized, fit: after.fit, to: after.to }
+}

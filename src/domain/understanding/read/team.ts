@@ -1,0 +1,154 @@
+import type { Lexicon } from './lexicon.ts'
+import { isCapital, isWord, type Token } from './tokens.ts'
+import { isMonth, isWeekday } from './when.ts'
+
+const cues: readonly string[] = ['team', 'equipo', 'club', 'somos', 'squad', 'called', 'llama', 'llaman', 'named']
+const leads: readonly string[] = ['the', 'los', 'las', 'for', 'from', 'of', 'de', 'para', 'are', 'is', 'w', 'with', 'con', 'del']
+const joiners: readonly string[] = ['de', 'del', 'la', 'los', 'las', 'of', 'the', '&']
+const personal: readonly string[] = [
+  "i'm",
+  'im',
+  'soy',
+  'coach',
+  'ms',
+  'ms.',
+  'mr',
+  'mr.',
+  'mrs',
+  'name',
+  'nombre',
+  'profe',
+  'maestra',
+  'entrenador',
+  'husband',
+  'wife',
+  'director',
+  'recoge',
+  'firma',
+  'hermana',
+  'hermano',
+  'esposo',
+  'add',
+  'agrega',
+  'drop',
+  'quita',
+  'llamo',
+]
+
+type Run = { readonly from: number; readonly to: number; readonly text: string }
+
+const isNamelike = (token: Token | undefined): boolean => isCapital(token) && !isMonth(token) && !isWeekday(token)
+
+/** Runs of capitalised words, joined over "de", "of the" and the like. */
+const runsOf = (tokens: readonly Token[], text: string): readonly Run[] => {
+  const runs: Run[] = []
+  let at = 0
+  while (at < tokens.length) {
+    if (!isNamelike(tokens[at])) {
+      at += 1
+      continue
+    }
+    let to = at + 1
+    for (;;) {
+      let next = to
+      while (isWord(tokens[next], ...joiners) && !isCapital(tokens[next])) next += 1
+      if (!isNamelike(tokens[next]) || next - to > 2) break
+      to = next + 1
+    }
+    runs.push({ from: at, to, text: text.slice(tokens[at]?.start, tokens[to - 1]?.end) })
+    at = to
+  }
+  return runs
+}
+
+type Scene = {
+  readonly tokens: readonly Token[]
+  readonly text: string
+  readonly lexicon: Lexicon
+  readonly people: readonly string[]
+  readonly sports: ReadonlySet<number>
+}
+
+const isPause = (token: Token | undefined): boolean =>
+  token === undefined || token.kind === 'break' || [',', '.', ';', '!', '?', '(', ':', '-'].includes(token.text)
+
+/** Words at the head of a run that only begin a sentence: "Roster", "Need", "Parents", "Same". */
+const trimmed = (run: Run, { tokens, text, lexicon }: Scene): Run | null => {
+  let from = run.from
+  const opens = isPause(tokens[from - 1])
+  while (from < run.to && (opens || from > run.from) && isOpening(tokens[from], lexicon, run.to - from === 1)) from += 1
+  while (from < run.to && isWord(tokens[from], ...joiners) && !isCapital(tokens[from])) from += 1
+  let to = run.to
+  while (
+    to > from &&
+    isOpening(tokens[to - 1], lexicon, false) &&
+    to - from > 2 &&
+    lexicon.entries.get(tokens[to - 1]?.key ?? '')?.kind === 'sport'
+  )
+    to -= 1
+  return from >= to ? null : { from, to, text: text.slice(tokens[from]?.start, tokens[to - 1]?.end) }
+}
+
+const openings = new Set(
+  (
+    'need needs we our i roster same parents add hi hello hey good morning afternoon evening please the they there this that these those for from fan flag slow my me it its numbers number names name everybody everyone all ' +
+    'hola buenas buenos tardes dias noches necesito quiero ocupo somos para equipo le va la el los las un una son lista es se por con sin todo todos traemos gracias ya yo urge fútbol futbol old purchase order thanks bling front back each home away sizes size just also can could do does is are will what when whats captain coach coaches team names'
+  ).split(' '),
+)
+
+const isOpening = (token: Token | undefined, lexicon: Lexicon, single: boolean): boolean => {
+  if (token === undefined) return false
+  if (openings.has(token.key)) return true
+  const meaning = lexicon.entries.get(token.key)
+  return meaning !== undefined && (single || meaning.kind === 'sport' || meaning.kind === 'garment')
+}
+
+const nearSport = ({ tokens, sports }: Scene, run: Run): boolean => {
+  const beside = [run.to, run.to + 1, run.to + 2].some(
+    (at) => sports.has(at) && !tokens.slice(run.to, at).some((token) => token.kind === 'break' || token.text === '.'),
+  )
+  const before = [run.from - 1, run.from - 2, run.from - 3].some((at) => sports.has(at))
+  return beside || before
+}
+
+const score = (scene: Scene, run: Run): number => {
+  const { tokens, people } = scene
+  const previous = [1, 2, 3].map((back) => tokens[run.from - back]?.key ?? '')
+  if (people.some((person) => run.text.includes(person) || person.includes(run.text))) return 0
+  if (personal.includes(previous[0] ?? '') || personal.includes(tokens[run.from]?.key.replace(/\.$/, '') ?? '')) return 0
+  const words = run.to - run.from
+  const cued =
+    previous.some((key, index) => cues.includes(key) && index < 3) ||
+    isWord(tokens[run.to], 'team', 'club') ||
+    (isWord(tokens[run.to], 'is') && isWord(tokens[run.to + 2], 'club', 'team'))
+  const led = leads.includes(previous[0] ?? '')
+  const opens =
+    isPause(tokens[run.from - 1]) &&
+    (tokens[run.to]?.text === ',' ||
+      tokens[run.to]?.text === '.' ||
+      tokens[run.to]?.kind === 'break' ||
+      tokens[run.to] === undefined)
+  return (
+    Number(cued) * 4 +
+    Number(nearSport(scene, run)) * 2 +
+    Number(led) * 1.5 +
+    Number(opens && words > 1) * 1.5 +
+    Number(words > 1) * 0.75
+  )
+}
+
+/** The team's name as it is written: a run of capitals beside a word like team, a sport, or at the head of a message; null when none is. */
+export const readTeam = (scene: Scene): string | null => {
+  const runs = runsOf(scene.tokens, scene.text).flatMap((run) => trimmed(run, scene) ?? [])
+  let best: { readonly run: Run; readonly points: number } | null = null
+  for (const run of runs) {
+    const points = score(scene, run)
+    if (points >= 2 && points > (best?.points ?? 0)) best = { run, points }
+  }
+  if (best === null) return null
+  const { run } = best
+  const article =
+    ['los', 'las'].includes(scene.tokens[run.from - 1]?.key ?? '') && /^\p{Lu}/u.test(scene.tokens[run.from - 1]?.text ?? '')
+  const text = article ? scene.text.slice(scene.tokens[run.from - 1]?.start, scene.tokens[run.to - 1]?.end) : run.text
+  return text.replace(/[.,]+$/, '').slice(0, 120)
+}

@@ -1,0 +1,54 @@
+/** A word, a number, a sign or a line break, with its place in the text and its form for looking up. */
+export type Token = {
+  readonly kind: 'word' | 'number' | 'sign' | 'break'
+  readonly text: string
+  readonly key: string
+  readonly start: number
+  readonly end: number
+}
+
+const foldSign = (sign: string): string => {
+  const base = sign.normalize('NFD')[0] ?? sign
+  const lower = base.toLowerCase()
+  return lower.length === sign.length ? lower : sign
+}
+
+/** Lower case without accents, sign by sign, so that places in the folded text are places in the text. */
+export const fold = (text: string): string => text.replace(/[^a-z0-9\s]/g, foldSign)
+
+const pattern = /\n|[\p{L}\p{M}]+(?:['&.-][\p{L}\p{M}]+)*\.?|\d+(?:\.\d+|(?:\/\d+)+)?|[^\s]/gu
+
+const kindOf = (text: string): Token['kind'] => {
+  if (text === '\n') return 'break'
+  if (/^\d/.test(text)) return 'number'
+  return /^[\p{L}\p{M}]/u.test(text) ? 'word' : 'sign'
+}
+
+/** "YM." at the end of a sentence is YM and a full stop; "Jr." and "J." keep theirs. */
+const keepsStop = (text: string): boolean => /^(?:\p{L}|[js]r|st|mr|mrs|ms|dr|no|num)\.$/iu.test(text)
+
+const split = (text: string, start: number): readonly Token[] => {
+  const make = (part: string, at: number): Token => ({
+    kind: kindOf(part),
+    text: part,
+    key: fold(part),
+    start: at,
+    end: at + part.length,
+  })
+  if (text.length > 1 && text.endsWith('.') && !keepsStop(text)) {
+    const word = text.slice(0, -1)
+    return [make(word, start), make('.', start + word.length)]
+  }
+  return [make(text, start)]
+}
+
+/** The tokens of a text, in order; linear in its length. */
+export const tokensOf = (text: string): readonly Token[] =>
+  [...text.matchAll(pattern)].flatMap((match) => split(match[0], match.index))
+
+export const isNumber = (token: Token | undefined): boolean => token?.kind === 'number'
+export const isWord = (token: Token | undefined, ...keys: readonly string[]): boolean =>
+  token !== undefined && (keys.length === 0 ? token.kind === 'word' : keys.includes(token.key))
+
+/** A word that starts with a capital. */
+export const isCapital = (token: Token | undefined): boolean => token?.kind === 'word' && /^\p{Lu}/u.test(token.text)

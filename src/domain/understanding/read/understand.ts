@@ -1,0 +1,120 @@
+import { cleanText } from '../clean-text.ts'
+import type { Conversation } from '../conversation.ts'
+import type { Context } from '../document.ts'
+import type { Draft } from '../draft.ts'
+import { applyPatches, type Patch } from '../patch.ts'
+import { nothing, type Understood } from '../understood.ts'
+import { readAges } from './ages.ts'
+import { readAnswer } from './answers.ts'
+import { asksSomething, readIntent } from './intents.ts'
+import { languageOf } from './language.ts'
+import { lexiconFor, termsOf } from './lexicon.ts'
+import { mergePlayers } from './merge-players.ts'
+import { readProse } from './prose.ts'
+import { readRoster } from './roster.ts'
+import { readRowMarks } from './row-marks.ts'
+import { namedRevision, readSigning } from './signing.ts'
+import { readTeam } from './team.ts'
+import { fold, type Token, tokensOf } from './tokens.ts'
+
+/** Intents of which nothing is taken into the order. */
+const aside: readonly string[] = ['complaint', 'status', 'rude', 'thanks', 'undo', 'start-over', 'cancel', 'person', 'language']
+
+const rosterQuestions: readonly string[] = ['ask-roster', 'ask-sizes', 'ask-names', 'ask-numbers']
+
+const teamIn = (text: string, tokens: readonly Token[], context: Scene): string | null => {
+  const terms = termsOf(context.lexicon, tokens)
+  const sports = new Set(terms.flatMap((term) => (term.meaning.kind === 'sport' ? [term.from, term.to - 1] : [])))
+  return readTeam({ tokens, text, lexicon: context.lexicon, people: context.people, sports })
+}
+
+type Scene = { readonly lexicon: ReturnType<typeof lexiconFor>; readonly people: readonly string[] }
+
+const laterPatches = (text: string): readonly Patch[] => {
+  const folded = fold(text)
+  const say = /\b(?:later|after|follow|soon|next week|this week|despues|luego|todavia no|pendientes?|mando (?:luego|despues))\b/
+  return (['sizes', 'names', 'numbers'] as const).flatMap((what): readonly Patch[] => {
+    const words = { sizes: 'sizes|tallas', names: 'names|nombres', numbers: 'numbers|numeros' }[what]
+    const near = new RegExp(`\\b(?:${words})\\b[^.\\n]{0,40}`).exec(folded)?.[0] ?? ''
+    const before = new RegExp(`[^.,\\n]{0,40}\\b(?:${words})\\b`).exec(folded)?.[0] ?? ''
+    return say.test(near) || (/\b(?:will send|i'll send|mando|les paso)\b/.test(before) && say.test(before))
+      ? [{ path: ['later', what], value: true }]
+      : []
+  })
+}
+
+const hasNumbers = (draft: Draft, folded: string): boolean =>
+  Object.values(draft.marks).some((mark) => mark.content === 'number' && mark.wanted !== false) ||
+  /\bnumbers?\b|\bnumeros?\b|#/.test(folded)
+
+const isShouted = (text: string): boolean => {
+  const letters = text.replace(/[^\p{L}]/gu, '')
+  return letters.length > 12 && letters === letters.toUpperCase()
+}
+
+/** A question of the price with another make is a question and changes nothing. */
+const isVariant = (kind: string, text: string): boolean => kind === 'price' && !text.includes('\n') && text.length < 160
+
+type Read = {
+  readonly text: string
+  readonly conversation: Conversation
+  readonly context: Context
+  readonly language: 'en' | 'es'
+}
+
+const readOrder = ({ text, conversation, context, language }: Read): Pick<Understood, 'patches' | 'open' | 'pasted'> => {
+  const { asked, draft } = conversation
+  const lexicon = lexiconFor(context.shop, language)
+  const expected = rosterQuestions.includes(asked?.code ?? '')
+  const roster = readRoster(text, { expected, numbered: hasNumbers(draft, fold(text)) })
+  const merged = mergePlayers(draft, roster)
+  const withRows = applyPatches(draft, merged)
+  const prose = readProse({
+    text: roster.rest,
+    whole: text,
+    before: draft,
+    draft: withRows,
+    lexicon,
+    context,
+    language,
+    asked,
+    shouted: isShouted(text),
+  })
+  const after = applyPatches(withRows, prose.patches)
+  const marks = readRowMarks({ text: roster.rest, draft: after, lexicon })
+  const ages = readAges(roster.rest, { draft: after, asked: asked?.code ?? null })
+  const patches = [...merged, ...prose.patches, ...marks, ...ages, ...laterPatches(roster.rest)]
+  const answered =
+    asked !== null && prose.open.length === 0 && (patches.length === 0 || asked.code === 'drop')
+      ? readAnswer({ draft, asked, text })
+      : []
+  return { patches: [...patches, ...answered], open: prose.open, pasted: roster.players.length + roster.counted.length }
+}
+
+/** Everything that one message says: what it changes, what it leaves open, what it asks, whether it signs. Any text is safe. */
+export const understand = (raw: string, conversation: Conversation, context: Context): Understood => {
+  const { text, cut } = cleanText(raw)
+  const language = conversation.settled ? conversation.language : (languageOf(text) ?? conversation.language)
+  const lexicon = lexiconFor(context.shop, language)
+  const team = teamIn(text, tokensOf(text), { lexicon, people: [] })
+  const intent = readIntent(text, team)
+  const base: Understood = {
+    ...nothing,
+    intent,
+    language,
+    cut,
+    signing: readSigning(text),
+    revision: namedRevision(text),
+    asks: asksSomething(text),
+  }
+  if (aside.includes(intent.kind) || isVariant(intent.kind, text)) return base
+  const order = readOrder({ text, conversation, context, language })
+  const empty = order.patches.length === 0 && order.open.length === 0
+  const strange =
+    empty &&
+    intent.kind === 'order' &&
+    base.signing === null &&
+    tokensOf(text).length > 2 &&
+    termsOf(lexicon, tokensOf(text)).every((term) => ['and', 'in', 'with', 'no', 'count', 'only'].includes(term.meaning.kind))
+  return { ...base, ...order, intent: strange ? { kind: 'off-topic' } : intent }
+}

@@ -1,0 +1,132 @@
+import type { PlaceId } from '../../garment/place.ts'
+import type { Open } from '../conversation.ts'
+import type { Draft, Edge, GarmentWish } from '../draft.ts'
+import { applyPatches, type Patch } from '../patch.ts'
+import { type Group, groupPatches, newGroup, stonesOf } from './groups.ts'
+import type { Item } from './items.ts'
+
+/** What adjectives are being said of. */
+export type Target =
+  | { readonly kind: 'none' }
+  | { readonly kind: 'garment'; readonly id: string }
+  | { readonly kind: 'mark' }
+  | { readonly kind: 'edge'; readonly edge: { -readonly [K in keyof Edge]: Edge[K] }; readonly shadow: boolean }
+  | { readonly kind: 'stones' }
+
+/** The state of a walk along a message: the things being spoken of, and the changes found so far. */
+export type Walk = {
+  readonly items: readonly Item[]
+  /** Adjectives follow their noun, as in Spanish. */
+  readonly postfix: boolean
+  draft: Draft
+  readonly patches: Patch[]
+  readonly open: Open[]
+  /** Colours that were said not to be. */
+  readonly negated: string[]
+  /** Colours of nothing in particular. */
+  loose: Extract<Item, { kind: 'colour' }>[]
+  target: Target
+  scope: string | null
+  groups: Group[]
+  /** Adjectives before their noun. */
+  waiting: Item[]
+  /** Garments that this message named first. */
+  readonly fresh: Set<string>
+  readonly several: boolean
+  lastPlaces: readonly PlaceId[]
+  only: boolean
+}
+
+/** Makes the changes of the groups that are finished, so that what follows sees them. */
+export const flush = (walk: Walk): void => {
+  for (const group of walk.groups) put(walk, groupPatches(walk.draft, group, walk.several))
+  walk.groups = []
+}
+
+export const put = (walk: Walk, patches: readonly Patch[]): void => {
+  walk.patches.push(...patches)
+  walk.draft = applyPatches(walk.draft, patches)
+}
+
+export const putGarment = (walk: Walk, id: string, wish: GarmentWish): void =>
+  put(
+    walk,
+    Object.entries(wish).map(([key, value]): Patch => ({ path: ['garments', id, key], value })),
+  )
+
+/** The groups being spoken of; when none is, the numbers are. */
+export const currentGroups = (walk: Walk): readonly Group[] => {
+  if (walk.groups.length > 0) return walk.groups
+  const marks = Object.values(walk.draft.marks).filter((mark) => mark.wanted !== false)
+  const only = new Set(marks.map((mark) => mark.content))
+  const content = only.size === 1 ? (marks[0]?.content ?? 'number') : 'number'
+  const text = content === 'text' && marks.length === 1 ? marks[0] : undefined
+  const group = newGroup(content, walk.scope)
+  group.text = text?.text
+  if (text?.place !== undefined) group.places.add(text.place)
+  walk.groups = [group]
+  return walk.groups
+}
+
+export const garmentOf = (walk: Walk): string | null => {
+  if (walk.target.kind === 'garment') return walk.target.id
+  if (walk.scope !== null) return walk.scope
+  const ids = Object.keys(walk.draft.garments)
+  return ids.length === 1 ? (ids[0] ?? null) : null
+}
+
+const stoneColours: Readonly<Record<string, string>> = { black: 'jet', pink: 'rose', white: 'crystal' }
+
+const hueQuestion = (walk: Walk, item: Extract<Item, { kind: 'colour' }>, patches: (id: string) => readonly Patch[]): void => {
+  const path =
+    walk.target.kind === 'garment'
+      ? `/garments/${Object.keys(walk.draft.garments).indexOf(walk.target.id)}/colour`
+      : '/decorations'
+  const readings = (item.readings ?? []).map((id) => ({ value: id, kind: 'colour', patches: patches(id) }) as const)
+  walk.open.push({ about: 'colour', path, quote: item.key, readings })
+}
+
+const colourGarment = (walk: Walk, id: string, item: Extract<Item, { kind: 'colour' }>): void => {
+  const patches = (colour: string): readonly Patch[] => [{ path: ['garments', id, 'colour'], value: colour }]
+  if (item.readings === undefined) put(walk, patches(item.id))
+  else hueQuestion(walk, item, patches)
+}
+
+const colourMark = (walk: Walk, item: Extract<Item, { kind: 'colour' }>): void => {
+  const groups = currentGroups(walk)
+  if (item.readings === undefined) {
+    for (const group of groups) group.style.colour = item.id
+    return
+  }
+  const content = groups[0]?.content ?? 'number'
+  hueQuestion(walk, item, (colour) => [{ path: ['styles', content, 'colour'], value: colour }])
+}
+
+/** Gives a colour to what is being spoken of. */
+export const colourTarget = (walk: Walk, item: Extract<Item, { kind: 'colour' }>): void => {
+  const { target } = walk
+  switch (target.kind) {
+    case 'garment':
+      return colourGarment(walk, target.id, item)
+    case 'mark':
+      return colourMark(walk, item)
+    case 'edge':
+      target.edge.colour = item.id
+      return
+    case 'stones':
+      for (const group of currentGroups(walk)) stonesOf(group).colour = stoneColours[item.id] ?? item.id
+      return
+    case 'none':
+      walk.loose.push(item)
+  }
+}
+
+/** An outline or a shadow begins: what is said next is said of it. */
+export const startEdge = (walk: Walk, shadow: boolean): void => {
+  const edge: Edge = {}
+  for (const group of currentGroups(walk)) {
+    if (shadow) group.style.shadow = edge
+    else group.style.outlines = [...(group.style.outlines ?? []), edge]
+  }
+  walk.target = { kind: 'edge', edge, shadow }
+}

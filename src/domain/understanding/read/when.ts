@@ -1,0 +1,241 @@
+import { dayNumber, dayText } from '../../calendar/local-time.ts'
+import type { Language } from '../../shop/show.ts'
+import { isNumber, isWord, type Token } from './tokens.ts'
+
+/** A day or an hour as it stands in a message. `days` and `hours` hold every reading. */
+export type WhenFound =
+  | { readonly kind: 'day'; readonly days: readonly string[]; readonly from: number; readonly to: number }
+  | { readonly kind: 'hour'; readonly hours: readonly string[]; readonly from: number; readonly to: number }
+
+const months: readonly (readonly string[])[] = [
+  ['january', 'jan', 'enero', 'ene'],
+  ['february', 'feb', 'febrero'],
+  ['march', 'mar', 'marzo'],
+  ['april', 'apr', 'abril', 'abr'],
+  ['may', 'mayo'],
+  ['june', 'jun', 'junio'],
+  ['july', 'jul', 'julio'],
+  ['august', 'aug', 'agosto', 'ago'],
+  ['september', 'sept', 'sep', 'septiembre', 'setiembre'],
+  ['october', 'oct', 'octubre'],
+  ['november', 'nov', 'noviembre'],
+  ['december', 'dec', 'diciembre', 'dic'],
+]
+const weekdays: readonly (readonly string[])[] = [
+  ['sunday', 'sun', 'domingo'],
+  ['monday', 'mon', 'lunes'],
+  ['tuesday', 'tue', 'tues', 'martes'],
+  ['wednesday', 'wed', 'miercoles'],
+  ['thursday', 'thu', 'thur', 'thurs', 'jueves'],
+  ['friday', 'fri', 'viernes'],
+  ['saturday', 'sat', 'sabado'],
+]
+
+const indexIn = (lists: readonly (readonly string[])[], token: Token | undefined): number =>
+  token?.kind === 'word' ? lists.findIndex((list) => list.includes(token.key.replace(/\.$/, ''))) : -1
+
+export const isMonth = (token: Token | undefined): boolean => indexIn(months, token) >= 0
+export const isWeekday = (token: Token | undefined): boolean => indexIn(weekdays, token) >= 0
+
+type Today = { readonly today: string; readonly language: Language }
+
+const weekdayOf = (day: string): number => ((((dayNumber(day) ?? 0) + 4) % 7) + 7) % 7
+const shift = (day: string, by: number): string => dayText((dayNumber(day) ?? 0) + by)
+
+const two = (value: number): string => String(value).padStart(2, '0')
+
+/** The next such day of a month, from today on; null when the month has no such day. */
+const nextDate = (today: string, month: number, date: number): string | null => {
+  const year = Number(today.slice(0, 4))
+  const day = [year, year + 1, year + 2, year + 3, year + 4]
+    .map((one) => `${one}-${two(month)}-${two(date)}`)
+    .find((one) => dayNumber(one) !== null && one >= today)
+  return day ?? null
+}
+
+/** "The 25th": this month's if it has not passed, else next month's. */
+const nextOfMonth = (today: string, date: number): string | null => {
+  const year = Number(today.slice(0, 4))
+  const month = Number(today.slice(5, 7)) - 1
+  for (let ahead = 0; ahead < 3; ahead += 1) {
+    const at = month + ahead
+    const day = `${year + Math.floor(at / 12)}-${two((at % 12) + 1)}-${two(date)}`
+    if (dayNumber(day) !== null && day >= today) return day
+  }
+  return null
+}
+
+const yearAt = (tokens: readonly Token[], at: number): { readonly year: number | null; readonly to: number } => {
+  const skip = tokens[at]?.text === ',' || isWord(tokens[at], 'de', 'del') ? 1 : 0
+  const token = tokens[at + skip]
+  return token !== undefined && /^20\d\d$/.test(token.text)
+    ? { year: Number(token.text), to: at + skip + 1 }
+    : { year: null, to: at }
+}
+
+const ordinal = (tokens: readonly Token[], at: number): number =>
+  isWord(tokens[at], 'st', 'nd', 'rd', 'th', 'ro', 'o') && tokens[at]?.start === tokens[at - 1]?.end ? at + 1 : at
+
+const dateOf = (token: Token | undefined): number | null => {
+  if (isWord(token, 'primero')) return 1
+  return token !== undefined && /^\d{1,2}$/.test(token.text) && Number(token.text) >= 1 && Number(token.text) <= 31
+    ? Number(token.text)
+    : null
+}
+
+const settled = ({ today }: Today, month: number, { date, year }: { date: number; year: number | null }): string | null => {
+  if (year === null) return nextDate(today, month + 1, date)
+  const day = `${year}-${two(month + 1)}-${two(date)}`
+  return dayNumber(day) === null ? null : day
+}
+
+/** "December 10", "Dec 10th, 2026", "10 de diciembre", "30 November". */
+const monthDay = (tokens: readonly Token[], at: number, today: Today): WhenFound | null => {
+  const month = indexIn(months, tokens[at])
+  if (month >= 0) {
+    const skip = isWord(tokens[at + 1], 'the') ? at + 2 : at + 1
+    const date = dateOf(tokens[skip])
+    if (date === null || tokens[skip + 1]?.text === ':') return null
+    const year = yearAt(tokens, ordinal(tokens, skip + 1))
+    const day = settled(today, month, { date, year: year.year })
+    return day === null ? null : { kind: 'day', days: [day], from: at, to: year.to }
+  }
+  const date = dateOf(tokens[at])
+  if (date === null) return null
+  const skip = isWord(tokens[ordinal(tokens, at + 1)], 'de', 'of') ? ordinal(tokens, at + 1) + 1 : ordinal(tokens, at + 1)
+  const named = indexIn(months, tokens[skip])
+  if (named < 0) return null
+  const year = yearAt(tokens, skip + 1)
+  const day = settled(today, named, { date, year: year.year })
+  return day === null ? null : { kind: 'day', days: [day], from: at, to: year.to }
+}
+
+/** "12/19", "3/4": both ways when both are days; the earlier-first order of the language comes first. */
+const slashDay = (tokens: readonly Token[], at: number, { today, language }: Today): WhenFound | null => {
+  const match = /^(\d{1,2})\/(\d{1,2})(?:\/(\d{2}|\d{4}))?$/.exec(tokens[at]?.text ?? '')
+  if (match === null || (isWord(tokens[at + 1]) && /^(?:inch|in|cotton|algodon|poly|cm|inches)$/.test(tokens[at + 1]?.key ?? '')))
+    return null
+  const [first, second] = [Number(match[1]), Number(match[2])]
+  const year = match[3] === undefined ? null : Number(match[3].length === 2 ? `20${match[3]}` : match[3])
+  const pairs =
+    language === 'en'
+      ? [
+          [first, second],
+          [second, first],
+        ]
+      : [
+          [second, first],
+          [first, second],
+        ]
+  const days = pairs.flatMap(([month = 0, date = 0]) => {
+    if (month < 1 || month > 12 || date < 1 || date > 31) return []
+    return settled({ today, language }, month - 1, { date, year }) ?? []
+  })
+  return days.length === 0 ? null : { kind: 'day', days: [...new Set(days)], from: at, to: at + 1 }
+}
+
+const isoDay = (tokens: readonly Token[], at: number): WhenFound | null => {
+  const text = tokens
+    .slice(at, at + 5)
+    .map((token) => token.text)
+    .join('')
+  const match = /^20\d\d-\d{2}-\d{2}/.exec(text)
+  return match === null || dayNumber(match[0]) === null ? null : { kind: 'day', days: [match[0]], from: at, to: at + 5 }
+}
+
+const isNext = (token: Token | undefined): boolean => isWord(token, 'next', 'proximo')
+
+/** "next Friday" said before that Friday of the same week may mean either; "this Friday" is the nearest. */
+const weekdayDays = (today: string, weekday: number, next: boolean): readonly string[] => {
+  const ahead = (weekday - weekdayOf(today) + 7) % 7
+  const nearest = shift(today, ahead === 0 && next ? 7 : ahead)
+  const sameWeek = (weekdayOf(today) + 6) % 7 < (weekday + 6) % 7
+  return next && sameWeek ? [nearest, shift(nearest, 7)] : [nearest]
+}
+
+const aWeekFrom = (tokens: readonly Token[], at: number): number | null => {
+  if (isWord(tokens[at], 'a') && isWord(tokens[at + 1], 'week') && isWord(tokens[at + 2], 'from')) return at + 3
+  if (isWord(tokens[at], 'week') && isWord(tokens[at + 1], 'from')) return at + 2
+  return null
+}
+
+/** "Thursday December 10", "viernes 11", "next Friday", "a week from Friday": a date beside the weekday settles it. */
+const weekdayDay = (tokens: readonly Token[], at: number, today: Today): WhenFound | null => {
+  const week = aWeekFrom(tokens, at)
+  const start = week ?? (isWord(tokens[at], 'this', 'next', 'este', 'proximo', 'coming') ? at + 1 : at)
+  const weekday = indexIn(weekdays, tokens[start])
+  if (weekday < 0) return null
+  const comma = tokens[start + 1]?.text === ',' ? start + 2 : start + 1
+  const skip = isWord(tokens[comma], 'the', 'el', 'dia') ? comma + 1 : comma
+  const beside = monthDay(tokens, skip, today) ?? slashDay(tokens, skip, today)
+  if (beside?.kind === 'day') {
+    const fitting = beside.days.filter((day) => weekdayOf(day) === weekday)
+    return { ...beside, days: fitting.length > 0 ? fitting : beside.days, from: at }
+  }
+  const bare = dateOf(tokens[skip])
+  const marked = ordinal(tokens, skip + 1) > skip + 1 || skip > comma || today.language === 'es'
+  const day = bare !== null && marked && !isHourAhead(tokens, skip) ? nextOfMonth(today.today, bare) : null
+  if (day !== null) return { kind: 'day', days: [day], from: at, to: ordinal(tokens, skip + 1) }
+  const later = isWord(tokens[comma], 'que') && isWord(tokens[comma + 1], 'viene')
+  const days = weekdayDays(today.today, weekday, isNext(tokens[at]) || later)
+  return {
+    kind: 'day',
+    days: week === null ? days : [shift(days[0] ?? today.today, 7)],
+    from: at,
+    to: later ? comma + 2 : start + 1,
+  }
+}
+
+const isHourAhead = (tokens: readonly Token[], at: number): boolean =>
+  tokens[at + 1]?.text === ':' || isWord(tokens[at + 1], 'am', 'pm', 'a.m.', 'p.m.')
+
+/** "the 25th", "el 16", "on the 3rd". */
+const bareDay = (tokens: readonly Token[], at: number, { today }: Today): WhenFound | null => {
+  const article = isWord(tokens[at], 'the', 'el', 'dia')
+  const start = article ? at + 1 : at
+  const date = isNumber(tokens[start]) || isWord(tokens[start], 'primero') ? dateOf(tokens[start]) : null
+  if (date === null) return null
+  const to = ordinal(tokens, start + 1)
+  if (to === start + 1 && !(article && isWord(tokens[at], 'el', 'dia') && endsThere(tokens, to))) return null
+  const day = nextOfMonth(today, date)
+  return day === null ? null : { kind: 'day', days: [day], from: at, to }
+}
+
+/** "el 16" is a day only where it cannot be a player: at a pause, or before an hour. */
+const endsThere = (tokens: readonly Token[], at: number): boolean => {
+  const token = tokens[at]
+  return (
+    token === undefined ||
+    token.kind === 'break' ||
+    ['.', ','].includes(token.text) ||
+    isWord(token, 'a', 'por', 'en', 'al', 'antes')
+  )
+}
+
+const relative: readonly (readonly [readonly string[], number])[] = [
+  [['pasado', 'manana'], 2],
+  [['day', 'after', 'tomorrow'], 2],
+  [['tomorrow'], 1],
+  [['manana'], 1],
+  [['today'], 0],
+  [['tonight'], 0],
+  [['hoy'], 0],
+]
+
+const relativeDay = (tokens: readonly Token[], at: number, { today }: Today): WhenFound | null => {
+  for (const [keys, ahead] of relative) {
+    if (!keys.every((key, index) => tokens[at + index]?.key === key)) continue
+    if (keys[0] === 'manana' && isWord(tokens[at - 1], 'la', 'de', 'por')) return null
+    return { kind: 'day', days: [shift(today, ahead)], from: at, to: at + keys.length }
+  }
+  return null
+}
+
+/** The day that is named at a token, with all its readings, from today on. */
+export const dayAt = (tokens: readonly Token[], at: number, today: Today): WhenFound | null =>
+  isoDay(tokens, at) ??
+  weekdayDay(tokens, at, today) ??
+  monthDay(tokens, at, today) ??
+  slashDay(tokens, at, today) ??
+  bareDay(tokens, at, today) ??
+  relativeDay(tokens, at, today)

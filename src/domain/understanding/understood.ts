@@ -1,0 +1,58 @@
+import type { Language } from '../shop/show.ts'
+import type { Complaint, Open } from './conversation.ts'
+import type { Patch } from './patch.ts'
+
+/** What a message is about when it is not (only) about the order. */
+export type Intent =
+  | { readonly kind: 'order' }
+  | {
+      readonly kind:
+        | 'greeting'
+        | 'thanks'
+        | 'status'
+        | 'off-topic'
+        | 'rude'
+        | 'price'
+        | 'photo'
+        | 'person'
+        | 'undo'
+        | 'cancel'
+        | 'start-over'
+        | 'yes'
+        | 'no'
+    }
+  | { readonly kind: 'complaint'; readonly complaint: Complaint }
+  | { readonly kind: 'earlier-order'; readonly team: string | null; readonly without: readonly string[] }
+  | { readonly kind: 'language'; readonly language: 'en' | 'es' }
+
+/** `clear`: these words and nothing else sign; `unclear`: something like it (a thumbs-up, "looks great"). */
+export type Signing = 'clear' | 'unclear' | null
+
+export type Understood = {
+  readonly patches: readonly Patch[]
+  /** What can be read in more than one way. */
+  readonly open: readonly Open[]
+  readonly intent: Intent
+  readonly signing: Signing
+  /** The revision that the signing words name. */
+  readonly revision: number | null
+  /** A question to the shop stands in the message, so that it signs nothing. */
+  readonly asks: boolean
+  readonly language: Language | null
+  /** The message was longer than is read. */
+  readonly cut: boolean
+  /** Rows that were read from a pasted list. */
+  readonly pasted: number
+}
+
+export const nothing: Understood = {
+  patches: [],
+  open: [],
+  intent: { kind: 'order' },
+  signing: null,
+  revision: null,
+  asks: false,
+  language: null,
+  cut: false,
+  pasted: 0,
+}

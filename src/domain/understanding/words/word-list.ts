@@ -1,0 +1,52 @@
+import type { dyes, Feature, Fibre, finishes, Knit } from '../../garment/garment.ts'
+import type { PlaceId } from '../../garment/place.ts'
+import type { StoneSize, VinylClass } from '../../material/material.ts'
+import type { Use } from '../../order/order.ts'
+import type { GarmentKind } from '../draft.ts'
+
+/** Where on a body, before it is known what goes there. */
+export type Spot = 'front' | 'back' | 'both-sides' | 'above' | 'below' | 'sleeves' | 'chest' | PlaceId
+
+/** What a word or phrase of the trade means. */
+export type Meaning =
+  | { readonly kind: 'colour'; readonly id: string; readonly readings?: readonly string[] }
+  | { readonly kind: 'class'; readonly id: VinylClass }
+  | { readonly kind: 'vinyl' }
+  | { readonly kind: 'content'; readonly id: 'number' | 'name' }
+  | { readonly kind: 'word' }
+  | { readonly kind: 'garment'; readonly id: GarmentKind; readonly catalogue?: string }
+  | { readonly kind: 'role'; readonly id: 'home' | 'away' }
+  | { readonly kind: 'knit'; readonly id: Knit }
+  | { readonly kind: 'fibre'; readonly id: Fibre }
+  | { readonly kind: 'dye'; readonly id: (typeof dyes)[number] }
+  | { readonly kind: 'finish'; readonly id: (typeof finishes)[number] }
+  | { readonly kind: 'feature'; readonly id: Feature }
+  | { readonly kind: 'place'; readonly id: Spot }
+  | { readonly kind: 'outline' }
+  | { readonly kind: 'shadow' }
+  | { readonly kind: 'blocker' }
+  | { readonly kind: 'stones' }
+  | { readonly kind: 'stone-size'; readonly id: StoneSize }
+  | { readonly kind: 'rows' }
+  | { readonly kind: 'around' }
+  | { readonly kind: 'contours'; readonly id: 'both' | 'outer' }
+  | { readonly kind: 'style'; readonly id: 'solid' | 'single-line' }
+  | { readonly kind: 'thin' }
+  | { readonly kind: 'script' }
+  | { readonly kind: 'arc' }
+  | { readonly kind: 'no' }
+  | { readonly kind: 'only' }
+  | { readonly kind: 'both' }
+  | { readonly kind: 'own' }
+  | { readonly kind: 'sport'; readonly id: string }
+  | { readonly kind: 'use'; readonly id: Use }
+  | { readonly kind: 'count'; readonly id: number }
+  | { readonly kind: 'unit'; readonly id: 'in' | 'cm' | 'mm' }
+  | { readonly kind: 'in' }
+  | { readonly kind: 'with' }
+  | { readonly kind: 'and' }
+
+export type WordList = readonly { readonly means: Meaning; readonly words: readonly string[] }[]
+
+/** One language's words; `notBorrowed` are words of the other language that mean something else here. */
+export type Words = { readonly list: WordList; readonly notBorrowed: readonly string[] }

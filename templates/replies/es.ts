@@ -1,0 +1,573 @@
+import type { Catalogue } from './catalogue.ts'
+import { sizeText, type TidyWords, tidyList } from './tidy.ts'
+
+const fits = { toddler: 'bebé', youth: 'juvenil', women: 'de dama', men: 'adulto' }
+
+const classes = {
+  standard: 'liso',
+  glitter: 'con brillo',
+  'low-temperature': 'de baja temperatura',
+  stretch: 'elástico',
+  flock: 'aterciopelado',
+  puff: 'inflado',
+  foil: 'metálico',
+  reflective: 'reflejante',
+  printed: 'impreso',
+  blocker: 'bloqueador',
+}
+
+const places = {
+  'front-number': 'frente',
+  'back-number': 'espalda',
+  name: 'espalda, arriba del número',
+  nape: 'nuca',
+  yoke: 'parte alta de la espalda',
+  'left-chest': 'pecho izquierdo (de quien lo usa)',
+  'right-chest': 'pecho derecho (de quien lo usa)',
+  'full-front': 'a lo ancho del frente',
+  'below-number': 'espalda, debajo del número',
+  'left-sleeve': 'manga izquierda (de quien la usa)',
+  'right-sleeve': 'manga derecha (de quien la usa)',
+  'left-shoulder': 'hombro izquierdo (de quien la usa)',
+  'right-shoulder': 'hombro derecho (de quien la usa)',
+  'left-leg': 'pierna izquierda (de quien la usa)',
+  'right-leg': 'pierna derecha (de quien la usa)',
+  hood: 'capucha',
+  other: 'otro lugar',
+}
+
+const count = (many: number, one: string, more: string): string => `${many} ${many === 1 ? one : more}`
+
+const words: TidyWords = {
+  names: {
+    team: 'Equipo',
+    sport: 'Deporte',
+    use: 'Para',
+    needBy: 'Se necesita',
+    gameDay: 'Día del partido',
+    handOver: 'Entrega',
+    garment: 'Prenda:',
+    people: 'Personas',
+    money: 'Pago',
+    notes: 'Notas',
+  },
+  head: ['Línea', 'Núm.', 'Nombre', 'Talla', 'Prenda', 'Además'],
+  sports: {
+    football: 'fútbol americano',
+    soccer: 'fútbol',
+    basketball: 'básquetbol',
+    volleyball: 'voleibol',
+    baseball: 'béisbol',
+    softball: 'softbol',
+    'ice-hockey': 'hockey sobre hielo',
+    handball: 'balonmano',
+    cheer: 'porras',
+    running: 'atletismo',
+    rugby: 'rugby',
+    lacrosse: 'lacrosse',
+    other: 'otro',
+  },
+  uses: {
+    game: 'partidos',
+    fan: 'aficionados',
+    practice: 'entrenamiento',
+    cheer: 'porras',
+    staff: 'personal',
+    keepsake: 'recuerdo',
+  },
+  handOver: { collect: 'usted pasa por ello', field: 'lo llevamos a la cancha', post: 'lo enviamos por correo' },
+  knits: {
+    mesh: 'malla',
+    interlock: 'interlock',
+    jersey: 'punto jersey',
+    tricot: 'tricot',
+    woven: 'tejido plano',
+    fleece: 'felpa',
+  },
+  fibres: {
+    acetate: 'acetato',
+    acrylic: 'acrílico',
+    cotton: 'algodón',
+    elastane: 'elastano',
+    linen: 'lino',
+    nylon: 'nailon',
+    polyester: 'poliéster',
+    polypropylene: 'polipropileno',
+    silk: 'seda',
+    viscose: 'viscosa',
+    wool: 'lana',
+  },
+  dyes: { sublimated: 'sublimada' },
+  finishes: { repellent: 'repelente al agua' },
+  features: {},
+  fits,
+  classes,
+  places,
+  contents: { number: 'número', name: 'nombre', artwork: 'dibujo' },
+  money: { deposit: 'anticipo', paid: 'pagado', 'order-number': 'orden de compra', 'on-account': 'a cuenta' },
+  people: { orders: 'pide', signsOff: 'aprueba', pays: 'paga', collects: 'recoge' },
+  own: 'prendas de ustedes',
+  hourOpen: 'falta la hora',
+  noColour: 'falta el color',
+  bySize: 'altura según la talla',
+  vinyl: (colour, vinylClass) => `vinil ${vinylClass} ${colour}`,
+  outline: (colour, width) => `contorno ${colour} hasta ${width}`,
+  shadow: (colour) => `sombra ${colour}`,
+  stones: ({ size, colour, style, rows, contours }) => {
+    const stones = `piedras ${size} color ${colour}`
+    if (style === 'solid') return `${stones}, relleno completo`
+    if (style === 'single-line') return `una sola línea de ${stones}`
+    if (style === 'rows') return `${count(rows, 'hilera', 'hileras')} de ${stones}`
+    return `${count(rows, 'hilera', 'hileras')} de ${stones} ${contours === 'outer' ? 'solo por la orilla de afuera' : 'por las orillas, por dentro y por fuera'}`
+  },
+  with: (parts) => parts.join(' + '),
+  later: { sizes: 'después', names: 'nombres después', numbers: 'números después' },
+  assumedAges: { 'under-3': 'menor de 3', '3-12': 'de 3 a 12 años' },
+  plural: () => 'Piezas',
+}
+
+const row: Catalogue['row'] = ({ number, name, fit, size }) => {
+  const who = [number === null ? '' : `#${number}`, name ?? ''].filter((part) => part !== '').join(' ')
+  return size === null ? who || 'una línea sin nombre' : `${who === '' ? '' : `${who}, `}${sizeText(words, fit, size)}`
+}
+
+const fields: Readonly<Record<string, string>> = {
+  size: 'talla',
+  fit: 'corte',
+  number: 'número',
+  name: 'nombre',
+  colour: 'color',
+  class: 'vinil',
+  quantity: 'piezas',
+  needBy: 'se necesita',
+  gameDay: 'día del partido',
+  team: 'equipo',
+  sport: 'deporte',
+  use: 'uso',
+  handOver: 'entrega',
+  height: 'altura',
+  rows: 'hileras de piedras',
+  micrometres: 'altura',
+  garment: 'prenda',
+  note: 'nota',
+  text: 'texto',
+  age: 'edad',
+  orders: 'pide',
+  signsOff: 'aprueba',
+  pays: 'paga',
+  collects: 'recoge',
+  percent: 'por ciento',
+  fibre: 'fibra',
+  place: 'lugar',
+  contours: 'orillas',
+  style: 'piedras',
+}
+
+const oneOf = (rows: readonly Parameters<Catalogue['row']>[0][]): string => rows.map(row).join(' · ')
+
+const placesOf = (ids: readonly string[]): string => ids.map((id) => places[id as keyof typeof places] ?? id).join(', ')
+
+const aka = (word: string, subject: string): string => `${word}${subject === '' ? '' : ` (${subject})`}`
+
+/** Spanish, with the words used on the border: playera, talla CH M G, vinil, pedrería. */
+export const es = {
+  replies: {
+    greeting: (_, show) =>
+      `Hola, aquí ${show.shop}. Dígame qué necesita el equipo: qué prendas y de qué color, qué llevan, la lista de jugadores y para cuándo. Puede pegar la lista tal como la tiene.`,
+    understood: (facts, show) => ({
+      before: 'Esto es lo que tengo hasta ahora:',
+      ...tidyList(words, show, facts),
+      ...(facts.assumed.length > 0 ? { after: 'Lo marcado (supuesto) nadie lo ha dicho: avíseme si no es así.' } : {}),
+    }),
+    changed: ({ changes }, show) => {
+      const shown = changes.slice(0, 12).map(({ path, was, now, row: whose }) => {
+        const field = path.split('/').at(-1) ?? path
+        const say = (value: unknown) =>
+          value === null ? 'nada' : field === 'colour' ? show.colour(String(value)) : String(value)
+        const who = whose === null ? '' : `${row({ ...whose, size: null })}: `
+        if (field === 'row') return was === null ? `agregado ${say(now)}` : `quitado ${say(was)}`
+        return `${who}${fields[field] ?? field} ${say(was)} → ${say(now)}`
+      })
+      return `Cambiado: ${shown.join('; ')}${changes.length > 12 ? '; y más, vea la lista' : ''}.`
+    },
+    noted: () => 'Anotado.',
+    undone: () => 'Deshecho. El pedido está como antes de su último cambio.',
+    'nothing-to-undo': () => 'No hay nada que deshacer.',
+    'ask-garment': () => '¿Qué prendas vamos a decorar: jerseys, playeras, sudaderas, polos? ¿Nuestras o las traen ustedes?',
+    'ask-decoration': () => '¿Qué llevan y dónde: número adelante y atrás, nombres, una palabra? ¿De qué color?',
+    'ask-text': ({ place }) => `¿Qué debe decir exactamente (${placesOf([place])})?`,
+    'ask-day': () => '¿Para cuándo los necesita, día y hora? ¿Y cuándo es el partido?',
+    'ask-hour': ({ day }, show) => `¿A qué hora del ${show.day(day)} los necesita en sus manos? Si sale un camión, ¿a qué hora?`,
+    'ask-roster': () =>
+      'Pegue por favor la lista, un jugador por línea: número, nombre, talla. También sirven tallas contadas («3 chicas, 4 medianas») si no llevan nombre.',
+    'ask-garment-colour': ({ garment, colours }, show) =>
+      `¿De qué color es la prenda (${garment})?${colours.length > 0 ? ` Conseguimos ${show.list(colours.map(show.colour))}.` : ''}`,
+    'ask-vinyl-colour': ({ content, colours }, show) =>
+      `¿De qué color van ${content === 'name' ? 'los nombres' : content === 'number' ? 'los números' : 'las letras'}?${colours.length > 0 ? ` Hay ${show.list(colours.map(show.colour))}.` : ''}`,
+    'ask-numbers': ({ rows }) =>
+      `Estos todavía no tienen número: ${oneOf(rows)}. ¿Qué números, o van sin número, o los manda después?`,
+    'ask-names': ({ rows }) =>
+      `Estos todavía no tienen nombre: ${oneOf(rows)}. ¿Qué nombres, o van sin nombre, o los manda después?`,
+    'ask-sizes': ({ rows }) => `¿Qué talla para ${oneOf(rows)}? «Todos M de adulto» o «después» también es una respuesta.`,
+    'ask-fit': ({ rows }) => `¿Son tallas juveniles o de adulto: ${oneOf(rows)}?`,
+    'ask-cloth': ({ garment }) =>
+      `¿Qué dice la etiqueta de sus prendas (${garment}), por ejemplo «100% poliéster»? «No sé» está bien; entonces la leemos cuando lleguen.`,
+    'ask-team': () => '¿Cómo se llama el equipo?',
+    'ask-sport': () => '¿Para qué deporte es?',
+    'ask-ages': () =>
+      '¿Hay alguien en la lista de 12 años o menos? ¿Y alguien menor de 3? De eso depende qué puede llevar la prenda.',
+    'ask-ages-rows': ({ rows }) => `¿Quiénes tienen 12 años o menos y quiénes menos de 3? ${oneOf(rows)}`,
+    'ask-who': () => '¿Y su nombre, por favor? ¿Quién hace el pedido?',
+    'ask-reading': ({ quote }) => `«${quote}» se puede entender de más de una manera. ¿Cuál es?`,
+    'ask-drop': ({ quote }) => `«${quote}»: ¿cuál de ellos?`,
+    'raise-duplicate-number': ({ number, rows }) =>
+      `El número ${number} está ${rows.length} veces en la lista: ${oneOf(rows)}. ¿Es correcto?`,
+    'raise-same-surname': ({ name, rows }) =>
+      `Hay dos ${name}: ${oneOf(rows)}. ¿Ponemos iniciales? Escríbalos como deben verse, o los dejamos así.`,
+    'raise-count': ({ said, rows }) => `Dijo ${said} y la lista tiene ${count(rows, 'línea', 'líneas')}. ¿Cuál es correcto?`,
+    'working-it-out': () => 'Ya tengo todo. Estoy haciendo el dibujo, el precio y la fecha.',
+    proof: ({ revision, price, promise, ...tidy }, show) => {
+      const parts = price === null ? '' : `Precio: ${show.money(price.total)}.`
+      const hangs = promise?.hangsOn.map(({ code, by }) => {
+        const what = { 'sign-off': 'usted aprueba', garments: 'sus prendas están aquí', materials: 'el material está aquí' }[code]
+        return `${what} a más tardar el ${show.moment(by)}`
+      })
+      const promised = promise?.promised ?? null
+      const ready =
+        promised === null
+          ? 'No puedo prometer la fecha que necesita; una persona le llamará.'
+          : `${promise?.feasible === false ? 'Es después de lo que necesita. Lo más pronto es el' : 'Listo el'} ${show.moment(promised)}${hangs !== undefined && hangs.length > 0 ? ` si ${show.list(hangs)}` : ''}.`
+      const freeze =
+        promise?.freezesAt == null ? '' : ` Los cambios en la lista no cuestan hasta el ${show.moment(promise.freezesAt)}.`
+      return {
+        before: `Revisión ${revision}. Léala por favor línea por línea: nombres, números y tallas se hacen tal como los aprueba.`,
+        ...tidyList(words, show, tidy),
+        after: `${parts} ${promise === null ? '' : ready}${freeze} Los colores de pantalla no son los del vinil. Para pedir exactamente esto, apriete el botón o escriba «Apruebo la revisión ${revision}». Si algo es distinto, solo dígalo.`,
+      }
+    },
+    'cannot-be-made': () => 'Así como está no se puede hacer. Aquí está por qué y qué se podría; dígame qué cambiamos:',
+    'proof-outdated': () => 'El pedido cambió desde entonces. Estoy calculando el nuevo.',
+    signed: ({ revision }) =>
+      `Gracias. La revisión ${revision} está aprobada y pasa al taller. Le aviso cuando esté lista; puede preguntarme cuando quiera.`,
+    'not-signed-change': () => 'Hice ese cambio, así que todavía no hay nada aprobado. Le mando la nueva prueba para aprobar.',
+    'not-signed-unclear': ({ revision }) =>
+      `Para estar seguros: ¿todo en la revisión ${revision} está bien, cada nombre, número y talla? Apriete el botón o escriba «Apruebo la revisión ${revision}».`,
+    'not-signed-nothing-shown': () => 'Todavía no hay una prueba que aprobar. Primero necesito unas cosas:',
+    'already-signed': ({ revision }) => `La revisión ${revision} ya está aprobada.`,
+    'off-topic': () => 'De eso no sé: yo solo conozco jerseys, vinil y piedras. ¿Seguimos con el pedido?',
+    rude: () => 'Lamento la molestia. Haré lo posible, o puedo llamar a una persona. No cambié nada del pedido.',
+    'not-understood': () => 'No entendí. No cambié nada. ¿Me lo dice de otra forma, o lo ve una persona?',
+    thanks: () => 'Con mucho gusto.',
+    'file-kept': ({ file }) =>
+      `Guardo ${file} con el pedido para que lo vean en el taller, pero no puedo leer nombres ni números de ahí. Pegue la lista como texto, por favor.`,
+    'file-unread': ({ file, why }) =>
+      `${file} ${{ 'too-large': 'es más grande de lo que puedo leer (1 MB, 500 líneas)', broken: 'no se pudo abrir', 'not-a-table': 'no es una tabla que pueda leer' }[why]}. Pegue la lista como texto, por favor.`,
+    'not-read-photo': () =>
+      'No puedo leer nombres ni números de fotos o notas de voz. Pegue la lista como texto, o en el taller la escriben y usted la aprueba.',
+    'roster-read': ({ rows, withoutName, withoutNumber, withoutSize }) => {
+      const lacks = [
+        withoutName > 0 ? `${withoutName} sin nombre` : '',
+        withoutNumber > 0 ? `${withoutNumber} sin número` : '',
+        withoutSize > 0 ? `${withoutSize} sin talla` : '',
+      ].filter((part) => part !== '')
+      return `Leí ${count(rows, 'línea', 'líneas')}${lacks.length > 0 ? `, ${lacks.join(', ')}` : ''}.`
+    },
+    'text-cut': ({ characters }) =>
+      `Era largo: leí los primeros ${characters} caracteres. Mande el resto en otro mensaje, por favor.`,
+    'complaint-noted': () =>
+      'Lo siento mucho. Anoté todo lo que dijo y el dueño ya está enterado. Guarde la prenda y, si puede, mande una foto. El dueño le dirá qué se puede hacer.',
+    'earlier-order-noted': ({ team }) =>
+      `Estoy buscando el último pedido${team === null ? '' : ` de ${team}`}. Verá la última prueba y la lista; dígame solo qué cambia.`,
+    'status-asked': () => 'Déjeme ver cómo va su pedido.',
+    'cancel-asked': () => '¿Quiere cancelar este pedido?',
+    cancelled: () => 'El pedido está cancelado. Ya no se hace nada más. Puede empezar otro cuando quiera.',
+    'person-called': ({ ask }) => `Pedí a ${ask} que lo vea y le escriba.`,
+    'started-over': () => 'Empezamos de nuevo con un pedido vacío.',
+    'language-chosen': () => 'Seguimos en español.',
+    'price-with-proof': () =>
+      'El precio, con sus partes, se lo muestro junto con el dibujo en cuanto tenga todo; si quiere comparar, dígame la otra versión y también la calculo.',
+  },
+  problems: {
+    'shape-missing': ({ expected }) => `Falta un valor (${expected}).`,
+    'shape-unknown-key': ({ key }) => `«${key}» no es una entrada conocida.`,
+    'shape-kind': ({ expected, got }) => `Se esperaba ${expected}, hay ${got}.`,
+    'shape-choice': ({ choices, got }) => `${got} no es uno de: ${choices.join(', ')}.`,
+    'shape-range': ({ least, most, got }) => `${got} está fuera de rango (${least ?? '…'} a ${most ?? '…'}).`,
+    'shape-form': ({ form, got }) => `${got} no tiene la forma ${form}.`,
+    'shape-rule': ({ rule, got }) => `${got}: ${rule}.`,
+    'id-twice': ({ id, kind }) => `El id «${id}» (${kind}) está dos veces.`,
+    'garment-not-in-order': ({ id, known }) => `La prenda «${id}» no está en el pedido (tiene ${known.join(', ')}).`,
+    'decoration-not-in-order': ({ id, known }) => `La decoración «${id}» no está en el pedido (tiene ${known.join(', ')}).`,
+    'line-twice': ({ line }) => `La línea ${line} está dos veces en la lista.`,
+    'row-without-number': ({ line }) => `La línea ${line} no tiene número: ese lugar queda vacío.`,
+    'row-without-name': ({ line }) => `La línea ${line} no tiene nombre: ese lugar queda vacío.`,
+    'decoration-on-nobody': ({ decoration }) => `«${decoration}» no va en ninguna prenda.`,
+    'garment-not-sold': ({ id, sold }, show) => `No vendemos «${id}»; tenemos ${show.list(sold.map(show.garment))}.`,
+    'colour-unknown': ({ id }) => `«${id}» no es un color que conozcamos.`,
+    'colour-not-sold': ({ garment, colour, sold }, show) =>
+      `${show.garment(garment)} no viene en ${show.colour(colour)}; viene en ${show.list(sold.map(show.colour))}.`,
+    'cut-not-sold': ({ garment, fit, size, line }, show) =>
+      `${show.garment(garment)} no viene en ${sizeText(words, fit, size)} (línea ${line}).`,
+    'material-unknown': ({ id }) => `«${id}» no es un material nuestro.`,
+    'material-not-stocked': ({ kind, what, colour, colours }, show) =>
+      `No tenemos ${kind === 'vinyl' ? `vinil ${classes[what as keyof typeof classes] ?? what}` : `piedras ${what}`} en ${show.colour(colour)}${colours.length > 0 ? `; hay ${show.list(colours.map(show.colour))}` : ''}.`,
+    'material-kind': ({ id, wanted }) => `«${id}» no es ${wanted}.`,
+    'place-without-figures': ({ place, fit, size }) =>
+      `No tenemos medidas para ${placesOf([place])} en ${sizeText(words, fit, size)}.`,
+    'face-not-offered': ({ face, offered }) => `La letra «${face}» no se ofrece; hay ${offered.join(', ')}.`,
+    'artwork-needs-a-person': ({ file }) => `El dibujo ${file} lo debe ver una persona antes de prometerlo.`,
+    'size-later': ({ line }) => `Línea ${line}: la talla llega después.`,
+    'face-unknown': ({ face, offered }) => `La letra «${face}» no se conoce; hay ${offered.join(', ')}.`,
+    'face-unreadable': ({ face, reason }) => `La letra «${face}» no se puede leer: ${reason}.`,
+    'face-lacks': ({ face, characters, faces }) =>
+      `La letra «${face}» no tiene ${characters.join(' ')}${faces.length > 0 ? `; ${faces.join(', ')} sí` : ', tampoco nuestras otras letras'}.`,
+    'face-without-digits': ({ face, missing }) => `A la letra «${face}» le faltan los dígitos ${missing.join(' ')}.`,
+    'face-contour-open': ({ face, character }) => `«${character}» de «${face}» tiene un contorno abierto.`,
+    'face-changed': ({ face, file }) => `El archivo ${file} de «${face}» no es el que se revisó.`,
+    'face-file-missing': ({ face, file }) => `Falta el archivo ${file} de «${face}».`,
+    'text-empty': () => 'No hay texto que poner.',
+    'text-too-long': ({ characters, most }) => `El texto tiene ${characters} caracteres; el máximo es ${most}.`,
+    'text-right-to-left': ({ text }) => `«${text}» se escribe de derecha a izquierda, y eso no lo podemos poner.`,
+    'height-impossible': ({ heightMicrometres, leastMicrometres, mostMicrometres }, show) =>
+      `${show.length(heightMicrometres)} de alto no se puede; debe ser de ${show.length(leastMicrometres)} a ${show.length(mostMicrometres)}.`,
+    'text-too-wide': ({ text, widthMicrometres, mostMicrometres }, show) =>
+      `«${text}» mediría ${show.length(widthMicrometres)} de ancho; caben ${show.length(mostMicrometres)}.`,
+    'line-too-bent': ({ text }) => `«${text}» no se puede curvar tanto.`,
+    'too-many-rows': ({ rows, most }) => `No caben ${rows} hileras de piedras; el máximo es ${most}.`,
+    'stone-setting-impossible': ({ size }) => `La plantilla para piedras ${size} no se puede cortar.`,
+    'no-room-for-stones': ({ text, size, remedies }) => `No hay lugar para piedras ${size} en «${text}». ${remedyText(remedies)}`,
+    'letters-condensed': ({ text, percent }) => `«${text}» va más angosto (${percent} %) para que quepa.`,
+    'letters-smaller': ({ text, heightMicrometres, askedMicrometres }, show) =>
+      `«${text}» va de ${show.length(heightMicrometres)} de alto en vez de ${show.length(askedMicrometres)} para que quepa.`,
+    'letters-joined': ({ text, remedies }) =>
+      `Las letras de «${text}» están muy juntas para poner piedras entre ellas. ${remedyText(remedies)}`,
+    'row-dropped': ({ text, row: dropped, remedies }) =>
+      `La hilera ${dropped} de piedras no cabe en «${text}» y se quita. ${remedyText(remedies)}`,
+    'row-shared': ({ text }) => `Letras vecinas de «${text}» comparten una hilera de piedras.`,
+    'row-gap': ({ text }) => `Una hilera de piedras en «${text}» tiene un hueco.`,
+    'corner-bald': ({ text }) => `Una esquina de «${text}» queda sin piedra.`,
+    'corner-blunt': ({ text }) => `Una esquina de «${text}» queda redondeada por las piedras.`,
+    'part-wider-than-roll': ({ tag, widthMicrometres, mostMicrometres }, show) =>
+      `${tag} mide ${show.length(widthMicrometres)} de ancho; el rollo ${show.length(mostMicrometres)}.`,
+    'template-larger-than-sheet': ({ text, widthMicrometres, heightMicrometres }, show) =>
+      `La plantilla de «${text}» (${show.length(widthMicrometres)} × ${show.length(heightMicrometres)}) es más grande que una hoja.`,
+    'fibre-melts': ({ garment, fibre, percent }) =>
+      `La prenda ${garment} tiene ${percent} % de ${fibre}, que se derrite o endurece con cualquier plancha.`,
+    'no-common-heat': ({ garment, places: where, leastTenthsC, leastBy, mostTenthsC, mostBy }, show) =>
+      `${garment}, ${placesOf(where)}: ${leastBy} necesita al menos ${show.temperature(leastTenthsC)}, pero ${mostBy} permite a lo más ${show.temperature(mostTenthsC)}.`,
+    'no-common-time': ({ garment, places: where, leastSeconds, leastBy, mostSeconds, mostBy }) =>
+      `${garment}, ${placesOf(where)}: ${leastBy} necesita ${leastSeconds} s, ${mostBy} permite ${mostSeconds} s.`,
+    're-press-not-allowed': ({ garment, material, times, allowedTimes }) =>
+      `${garment}: ${material} pasaría ${times} veces más por la plancha; su hoja permite ${allowedTimes}.`,
+    'no-setting': ({ machine, leastTenthsC, mostTenthsC }, show) =>
+      `${machine} no tiene ajuste entre ${show.temperature(leastTenthsC)} y ${show.temperature(mostTenthsC)}.`,
+    'platen-too-small': ({ garment, places: where, widthMicrometres, heightMicrometres }, show) =>
+      `${garment}, ${placesOf(where)}: ${show.length(widthMicrometres)} × ${show.length(heightMicrometres)} no cabe en una sola planchada.`,
+    'auxiliary-missing': ({ garment, kind }) => `${garment}: hace falta ${kind} que aguante el calor y no hay.`,
+    'asked-over-cap': ({ askedTenthsC, capTenthsC, capBy }, show) =>
+      `Se pidieron ${show.temperature(askedTenthsC)}; ${capBy} permite a lo más ${show.temperature(capTenthsC)}.`,
+    'asked-over-margin': ({ askedTenthsC, capTenthsC, capBy, swingTenthsC }, show) =>
+      `${show.temperature(askedTenthsC)} queda dentro de la variación de la plancha (${show.swing(swingTenthsC)}) del límite de ${capBy}, ${show.temperature(capTenthsC)}.`,
+    'usual-over-margin': ({ material, usualTenthsC, setTenthsC, capTenthsC }, show) =>
+      `${material}: los ${show.temperature(usualTenthsC)} de costumbre están muy cerca del límite de ${show.temperature(capTenthsC)}; se ajusta a ${show.temperature(setTenthsC)}.`,
+    'fibre-may-suffer': ({ garment, fibre, percent, fromTenthsC }, show) =>
+      `${garment}: ${percent} % de ${fibre} puede dañarse desde ${show.temperature(fromTenthsC)}; primero una prueba.`,
+    'thin-low-margin': ({ setTenthsC, leastTenthsC, leastBy }, show) =>
+      `A ${show.temperature(setTenthsC)} la plancha puede bajar de los ${show.temperature(leastTenthsC)} que necesita ${leastBy}.`,
+    'separate-presses': ({ garment, places: where, presses }) =>
+      `${garment}, ${placesOf(where)}: se termina en ${presses} planchadas.`,
+    'pressure-differs': ({ words: pressures, taken }) =>
+      `Las capas piden presión distinta (${pressures.join(', ')}); se toma ${taken}.`,
+    'obstacle-near': ({ garment, places: where, obstacles }) =>
+      `${garment}, ${placesOf(where)}: lejos de ${obstacles.join(', ')}.`,
+    'zip-two-halves': ({ garment, places: where }) =>
+      `${garment}, ${placesOf(where)}: se plancha en dos mitades junto al cierre.`,
+    'inside-press-left-out': ({ garment }) => `${garment}: se omite la planchada por dentro.`,
+    'fibre-unknown': ({ garment }) =>
+      `Todavía nadie sabe de qué es la prenda ${garment}: se lee la etiqueta cuando llegue, antes de planchar.`,
+    'fibre-not-on-sheet': ({ garment, material, fibre, percent }) =>
+      `La hoja de ${material} no menciona ${fibre} (${percent} % de ${garment}): primero una prueba.`,
+    'fibre-refused': ({ garment, material, fibre, percent }) =>
+      `La hoja de ${material} dice que no a ${fibre} (${percent} % de ${garment}).`,
+    'care-label-unread': ({ garment }) => `La etiqueta de cuidado de ${garment} no se ha leído.`,
+    'over-care-label': ({ garment, ironTenthsC, setTenthsC }, show) =>
+      `La etiqueta de ${garment} permite plancha a ${show.temperature(ironTenthsC)}; se usará ${show.temperature(setTenthsC)}: primero una prueba.`,
+    'finish-unknown': ({ garment }) => `No se sabe si ${garment} repele el agua: primero se prueban cinco gotas.`,
+    'finish-repels': ({ garment, material }) => `${garment} repele el agua; ${material} no pega ahí.`,
+    'finish-needs-test': ({ garment, material }) => `El acabado de ${garment} necesita una prueba con ${material}.`,
+    'drops-beaded': ({ garment }) => `Las gotas se quedaron sobre ${garment}: ni vinil ni piedras comunes pegan.`,
+    'drops-doubtful': ({ garment, seconds }) => `Las gotas tardaron ${seconds} s en ${garment}: primero una prueba.`,
+    'repellence-suspected': ({ garment }) => `Telas como la de ${garment} suelen repeler: primero se prueban gotas.`,
+    'bleed-risk': ({ garment, colour, fromTenthsC, setTenthsC }, show) =>
+      `El tinte de ${garment} (${show.colour(colour)}) puede pasarse a un color claro desde ${show.temperature(fromTenthsC)}; se usará ${show.temperature(setTenthsC)}. Planchamos una y la vemos a las 24 horas antes de las demás.`,
+    'stretch-needs-stretch': ({ garment, material }) => `${garment} se estira; ${material} se puede agrietar.`,
+    'solid-stones-on-stretch': ({ garment }) => `Los rellenos de piedra no duran en tela elástica (${garment}).`,
+    'perforated-cloth': ({ garment }) =>
+      `${garment} tiene agujeros: el pegamento podría pasar, así que va una almohadilla por dentro.`,
+    'press-marks': ({ garment }) => `La plancha puede dejar marca en ${garment}.`,
+    'not-on-top': ({ decoration, above, below }) => `${decoration}: ${above} no pega sobre ${below}.`,
+    'stones-under-three': ({ line }) => `Línea ${line}: sin piedras ni brillo suelto para menores de tres años.`,
+    'leaded-stones-child': ({ line, material }) => `Línea ${line}: ${material} contiene plomo y no puede ir en ropa de niños.`,
+    'certificate-missing': ({ material, lot, lines }) =>
+      `Para ropa de niños (líneas ${lines.join(', ')}) el taller pide el certificado de ${material}, lote ${lot}.`,
+    'age-unknown': ({ lines }) => `No se sabe la edad de las líneas ${lines.join(', ')}.`,
+    'childrens-wear': ({ lines }) => `Las líneas ${lines.join(', ')} son para niños: se piden certificados por lote.`,
+    'strings-on-child': ({ garment, lines }) =>
+      `${garment} tiene cordones en capucha o cuello y es para niños (líneas ${lines.join(', ')}): se pregunta al dueño antes de planchar.`,
+    'stones-on-game-wear': () => 'Piedras en un jersey de juego: pregunte por escrito a su liga.',
+    'reflective-banned': ({ body, clause }) => `${body} ${clause} no permite nada reflejante.`,
+    'ornaments-clause': ({ body, clause, text }) => `${body} ${clause}: «${text}». Pregunte a su liga.`,
+    'body-not-solid': ({ body, clause }) => `${body} ${clause} pide el número de un solo color.`,
+    'own-colour-number': ({ decoration, colour }, show) =>
+      `${decoration}: el número sería del mismo color que el jersey (${show.colour(colour)}).`,
+    'failing-pair': ({ body, jersey, number }, show) =>
+      `${body} dice que ${show.colour(number)} sobre ${show.colour(jersey)} se lee mal.`,
+    'low-contrast': ({ decoration }) => `${decoration} se ve poco sobre ese color.`,
+    'illegal-number': ({ body, clause, line, number, nearest }) =>
+      `Línea ${line}: el ${number} no es un número permitido (${body} ${clause})${nearest.length > 0 ? `; los más cercanos son ${nearest.join(', ')}` : ''}.`,
+    'number-twice': ({ body, number, lines }) =>
+      `El número ${number} está dos veces (líneas ${lines.join(', ')}); ${body} no lo permite.`,
+    'numbers-clash': ({ body, numbers, lines }) =>
+      `${numbers.join(' y ')} no pueden estar en la misma lista (líneas ${lines.join(', ')}, ${body}).`,
+    'number-too-small': ({ body, clause, place, hasMicrometres, leastMicrometres }, show) =>
+      `El número (${placesOf([place])}) mide ${show.length(hasMicrometres)}; ${body} ${clause} pide al menos ${show.length(leastMicrometres)}.`,
+    'number-too-large': ({ body, clause, place, hasMicrometres, mostMicrometres }, show) =>
+      `El número (${placesOf([place])}) mide ${show.length(hasMicrometres)}; ${body} ${clause} permite ${show.length(mostMicrometres)}.`,
+    'stroke-too-thin': ({ body, clause, hasMicrometres, leastMicrometres }, show) =>
+      `El trazo mide ${show.length(hasMicrometres)}; ${body} ${clause} pide al menos ${show.length(leastMicrometres)}.`,
+    'stroke-too-thick': ({ body, clause, hasMicrometres, mostMicrometres }, show) =>
+      `El trazo mide ${show.length(hasMicrometres)}; ${body} ${clause} permite ${show.length(mostMicrometres)}.`,
+    'border-too-wide': ({ body, clause, hasMicrometres, mostMicrometres }, show) =>
+      `El contorno mide ${show.length(hasMicrometres)}; ${body} ${clause} permite ${show.length(mostMicrometres)}.`,
+    'name-too-small': ({ body, clause, hasMicrometres, leastMicrometres }, show) =>
+      `El nombre mide ${show.length(hasMicrometres)} de alto; ${body} ${clause} pide al menos ${show.length(leastMicrometres)}.`,
+    'name-too-large': ({ body, clause, hasMicrometres, mostMicrometres }, show) =>
+      `El nombre mide ${show.length(hasMicrometres)} de alto; ${body} ${clause} permite ${show.length(mostMicrometres)}.`,
+    'name-near-number': ({ body, hasMicrometres, leastMicrometres }, show) =>
+      `Nombre y número están a ${show.length(hasMicrometres)}; ${body} pide ${show.length(leastMicrometres)}.`,
+    'place-missing': ({ body, clause, garment, place }) => `${body} ${clause} pide número en ${placesOf([place])} de ${garment}.`,
+    'no-rulebook': ({ sport }) => `No tenemos reglamento de ${words.sports[sport] ?? sport}: pregunte a su liga.`,
+    'old-edition': ({ body, edition }) => `Nuestra copia de ${body} es una edición vieja (${edition}): pregunte a la liga.`,
+    'ask-your-league': ({ body, clause }) => `Confirme ${body} ${clause} con su liga.`,
+    'goalkeeper-number': ({ line, number }) => `Línea ${line}: el ${number} es solo del portero.`,
+    'wider-than-free': ({ text, widthMicrometres, freeWidthMicrometres }, show) =>
+      `«${text}» mide ${show.length(widthMicrometres)} de ancho; hay ${show.length(freeWidthMicrometres)} de tela libre.`,
+    'places-collide': ({ first, second, overlapMicrometres }, show) =>
+      `${first} y ${second} se enciman ${show.length(overlapMicrometres)}.`,
+    'implausible-record': ({ material, field, value, least, most }) =>
+      `El registro de ${material} da ${field} ${value}; lo creíble es de ${least} a ${most}.`,
+    'short-of-material': ({ material, kind, missing, days }, show) =>
+      `Hay que pedir ${kind === 'stones' ? `${missing} piedras` : show.length(missing)} de ${material}; tarda ${count(days, 'día', 'días')}.`,
+    'book-malformed': ({ reason }) => `El libro de trabajo no se puede leer: ${reason}.`,
+    'need-by-past': () => 'La fecha en que lo necesita ya pasó.',
+    'time-in-lost-hour': ({ text, readAs }) => `${text} no existe esa noche (cambia la hora); se lee como ${readAs}.`,
+    'station-unknown': ({ station }) => `No hay estación «${station}».`,
+    'station-twice': ({ station }) => `La estación «${station}» está dos veces.`,
+    'station-never-open': ({ station }) => `La estación «${station}» nunca está abierta.`,
+    'order-twice': ({ order }) => `El pedido «${order}» está dos veces en el libro.`,
+    'operation-twice': ({ operation }) => `El paso «${operation}» está dos veces.`,
+    'after-unknown': ({ operation, after }) => `El paso «${operation}» espera a «${after}», que no existe.`,
+    'after-circle': ({ operation }) => `El paso «${operation}» se espera a sí mismo.`,
+    'work-longer-than-open': ({ operation, minutes, longestMinutes }) =>
+      `«${operation}» toma ${minutes} minutos; lo más que se abre son ${longestMinutes}.`,
+    'never-together': ({ operation }) => `Lo que «${operation}» necesita nunca está abierto a la vez.`,
+    'setup-shortcut': ({ station, from, to }) => `Los tiempos de ajuste de «${station}» de ${from} a ${to} se contradicen.`,
+    'started-together': ({ station, first, second }) =>
+      `«${first}» y «${second}» no pueden haber empezado juntos en «${station}».`,
+    'started-in-future': ({ operation }) => `«${operation}» dice haber empezado en el futuro.`,
+    'beyond-horizon': () => 'El trabajo no cabe en el tiempo que se planea.',
+    'closed-before-need-by': () => 'Cerramos antes de esa hora: la última hora para recoger es más temprano.',
+    'zone-unknown': ({ zone }) => `La zona horaria «${zone}» no se conoce.`,
+    'time-malformed': ({ text }) => `«${text}» no es fecha y hora.`,
+    'no-such-time': ({ text }) => `«${text}» no existe.`,
+    'year-out-of-range': ({ text, firstYear, lastYear }) => `«${text}» no está entre ${firstYear} y ${lastYear}.`,
+    'hours-malformed': ({ text }) => `«${text}» no es un horario.`,
+    'shop-file-missing': ({ file, folder }) => `Falta ${file} en ${folder}.`,
+    'shop-file-not-json': ({ file, reason }) => `${file} no es JSON válido: ${reason}.`,
+    'shop-reference': ({ id, wanted, file }) => `${file} nombra ${wanted} «${id}», que no existe.`,
+    'shop-zone-differs': ({ profile, hours }) => `La zona del taller es ${profile}, el horario dice ${hours}.`,
+    'order-not-json': ({ reason }) => `El pedido no es JSON válido: ${reason}.`,
+    'stone-size-not-set': ({ size }) => `El taller no tiene medida para piedras ${size}.`,
+    'vinyl-over-stones': ({ garment, layer }) => `${garment}: el vinil (${layer}) no puede ir sobre piedras.`,
+    'too-many-colours': ({ body, clause, decoration, colours, most }) => `${decoration} tiene ${colours.length} colores; ${body} ${clause} permite ${most}.`,
+    'too-many-layers': ({ decoration, layers, most }) => `${decoration} tiene ${layers} capas de vinil; a lo más aguantan ${most}.`,
+    'late-for-need-by': ({ needBy, earliest }, show) => `No puede estar listo para el ${show.moment(needBy)}; lo más pronto es el ${show.moment(earliest)}.`,
+    'paper-lacks': ({ characters }) => `La impresión no tiene signo para ${characters.join(' ')}; van como códigos.`,
+  },
+  ways: {
+    'another-class': (subject) => aka('otro vinil', subject),
+    'another-press': (subject) => aka('otra plancha', subject),
+    'another-garment': (subject) => aka('otra prenda', subject),
+    'another-place': (subject) => aka('otro lugar', subject),
+    'another-stone': (subject) => aka('otra piedra', subject),
+    'separate-places': () => 'ponerlos en lugares separados',
+    'no-stones': () => 'sin piedras',
+    'bleed-test': () => 'una prueba de tinte de 24 horas',
+    blocker: (subject) => aka('un bloqueador debajo', subject),
+    'low-temperature-vinyl': (subject) => aka('vinil de baja temperatura', subject),
+    'stretch-vinyl': (subject) => aka('vinil elástico', subject),
+    'coated-cloth-vinyl': (subject) => aka('vinil para tela recubierta', subject),
+    'test-press': () => 'una planchada de prueba',
+    'water-drops': () => 'probar con gotas de agua',
+    'read-label': () => 'leer la etiqueta',
+    'lead-free-stones': (subject) => aka('piedras sin plomo', subject),
+    certificate: () => 'un certificado del lote',
+    'ask-age': () => 'decirnos las edades',
+    'ask-league': () => 'preguntar a su liga',
+    'ask-owner': () => 'preguntar al dueño',
+    'remove-strings': () => 'quitar los cordones',
+    'two-halves': () => 'planchar en dos mitades',
+    'pad-inside': () => 'una almohadilla por dentro',
+    'swap-layers': () => 'cambiar el orden de las capas',
+    'knock-out-below': () => 'recortar la capa de abajo',
+    'outline-instead': () => 'un contorno en su lugar',
+    'other-number': (subject) => aka('otro número', subject),
+    'other-colour': (subject) => aka('otro color', subject),
+    'other-face': (subject) => aka('otra letra', subject),
+    larger: () => 'hacerlo más grande',
+    smaller: () => 'hacerlo más chico',
+    'customer-signs': () => 'usted firma que se omite',
+  },
+  couldDo: (ways) => `Se podría: ${ways}.`,
+  severities: { stop: 'Alto', 'needs-test': 'Primero prueba', caution: 'Cuidado', note: 'Nota' },
+  buttons: {
+    'sign-off': (revision) => `Apruebo la revisión ${revision}`,
+    undo: () => 'Deshacer',
+    change: () => 'Cambiar algo',
+    person: () => 'Hablar con una persona',
+    'start-over': () => 'Empezar de nuevo',
+    cancel: () => 'Cancelar el pedido',
+    status: () => '¿Cómo va?',
+  },
+  answers: {
+    yes: 'Sí',
+    no: 'No',
+    'as-is': 'Está bien así',
+    'all-13-up': 'Nadie: todos tienen 13 o más',
+    'all-3-12': 'Todos tienen de 3 a 12',
+    mixed: 'Algunos tienen 12 o menos',
+    'not-known': 'No sé',
+    later: 'Lo mando después',
+    none: 'Ninguno',
+    'front-back': 'Adelante y atrás',
+    cancel: 'Sí, cancelar',
+  },
+  fits: { ...fits, youth: 'juvenil (niño)', men: 'adulto' },
+  classes,
+  places,
+  row,
+  fields,
+  assumedMark: '(supuesto)',
+} satisfies Catalogue
+
+function remedyText(remedies: readonly string[]): string {
+  const said: Readonly<Record<string, string>> = {
+    'smaller-stone': 'piedra más chica',
+    'fewer-rows': 'menos hileras',
+    'wider-tracking': 'más espacio entre letras',
+    'another-face': 'otra letra',
+    'larger-letters': 'letras más grandes',
+    'shorter-text': 'un texto más corto',
+  }
+  return remedies.length === 0 ? '' : `Ayudaría: ${remedies.map((one) => said[one] ?? one).join(', ')}.`
+}

@@ -1,0 +1,210 @@
+import type { Decoration, Layer } from '../../src/domain/order/order.ts'
+import type { Show } from '../../src/domain/shop/show.ts'
+import type { Known, KnownDecoration, KnownGarment } from '../../src/domain/understanding/known.ts'
+import type { Tidy } from '../../src/domain/understanding/replies.ts'
+import type { Sentence } from './catalogue.ts'
+
+type Words = { readonly [word: string]: string }
+
+/** The words a language lends to the list that is read back. */
+export type TidyWords = {
+  readonly names: {
+    readonly [field in
+      | 'team'
+      | 'sport'
+      | 'use'
+      | 'needBy'
+      | 'gameDay'
+      | 'handOver'
+      | 'garment'
+      | 'people'
+      | 'money'
+      | 'notes']: string
+  }
+  readonly head: readonly [line: string, number: string, name: string, size: string, garment: string, remark: string]
+  readonly sports: Words
+  readonly uses: Words
+  readonly handOver: Words
+  readonly knits: Words
+  readonly fibres: Words
+  readonly dyes: Words
+  readonly finishes: Words
+  readonly features: Words
+  readonly fits: Words
+  readonly classes: Words
+  readonly places: Words
+  readonly contents: Words
+  readonly money: Words
+  readonly people: Words
+  readonly own: string
+  readonly hourOpen: string
+  readonly noColour: string
+  readonly bySize: string
+  readonly vinyl: (colour: string, vinylClass: string) => string
+  readonly outline: (colour: string, width: string) => string
+  readonly shadow: (colour: string) => string
+  readonly stones: (stones: {
+    readonly size: string
+    readonly colour: string
+    readonly style: string
+    readonly rows: number
+    readonly contours: string
+  }) => string
+  readonly with: (parts: readonly string[]) => string
+  readonly later: Words
+  readonly assumedAges: Words
+  readonly plural: (count: number) => string
+}
+
+type Field = NonNullable<Sentence['fields']>[number]
+
+const word = (words: Words, key: string | undefined): string => (key === undefined ? '' : (words[key] ?? key))
+
+export const sizeText = (words: TidyWords, fit: string | null, size: string | null): string => {
+  if (size === null) return '–'
+  if (size === 'later') return words.later['sizes'] ?? size
+  if (fit === null || fit === 'toddler') return size
+  return `${word(words.fits, fit)} ${size}`
+}
+
+const layerText = (words: TidyWords, show: Show, layer: Layer): string => {
+  if (layer.kind === 'vinyl') {
+    const colour = show.colour(layer.colour)
+    if (layer.shape === 'face') return words.vinyl(colour, word(words.classes, layer.class))
+    if ('surround' in layer.shape) return words.outline(colour, show.length(layer.shape.surround))
+    return words.shadow(colour)
+  }
+  const { layout } = layer
+  const rows = 'rows' in layout ? layout.rows : 1
+  const contours = 'contours' in layout ? layout.contours : ''
+  return words.stones({ size: layer.size, colour: show.colour(layer.colour), style: layout.style, rows, contours })
+}
+
+const heightText = (words: TidyWords, show: Show, height: Decoration['height'] | undefined): string =>
+  height === undefined || 'by' in height ? words.bySize : show.length(height.micrometres)
+
+export const contentText = (words: TidyWords, known: KnownDecoration): string => {
+  const { content } = known
+  if (content?.kind === 'text') return `“${content.text}”`
+  return word(words.contents, content?.kind)
+}
+
+const decorationField = (words: TidyWords, show: Show, { tidy, index }: { tidy: Tidy; index: number }): Field => {
+  const known = tidy.order.decorations[index] ?? { id: '' }
+  const layers = known.layers ?? []
+  const rank = (layer: Layer): number => (layer.kind === 'stones' ? 2 : Number(layer.shape !== 'face'))
+  const figureFirst = [...layers].sort((a, b) => rank(a) - rank(b)).map((layer) => layerText(words, show, layer))
+  const several = tidy.order.garments.length > 1
+  const make = layers.length > 0 ? words.with(figureFirst) : words.noColour
+  const on = several ? ` (${show.list(known.on ?? [])})` : ''
+  const root = `/decorations/${index}/`
+  const assumed = tidy.assumed.filter((path) => path.startsWith(root))
+  const colourAssumed = assumed.some((path) => /\/(colour|class|rows|contours|size|place)$/.test(path))
+  return {
+    name: `${word(words.places, known.place)}${on}`,
+    value: `${contentText(words, known)}: ${make}, ${heightText(words, show, known.height)}`,
+    assumed: colourAssumed,
+  }
+}
+
+const clothText = (words: TidyWords, garment: KnownGarment): string => {
+  const fibres = garment.fibres
+  const blend =
+    fibres === undefined || fibres === 'unknown'
+      ? ''
+      : fibres
+          .map(({ fibre, percent }) =>
+            fibres.length === 1 ? word(words.fibres, fibre) : `${percent}% ${word(words.fibres, fibre)}`,
+          )
+          .join(' ')
+  const dye = garment.dye === 'sublimated' ? word(words.dyes, 'sublimated') : ''
+  const finish = garment.finish === 'repellent' ? word(words.finishes, 'repellent') : ''
+  return [blend, garment.knit === 'unknown' ? '' : word(words.knits, garment.knit), dye, finish]
+    .filter((part) => part !== '')
+    .join(', ')
+}
+
+const garmentField = (words: TidyWords, show: Show, { tidy, index }: { tidy: Tidy; index: number }): Field => {
+  const garment = tidy.order.garments[index] ?? { id: '' }
+  const style = garment.from === 'customer' ? words.own : garment.catalogue === undefined ? '' : show.garment(garment.catalogue)
+  const colour = garment.colour === undefined ? words.noColour : show.colour(garment.colour)
+  const root = `/garments/${index}/`
+  return {
+    name: `${words.names.garment} ${garment.id}`,
+    value: [colour, style, clothText(words, garment)].filter((part) => part !== '').join(', '),
+    assumed: tidy.assumed.some((path) => path.startsWith(root) && /\/(catalogue|fibres|knit|from)/.test(path)),
+  }
+}
+
+const peopleField = (words: TidyWords, order: Known): readonly { name: string; value: string; path: string }[] => {
+  const people = Object.entries(order.people).map(([role, name]) => `${word(words.people, role)}: ${name}`)
+  return people.length === 0 ? [] : [{ name: words.names.people, value: people.join('; '), path: '/people' }]
+}
+
+const moneyField = (words: TidyWords, show: Show, order: Known): readonly { name: string; value: string; path: string }[] => {
+  const money = order.money
+  if (money === undefined || money.state === 'none') return []
+  const amount = money.amount === undefined ? '' : ` ${show.money(money.amount)}`
+  const reference = money.reference === undefined ? '' : ` ${money.reference}`
+  return [{ name: words.names.money, value: `${word(words.money, money.state)}${amount}${reference}`, path: '/money' }]
+}
+
+const headFields = (words: TidyWords, show: Show, tidy: Tidy): readonly Field[] => {
+  const { order } = tidy
+  const needBy =
+    order.needBy === undefined
+      ? tidy.day === null
+        ? undefined
+        : `${show.day(tidy.day)} (${words.hourOpen})`
+      : show.moment(order.needBy)
+  const fields = [
+    { name: words.names.team, value: order.team, path: '/team' },
+    { name: words.names.sport, value: order.sport === undefined ? undefined : word(words.sports, order.sport), path: '/sport' },
+    { name: words.names.use, value: word(words.uses, order.use), path: '/use' },
+    { name: words.names.needBy, value: needBy, path: '/needBy' },
+    { name: words.names.gameDay, value: order.gameDay === undefined ? undefined : show.day(order.gameDay), path: '/gameDay' },
+    { name: words.names.handOver, value: word(words.handOver, order.handOver), path: '/handOver' },
+    ...peopleField(words, order),
+    ...moneyField(words, show, order),
+  ]
+  return fields.flatMap(({ name, value, path }) =>
+    value === undefined || value === ''
+      ? []
+      : [{ name, value, assumed: tidy.assumed.includes(path) || tidy.assumed.includes(`${path}/orders`) }],
+  )
+}
+
+const remarkOf = (words: TidyWords, row: Known['roster'][number]): string =>
+  [
+    ...(row.extras ?? []).map((extra) => `${contentText(words, extra)} ${word(words.places, extra.place)}`),
+    ...(row.age === 'under-3' || row.age === '3-12' ? [words.assumedAges[row.age] ?? ''] : []),
+    ...(row.note === undefined ? [] : [row.note]),
+  ].join('; ')
+
+const rosterTable = (words: TidyWords, order: Known): NonNullable<Sentence['table']> => {
+  const several = order.garments.length > 1
+  const [line, number, name, size, garment, remark] = words.head
+  const counted = order.roster.some((row) => (row.quantity ?? 1) > 1)
+  const remarks = order.roster.some((row) => remarkOf(words, row) !== '')
+  const head = [counted ? words.plural(0) : line, number, name, size, ...(several ? [garment] : []), ...(remarks ? [remark] : [])]
+  const rows = order.roster.map((row) => [
+    counted ? `${row.quantity ?? 1} ×` : String(row.line),
+    row.number ?? '–',
+    row.name ?? '–',
+    sizeText(words, row.fit ?? null, row.size ?? null),
+    ...(several ? [row.garment ?? ''] : []),
+    ...(remarks ? [remarkOf(words, row)] : []),
+  ])
+  return { head, rows }
+}
+
+/** The order read back: fields with the assumed ones marked, then the roster line by line. */
+export const tidyList = (words: TidyWords, show: Show, tidy: Tidy): Pick<Sentence, 'fields' | 'table'> => {
+  const { order } = tidy
+  const fields = [
+    ...headFields(words, show, tidy),
+    ...order.garments.map((_, index) => garmentField(words, show, { tidy, index })),
+    ...order.decorations.map((_, index) => decorationField(words, show, { tidy, index })),
+  ]
+  return order.roster.length === 0 ? { fields } : { fields, table: rosterTable(words, order) }
+}
