@@ -1,77 +1,10 @@
-import Delaunator from 'delaunator'
 import { toEdges } from './nearness.ts'
 import { between, cyclic, distance, item, type Point } from './point.ts'
 import { isInside, type Region } from './region.ts'
+import { type Graph, skeleton } from './skeleton.ts'
 
-/** An open line; the nodes it ends at are shared with other lines where they meet. */
-export type Line = readonly Point[]
-
-type Sample = { readonly at: Point; readonly polygon: number; readonly along: number }
-
-type Graph = { readonly places: Point[]; readonly links: readonly Set<number>[] }
-
-/** A link of the centre line parts edge places that lie at least this much farther apart along the edge than across. */
-const DEPTH = 1.8
-
-const sampleEdges = (region: Region, step: number): { samples: Sample[]; lengths: readonly number[] } => {
-  const samples: Sample[] = []
-  const lengths = region.map((polygon, index) => {
-    let along = 0
-    for (const [place, from] of polygon.entries()) {
-      const to = cyclic(polygon, place + 1)
-      const long = distance(from, to)
-      const parts = Math.max(1, Math.ceil(long / step))
-      for (let part = 0; part < parts; part += 1)
-        samples.push({ at: between(from, to, part / parts), polygon: index, along: along + (long * part) / parts })
-      along += long
-    }
-    return along
-  })
-  return { samples, lengths }
-}
-
-const circumcentre = (a: Point, b: Point, c: Point): Point | undefined => {
-  const [bx, by, cx, cy] = [b.x - a.x, b.y - a.y, c.x - a.x, c.y - a.y]
-  const twice = 2 * (bx * cy - by * cx)
-  if (Math.abs(twice) < 1e-6) return undefined
-  const [bb, cc] = [bx * bx + by * by, cx * cx + cy * cy]
-  return { x: a.x + (cy * bb - by * cc) / twice, y: a.y + (bx * cc - cx * bb) / twice }
-}
-
-/** The part of the Voronoi diagram of the edge that lies inside and does not run into a corner. */
-const skeleton = (region: Region, step: number): Graph => {
-  const { samples, lengths } = sampleEdges(region, step)
-  const { triangles, halfedges } = Delaunator.from(
-    samples,
-    ({ at }) => at.x,
-    ({ at }) => at.y,
-  )
-  const corner = (triangle: number, index: number): Sample => item(samples, item(triangles, 3 * triangle + index))
-  const count = triangles.length / 3
-  const places: (Point | undefined)[] = []
-  for (let triangle = 0; triangle < count; triangle += 1) {
-    const centre = circumcentre(corner(triangle, 0).at, corner(triangle, 1).at, corner(triangle, 2).at)
-    places.push(centre !== undefined && isInside(region, centre) ? centre : undefined)
-  }
-  const isDeep = (a: Sample, b: Sample): boolean => {
-    if (a.polygon !== b.polygon) return true
-    const apart = Math.abs(a.along - b.along)
-    const around = Math.min(apart, item(lengths, a.polygon) - apart)
-    return around > DEPTH * distance(a.at, b.at) && around > 3 * step
-  }
-  const links = places.map(() => new Set<number>())
-  for (let half = 0; half < triangles.length; half += 1) {
-    const other = item(halfedges, half)
-    if (other <= half) continue
-    const [one, two] = [Math.floor(half / 3), Math.floor(other / 3)]
-    if (places[one] === undefined || places[two] === undefined) continue
-    const next = half % 3 === 2 ? half - 2 : half + 1
-    if (!isDeep(item(samples, item(triangles, half)), item(samples, item(triangles, next)))) continue
-    links[one]?.add(two)
-    links[two]?.add(one)
-  }
-  return { places: places.map((place) => place ?? { x: 0, y: 0 }), links }
-}
+/** An open line, or a loop whose last point leads back to its first. Ends are shared with other lines where they meet. */
+export type Line = { readonly points: readonly Point[]; readonly closed: boolean }
 
 const follow = ({ links }: Graph, from: number, first: number): readonly number[] => {
   const trail = [from, first]
@@ -199,16 +132,36 @@ const joinStraight = (graph: Graph, trails: readonly (readonly number[])[], reac
   return lines.filter((line) => line.length > 1)
 }
 
-const smooth = (line: Line, rounds: number): Line => {
-  let points = line
+const smooth = ({ points, closed }: Line, rounds: number): Line => {
+  let line = points
   for (let round = 0; round < rounds; round += 1) {
-    points = points.map((point, index) => {
-      const [before, after] = [points[index - 1], points[index + 1]]
+    line = line.map((point, index) => {
+      const before = closed ? cyclic(line, index - 1) : line[index - 1]
+      const after = closed ? cyclic(line, index + 1) : line[index + 1]
       if (before === undefined || after === undefined) return point
       return { x: (before.x + 2 * point.x + after.x) / 4, y: (before.y + 2 * point.y + after.y) / 4 }
     })
   }
-  return points
+  return { points: line, closed }
+}
+
+/** Where a stroke tapers to a tip, its line ends at this share of its usual room. */
+const TIP = 0.6
+
+const withoutTips = ({ points, closed }: Line, region: Region): Line => {
+  if (closed) return { points, closed }
+  const rooms = points.map((point) => toEdges(point, region))
+  const usual = item(
+    [...rooms].sort((a, b) => a - b),
+    Math.floor(rooms.length / 2),
+  )
+  const isWide = (room: number): boolean => room >= TIP * usual
+  return { points: points.slice(rooms.findIndex(isWide), rooms.findLastIndex(isWide) + 1), closed }
+}
+
+const lineAlong = (graph: Graph, trail: readonly number[]): Line => {
+  const closed = trail.length > 3 && trail[0] === trail.at(-1)
+  return { points: (closed ? trail.slice(1) : trail).map((node) => item(graph.places, node)), closed }
 }
 
 /** The inner point farthest from the edges, of those the Voronoi diagram offers; undefined for a region without any. */
@@ -233,15 +186,10 @@ export const centreLines = (region: Region, step: number, least: number): readon
   const trails = joinStraight(graph, branches(graph), least * 2)
   if (trails.length === 0) {
     const dot = deepest(graph, region)
-    return dot === undefined ? [] : [[dot]]
+    return dot === undefined ? [] : [{ points: [dot], closed: false }]
   }
   return trails
     .filter((trail) => lengthOf(graph, trail) >= step)
-    .map((trail) =>
-      smooth(
-        trail.map((node) => item(graph.places, node)),
-        6,
-      ),
-    )
-    .sort((a, b) => b.length - a.length)
+    .map((trail) => withoutTips(smooth(lineAlong(graph, trail), 6), region))
+    .sort((a, b) => b.points.length - a.points.length)
 }

@@ -16,7 +16,8 @@ export type Laid = {
   /** Corners that can each have a stone of their own, and all turns of the rows, those nearer than a pitch included. */
   readonly corners: readonly Point[]
   readonly turns: number
-  readonly dropped: number
+  /** Rows of which a ring was too short to be laid, by number. */
+  readonly dropped: readonly number[]
   readonly settled: Settled
   readonly axis: number | undefined
   /** Where the centres of a fill may lie; empty where nothing is filled. */
@@ -35,7 +36,8 @@ const flagsOf = (laid: Laid, about: About, coverage: number, bald: number): read
   const remedies = [...REMEDIES]
   const flags: LayoutProblem[] = []
   for (const [row, { lost }] of laid.rows.entries())
-    if (lost > 0) flags.push({ code: 'row-dropped', at: '', severity: 'note', facts: { text, row: row + 1, remedies } })
+    if (lost > 0 || laid.dropped.includes(row))
+      flags.push({ code: 'row-dropped', at: '', severity: 'note', facts: { text, row: row + 1, remedies } })
   if (laid.settled.stones.some(({ row }) => row >= SHARED))
     flags.push({ code: 'row-shared', at: '', severity: 'note', facts: { text, remedies } })
   if (coverage > 1)
@@ -69,7 +71,7 @@ export const evidenceOf = (laid: Laid, points: readonly Point[], about: About): 
     fill: laid.area.length === 0 ? null : Math.round((points.length / mostStones(laid.area, about.pitch)) * 1000) / 1000,
     corners: laid.corners.length,
     cornersHit: hit,
-    rowsDropped: laid.dropped + lost,
+    rowsDropped: laid.dropped.length + lost,
     stonesMoved: laid.settled.moved,
     mirrored: laid.axis !== undefined,
     flags: flagsOf(laid, about, coverage, laid.corners.length - hit),

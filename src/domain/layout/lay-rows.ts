@@ -1,5 +1,4 @@
-import { centreLines } from '../geometry/centre-line.ts'
-import type { Point } from '../geometry/point.ts'
+import { centreLines, type Line } from '../geometry/centre-line.ts'
 import { type Polygon, regionBox } from '../geometry/region.ts'
 import type { Ring } from '../geometry/ring.ts'
 import { SHARED } from './evidence.ts'
@@ -16,10 +15,11 @@ export type Drawn = {
   readonly rings: Ring[]
   readonly corners: CornerPlace[]
   readonly placed: Placed[]
-  dropped: number
+  /** Rows of which a ring was too short to be laid, by number. */
+  readonly dropped: number[]
 }
 
-export const emptyDrawing = (): Drawn => ({ rings: [], corners: [], placed: [], dropped: 0 })
+export const emptyDrawing = (): Drawn => ({ rings: [], corners: [], placed: [], dropped: [] })
 
 const layRing = (polygon: Polygon, { pitch, axis }: Ways): RingStones | 'twin' | 'askew' => {
   if (axis === undefined) return ringStones(polygon, pitch)
@@ -30,12 +30,13 @@ const layRing = (polygon: Polygon, { pitch, axis }: Ways): RingStones | 'twin' |
 }
 
 /** Adds one line of stones down the middle of each stroke of a narrow region. */
-export const drawLines = (drawn: Drawn, lines: readonly (readonly Point[])[], ways: Ways, row: number): void => {
+export const drawLines = (drawn: Drawn, lines: readonly Line[], ways: Ways, row: number): void => {
   const { axis, pitch } = ways
   for (const drawnLine of lines) {
-    const along = axis !== undefined && drawnLine.every(({ x }) => Math.abs(x - axis) < pitch / 2)
-    const line = along ? drawnLine.map(({ y }) => ({ x: axis, y })) : drawnLine
-    const laid = lineStones(line, pitch)
+    const { points, closed } = drawnLine
+    const upright = axis !== undefined && points.every(({ x }) => Math.abs(x - axis) < pitch / 2)
+    const line = upright ? points.map(({ y }) => ({ x: axis, y })) : points
+    const laid = closed ? ringStones(line, pitch) : lineStones(line, pitch)
     const kept = axis === undefined ? laid.stones : laid.stones.filter(({ point }) => point.x <= axis)
     if (kept.length === 0) continue
     const ring = drawn.rings.length
@@ -49,7 +50,7 @@ export const drawRows = (drawn: Drawn, rows: readonly Row[], ways: Ways): boolea
   for (const [row, { rings, channels }] of rows.entries()) {
     for (const polygon of rings) {
       if (isStub(polygon, ways.pitch)) {
-        drawn.dropped += 1
+        drawn.dropped.push(row)
         continue
       }
       const laid = layRing(polygon, ways)

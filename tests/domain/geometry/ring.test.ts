@@ -5,7 +5,7 @@ import { cornersOf } from '../../../src/domain/geometry/corners.ts'
 import { createGrid } from '../../../src/domain/geometry/grid.ts'
 import { axisOf, closeHalf, isMirrored, leftHalf, mirroredOutside } from '../../../src/domain/geometry/mirror.ts'
 import { distance } from '../../../src/domain/geometry/point.ts'
-import { united } from '../../../src/domain/geometry/region.ts'
+import { united, without } from '../../../src/domain/geometry/region.ts'
 import { chordStep, pointOn, ringOf } from '../../../src/domain/geometry/ring.ts'
 
 const polygon = (corners: number, radius: number) =>
@@ -73,7 +73,7 @@ test('a bar has one centre line that ends half its width before its ends', () =>
   ]
   const lines = centreLines([bar], 500, 4_000)
   expect(lines).toHaveLength(1)
-  const [line = []] = lines
+  const line = lines[0]?.points ?? []
   for (const { y } of line) expect(Math.abs(y - 4_000)).toBeLessThan(30)
   const ends = line.map(({ x }) => x)
   expect(Math.min(...ends)).toBeLessThan(5_500)
@@ -89,6 +89,13 @@ test('a plus has two centre lines that go straight through its middle', () => {
   ]
   const plus = united([across, across.map(({ x, y }) => ({ x: -y, y: x }))])
   expect(centreLines(plus, 500, 4_000)).toHaveLength(2)
+})
+
+test('a ring has one closed centre line', () => {
+  const ring = without([polygon(90, 20_000)], [polygon(90, 12_000)])
+  const lines = centreLines(ring, 500, 4_000)
+  expect(lines.map(({ closed }) => closed)).toEqual([true])
+  for (const { x, y } of lines[0]?.points ?? []) expect(Math.abs(Math.hypot(x, y) - 16_000)).toBeLessThan(60)
 })
 
 test('what is nearly its own mirror image is, with its image, exactly so', () => {
