@@ -58,6 +58,8 @@ export type Gateway = {
   /** Asks every client to reconnect. */
   readonly reconnect: () => void
   readonly forgetSessions: () => void
+  /** The bot was just added to this server, which posts its notices in this channel. */
+  readonly join: (guild: string, notices: string) => void
   readonly stop: () => void
   readonly sessions: () => number
   readonly resumed: () => number
@@ -149,6 +151,10 @@ export const openGateway = (server: Server, world: World, address: () => string,
       for (const socket of open()) socket.send(JSON.stringify({ op: 7, d: null }))
     },
     forgetSessions: () => sessions.clear(),
+    join: (guild, notices) => {
+      for (const session of sessions.values())
+        push(session, 'GUILD_CREATE', { ...guildJson(world, guild), system_channel_id: notices })
+    },
     stop: () => {
       for (const socket of sockets.clients) socket.terminate()
       sockets.close()

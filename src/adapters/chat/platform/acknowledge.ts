@@ -19,36 +19,51 @@ const answersPerSecond = 1_000
 export const answerRest = (api: string | null): REST =>
   new REST({ version: '10', retries: 0, globalRequestsPerSecond: answersPerSecond, ...(api === null ? {} : { api }) })
 
-const tryCallback = async (answers: REST, { id, token }: Interaction, body: object): Promise<'taken' | 'late' | 'unknown'> => {
+type Taken = 'taken' | 'taken-before' | 'late'
+
+const tryCallback = async (answers: REST, { id, token }: Interaction, body: object): Promise<Taken | 'unknown'> => {
   try {
     await answers.post(Routes.interactionCallback(id, token), { body, auth: false, signal: AbortSignal.timeout(tryFor) })
     return 'taken'
   } catch (error) {
-    if (hasCode(error, alreadyAcknowledged)) return 'taken'
+    if (hasCode(error, alreadyAcknowledged)) return 'taken-before'
     if (hasCode(error, unknownInteraction)) return 'late'
     if (failureOf(error)?.kind === 'unknown') return 'unknown'
     throw error
   }
 }
 
-/** `taken` also when it was taken before: by an earlier try of ours, or by another session of the same bot. */
-const callback = async (answers: REST, interaction: Interaction, body: object): Promise<'taken' | 'late'> => {
+/** `taken-before`: by an earlier try of ours, or by another session of the same bot. */
+const callback = async (answers: REST, interaction: Interaction, body: object): Promise<Taken> => {
   const first = await tryCallback(answers, interaction, body)
+  if (first === 'taken-before') interaction.answered.elsewhere = true
   const last = first === 'unknown' ? await tryCallback(answers, interaction, body) : first
   return last === 'unknown' ? 'late' : last
 }
 
-/** Acknowledges with a private note to come. */
+const answerAs = (interaction: Interaction, how: Acknowledged): Acknowledged => {
+  interaction.answered.how ??= how
+  return interaction.answered.how
+}
+
+/**
+ * Acknowledges with a private note to come. What was taken before may have been taken as an update, whose original is the
+ * message everybody sees: then the note follows by itself.
+ */
 export const acknowledgePrivately = async (answers: REST, interaction: Interaction): Promise<Acknowledged> => {
+  if (interaction.answered.how !== null) return interaction.answered.how
   const body = { type: InteractionResponseType.DeferredChannelMessageWithSource, data: { flags: MessageFlags.Ephemeral } }
-  return (await callback(answers, interaction, body)) === 'late' ? 'late' : 'private'
+  const taken = await callback(answers, interaction, body)
+  if (taken === 'late') return answerAs(interaction, 'late')
+  return answerAs(interaction, taken === 'taken-before' && interaction.onMessage ? 'update' : 'private')
 }
 
 /** Acknowledges: what stands on a message stays as it is, a command gets a private note. */
 export const acknowledge = async (answers: REST, interaction: Interaction): Promise<Acknowledged> => {
+  if (interaction.answered.how !== null) return interaction.answered.how
   if (!interaction.onMessage) return await acknowledgePrivately(answers, interaction)
   const body = { type: InteractionResponseType.DeferredMessageUpdate }
-  return (await callback(answers, interaction, body)) === 'late' ? 'late' : 'update'
+  return answerAs(interaction, (await callback(answers, interaction, body)) === 'late' ? 'late' : 'update')
 }
 
 export const showForm = async (

@@ -32,6 +32,8 @@ export type Interaction = {
   /** Whether it came from a message, whose answer may be an edit of it. */
   readonly onMessage: boolean
   readonly asking: Asking
+  /** How it was acknowledged, once it was; `elsewhere`: before us, by another session of the same bot, which is at it. */
+  readonly answered: { how: 'update' | 'private' | 'late' | null; elsewhere: boolean }
 }
 
 const longestName = 60
@@ -116,5 +118,6 @@ export const readInteraction = (data: unknown): Interaction | null => {
     manages: (BigInt(payload.member?.permissions ?? '0') & mayManage) !== 0n,
     onMessage: payload.message !== undefined,
     asking: askingOf(payload),
+    answered: { how: null, elsewhere: false },
   }
 }

@@ -97,6 +97,7 @@ const shopCommand = async (needs: Needs, asked: Asked): Promise<void> => {
 /** A command was given: acknowledged first, answered in private. */
 export const onCommand = async (needs: Needs, interaction: Interaction, command: Command): Promise<void> => {
   const asked: Asked = { interaction, command, how: await acknowledgePrivately(needs.answers, interaction) }
+  if (command.word === 'order' && interaction.answered.elsewhere) return
   switch (command.word) {
     case 'order':
       return interaction.guild === null ? await orderInDirect(needs, asked) : await orderInServer(needs, asked, interaction.guild)

@@ -19,7 +19,7 @@ type Wanted = {
 const idSchema = z.object({ id: z.string() })
 const oneWeek = 10_080
 
-export const directRoom = async ({ rest, clock }: RoomNeeds, person: string): Promise<string> => {
+const directRoom = async ({ rest, clock }: RoomNeeds, person: string): Promise<string> => {
   const body = { recipient_id: person }
   return idSchema.parse(await withPatience(clock, () => rest.post(Routes.userChannels(), { body }))).id
 }

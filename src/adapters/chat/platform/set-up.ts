@@ -58,7 +58,7 @@ const oneOf = (
 })
 
 /** What must be chosen before anything can be delivered. */
-export const missingOf = (settings: GuildSettings, language: Language): readonly string[] => {
+const missingOf = (settings: GuildSettings, language: Language): readonly string[] => {
   const words = platformWords[language].setUp
   return [
     ...(settings.bench === null ? [words.bench] : []),

@@ -3,6 +3,7 @@ import type { Acknowledged } from './acknowledge.ts'
 import type { Interaction } from './interaction.ts'
 import { type Clock, withPatience } from './patience.ts'
 import { bodyOf, type Part } from './render.ts'
+import { failureOf, hasCode } from './rest-failure.ts'
 
 export type AnswerNeeds = { readonly answers: REST; readonly clock: Clock }
 export type Told = { readonly how: Acknowledged; readonly parts: readonly Part[]; readonly files: readonly RawFile[] }
@@ -15,21 +16,43 @@ const withFiles = (part: Part, files: readonly RawFile[]) => {
   return { own, attachments: own.map(({ name }, id) => ({ id, filename: name })) }
 }
 
+/** The token has run out, or the interaction is gone. */
+const overCodes = [10_015, 10_062, 50_027]
+
+const mayBeMissing = (error: unknown): boolean => {
+  const kind = failureOf(error)?.kind
+  return kind === 'unknown' || kind === 'later' || hasCode(error, ...overCodes)
+}
+
+const sendPart = async (
+  { answers, clock }: AnswerNeeds,
+  interaction: Interaction,
+  sent: { part: Part; files: readonly RawFile[]; fills: boolean },
+) => {
+  const { application, token } = interaction
+  const { own, attachments } = withFiles(sent.part, sent.files)
+  if (sent.fills) {
+    const body = { ...bodyOf(sent.part, unmarked, 0), attachments }
+    await withPatience(clock, () => answers.patch(Routes.webhookMessage(application, token), { body, files: own, auth: false }))
+    return
+  }
+  const body = { ...bodyOf(sent.part, unmarked, MessageFlags.Ephemeral), attachments }
+  await answers.post(Routes.webhook(application, token), { body, files: own, auth: false })
+}
+
 /**
  * Says something to the one who asked, and to nobody else. A follow-up cannot be told from its repetition, so it is sent
  * once and may be missing; what must not be lost is delivered, never told.
  */
-export const tell = async ({ answers, clock }: AnswerNeeds, { application, token }: Interaction, told: Told): Promise<void> => {
-  if (told.how === 'late') return
-  for (const [at, part] of told.parts.entries()) {
-    const { own, attachments } = withFiles(part, told.files)
-    if (told.how === 'private' && at === 0) {
-      const body = { ...bodyOf(part, unmarked, 0), attachments }
-      await withPatience(clock, () => answers.patch(Routes.webhookMessage(application, token), { body, files: own, auth: false }))
-      continue
+export const tell = async (needs: AnswerNeeds, interaction: Interaction, { how, parts, files }: Told): Promise<void> => {
+  if (how === 'late') return
+  for (const [at, part] of parts.entries()) {
+    try {
+      await sendPart(needs, interaction, { part, files, fills: how === 'private' && at === 0 })
+    } catch (error) {
+      if (!mayBeMissing(error)) throw error
+      return
     }
-    const body = { ...bodyOf(part, unmarked, MessageFlags.Ephemeral), attachments }
-    await answers.post(Routes.webhook(application, token), { body, files: own, auth: false })
   }
 }
 
