@@ -9,6 +9,8 @@ const inUnit = (tenths: number, unit: 'F' | 'C'): number => (unit === 'C' ? tent
 /** Hundredths of a degree, as a whole number: exact, since a tenth of °C is 18 hundredths of °F. */
 const hundredths = (tenths: number, unit: 'F' | 'C'): number => Math.round(inUnit(tenths, unit) * 100)
 
+const tenthsOf = (degrees: number, unit: 'F' | 'C'): number => Math.round(unit === 'C' ? degrees * 10 : ((degrees - 32) * 50) / 9)
+
 /** The multiple of `step` hundredths nearest to a value that lies inside the range, the cooler of two; null when none does. */
 const nearestInside = (value: number, range: Range, step: number): number | null => {
   const [low, high] = [Math.ceil(range.leastTenthsC / step), Math.floor(range.mostTenthsC / step)]
@@ -20,13 +22,16 @@ const nearestInside = (value: number, range: Range, step: number): number | null
 
 /**
  * A set point as people read it, in °F or °C: a whole degree where one lies inside the window, else tenths, else hundredths.
- * What is shown never lies outside the window (already less the press's swing), whichever unit the shop has chosen.
+ * What is shown never lies outside the window (already less the press's swing), whichever unit the shop has chosen; a whole
+ * degree that is the set point itself stands, since limits are kept in whole tenths of °C.
  */
 export const shownTemperature = (setTenthsC: number, unit: 'F' | 'C', window: Range): ShownTemperature => {
   const value = hundredths(setTenthsC, unit)
+  const dial = Math.round(value / 100)
+  if (tenthsOf(dial, unit) === setTenthsC) return { value: dial, digits: 0, unit }
   const range = { leastTenthsC: hundredths(window.leastTenthsC, unit), mostTenthsC: hundredths(window.mostTenthsC, unit) }
   const whole = nearestInside(value, range, 100)
-  if (whole !== null && Math.abs(whole - value) <= 50) return { value: whole / 100, digits: 0, unit }
+  if (whole !== null && Math.abs(whole - value) <= 100) return { value: whole / 100, digits: 0, unit }
   const tenth = nearestInside(value, range, 10)
   if (tenth !== null) return { value: tenth / 100, digits: 1, unit }
   return { value: value / 100, digits: 2, unit }

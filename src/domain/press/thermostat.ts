@@ -7,7 +7,11 @@ export type Range = { readonly leastTenthsC: number; readonly mostTenthsC: numbe
 const toDegrees = (unit: 'C' | 'F', tenths: number): number => (unit === 'C' ? tenths / 10 : (tenths * 9) / 50 + 32)
 const toTenths = (unit: 'C' | 'F', degrees: number): number => (unit === 'C' ? degrees * 10 : ((degrees - 32) * 50) / 9)
 
-/** Room for binary fractions: a degree that is exactly on a limit counts as inside. */
+/**
+ * Limits are kept in whole tenths of °C, so a limit of 305 °F stands as 151.7 °C: a degree counts as inside when its own
+ * tenths do. Just under half a tenth, because half is rounded up.
+ */
+const half = 0.5 - 1e-6
 const slack = 1e-6
 
 /**
@@ -16,8 +20,8 @@ const slack = 1e-6
  */
 export const settingNear = (step: Machine['step'], range: Range, wanted: number): TenthsC | null => {
   const { unit, degrees } = step
-  const lowest = Math.ceil(toDegrees(unit, range.leastTenthsC) / degrees - slack)
-  const highest = Math.floor(toDegrees(unit, range.mostTenthsC) / degrees + slack)
+  const lowest = Math.ceil(toDegrees(unit, range.leastTenthsC - half) / degrees)
+  const highest = Math.floor(toDegrees(unit, range.mostTenthsC + half) / degrees)
   if (lowest > highest) return null
   const below = Math.floor(toDegrees(unit, wanted) / degrees + slack)
   const near = [below, below + 1].map((count) => Math.min(Math.max(count, lowest), highest))

@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs'
+import type { Catalogue } from '../../../src/domain/order/catalogue.ts'
 import { parseOrder } from '../../../src/domain/order/parse-order.ts'
-import { type Catalogue, type ResolvedOrder, resolveOrder } from '../../../src/domain/order/resolve.ts'
+import { type ResolvedOrder, resolveOrder } from '../../../src/domain/order/resolve.ts'
 import { type Bench, type Extent, type PressJob, usualBenchSettings } from '../../../src/domain/press/job.ts'
 import { jobFromOrder } from '../../../src/domain/press/job-from-order.ts'
 import { planPress } from '../../../src/domain/press/plan-press.ts'

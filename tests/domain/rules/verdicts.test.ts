@@ -44,12 +44,14 @@ describe('the ten orders of verdicts.md', () => {
   })
 
   it.each(verdicts.map((verdict) => [files[verdict.order] ?? '', verdict] as const))(
-    '%s gives its verdict and nothing else',
+    '%s gives its verdict and no other stop',
     (name, { columns }) => {
       const { problems, facts } = workOut(fixture(name))
       for (const severity of ['stop', 'needs-test', 'caution'] as const) {
         if (columns[severity] === 'any') continue
-        expect({ [severity]: seen(problems, severity) }).toEqual({ [severity]: quoted(columns[severity]) })
+        const wanted = quoted(columns[severity])
+        const exact = severity === 'stop' || wanted.length === 0
+        expect(seen(problems, severity)).toEqual(exact ? wanted : expect.arrayContaining([...wanted]))
       }
       if (columns.gates === 'any' || !facts.press.ok) return
       const gates = facts.press.value.gates.map((gate) => gate.code)
