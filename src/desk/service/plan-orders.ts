@@ -4,6 +4,7 @@ import { slotsOf } from '../../domain/schedule/slots.ts'
 import type { OrderStep } from '../../ports/queue.ts'
 import type { ShopStore } from '../../ports/store.ts'
 import type { Desk } from './desk.ts'
+import { isDone } from './moot.ts'
 import { type ShopPlan, shopPlanFrom } from './records.ts'
 import { bookOf } from './shop-plan.ts'
 
@@ -21,11 +22,15 @@ const passOn = async (desk: Desk, shop: ShopStore, plan: ShopPlan): Promise<Resu
     const { orderId, revision } = order
     await shop.events.add({ code: 'planned', orderId, ticketId: null, by: 'desk', at: desk.clock.now(), facts: { revision } })
     await shop.steps.want({ step: 'ticket', orderId, revision })
+    // Plans are made for all at once: the jobs of the others may have been left out for this one.
+    await shop.steps.done({ step: 'plan', orderId, revision })
   }
   return ok(null)
 }
 
-const planAll = async (desk: Desk, shop: ShopStore, step: OrderStep<'plan'>): Promise<Result<null, Problem>> => {
+/** Answers whether the step's own order has its place now. */
+const planAll = async (desk: Desk, shop: ShopStore, step: OrderStep<'plan'>): Promise<Result<boolean, Problem>> => {
+  if (await isDone(shop, step)) return ok(true)
   await shop.plan.alone()
   const read = await shop.plan.read()
   const plan = shopPlanFrom(read.body)
@@ -38,12 +43,15 @@ const planAll = async (desk: Desk, shop: ShopStore, step: OrderStep<'plan'>): Pr
   if (!written.ok) return written
   const passed = await passOn(desk, shop, next)
   if (!passed.ok) return passed
-  await shop.steps.done({ step: 'plan', orderId: step.orderId, revision: step.revision })
-  return ok(null)
+  const order = await shop.orders.read(step.orderId)
+  const isPlaced = order?.state !== 'signed-off' || order.revision !== step.revision
+  if (isPlaced) await shop.steps.done(step)
+  return ok(isPlaced)
 }
 
 /** The plan step: plans every sold order of the shop anew under the plan's lock, and wants the tickets of those newly planned. */
 export const planOrders = async (desk: Desk, step: OrderStep<'plan'>): Promise<void> => {
   const planned = await desk.store.together(desk.shopId, (shop) => planAll(desk, shop, step))
   if (!planned.ok) throw new Error(`the shop could not be planned: ${planned.problems.map((one) => one.code).join(', ')}`)
+  if (!planned.value) throw new Error(`no place was found for ${step.orderId}, revision ${step.revision}`)
 }

@@ -5,6 +5,7 @@ import type { ShopStore } from '../../ports/store.ts'
 import type { StoredTicket } from '../../ports/work-records.ts'
 import { lifeOf } from './act-on-ticket.ts'
 import { conversationChannel, type Desk, shopChannel } from './desk.ts'
+import { isDone, isDropped } from './moot.ts'
 import { conversationFrom } from './records.ts'
 import { textMessage } from './say-message.ts'
 import { putTicketMessage } from './ticket-message.ts'
@@ -38,6 +39,11 @@ const tellCustomer = async (shop: ShopStore, conversationId: string, ticket: Sto
 
 const post = async (desk: Desk, shop: ShopStore, step: OrderStep<'post'>): Promise<Result<null, Problem>> => {
   const { orderId, revision } = step
+  if (await isDone(shop, step)) return ok(null)
+  if (await isDropped(shop, step)) {
+    await shop.steps.done(step)
+    return ok(null)
+  }
   const ticket = await shop.tickets.read(ticketIdOf(orderId, revision))
   if (ticket === null) throw new Error(`there is no ticket of ${orderId}, revision ${revision} to post`)
   const replaced = await replaceEarlier(desk, shop, ticket)
@@ -60,7 +66,7 @@ const post = async (desk: Desk, shop: ShopStore, step: OrderStep<'post'>): Promi
   }
   if (order?.conversationId !== null && order?.conversationId !== undefined)
     await tellCustomer(shop, order.conversationId, ticket)
-  await shop.steps.done({ step: 'post', orderId, revision })
+  await shop.steps.done(step)
   return ok(null)
 }
 

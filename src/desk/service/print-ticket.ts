@@ -8,7 +8,8 @@ import type { OrderStep } from '../../ports/queue.ts'
 import type { ShopStore } from '../../ports/store.ts'
 import type { StoredTicket } from '../../ports/work-records.ts'
 import { type Desk, orderFiles, shopChannel, type WorkerDesk } from './desk.ts'
-import { quoteFrom, shopPlanFrom, type TicketBody, ticketFrom } from './records.ts'
+import { isDone, isDropped } from './moot.ts'
+import { quoteFrom, shopPlanFrom, type TicketBody } from './records.ts'
 import { ticketIdOf, ticketName } from './ticket-names.ts'
 
 /** The plan as it is now, in the ticket's words. */
@@ -60,6 +61,7 @@ const finish = async (
 ): Promise<Result<null, Problem>> => {
   const { step, ticket, body } = done
   const { orderId, revision } = step
+  if (await isDone(shop, step)) return ok(null)
   const present = await shop.tickets.read(ticket.ticketId)
   const changed = await shop.tickets.change({ id: ticket.ticketId, version: present?.version ?? ticket.version }, { body })
   if (!changed.ok) return changed
@@ -77,21 +79,20 @@ const finish = async (
     facts: { revision },
   })
   await shop.steps.want({ step: 'post', orderId, revision })
-  await shop.steps.done({ step: 'ticket', orderId, revision })
+  await shop.steps.done(step)
   return ok(null)
 }
 
 /** The ticket step: prints the ticket of a planned revision once, from what the quote kept, and wants it posted. */
 export const printTicket = async (desk: WorkerDesk, step: OrderStep<'ticket'>): Promise<void> => {
   const shop = desk.store.shop(desk.shopId)
-  const facts = await factsOf(desk, shop, step)
-  const ticket = await numberedTicket(shop, step, facts)
-  const { pdf } = ticketFrom(ticket.body)
-  if (pdf !== '') {
-    await shop.steps.want({ step: 'post', orderId: step.orderId, revision: step.revision })
-    await shop.steps.done({ step: 'ticket', orderId: step.orderId, revision: step.revision })
+  if (await isDone(shop, step)) return
+  if (await isDropped(shop, step)) {
+    await shop.steps.done(step)
     return
   }
+  const facts = await factsOf(desk, shop, step)
+  const ticket = await numberedTicket(shop, step, facts)
   const named = { ...facts, ticket: ticketName(ticket.number) }
   const printed = await desk.press.printer.print(composeTicket(named, ticketWords[named.language]))
   const hash = desk.ids.hash(printed.bytes)

@@ -10,6 +10,7 @@ import { ticketFacts } from '../ticket/ticket-facts.ts'
 import { type Work, type WorkedOut, type Workshop, workOut } from '../work-out.ts'
 import { conversationChannel, orderFiles, type WorkerDesk } from './desk.ts'
 import { hearQuote } from './hear-quote.ts'
+import { isDone } from './moot.ts'
 import { orderFrom, type PlacedOrder, type QuoteBody, quoteFrom, type ShopPlan, shopPlanFrom } from './records.ts'
 import { withStock } from './shelf.ts'
 import { floorFor, liveHolds } from './shop-plan.ts'
@@ -115,6 +116,7 @@ const showQuote = (asking: Asking, hash: string, body: QuoteBody): Promise<Resul
   const { orderId, revision } = step
   return desk.store.together(desk.shopId, async (shop) => {
     await shop.plan.alone()
+    if (await isDone(shop, step)) return ok(null)
     await shop.quotes.put({ orderId, revision, hash }, body)
     const held = body.placed === null ? ok(null) : await holdPlace(desk, shop, body.placed)
     if (!held.ok) return held
@@ -125,7 +127,7 @@ const showQuote = (asking: Asking, hash: string, body: QuoteBody): Promise<Resul
     }
     const facts = { revision, refused: body.placed === null }
     await shop.events.add({ code: 'quoted', orderId, ticketId: null, by: 'desk', at: desk.clock.now(), facts })
-    await shop.steps.done({ step: 'quote', orderId, revision })
+    await shop.steps.done(step)
     return ok(null)
   })
 }
@@ -136,14 +138,16 @@ const showQuote = (asking: Asking, hash: string, body: QuoteBody): Promise<Resul
  */
 export const quoteOrder = async (desk: WorkerDesk, step: OrderStep<'quote'>): Promise<void> => {
   const shop = desk.store.shop(desk.shopId)
+  if (await isDone(shop, step)) return
   const [order, revision] = await Promise.all([shop.orders.read(step.orderId), shop.orders.revision(step.orderId, step.revision)])
-  if (order === null || revision === null || order.revision !== step.revision) {
-    await shop.steps.done({ step: 'quote', orderId: step.orderId, revision: step.revision })
+  const document = revision?.document ?? null
+  if (order === null || revision === null || document === null || order.revision !== step.revision) {
+    await shop.steps.done(step)
     return
   }
   const asking = { desk, step, conversation: order.conversationId }
   const known = await shop.quotes.read({ orderId: step.orderId, revision: step.revision, hash: revision.hash })
-  const body = known === null || known === undefined ? await workOutFor(asking, orderFrom(revision.document)) : quoteFrom(known)
+  const body = known === null || known === undefined ? await workOutFor(asking, orderFrom(document)) : quoteFrom(known)
   const shown = await showQuote(asking, revision.hash, body)
   if (!shown.ok)
     throw new Error(`the quote of ${step.orderId} could not be kept: ${shown.problems.map((one) => one.code).join(', ')}`)

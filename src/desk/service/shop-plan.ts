@@ -23,14 +23,18 @@ export const bookOf = (desk: Desk, orders: readonly PlacedOrder[], until: Minute
   return stations.ok ? ok({ now, stations: stations.value, orders }) : stations
 }
 
+/** A held revision stands beside what was sold of the same order, until it is signed or let go: both need their place. */
+const asOrder = (held: HeldPlace): PlacedOrder => ({ ...held, id: `${held.id}~${held.revision}` })
+
 /** The floor that a new promise is asked of: every sold order and every live hold but the asking order's own. */
 export const floorFor = (
   desk: Desk,
   plan: ShopPlan,
   asking: { readonly orderId: string; readonly needBy: Minutes },
 ): Result<Floor, Problem> => {
-  const others = [...plan.sold, ...liveHolds(plan, desk.clock.now())].filter((order) => order.id !== asking.orderId)
-  const book = bookOf(desk, others, asking.needBy)
+  const isOther = (order: PlacedOrder): boolean => order.id !== asking.orderId
+  const held = liveHolds(plan, desk.clock.now()).filter(isOther).map(asOrder)
+  const book = bookOf(desk, [...plan.sold.filter(isOther), ...held], asking.needBy)
   if (!book.ok) return book
   const model = compile(book.value)
   return model.ok ? ok(floorOf(firstPlan(model.value, shopObjective))) : model
