@@ -21,6 +21,8 @@ const garmentWishSchema = z.strictObject({
   colour: idSchema.optional(),
   from: z.enum(['shop', 'customer']).optional(),
   fit: z.enum(fits).optional(),
+  /** One size for all of them: "8 black tees, adult M". */
+  size: z.enum(sizes).optional(),
   count: z.int().min(1).max(500).optional(),
 })
 export type GarmentWish = z.infer<typeof garmentWishSchema>

@@ -59,7 +59,8 @@ const pieces = (order: Known, garment: string | undefined): number =>
     .reduce((sum, row) => sum + (row.quantity ?? 1), 0)
 
 const countDiffers = (order: Known, draft: Draft): readonly Open[] => {
-  const said = draft.count
+  const garment = order.roster[0]?.garment
+  const said = draft.count ?? draft.garments[garment ?? '']?.count
   const rows = pieces(order, order.roster[0]?.garment)
   if (said === undefined || order.roster.length === 0 || said === rows || said === pieces(order, undefined)) return []
   if (draft.agreed[`count:${said}:${rows}`]) return []

@@ -44,7 +44,10 @@ const lenders: Readonly<Record<ContentKind, readonly ContentKind[]>> = {
 const lentBy = (draft: Draft, content: ContentKind, garment: string): Style => {
   const lender = lenders[content].map((other) => ownStyle(draft, other, garment)).find((style) => style.colour !== undefined)
   const fromMark = Object.values(draft.marks).find(
-    (mark) => mark.style?.colour !== undefined && mark.wanted !== false && lenders[content].includes(mark.content),
+    (mark) =>
+      mark.style?.colour !== undefined &&
+      mark.wanted !== false &&
+      (lenders[content].includes(mark.content) || (mark.content === content && content === 'number')),
   )
   const { colour, class: vinylClass } = lender ?? fromMark?.style ?? {}
   return { ...(colour === undefined ? {} : { colour }), ...(vinylClass === undefined ? {} : { class: vinylClass }) }

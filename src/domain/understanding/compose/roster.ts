@@ -86,7 +86,19 @@ const tallied = (draft: Draft): readonly (readonly [string, Player])[] => {
     const at = garment ?? garments[0]
     return rows.some((row) => (row.garment ?? garments[0]) === at || (row.garment === undefined && garments.includes(at ?? '')))
   }
-  return Object.entries(draft.tally).filter(([, entry]) => !covered(entry.garment))
+  const counted = Object.entries(draft.tally).filter(([, entry]) => !covered(entry.garment))
+  const there = (id: string): boolean => covered(id) || counted.some(([, entry]) => (entry.garment ?? garments[0]) === id)
+  return [...counted, ...allAlike(draft).filter(([id]) => !there(id))]
+}
+
+/** Garments of which only the count and one size were said are one row. */
+const allAlike = (draft: Draft): readonly (readonly [string, Player])[] => {
+  const only = Object.keys(draft.garments).length === 1
+  return Object.entries(draft.garments).flatMap(([id, wish]): readonly (readonly [string, Player])[] => {
+    const quantity = wish.count ?? (only ? draft.count : undefined)
+    const size = wish.size ?? draft.common?.size
+    return quantity === undefined || size === undefined ? [] : [[id, { garment: id, quantity, size }]]
+  })
 }
 
 /**

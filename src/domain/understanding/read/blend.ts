@@ -25,7 +25,8 @@ const percentBefore = (tokens: readonly Token[], at: number): number | null => {
 /** The figures and signs right before a fibre that give its share. */
 const sharesBefore = (tokens: readonly Token[], at: number): readonly number[] => {
   const isShare = (token: Token | undefined) =>
-    token !== undefined && (token.kind === 'number' || token.text === '%' || ['percent', 'por', 'ciento', 'de'].includes(token.key))
+    token !== undefined &&
+    (token.kind === 'number' || token.text === '%' || ['percent', 'por', 'ciento', 'de'].includes(token.key))
   return [at - 1, at - 2, at - 3].filter((_, index, all) => all.slice(0, index + 1).every((one) => isShare(tokens[one])))
 }
 

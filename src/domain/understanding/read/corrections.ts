@@ -30,7 +30,7 @@ const dropWords: readonly string[] = [
   'scratch',
   'quitame',
 ]
-const leftWords: readonly string[] = ['quit', 'left', 'renuncio', 'salio']
+const leftWords: readonly string[] = ['quit', 'renuncio', 'salio']
 const addWords: readonly string[] = ['add', 'agrega', 'agregar', 'agregue', 'pon', 'put']
 
 const isStop = (token: Token | undefined): boolean =>
@@ -113,6 +113,7 @@ const readDrops = (tokens: readonly Token[], scene: Scene): CorrectionsFound => 
   const off = tokens.findIndex(
     (token, index) =>
       isWord(token, ...leftWords) ||
+      (isWord(token, 'left') && isStop(tokens[index + 1]) && isCapital(tokens[index - 1])) ||
       (isWord(token, 'take') && tokens.slice(index, index + 5).some((one) => isWord(one, 'off', 'out'))),
   )
   if (off < 0) return nothing

@@ -73,7 +73,7 @@ const noonAt = (tokens: readonly Token[], at: number): WhenFound | null => {
   return null
 }
 
-const openers: readonly string[] = ['at', 'by', 'before', 'around', 'about', 'las', 'la', 'until', 'till', '@', 'after', 'past']
+const openers: readonly string[] = ['at', 'by', 'before', 'around', 'about', 'until', 'till', '@', 'after', 'past']
 
 type Clock = { readonly hour: number; readonly minute: number; readonly to: number; readonly sure: boolean }
 
@@ -143,7 +143,10 @@ export const hourAt = (tokens: readonly Token[], at: number, bare = false): When
   if (plain === null || tokens[at - 1]?.text === '#') return null
   const clock = tailOf(tokens, plain)
   const { part, to } = partAt(tokens, clock.to)
-  const opened = bare || (openers.includes(tokens[at - 1]?.key ?? '') && !notHours.includes(tokens[clock.to]?.key ?? ''))
+  const spanish =
+    isWord(tokens[at - 1], 'las', 'la') && isWord(tokens[at - 2], 'a', 'para', 'de', 'hasta', 'sobre', 'antes', 'desde')
+  const opened =
+    bare || spanish || (openers.includes(tokens[at - 1]?.key ?? '') && !notHours.includes(tokens[clock.to]?.key ?? ''))
   if (part === null && !clock.sure && !opened) return null
   if (part === null && tokens[clock.to]?.text === '/') return null
   const hours = hoursFor(clock.hour, clock.minute, part)

@@ -1,3 +1,4 @@
+import type { Fit, Size } from '../../garment/garment.ts'
 import type { Meaning } from '../words/word-list.ts'
 import type { Term } from './lexicon.ts'
 import { sizeAt } from './sizes.ts'
@@ -9,6 +10,7 @@ export type Item = (
   | { readonly kind: 'text'; readonly text: string }
   | { readonly kind: 'length'; readonly micrometres: number }
   | { readonly kind: 'figure'; readonly text: string }
+  | { readonly kind: 'size'; readonly size: Size; readonly fit: Fit | undefined }
   | { readonly kind: 'of' }
   | { readonly kind: 'other'; readonly key: string }
   | { readonly kind: 'comma' }
@@ -72,7 +74,8 @@ const lengthAt = (tokens: readonly Token[], terms: ReadonlyMap<number, Term>, at
   return micrometres > 0 && micrometres <= 610_000 ? { micrometres, to: unit.to } : null
 }
 
-const isShouted = (token: Token | undefined): boolean => token?.kind === 'word' && /^[\p{Lu}\p{M}'&.-]{2,}$/u.test(token.text)
+const isShouted = (token: Token | undefined): boolean =>
+  token?.kind === 'word' && /^\p{Lu}[\p{Lu}\p{M}'&.-]*\p{Lu}$/u.test(token.text)
 
 /** Capitals that are no words on a shirt. */
 const notText: readonly string[] = [
@@ -166,7 +169,10 @@ export const itemsOf = (sentence: Sentence): readonly Item[] => {
     const quoted = quoteAt(tokens, at)
     const shout = shouted ? at : shoutAt(tokens, terms, at)
     const term = terms.get(at)
-    if (length !== null) items.push({ kind: 'length', micrometres: length.micrometres, from: at, to: length.to, key: '' })
+    const size = sizeAt(tokens, at)
+    if (size?.size !== undefined && term?.meaning.kind !== 'colour')
+      items.push({ kind: 'size', size: size.size, fit: size.fit, from: at, to: size.to, key: token.key })
+    else if (length !== null) items.push({ kind: 'length', micrometres: length.micrometres, from: at, to: length.to, key: '' })
     else if (quoted > at + 2) items.push(textItem(sentence, at, quoted))
     else if (shout > at) items.push(textItem(sentence, at, shout))
     else if (term !== undefined && term.meaning.kind !== 'unit')

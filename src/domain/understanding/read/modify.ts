@@ -58,7 +58,10 @@ const modifyStones = (walk: Walk, item: Item): boolean => {
     walk.waiting = walk.waiting.filter((one) => one.kind === 'colour')
     return true
   }
-  const stony = walk.target.kind === 'stones' || walk.groups.some((group) => group.style.stones !== undefined)
+  const stony =
+    walk.target.kind === 'stones' ||
+    item.key === 'all' ||
+    walk.groups.some((group) => group.style.stones !== undefined || group.style.vinyl === false)
   switch (item.kind) {
     case 'stone-size':
       return each((stones) => {
@@ -116,7 +119,7 @@ const hasMarks = (walk: Walk): boolean => Object.keys(walk.draft.marks).length >
 /** A length right before a place waits for it; else it is the height of the places named last, or of the whole group. */
 const modifyLength = (walk: Walk, item: Extract<Item, { kind: 'length' }>): void => {
   const next = walk.items[walk.items.indexOf(item) + 1]
-  if (walk.target.kind === 'edge') {
+  if (walk.target.kind === 'edge' && item.micrometres <= 40_000) {
     walk.target.edge.micrometres = Math.min(50_000, Math.max(500, item.micrometres))
     return
   }
@@ -134,6 +137,10 @@ const modifyLength = (walk: Walk, item: Extract<Item, { kind: 'length' }>): void
 }
 
 const modifyMake = (walk: Walk, item: Item): void => {
+  if (walk.target.kind === 'make' && walk.make !== null) {
+    if (item.kind === 'class') walk.make.class = item.id
+    return
+  }
   const groups = currentGroups(walk)
   for (const group of groups) {
     if (item.kind === 'class') group.style.class = item.id
@@ -145,6 +152,13 @@ const modifyMake = (walk: Walk, item: Item): void => {
 /** "Thin" narrows the outline that is being said. */
 const modifyEdge = (walk: Walk): void => {
   if (walk.target.kind === 'edge') walk.target.edge.micrometres = 3_175
+}
+
+/** A size right after a garment is the size of all of them. */
+const modifySize = (walk: Walk, item: Extract<Item, { kind: 'size' }>): void => {
+  const id = garmentOf(walk)
+  if (id === null) return
+  putGarment(walk, id, { size: item.size, ...(item.fit === undefined ? {} : { fit: item.fit }) })
 }
 
 const everywhere = (walk: Walk): void => {
@@ -167,6 +181,9 @@ export const modify = (walk: Walk, item: Item): void => {
     case 'class':
     case 'arc':
       if (walk.target.kind !== 'garment' || walk.groups.length > 0) modifyMake(walk, item)
+      return
+    case 'size':
+      modifySize(walk, item)
       return
     case 'thin':
       modifyEdge(walk)

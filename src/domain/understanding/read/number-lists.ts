@@ -89,7 +89,7 @@ export const readNumberLists = (tokens: readonly Token[], known: ReadonlySet<str
     if (intro && (list.numbers.length > 1 || list.ranged)) players.push(...fresh.map((number) => ({ number })))
     const about = (list.ranged || list.numbers.length > 1) && (intro || list.numbers.every((number) => all.has(number)))
     if (size !== null && about) sized.push({ numbers: list.numbers, size: size.size, fit: size.fit })
-    if (intro || (size !== null && about))
+    if ((intro && (list.numbers.length > 1 || list.ranged)) || (size !== null && about))
       for (let index = list.from; index < (size !== null && about ? size.to : list.to); index += 1) taken.add(index)
     at = list.to
   }

@@ -1,6 +1,6 @@
 import type { Patch } from '../patch.ts'
 
-const NAME = "(?:\\p{Lu}[\\p{L}\\p{M}'’.-]*)(?: (?:(?:de|la|las|los|del|van|von|da|y) )*\\p{Lu}[\\p{L}\\p{M}'’-]*){0,3}"
+const NAME = "(?:\\p{Lu}[\\p{L}\\p{M}'’.-]*)(?: (?:(?:de la|de|del|van|von|da|y) )?(?!Los |Las )\\p{Lu}[\\p{L}\\p{M}'’-]*){0,3}"
 const TITLE =
   '(?:(?:[Cc]oach|[Mm]rs?\\.?|[Mm]s\\.?|[Dd]r\\.?|[Pp]rofe(?:sora?)?|la maestra|el profe|la profe|el entrenador|la entrenadora|la señora|el señor|mi (?:hermana|hermano|esposo|esposa|mamá|papá)|[Mm]y (?:husband|wife|sister|brother|son|daughter)|[Oo]ur (?:office )?(?:manager|secretary|treasurer)|[Aa]thletic director|[Tt]eam manager) )*'
 
@@ -60,19 +60,20 @@ const personPatches = (text: string): readonly Patch[] => {
 const handOvers: readonly (readonly ['collect' | 'field' | 'post', RegExp])[] = [
   [
     'post',
-    /\b(?:mail (?:them|it)|ship (?:them|it)|by mail|by post|send them by|ups|shipping|por correo|env[ií](?:o|en|ar)|m[aá]nd(?:en|ar)(?:los|las)? por|por paquetería)\b/iu,
+    /\b(?:mail (?:them|it)|ship (?:them|it)|by mail|by post|send them by|ups|shipping|por correo|envi(?:o|en|ar)|mand(?:en|ar)(?:los|las)? por|por paqueteria)\b/iu,
   ],
   [
     'field',
-    /\b(?:(?:bring|deliver|drop)[\p{L} ]{0,25} (?:to|at) (?:the |our )?(?:field|gym|rink|court|practice|game)|(?:llev|entreg|traig|tra[ií])[\p{L}]*[\p{L} ]{0,25} (?:a|en) (?:la |el )?(?:cancha|campo|gimnasio|partido|entrenamiento))\b/iu,
+    /\b(?:(?:bring|deliver|drop)[\p{L} ]{0,25} (?:to|at) (?:the |our )?(?:field|gym|rink|court|practice|game)|(?:llev|entreg|traig|trai)[\p{L}]*[\p{L} ]{0,25} (?:a|en) (?:la |el )?(?:cancha|campo|gimnasio|partido|entrenamiento))\b/iu,
   ],
   [
     'collect',
-    /\b(?:pick(?:ing|s)?(?: (?:it|them|that))? ?up|pickup|collects?|come get|swing by|stop by|come by|recoj\p{L}*|recog\p{L}*|paso(?: yo)? por|pas[oa] yo|yo paso|paso mañana|pasamos por|voy por)\b/iu,
+    /\b(?:pick(?:ing|s)?(?: (?:it|them|that))? ?up|pickup|collects?|come get|swing by|stop by|come by|recoj\p{L}*|recog\p{L}*|paso(?: yo)? por|pas[oa] yo|yo paso|paso manana|pasamos por|voy por)\b/iu,
   ],
 ]
 
-const moneyOf = (text: string): readonly Patch[] => {
+const moneyOf = (raw: string): readonly Patch[] => {
+  const text = raw.normalize('NFD').replace(/\p{M}/gu, '')
   const patches: Patch[] = []
   const set = (key: string, value: Patch['value']) => patches.push({ path: ['money', key], value })
   const order =
@@ -84,12 +85,12 @@ const moneyOf = (text: string): readonly Patch[] => {
     set('reference', order[1])
   }
   if (/\b(?:tax[- ]exempt|exent[oa]s? de impuestos?|libre de impuestos)\b/iu.test(text)) set('taxExempt', true)
-  const deposit = /\b(?:deposit|down payment|anticipo|depósito|enganche)\b/iu.test(text)
-  const amount = /\$\s?(\d+(?:,\d{3})*(?:\.\d{2})?)|(\d+(?:\.\d{2})?)\s*(?:dollars|bucks|d[oó]lares|usd|pesos)/iu.exec(text)
-  if (deposit && order === null && /\b(?:paid|left|gave|put down|dej[eé]|di|pagu[eé]|pagamos|dejamos)\b/iu.test(text)) {
+  const deposit = /\b(?:deposit|down payment|anticipo|deposito|enganche)\b/iu.test(text)
+  const amount = /\$\s?(\d+(?:,\d{3})*(?:\.\d{2})?)|(\d+(?:\.\d{2})?)\s*(?:dollars|bucks|dolares|usd|pesos)/iu.exec(text)
+  if (deposit && order === null && /\b(?:paid|left|gave|put down|deje|di|pague|pagamos|dejamos)\b/iu.test(text)) {
     set('state', 'deposit')
     if (amount !== null) set('amount', Math.round(Number((amount[1] ?? amount[2] ?? '0').replace(/,/g, '')) * 100))
-  } else if (/\b(?:paid in full|already paid|it'?s all paid|ya est[aá] pagado|ya pagu[eé]|todo pagado)\b/iu.test(text))
+  } else if (/\b(?:paid in full|already paid|it'?s all paid|ya esta pagado|ya pague|todo pagado)\b/iu.test(text))
     set('state', 'paid')
   if (
     /\b(?:on (?:our |the |my )?account|bill (?:us|the (?:school|league|club))|a (?:la )?cuenta de|a cuenta|a nuestra cuenta)\b/iu.test(
@@ -103,7 +104,8 @@ const moneyOf = (text: string): readonly Patch[] => {
 
 /** Who orders, signs off, pays and collects, how it is handed over, and what was said of money. Names stand as they were written. */
 export const readPeople = (text: string): readonly Patch[] => {
-  const handOver = handOvers.find(([, words]) => words.test(text))?.[0]
+  const plain = text.normalize('NFD').replace(/\p{M}/gu, '')
+  const handOver = handOvers.find(([, words]) => words.test(plain))?.[0]
   const people = personPatches(text)
   const collects = people.some((patch) => patch.path[0] === 'collects')
   const how = handOver ?? (collects ? 'collect' : undefined)

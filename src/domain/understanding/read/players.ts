@@ -114,12 +114,31 @@ const numberFirst = (scene: Scene, at: number): Found | null => {
   const number = numberAt(scene, start)
   if (number === null || !marked) return null
   const named = nameAt(tokens, skip(tokens, start + 1), isOther(scene.lexicon))
-  if (named === null) return null
+  if (named === null) return nameless(scene, { at, start, number })
   const { player, to, sized } = withSize(tokens, { name: named.name, number }, named.to)
   return sized || tokens[at]?.text === '#' || isWord(tokens[at], 'number')
     ? { player, from: at, to: Math.max(to, named.to) }
     : null
 }
+
+/** "adult L, number 44": a number alone is a player where a size stands with it in the sentence. */
+const nameless = (
+  { tokens, draft }: Scene,
+  { at, start, number }: { at: number; start: number; number: string },
+): Found | null => {
+  const marked = tokens[at]?.text === '#' || isWord(tokens[at], 'number', 'numero')
+  if (
+    !marked ||
+    rowsByNumber(draft.rows, number).length > 0 ||
+    isWord(tokens[start + 1], ...through) ||
+    tokens[start + 1]?.text === '-'
+  )
+    return null
+  const player = sizeAfter(tokens, start + 1, sizeBefore(tokens, at, { number }))
+  return player.size === undefined ? null : { player, from: at, to: start + 1 }
+}
+
+const through: readonly string[] = ['through', 'thru', 'to', 'al', 'a']
 
 const isThere = (draft: Draft, player: Player): boolean => {
   const byNumber = player.number === undefined ? [] : rowsByNumber(draft.rows, player.number)

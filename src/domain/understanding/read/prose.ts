@@ -5,6 +5,7 @@ import type { Draft, Player } from '../draft.ts'
 import { applyPatches, type Patch } from '../patch.ts'
 import { readBlend } from './blend.ts'
 import { readCorrections } from './corrections.ts'
+import { readCount } from './counts.ts'
 import { readDates } from './dates.ts'
 import { readEveryone } from './everyone.ts'
 import { type Item, itemsOf } from './items.ts'
@@ -22,7 +23,6 @@ import { type Token, tokensOf } from './tokens.ts'
 export type Prose = {
   /** The message without its roster lines. */
   readonly text: string
-  readonly whole: string
   /** The draft before the message, and with its roster lines. */
   readonly before: Draft
   readonly draft: Draft
@@ -128,6 +128,7 @@ const headPatches = (scene: Prose, tokens: readonly Token[], terms: readonly Ter
     ...(team === null || (scene.before.team !== undefined && scene.asked?.code !== 'ask-team')
       ? []
       : [{ path: ['team'], value: team }]),
+    ...readCount(tokens, terms),
     ...(sport?.meaning.kind === 'sport' ? [{ path: ['sport'], value: sport.meaning.id }] : []),
     ...(used === undefined || scene.before.use !== undefined ? [] : [{ path: ['use'], value: used }]),
   ]

@@ -1,4 +1,5 @@
 import type { Draft, Player } from '../draft.ts'
+import { sizeAt } from './sizes.ts'
 import { fold, isCapital, isNumber, isWord, type Token } from './tokens.ts'
 
 /** Rows that words point at, by number or by name, with the place in the message. */
@@ -59,6 +60,8 @@ export const refsIn = (tokens: readonly Token[], rows: Rows): readonly Ref[] => 
 
 const particles: readonly string[] = ['de', 'la', 'del', 'las', 'los', 'van', 'von', 'da', 'y', 'der', 'el', 'st.', 'di', 'dos']
 
+const isSize = (tokens: readonly Token[], at: number): boolean => sizeAt(tokens, at)?.size !== undefined
+
 /** A name that begins at a token: capitalised words, particles between them, Jr. and III at the end. */
 export const nameAt = (
   tokens: readonly Token[],
@@ -66,13 +69,13 @@ export const nameAt = (
   isOther: (token: Token) => boolean,
 ): { readonly name: string; readonly to: number } | null => {
   const first = tokens[at]
-  if (first === undefined || !isCapital(first) || isOther(first)) return null
+  if (first === undefined || !isCapital(first) || isOther(first) || isSize(tokens, at)) return null
   let to = at + 1
   for (;;) {
     let next = to
     while (isWord(tokens[next], ...particles) && !isCapital(tokens[next])) next += 1
     const token = tokens[next]
-    if (token === undefined || !isCapital(token) || isOther(token) || to - at > 4) break
+    if (token === undefined || !isCapital(token) || isOther(token) || isSize(tokens, next) || to - at > 4) break
     to = next + 1
   }
   return {

@@ -49,6 +49,17 @@ const blocksOf = (lines: readonly string[], read: readonly (RowLine | null)[]): 
 
 const parts = (row: RowLine): number => [row.number, row.name, row.size].filter((part) => part !== undefined).length
 
+const wordsIn = (row: RowLine): number => (row.name ?? '').split(' ').length
+
+/** A first line of several words without number and size is the team's, not a player's. */
+const beheaded = (block: Block): Block => {
+  const [first, ...others] = block.rows
+  if (first === undefined || others.length === 0 || parts(first) > 1 || first.name === undefined) return block
+  const rows = others.filter((row) => parts(row) > 1)
+  const longest = Math.max(0, ...rows.map(wordsIn))
+  return rows.length > 0 && wordsIn(first) > Math.max(1, longest) ? { ...block, from: block.from + 1, rows: others } : block
+}
+
 /** A run is a roster when it has two lines or more and most of them say two things, or are all bare numbers. */
 const isRoster = ({ rows }: Block, expected: boolean): boolean => {
   const full = rows.filter((row) => parts(row) > 1).length
@@ -119,7 +130,9 @@ export const readRoster = (text: string, { expected, numbered }: Expect): Roster
     return { players: headed.players, counted: [], rest: restOf(lines, new Set(headed.lines)), lines: headed.lines }
   }
   const read = lines.map(readRowLine)
-  const blocks = blocksOf(lines, read).filter((block) => isRoster(block, expected))
+  const blocks = blocksOf(lines, read)
+    .map(beheaded)
+    .filter((block) => isRoster(block, expected))
   const taken = new Set<number>()
   const players: Player[] = []
   const counted: Player[] = []

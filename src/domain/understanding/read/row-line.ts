@@ -1,6 +1,7 @@
 import type { Fit, Size } from '../../garment/garment.ts'
 import { type SizeFound, sizeAt } from './sizes.ts'
 import { isNumber, isWord, type Token, tokensOf } from './tokens.ts'
+import { isMonth, isWeekday } from './when.ts'
 
 /** One pasted line taken apart. `index` is a running number that stands before a marked one ("3. Cutter #41"). */
 export type RowLine = {
@@ -25,7 +26,9 @@ const sentenceWords = new Set(
     'vinyl jersey jerseys tee tees shirt shirts hoodie hoodies polo polos number numbers names roster front back sleeve sleeves chest inch stones glitter outline ' +
     'necesito necesitamos ocupo quiero queremos para por favor con que los las son es una nuestros nuestras gracias lista equipo jugadores vinil playeras camisetas ' +
     'espalda frente atras adelante pulgadas pedreria brillo contorno hola buenas hello hi hey pick pickup paso game games match bus will i im ' +
-    'everybody everyone all todos todas each sizes tallas colour color players going here'
+    'everybody everyone all todos todas each sizes tallas colour color players going here drop add make change remove swap quita agrega cambia put get gets same quit his her ' +
+    'am pm captain capitana capitan lista club squad baseball softball soccer football basketball volleyball hockey lacrosse rugby handball beisbol futbol voleibol basquetbol ' +
+    'border trim outline piedra piedras price cost how much when what who where which does do can could would should'
   ).split(' '),
 )
 
@@ -139,6 +142,7 @@ export const readRowLine = (line: string): RowLine | null => {
   for (const cell of cells) takeCell(found, cell)
   const parts = [found.number, found.name, found.size].filter((part) => part !== undefined).length
   if (found.bad || parts === 0) return null
+  if (found.size === undefined && tokensOf(found.name ?? '').some((token) => isMonth(token) || isWeekday(token))) return null
   if (isWord(tokensOf(found.name ?? '')[0], 'and', 'y') && parts === 1) return null
   return note === undefined ? fit(found) : { ...fit(found), note }
 }

@@ -6,7 +6,9 @@ import { fold, type Token, tokensOf } from './tokens.ts'
 
 type Scene = { readonly text: string; readonly draft: Draft; readonly lexicon: Lexicon }
 
-const sentencesOf = (text: string): readonly string[] => text.match(/[^.\n!?;]+/g) ?? []
+/** Sentences with their places; three dots are a pause, not an end. */
+const sentencesOf = (text: string): readonly { readonly text: string; readonly at: number }[] =>
+  [...text.matchAll(/(?:\.{2,}|[^.\n!?;])+/g)].map((match) => ({ text: match[0], at: match.index }))
 
 const rightSide = /\b(?:right chest|pecho derecho|lado derecho)\b/
 
@@ -70,6 +72,18 @@ const sleeves = (sentence: string, draft: Draft): readonly Patch[] => {
   return [...new Set(keys)].map((key) => ({ path: ['rows', key, 'note'], value: words }))
 }
 
-/** Marks and notes that only some rows wear. */
-export const readRowMarks = (scene: Scene): readonly Patch[] =>
-  sentencesOf(scene.text).flatMap((sentence) => [...captains(sentence, scene), ...sleeves(sentence, scene.draft)])
+export type RowMarks = { readonly patches: readonly Patch[]; readonly rest: string }
+
+const blank = (text: string, from: number, length: number): string =>
+  `${text.slice(0, from)}${' '.repeat(length)}${text.slice(from + length)}`
+
+/** Marks and notes that only some rows wear; `rest` is the text without those sentences. */
+export const readRowMarks = (scene: Scene): RowMarks =>
+  sentencesOf(scene.text).reduce<RowMarks>(
+    (found, sentence) => {
+      const patches = [...captains(sentence.text, scene), ...sleeves(sentence.text, scene.draft)]
+      if (patches.length === 0) return found
+      return { patches: [...found.patches, ...patches], rest: blank(found.rest, sentence.at, sentence.text.length) }
+    },
+    { patches: [], rest: scene.text },
+  )

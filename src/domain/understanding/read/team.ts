@@ -122,6 +122,8 @@ const score = (scene: Scene, run: Run): number => {
     isWord(tokens[run.to], 'team', 'club') ||
     (isWord(tokens[run.to], 'is') && isWord(tokens[run.to + 2], 'club', 'team'))
   const led = leads.includes(previous[0] ?? '')
+  const plural = ['los', 'las'].includes(previous[0] ?? '')
+  const needs = isWord(tokens[run.to], 'need', 'needs', 'want', 'wants', 'necesita', 'necesitan', 'quieren', 'ocupan')
   const opens =
     isPause(tokens[run.from - 1]) &&
     (tokens[run.to]?.text === ',' ||
@@ -132,6 +134,8 @@ const score = (scene: Scene, run: Run): number => {
     Number(cued) * 4 +
     Number(nearSport(scene, run)) * 2 +
     Number(led) * 1.5 +
+    Number(plural) +
+    Number(needs) * 1.5 +
     Number(opens && words > 1) * 1.5 +
     Number(words > 1) * 0.75
   )

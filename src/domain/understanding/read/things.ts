@@ -169,7 +169,7 @@ const startGarment = (walk: Walk, id: string, at: number): void => {
   const count = countWaiting(walk)
   if (count !== undefined) putGarment(walk, id, { count })
   applyWaiting(walk)
-  if (aside) walk.target = target
+  if (aside) walk.aside = target
 }
 
 const hearGarment = (walk: Walk, item: Extract<Item, { kind: 'garment' }>, at: number): void => {
@@ -249,6 +249,7 @@ const hearContent = (walk: Walk, content: 'number' | 'name', at: number): void =
   if (joined && first !== undefined) Object.assign(group.style, first.style)
   walk.groups = joined ? [...walk.groups, group] : [group]
   walk.target = { kind: 'mark' }
+  takeMake(walk)
   applyWaiting(walk)
 }
 
@@ -262,6 +263,7 @@ const hearText = (walk: Walk, text: string | undefined): void => {
     walk.groups = [group]
   }
   walk.target = { kind: 'mark' }
+  takeMake(walk)
   applyWaiting(walk)
 }
 
@@ -363,6 +365,7 @@ const hearPause = (walk: Walk, item: Item): boolean => {
   walk.only = false
   if (walk.target.kind === 'edge' || walk.target.kind === 'stones') walk.target = { kind: 'mark' }
   if (item.kind === 'stop') {
+    flush(walk)
     walk.target = { kind: 'none' }
     walk.scope = null
   }
@@ -377,7 +380,64 @@ const waits = (walk: Walk, item: Item, at: number): boolean => {
   return headAhead(walk, at) !== null
 }
 
+/** After a garment named in passing, the thing spoken of before comes back. */
+const comeBack = (walk: Walk, item: Item): void => {
+  if (walk.aside === null || (walk.postfix && ['colour', 'knit', 'fibre', 'dye'].includes(item.kind))) return
+  walk.target = walk.aside
+  walk.aside = null
+}
+
+const startMake = (walk: Walk): void => {
+  if (walk.groups.length > 0 || (walk.target.kind !== 'garment' && walk.target.kind !== 'none')) return
+  walk.target = { kind: 'make' }
+  walk.make = walk.make ?? {}
+}
+
+const takeMake = (walk: Walk): void => {
+  if (walk.make === null) return
+  for (const group of walk.groups) Object.assign(group.style, walk.make)
+  walk.make = null
+}
+
+/** "…, el de adelante plateado", "red on the back and white on the front": another place with a make of its own is said apart. */
+const splitsAt = (walk: Walk, item: Item, at: number): boolean => {
+  const [group] = walk.groups
+  if (
+    group === undefined ||
+    walk.groups.length > 1 ||
+    group.places.size === 0 ||
+    group.style.colour === undefined ||
+    group.content === 'text'
+  )
+    return false
+  if (item.kind === 'place') {
+    const ahead = walk.items.slice(at + 1, at + 4)
+    const pause = ahead.findIndex(
+      (one) => one.kind === 'comma' || one.kind === 'stop' || one.kind === 'and' || one.kind === 'with',
+    )
+    return (
+      ahead.slice(0, pause < 0 ? 3 : pause).some((one) => one.kind === 'colour' || (one.kind === 'class' && walk.postfix)) &&
+      walk.waiting.length === 0 &&
+      walk.target.kind === 'mark'
+    )
+  }
+  const next = walk.items
+    .slice(at + 1, at + 3)
+    .find((one) => one.kind !== 'other' && one.kind !== 'class' && one.kind !== 'vinyl')
+  return item.kind === 'colour' && walk.target.kind === 'mark' && next?.kind === 'place' && !walk.postfix
+}
+
+const split = (walk: Walk): void => {
+  const [group] = walk.groups
+  if (group === undefined) return
+  const fresh = newGroup(group.content, walk.scope)
+  flush(walk)
+  walk.groups = [fresh]
+}
+
 const step = (walk: Walk, item: Item, at: number): void => {
+  comeBack(walk, item)
+  if (splitsAt(walk, item, at)) split(walk)
   if (hearPause(walk, item) || hearHead(walk, item, at)) return
   if (item.kind === 'colour' && walk.items[at - 1]?.kind === 'no') {
     walk.negated.push(item.id)
@@ -389,6 +449,9 @@ const step = (walk: Walk, item: Item, at: number): void => {
     return
   }
   if (item.kind === 'only') walk.only = true
+  if (item.kind === 'vinyl' || (item.kind === 'class' && walk.target.kind === 'garment')) {
+    if (!waits(walk, item, at)) startMake(walk)
+  }
   if (waits(walk, item, at)) walk.waiting.push(item)
   else modify(walk, item)
 }
@@ -430,8 +493,15 @@ export const readThings = (start: Start): ThingsFound => {
     several: garmentsNamed(start) > 1 || twoOfAKind(start),
     lastPlaces: [],
     only: false,
+    last: null,
+    make: null,
+    aside: null,
   }
   for (const [at, item] of start.items.entries()) step(walk, item, at)
+  if (walk.make !== null) {
+    currentGroups(walk)
+    takeMake(walk)
+  }
   if (garmentOf(walk) !== null) applyWaiting(walk)
   flush(walk)
   return { draft: walk.draft, patches: walk.patches, open: walk.open, negated: walk.negated, loose: walk.loose }

@@ -24,10 +24,19 @@ const kindOf = (text: string): Token['kind'] => {
   return /^[\p{L}\p{M}]/u.test(text) ? 'word' : 'sign'
 }
 
-/** "YM." at the end of a sentence is YM and a full stop; "Jr." and "J." keep theirs. */
-const keepsStop = (text: string): boolean => /^(?:\p{L}|[js]r|st|mr|mrs|ms|dr|no|num)\.$/iu.test(text)
+const shortened = /^(?:[js]r|st|mr|mrs|ms|dr|no|num|sra?|lic|prof)\.$/iu
+const initial = /^\p{L}\.$/u
+const cut = /(?:^|[\s(])(?:youth|adult|women'?s|womens|men'?s|mens|ladies|kids|size|talla|nino|nina|dama|adulto)$/iu
 
-const split = (text: string, start: number): readonly Token[] => {
+/** "YM." at the end of a sentence is YM and a full stop; "Jr." keeps its own, and "J." where a name follows. */
+const keepsStop = (text: string, all: string, start: number): boolean => {
+  if (shortened.test(text)) return true
+  if (!initial.test(text)) return false
+  const follows = /^ \p{Lu}/u.test(all.slice(start + 2, start + 4))
+  return follows && !cut.test(all.slice(Math.max(0, start - 10), start).trimEnd())
+}
+
+const split = (text: string, start: number, all: string): readonly Token[] => {
   const make = (part: string, at: number): Token => ({
     kind: kindOf(part),
     text: part,
@@ -35,7 +44,7 @@ const split = (text: string, start: number): readonly Token[] => {
     start: at,
     end: at + part.length,
   })
-  if (text.length > 1 && text.endsWith('.') && !keepsStop(text)) {
+  if (text.length > 1 && text.endsWith('.') && !keepsStop(text, all, start)) {
     const word = text.slice(0, -1)
     return [make(word, start), make('.', start + word.length)]
   }
@@ -44,7 +53,7 @@ const split = (text: string, start: number): readonly Token[] => {
 
 /** The tokens of a text, in order; linear in its length. */
 export const tokensOf = (text: string): readonly Token[] =>
-  [...text.matchAll(pattern)].flatMap((match) => split(match[0], match.index))
+  [...text.matchAll(pattern)].flatMap((match) => split(match[0], match.index, text))
 
 export const isNumber = (token: Token | undefined): boolean => token?.kind === 'number'
 export const isWord = (token: Token | undefined, ...keys: readonly string[]): boolean =>

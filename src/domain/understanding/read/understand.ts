@@ -6,6 +6,7 @@ import { applyPatches, type Patch } from '../patch.ts'
 import { nothing, type Understood } from '../understood.ts'
 import { readAges } from './ages.ts'
 import { readAnswer } from './answers.ts'
+import { readApart } from './apart.ts'
 import { asksSomething, readIntent } from './intents.ts'
 import { languageOf } from './language.ts'
 import { lexiconFor, termsOf } from './lexicon.ts'
@@ -69,21 +70,23 @@ const readOrder = ({ text, conversation, context, language }: Read): Pick<Unders
   const roster = readRoster(text, { expected, numbered: hasNumbers(draft, fold(text)) })
   const merged = mergePlayers(draft, roster)
   const withRows = applyPatches(draft, merged)
+  const apart = readApart(roster.rest, withRows, lexicon)
+  const marks = readRowMarks({ text: apart.rest, draft: withRows, lexicon })
+  const special = [...merged, ...apart.patches, ...marks.patches]
+  const start = applyPatches(draft, special)
   const prose = readProse({
-    text: roster.rest,
-    whole: text,
+    text: marks.rest,
     before: draft,
-    draft: withRows,
+    draft: start,
     lexicon,
     context,
     language,
     asked,
     shouted: isShouted(text),
   })
-  const after = applyPatches(withRows, prose.patches)
-  const marks = readRowMarks({ text: roster.rest, draft: after, lexicon })
+  const after = applyPatches(start, prose.patches)
   const ages = readAges(roster.rest, { draft: after, asked: asked?.code ?? null })
-  const patches = [...merged, ...prose.patches, ...marks, ...ages, ...laterPatches(roster.rest)]
+  const patches = [...special, ...prose.patches, ...ages, ...laterPatches(roster.rest)]
   const answered =
     asked !== null && prose.open.length === 0 && (patches.length === 0 || asked.code === 'drop')
       ? readAnswer({ draft, asked, text })

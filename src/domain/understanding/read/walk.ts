@@ -1,4 +1,5 @@
 import type { PlaceId } from '../../garment/place.ts'
+import type { VinylClass } from '../../material/material.ts'
 import type { Open } from '../conversation.ts'
 import type { Draft, Edge, GarmentWish } from '../draft.ts'
 import { applyPatches, type Patch } from '../patch.ts'
@@ -10,6 +11,7 @@ export type Target =
   | { readonly kind: 'none' }
   | { readonly kind: 'garment'; readonly id: string }
   | { readonly kind: 'mark' }
+  | { readonly kind: 'make' }
   | { readonly kind: 'edge'; readonly edge: { -readonly [K in keyof Edge]: Edge[K] }; readonly shadow: boolean }
   | { readonly kind: 'stones' }
 
@@ -35,11 +37,18 @@ export type Walk = {
   readonly several: boolean
   lastPlaces: readonly PlaceId[]
   only: boolean
+  /** The thing spoken of before the last pause. */
+  last: Group | null
+  /** A make said before its thing is named: "in stretchy white vinyl, the word LYNX". */
+  make: { colour?: string; class?: VinylClass } | null
+  /** A garment named only in passing: "on the back of the black jerseys". */
+  aside: Target | null
 }
 
 /** Makes the changes of the groups that are finished, so that what follows sees them. */
 export const flush = (walk: Walk): void => {
   for (const group of walk.groups) put(walk, groupPatches(walk.draft, group, walk.several))
+  walk.last = walk.groups.at(-1) ?? walk.last
   walk.groups = []
 }
 
@@ -57,6 +66,13 @@ export const putGarment = (walk: Walk, id: string, wish: GarmentWish): void =>
 /** The groups being spoken of; when none is, the numbers are. */
 export const currentGroups = (walk: Walk): readonly Group[] => {
   if (walk.groups.length > 0) return walk.groups
+  if (walk.last !== null) {
+    const group = newGroup(walk.last.content, walk.scope)
+    group.text = walk.last.text
+    if (group.content === 'text') for (const place of walk.last.places) group.places.add(place)
+    walk.groups = [group]
+    return walk.groups
+  }
   const marks = Object.values(walk.draft.marks).filter((mark) => mark.wanted !== false)
   const only = new Set(marks.map((mark) => mark.content))
   const content = only.size === 1 ? (marks[0]?.content ?? 'number') : 'number'
@@ -115,6 +131,9 @@ export const colourTarget = (walk: Walk, item: Extract<Item, { kind: 'colour' }>
       return
     case 'stones':
       for (const group of currentGroups(walk)) stonesOf(group).colour = stoneColours[item.id] ?? item.id
+      return
+    case 'make':
+      if (walk.make !== null) walk.make.colour = item.id
       return
     case 'none':
       walk.loose.push(item)

@@ -1,0 +1,53 @@
+import type { Draft } from '../draft.ts'
+import type { Patch } from '../patch.ts'
+import { type Lexicon, termsOf } from './lexicon.ts'
+import { refsIn } from './refs.ts'
+import { fold, tokensOf } from './tokens.ts'
+
+/** A player whose jersey has another colour, and the words that said so. */
+export type ApartFound = { readonly patches: readonly Patch[]; readonly rest: string }
+
+const who = /\b(?:libero|goalkeeper|goalie|keeper|portero|portera|guardameta|arquero)\b/
+const wears = /\b(?:wears?|in|gets?|has|needs?|is|viste|lleva|va de|usa|de|en|trae)\b/
+
+const clausesOf = (text: string): readonly { readonly text: string; readonly at: number }[] =>
+  [...text.matchAll(/[^.,;\n!?]+/g)].map((match) => ({ text: match[0], at: match.index }))
+
+const numberNear = (sentence: string): string | null =>
+  /(?:#|\bnumber |\bnumero |\bno\. ?|\bel |\bla )(\d{1,3})\b/.exec(fold(sentence))?.[1] ?? null
+
+const rowFor = (text: string, at: number, draft: Draft): readonly string[] => {
+  const stretch = text.slice(at, at + 140).split('\n')[0] ?? ''
+  const number = numberNear(stretch)
+  const byNumber = Object.entries(draft.rows).flatMap(([key, row]) => (number !== null && row.number === number ? [key] : []))
+  if (byNumber.length > 0) return byNumber
+  return refsIn(tokensOf(stretch), draft.rows).flatMap((ref) => (ref.keys.length === 1 ? ref.keys : []))
+}
+
+/** "the libero wears gold instead, she's #5": a second jersey in that colour, worn by that row alone. */
+export const readApart = (text: string, draft: Draft, lexicon: Lexicon): ApartFound => {
+  for (const clause of clausesOf(text)) {
+    const folded = fold(clause.text)
+    const found = who.exec(folded)
+    if (found === null || !wears.test(folded.slice(found.index))) continue
+    const tokens = tokensOf(clause.text)
+    const terms = termsOf(lexicon, tokens)
+    const hue = terms.find((term) => term.meaning.kind === 'colour' && (tokens[term.from]?.start ?? 0) > found.index)?.meaning
+    if (
+      hue?.kind !== 'colour' ||
+      terms.some(
+        (term) => term.meaning.kind === 'content' && (tokens[term.from]?.start ?? 0) < (tokens[terms.indexOf(term)]?.start ?? 0),
+      )
+    )
+      continue
+    const keys = rowFor(text, clause.at, draft)
+    const patches: readonly Patch[] = [
+      { path: ['garments', 'jersey-2', 'kind'], value: 'jersey' },
+      { path: ['garments', 'jersey-2', 'colour'], value: hue.id },
+      ...keys.map((key): Patch => ({ path: ['rows', key, 'garment'], value: 'jersey-2' })),
+    ]
+    const end = clause.at + clause.text.search(/\bwith\b|\bcon\b|$/u)
+    return { patches, rest: `${text.slice(0, clause.at)}${' '.repeat(Math.max(0, end - clause.at))}${text.slice(end)}` }
+  }
+  return { patches: [], rest: text }
+}

@@ -1,0 +1,183 @@
+import { readdirSync, readFileSync } from 'node:fs'
+import { join } from 'node:path'
+import type { Complaint, Conversation, Want } from '../../../src/domain/understanding/conversation.ts'
+import { startConversation } from '../../../src/domain/understanding/conversation.ts'
+import { type Composed, documentOf } from '../../../src/domain/understanding/document.ts'
+import { hear } from '../../../src/domain/understanding/hear.ts'
+import { raisedBy } from '../../../src/domain/understanding/raise.ts'
+import type { Reply } from '../../../src/domain/understanding/replies.ts'
+import type { Shop } from '../../../src/domain/shop/shop.ts'
+
+export type Fact = { readonly path: string } & ({ readonly value: unknown } | { readonly includes: string } | { readonly present: true })
+export type Case = {
+  readonly id: string
+  readonly now: string
+  readonly language: 'en' | 'es'
+  readonly says: readonly string[]
+  readonly facts: readonly Fact[]
+  readonly open?: readonly { readonly about: string; readonly path?: string; readonly readings: readonly unknown[] }[]
+  readonly not?: readonly Fact[]
+  readonly signed?: boolean
+  readonly intent?: string
+  readonly record?: Partial<Complaint>
+}
+
+export const readCorpus = (folder: string): readonly Case[] =>
+  readdirSync(folder)
+    .filter((file) => file.endsWith('.json'))
+    .sort()
+    .flatMap((file) => JSON.parse(readFileSync(join(folder, file), 'utf8')) as readonly Case[])
+
+export type Played = {
+  readonly conversation: Conversation
+  readonly composed: Composed
+  readonly wants: readonly Want[]
+  readonly replies: readonly Reply[]
+  readonly questions: number
+}
+
+/** Plays a conversation as the counter would; a complete order is worked out at once, and where the case signs, shown before the last word. */
+export const play = (one: Case, shop: Shop): Played => {
+  const context = { shop, now: one.now }
+  let conversation = startConversation({ id: one.id, person: { id: 'p', name: null }, language: one.language })
+  const wants: Want[] = []
+  const replies: Reply[] = []
+  let questions = 0
+  for (const [index, text] of one.says.entries()) {
+    const last = index === one.says.length - 1
+    if (last && one.signed !== undefined) conversation = shownTo(conversation, shop)
+    const heard = hear(conversation, { id: `m${index}`, kind: 'said', text }, context)
+    conversation = heard.conversation
+    replies.push(...heard.replies)
+    questions += heard.replies.filter((reply) => /^(?:ask|raise)-/.test(reply.code)).length
+    if (heard.wants !== null) wants.push(heard.wants)
+    if (heard.wants?.kind === 'quote') {
+      const { revision, hash } = heard.wants
+      const quote = { price: null, promise: null, problems: [], picture: null }
+      conversation = hear(conversation, { id: `q${index}`, kind: 'quoted', revision, hash, quote }, context).conversation
+    }
+  }
+  return { conversation, composed: documentOf(conversation, context), wants, replies, questions }
+}
+
+/** As if all that was missing had been said and the proof shown: the case is about the last word only. */
+const shownTo = (conversation: Conversation, shop: Shop): Conversation => {
+  const { draft } = conversation
+  const filled = {
+    ...conversation,
+    open: [],
+    asked: null,
+    draft: {
+      ...draft,
+      team: draft.team ?? 'Team',
+      sport: draft.sport ?? 'soccer',
+      orders: draft.orders ?? 'Somebody',
+      day: draft.day ?? '2027-02-01',
+      hour: draft.hour ?? '17:00',
+      ages: draft.ages ?? ('13-up' as const),
+    },
+  }
+  const { hash } = documentOf(filled, { shop })
+  if (hash === null) throw new Error(`the case does not amount to a document: ${JSON.stringify(documentOf(filled, { shop }).missing)}`)
+  return { ...filled, shown: { revision: 1, hash } }
+}
+
+const isRecord = (value: unknown): value is Record<string, unknown> => typeof value === 'object' && value !== null
+
+const matches = (member: unknown, key: string, text: string): boolean => {
+  if (!isRecord(member)) return false
+  const value = member[key]
+  if (Array.isArray(value)) return value.map(String).includes(text)
+  return value !== undefined && String(value) === text
+}
+
+/** All values a path with selectors picks; a step to nothing gives undefined. */
+export const pick = (document: unknown, path: string): readonly unknown[] => {
+  let values: readonly unknown[] = [document]
+  for (const step of path.split('/').slice(1)) {
+    const name = step.replace(/\[.*$/, '')
+    const selectors = [...step.matchAll(/\[([^=\]]+)=([^\]]*)\]/g)].map((match) => [match[1] ?? '', match[2] ?? ''] as const)
+    values = values.map((value) => (name === 'length' ? (Array.isArray(value) ? value.length : 0) : isRecord(value) ? value[name] : undefined))
+    if (selectors.length > 0) {
+      values = values.flatMap((value) =>
+        Array.isArray(value) ? value.filter((member) => selectors.every(([key, text]) => matches(member, key, text))) : [],
+      )
+    }
+  }
+  return values
+}
+
+const same = (a: unknown, b: unknown): boolean => JSON.stringify(a) === JSON.stringify(b)
+
+export const holds = (document: unknown, fact: Fact): boolean => {
+  const values = pick(document, fact.path)
+  if ('present' in fact) return values.length > 0 && values.every((value) => value !== undefined && value !== null)
+  if ('includes' in fact) return values.length > 0 && values.every((value) => typeof value === 'string' && value.toLowerCase().includes(fact.includes.toLowerCase()))
+  if (fact.value === null) return values.every((value) => value === undefined || value === null)
+  if (fact.path.endsWith('/length') && values.length === 0) return fact.value === 0
+  return values.length > 0 && values.every((value) => same(value, fact.value))
+}
+
+/** What is still to be asked, in the corpus's words. */
+export const openOf = ({ conversation, composed }: Played): readonly { readonly about: string; readonly readings: readonly string[] }[] => {
+  const rowsOf = (test: (row: { number?: string | undefined; name?: string | undefined }) => boolean) =>
+    composed.order.roster.filter(test).map((row) => `/roster[line=${row.line}]`)
+  const raised = raisedBy(conversation, composed.order).map(({ about, quote, readings }) => {
+    if (about === 'duplicate-number') return { about, readings: rowsOf((row) => row.number === quote) }
+    if (about === 'same-surname') return { about, readings: rowsOf((row) => row.name?.toLowerCase() === quote.toLowerCase()) }
+    return { about, readings: readings.map((reading) => reading.value) }
+  })
+  const open = conversation.open.map(({ about, readings }) => ({
+    about,
+    readings: readings.map((reading) => (about === 'drop' ? `/roster[line=${reading.value}]` : reading.value)),
+  }))
+  const hour = composed.missing.some((missing) => missing.code === 'ask-hour') ? [{ about: 'needBy', readings: [conversation.draft.day ?? ''] }] : []
+  const fit = composed.missing.some((missing) => missing.code === 'ask-fit') ? [{ about: 'fit', readings: ['youth', 'men'] }] : []
+  return [...open, ...raised, ...hour, ...fit]
+}
+
+export type Score = { readonly facts: number; readonly missed: readonly string[]; readonly wrong: readonly string[] }
+
+const intentOf = ({ wants, replies }: Played): string => {
+  const kinds = wants.map((want) => want.kind)
+  if (kinds.includes('complaint')) return 'complaint'
+  if (kinds.includes('earlier-order')) return 'reorder'
+  if (kinds.includes('status')) return 'status'
+  return replies.some((reply) => ['off-topic', 'rude', 'not-understood'].includes(reply.code)) ? 'off-topic' : 'order'
+}
+
+const recordMisses = (one: Case, { wants }: Played): readonly string[] => {
+  const complaint = wants.flatMap((want) => (want.kind === 'complaint' ? [want.complaint] : []))[0]
+  return Object.entries(one.record ?? {}).flatMap(([key, value]) => {
+    const got = complaint === undefined ? undefined : Reflect.get(complaint, key)
+    return same(got, value) ? [] : [`record ${key}: ${JSON.stringify(got)} ≠ ${JSON.stringify(value)}`]
+  })
+}
+
+/** One case's score: every fact, open question, intent, record and signature counts one; `wrong` are readings that may never hold. */
+export const score = (one: Case, shop: Shop): Score & { readonly questions: number } => {
+  const played = play(one, shop)
+  const document = played.composed.order
+  const missed: string[] = []
+  for (const fact of one.facts) {
+    if (!holds(document, fact)) {
+      const want = 'value' in fact ? fact.value : 'includes' in fact ? `~${fact.includes}` : 'present'
+      missed.push(`${fact.path}: ${JSON.stringify(pick(document, fact.path))} ≠ ${JSON.stringify(want)}`)
+    }
+  }
+  const open = openOf(played)
+  for (const wanted of one.open ?? []) {
+    const readings = JSON.stringify(wanted.readings.map(String).sort())
+    if (!open.some((asked) => asked.about === wanted.about && JSON.stringify([...asked.readings].sort()) === readings)) {
+      missed.push(`open ${wanted.about} ${readings}: ${JSON.stringify(open)}`)
+    }
+  }
+  if (one.intent !== undefined && intentOf(played) !== one.intent) missed.push(`intent ${intentOf(played)} ≠ ${one.intent}`)
+  missed.push(...recordMisses(one, played))
+  const signed = played.wants.some((want) => want.kind === 'sign-off')
+  if (one.signed !== undefined && signed !== one.signed) missed.push(`signed ${signed}`)
+  const wrong = (one.not ?? []).filter((fact) => holds(document, fact)).map((fact) => JSON.stringify(fact))
+  const facts =
+    one.facts.length + (one.open?.length ?? 0) + Number(one.intent !== undefined) + Object.keys(one.record ?? {}).length + Number(one.signed !== undefined)
+  return { facts, missed, wrong, questions: played.questions }
+}
