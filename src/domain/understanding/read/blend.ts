@@ -60,5 +60,7 @@ export const readBlend = (tokens: readonly Token[], terms: readonly Term[]): Ble
     part.percent === null || part.percent === 0 ? [] : [{ fibre: part.fibre, percent: part.percent }],
   )
   if (shared.length === parts.length && sums(shared.map((share) => share.percent)) && distinct) return { fibres: shared, taken }
-  return parts.length === 1 && first.percent === null ? { fibres: [{ fibre: first.fibre, percent: 100 }], taken } : null
+  return parts.length === 1 && first.percent === null
+    ? { fibres: [{ fibre: first.fibre, percent: 100 }], taken: new Set() }
+    : null
 }

@@ -19,6 +19,7 @@ import { type Counted, readTally } from './tally.ts'
 import { readTeam } from './team.ts'
 import { garmentIds, readThings } from './things.ts'
 import { type Token, tokensOf } from './tokens.ts'
+import { wearersSide } from './viewer.ts'
 
 export type Prose = {
   /** The message without its roster lines. */
@@ -189,7 +190,8 @@ const placeLoose = (draft: Draft, loose: readonly Hue[], asked: Asked | null): P
 }
 
 /** Reads the sentences of a message: rows and sizes, days, people, then garments and what goes on them. */
-export const readProse = (scene: Prose): ProseFound => {
+export const readProse = (given: Prose): ProseFound => {
+  const scene = { ...given, text: wearersSide(given.text) }
   const tokens = tokensOf(scene.text)
   const rows = readRows(scene, tokens)
   const calm = without(tokens, rows.taken)

@@ -39,6 +39,10 @@ type Run = { readonly from: number; readonly to: number; readonly text: string }
 
 const isNamelike = (token: Token | undefined): boolean => isCapital(token) && !isMonth(token) && !isWeekday(token)
 
+/** "Ernesto Quiroga de los Halcones": what follows is the team, not the person's name. */
+const isOfThe = (tokens: readonly Token[], at: number): boolean =>
+  isWord(tokens[at], 'de', 'of') && isWord(tokens[at + 1], 'los', 'las', 'the')
+
 /** Runs of capitalised words, joined over "de", "of the" and the like. */
 const runsOf = (tokens: readonly Token[], text: string): readonly Run[] => {
   const runs: Run[] = []
@@ -51,7 +55,7 @@ const runsOf = (tokens: readonly Token[], text: string): readonly Run[] => {
     let to = at + 1
     for (;;) {
       let next = to
-      while (isWord(tokens[next], ...joiners) && !isCapital(tokens[next])) next += 1
+      while (isWord(tokens[next], ...joiners) && !isCapital(tokens[next]) && !isOfThe(tokens, next)) next += 1
       if (!isNamelike(tokens[next]) || next - to > 2) break
       to = next + 1
     }

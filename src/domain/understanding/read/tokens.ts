@@ -25,6 +25,12 @@ const kindOf = (text: string): Token['kind'] => {
 }
 
 const shortened = /^(?:[js]r|st|mr|mrs|ms|dr|no|num|sra?|lic|prof)\.$/iu
+/** Words that begin a sentence, not a surname after an initial. */
+const openers = new Set(
+  "need we the they please thanks thank i i'm can add also all names numbers home away and our my it is that this when what how los las el la para son todos todas gracias necesito lo le por con sin y yo soy ya front back".split(
+    ' ',
+  ),
+)
 const initial = /^\p{L}\.$/u
 const cut = /(?:^|[\s(])(?:youth|adult|women'?s|womens|men'?s|mens|ladies|kids|size|talla|nino|nina|dama|adulto)$/iu
 
@@ -32,7 +38,8 @@ const cut = /(?:^|[\s(])(?:youth|adult|women'?s|womens|men'?s|mens|ladies|kids|s
 const keepsStop = (text: string, all: string, start: number): boolean => {
   if (shortened.test(text)) return true
   if (!initial.test(text)) return false
-  const follows = /^ \p{Lu}/u.test(all.slice(start + 2, start + 4))
+  const next = /^ (\p{Lu}[\p{L}']*)/u.exec(all.slice(start + 2, start + 20))?.[1]
+  const follows = next !== undefined && !openers.has(next.toLowerCase())
   return follows && !cut.test(all.slice(Math.max(0, start - 10), start).trimEnd())
 }
 

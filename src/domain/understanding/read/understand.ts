@@ -72,7 +72,7 @@ const readOrder = ({ text, conversation, context, language }: Read): Pick<Unders
   const withRows = applyPatches(draft, merged)
   const apart = readApart(roster.rest, withRows, lexicon)
   const marks = readRowMarks({ text: apart.rest, draft: withRows, lexicon })
-  const special = [...merged, ...apart.patches, ...marks.patches]
+  const special = [...merged, ...marks.patches]
   const start = applyPatches(draft, special)
   const prose = readProse({
     text: marks.rest,
@@ -86,7 +86,7 @@ const readOrder = ({ text, conversation, context, language }: Read): Pick<Unders
   })
   const after = applyPatches(start, prose.patches)
   const ages = readAges(roster.rest, { draft: after, asked: asked?.code ?? null })
-  const patches = [...special, ...prose.patches, ...ages, ...laterPatches(roster.rest)]
+  const patches = [...special, ...prose.patches, ...apart.patches, ...ages, ...laterPatches(roster.rest)]
   const answered =
     asked !== null && prose.open.length === 0 && (patches.length === 0 || asked.code === 'drop')
       ? readAnswer({ draft, asked, text })
