@@ -3,7 +3,6 @@ import { headSheet } from './head-sheet.ts'
 import { lastSheet } from './last-sheet.ts'
 import { type Scene, shortWhen } from './names.ts'
 import { pickSheets } from './pick-sheet.ts'
-import { placementSheets } from './placement-sheets.ts'
 import { rosterSheets } from './roster-sheets.ts'
 import { sequenceSheets } from './sequence-sheet.ts'
 import { stripSheets } from './strips.ts'
@@ -32,7 +31,6 @@ export const composeTicket = (facts: TicketFacts, words: TicketWords): Ticket =>
     lacking: words.head.lacking,
     sheets: [
       headSheet(scene),
-      ...placementSheets(scene),
       ...pickSheets(scene),
       ...sequenceSheets(scene),
       ...rosterSheets(scene),

@@ -6,6 +6,7 @@ import { gateBlocks } from './gates.ts'
 import { pressBoxes } from './heat.ts'
 import { readMoment } from './moment.ts'
 import { garmentName, piecesIn, placeText, type Scene, sizeText, whenText } from './names.ts'
+import { placementBlocks } from './placements.ts'
 import { signalBlocks } from './signals.ts'
 import { cell, column, table } from './table.ts'
 import type { Block, Field, FrameBlock, Sheet } from './ticket.ts'
@@ -79,7 +80,7 @@ const garmentTable = (scene: Scene): Block => {
     cell(garmentName(scene, garment.id), { bold: true }),
     cell(
       inOrder(garment.sizes)
-        .map((size) => `${sizeText(words, size.fit, size.size)} × ${size.quantity}`)
+        .map((size) => `${sizeText(words, size.fit, size.size)} × ${size.quantity}`.replaceAll(' ', '\u00a0'))
         .join('   '),
     ),
     cell(String(garment.sizes.reduce((sum, size) => sum + size.quantity, 0)), { bold: true }),
@@ -136,7 +137,7 @@ const titleBlocks = (scene: Scene): readonly Block[] => {
   ]
 }
 
-/** The front page: what, until when, at which heat, with what care, and what must be found right first. */
+/** The front page: what, until when, at which heat, with what care, what must be found right first; then where everything goes. */
 export const headSheet = (scene: Scene): Sheet => {
   const { facts, words } = scene
   const content = codeContent(facts)
@@ -160,6 +161,7 @@ export const headSheet = (scene: Scene): Sheet => {
       garmentTable(scene),
       ...notes,
       ...gateBlocks(scene),
+      ...placementBlocks(scene),
     ],
   }
 }

@@ -100,6 +100,22 @@ describe('a printed ticket read back with another library', () => {
   })
 })
 
+describe('the letters of the paper', () => {
+  it('are all printed that its font files have, with a space that must not break among them', async () => {
+    const signs = Array.from({ length: 0x160 }, (_sign, at) => String.fromCodePoint(at + 0x20)).filter((sign) =>
+      /[\p{L}\p{N}]/u.test(sign),
+    )
+    const long = `no\u00a0break ${signs.join('')}`
+    const facts = footballFacts(1, { team: 'A', notes: long })
+    const printed = await printTicket(composeTicket(facts, ticketWordsEn), fonts)
+    const read = await readPdf(printed.bytes)
+    const has = signs.filter((sign) => !printed.lacking.includes(sign.normalize('NFC')))
+    expect(has.length).toBeGreaterThan(240)
+    const found = new Set([...read.text].map((sign) => sign.normalize('NFKC')))
+    expect(has.filter((sign) => !found.has(sign.normalize('NFKC')))).toEqual([])
+  })
+})
+
 describe('the tag tree of a printed ticket', () => {
   it('has headings, tables with head cells, lists and figures with words for them', async () => {
     const { tags } = await english()

@@ -182,8 +182,14 @@ describe('the roster on paper', () => {
 describe('what is left out', () => {
   it('is every part that an order does not need', () => {
     const facts = footballFacts(1, { vinyl: [], tally: [], templates: [], stones: [], placements: [], gates: [], rulebook: null })
-    const titles = composeTicket(facts, ticketWordsEn).sheets.map((sheet) => sheet.title)
-    expect(titles).not.toContain(ticketWordsEn.pick.title)
-    expect(titles).not.toContain(ticketWordsEn.place.title)
+    const text = textOf(composeTicket(facts, ticketWordsEn))
+    for (const said of [
+      ticketWordsEn.pick.title,
+      ticketWordsEn.place.title,
+      ticketWordsEn.gateTitle,
+      ticketWordsEn.last.rulebook,
+    ]) {
+      expect(text).not.toContain(said)
+    }
   })
 })

@@ -6,7 +6,8 @@ import { setTable } from './blocks/table.ts'
 import { setFields, setFrame, setHeading, setParagraph, setSignal } from './blocks/text.ts'
 import { gap, type Node, type Piece, piece, shift } from './marks.ts'
 
-const stack = (pieces: readonly Piece[], x: number): { readonly nodes: readonly Node[]; readonly height: number } => {
+const stack = (all: readonly Piece[], x: number): { readonly nodes: readonly Node[]; readonly height: number } => {
+  const pieces = all.slice(all.findIndex((one) => one.nodes.length > 0))
   let y = 0
   const nodes = pieces.flatMap((one) => {
     const moved = one.nodes.map((part) => shift(part, x, y))

@@ -29,7 +29,9 @@ const codePointText = (character: string): string =>
 
 const PLAIN = /^[\x20-\x7e]*$/
 
-const runsWith = (measure: FontMeasure, text: string): readonly Run[] => {
+/** A space that must not be broken is drawn as a space: it only matters where lines are broken. */
+const runsWith = (measure: FontMeasure, given: string): readonly Run[] => {
+  const text = given.replaceAll('\u00a0', ' ')
   if (PLAIN.test(text)) return [{ font: 'latin', text }]
   const runs: Run[] = []
   for (const character of text) {
@@ -103,7 +105,14 @@ export const typeSetter = (measure: FontMeasure): TypeSetter => {
   }
   const spell = (text: string): string => {
     if (PLAIN.test(text)) return text
-    const spelt = [...text.normalize('NFC').replaceAll(/[^\S\n]/g, ' ')].map((one) => (one === '\n' ? one : sign(one))).join('')
+    const spelt = [
+      ...text
+        .normalize('NFC')
+        .replaceAll('\u00ad', '')
+        .replaceAll(/[^\S\n\u00a0]/g, ' '),
+    ]
+      .map((one) => (one === '\n' ? one : sign(one)))
+      .join('')
     return spelt.replaceAll(/(U\+[0-9A-F]{4,6})(?=U\+)/g, '$1 ')
   }
   const wrap = (text: string, room: number, look: Look): readonly string[] =>

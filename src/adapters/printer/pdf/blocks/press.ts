@@ -49,11 +49,11 @@ const setRow = (room: Room, row: PressBoxBlock['rows'][number]): Piece => {
 
 const TITLE: Look = { size: 12, bold: true }
 
-/** A black bar with the garment's name in it stands as a frame in white: no ink is wasted and no colour needed. */
+/** The garment's name stands in a frame of its own: black on white, so that a printer without greys keeps it readable. */
 export const setPressBox = (block: PressBoxBlock, room: Room): readonly Piece[] => {
   const title = setText(room, block.title, { look: TITLE, x: PAD, y: 3, width: room.width - 2 * PAD, tag: 'H3' })
   const height = title.height + 5
-  const bar = node(null, [frame([0, 0, room.width, height], { weight: 1.8, fill: '#e4e4e4' })])
+  const bar = node(null, [frame([0, 0, room.width, height], { weight: 1.8 })])
   return [
     { ...gap(6), keep: true },
     piece(height, [bar, title.node], { keep: true }),

@@ -89,10 +89,7 @@ const setHead = (room: Room, block: TableBlock, grid: readonly Grid[]): Piece =>
 const setGroup = (room: Room, heading: string): Piece => {
   const text = setText(room, heading, { look: BODY_BOLD, x: PAD, y: 3, width: room.width - 2 * PAD })
   const height = text.height + 6
-  const decor = node(null, [
-    frame([0, 0, room.width, height], { weight: 0, fill: '#e8e8e8' }),
-    rule([0, height], [room.width, height], 0.4),
-  ])
+  const decor = node(null, [rule([0, 0], [room.width, 0], 1.1), rule([0, height], [room.width, height], 0.7)])
   const row = node('TR', [], [{ ...text.node, tag: 'TH', scope: 'Row' as const }])
   return piece(height, [decor, row], { keep: true })
 }

@@ -7,7 +7,7 @@ import { BODY, BODY_BOLD, lookOf, type Room, SMALL, setText } from './room.ts'
 const HEADINGS: Readonly<
   Record<HeadingBlock['level'], { readonly look: Look; readonly before: number; readonly after: number }>
 > = {
-  1: { look: { size: 20, bold: true }, before: 0, after: 4 },
+  1: { look: { size: 20, bold: true }, before: 12, after: 4 },
   2: { look: { size: 12.5, bold: true }, before: 9, after: 3 },
   3: { look: { size: 10.5, bold: true }, before: 6, after: 2 },
 }
@@ -79,7 +79,7 @@ const COLOURS: Readonly<Record<SignalBlock['word'], string>> = {
   caution: '#ffd100',
   notice: '#0057b8',
 }
-const SIGN = 15
+const SIGN = 19
 
 type Signed = { readonly symbol: string; readonly alternative: string }
 

@@ -1,6 +1,6 @@
 import { type LaidMark, type LaidView, sizeSets, viewsOf } from './lay-out-marks.ts'
 import { garmentName, lengthOf, type Scene, sizesText } from './names.ts'
-import type { Block, DrawnMark, Sheet, View } from './ticket.ts'
+import type { Block, DrawnMark, View } from './ticket.ts'
 
 const drawn = (mark: LaidMark): DrawnMark => {
   const { art } = mark.group
@@ -74,11 +74,9 @@ const garmentBlocks = (scene: Scene, id: string): readonly Block[] => {
 }
 
 /** Where everything goes: each garment from the front and the back for every set of sizes that is placed alike. */
-export const placementSheets = (scene: Scene): readonly Sheet[] => {
+export const placementBlocks = (scene: Scene): readonly Block[] => {
   const { title, hint } = scene.words.place
   const blocks = scene.facts.garments.flatMap((garment) => garmentBlocks(scene, garment.id))
   if (blocks.length === 0) return []
-  return [
-    { title, blocks: [{ kind: 'heading', level: 1, text: title }, { kind: 'text', style: 'small', text: hint }, ...blocks] },
-  ]
+  return [{ kind: 'heading', level: 1, text: title }, { kind: 'text', style: 'small', text: hint }, ...blocks]
 }
