@@ -21,6 +21,16 @@ export const textMessage = (text: string, language: Language): Message =>
 export const actionId = (action: string, version: { readonly revision?: number; readonly hash?: string }): string =>
   ['c', action, version.revision ?? '', version.hash ?? ''].join(':')
 
+/** What needs care stands out; plain notes are one list. */
+const problemBlocks = ({ problems }: Spoken): readonly Block[] => {
+  const grave = problems.filter(({ severity }) => severity !== 'note')
+  const notes = problems.filter(({ severity }) => severity === 'note').map((note) => note.text)
+  return [
+    ...grave.map((problem): Block => ({ kind: 'text', text: problem.text, tone: 'caution' })),
+    ...(notes.length === 0 ? [] : [{ kind: 'list', title: null, items: [...new Set(notes)] } as const]),
+  ]
+}
+
 const blocksOf = (spoken: Spoken): readonly Block[] => {
   const { before, fields, table, after } = spoken.parts
   const text = (words: string): Block => ({ kind: 'text', text: words, tone: 'plain' })
@@ -28,18 +38,18 @@ const blocksOf = (spoken: Spoken): readonly Block[] => {
     text(before),
     ...(fields === undefined ? [] : [{ kind: 'fields', fields } as const]),
     ...(table === undefined ? [] : [{ kind: 'table', head: table.head, rows: table.rows } as const]),
-    ...spoken.problems.map((problem): Block => ({ kind: 'text', text: problem.text, tone: 'caution' })),
+    ...problemBlocks(spoken),
     ...(after === undefined ? [] : [text(after)]),
   ]
 }
 
-const grave: ReadonlySet<string> = new Set(['cancel', 'start-over'])
+const graveActions: ReadonlySet<string> = new Set(['cancel', 'start-over'])
 
 const actionsOf = (spoken: Spoken): readonly Action[] =>
   spoken.actions.map(({ action, label, ...version }) => ({
     id: actionId(action, version),
     label,
-    weight: action === 'sign-off' ? 'main' : grave.has(action) ? 'grave' : 'plain',
+    weight: action === 'sign-off' ? 'main' : graveActions.has(action) ? 'grave' : 'plain',
   }))
 
 const formOf = (spoken: Spoken, language: Language): Form | null => {
