@@ -1,34 +1,10 @@
 import { placeOrder } from './fit.ts'
 import { fixedTimelines } from './floor.ts'
+import { type Anneal, change, propose } from './list-change.ts'
 import { free, type Model } from './model.ts'
 import { orderCost } from './objective.ts'
-import { below, patience, type Random } from './random.ts'
+import { patience, type Random } from './random.ts'
 import { goBack, keep, type Level, layElement, type Stack, type Tally } from './stack.ts'
-
-/**
- * A search over lists: a change of the list is tried by laying down again what it touches, and is taken when it costs no more than the
- * present list and some patience, which cools in cycles.
- */
-export type Anneal = {
-  readonly stack: Stack
-  readonly level: Level
-  readonly random: Random
-  /** The present list, a scratch list for trials, and the best list so far. */
-  readonly list: Int32Array
-  readonly trial: Int32Array
-  readonly best: Int32Array
-  /** What each element costs at least, were it alone. */
-  readonly alone: Float64Array
-  bestCost: number
-  tries: number
-  /** Operations laid down so far: what a budget is counted in. */
-  work: number
-  heat: number
-  cooling: number
-  left: number
-  cycle: number
-  readonly deltas: number[]
-}
 
 const tally: Tally = { cost: 0, last: 0, print: 0, print2: 0 }
 
@@ -92,52 +68,6 @@ export const annealFrom = (stack: Stack, level: Level, start: readonly number[],
   return search
 }
 
-type Change = { low: number; high: number }
-const change: Change = { low: 0, high: 0 }
-
-/** How far an element may move towards `to` before it meets one it waits for, or one that waits for it. */
-const reach = (search: Anneal, from: number, to: number): number => {
-  if (search.level === 'order') return to
-  const { stack, list } = search
-  const { before } = stack.lines.model
-  const own = stack.first[list[from] ?? 0] ?? 0
-  const step = to > from ? 1 : -1
-  let place = from
-  while (place !== to) {
-    const next = stack.first[list[place + step] ?? 0] ?? 0
-    const meets = step > 0 ? before[next]?.includes(own) : before[own]?.includes(next)
-    if (meets === true) return place
-    place += step
-  }
-  return to
-}
-
-/** Writes a changed list into `trial` and says which places it touches; false when nothing changes. */
-const propose = (search: Anneal): boolean => {
-  const { list, trial, random } = search
-  const count = list.length
-  const from = below(random, count)
-  const near = below(random, 2) === 0
-  const aim = near ? from + (below(random, 2) === 0 ? 1 : -1) * (1 + below(random, 4)) : below(random, count)
-  const wanted = aim < 0 ? 0 : aim >= count ? count - 1 : aim
-  const swap = search.level === 'order' && below(random, 5) < 2
-  const to = swap ? wanted : reach(search, from, wanted)
-  if (from === to) return false
-  change.low = Math.min(from, to)
-  change.high = Math.max(from, to)
-  for (let place = change.low; place <= change.high; place += 1) trial[place] = list[place] ?? 0
-  const moved = list[from] ?? 0
-  if (swap) {
-    trial[from] = list[to] ?? 0
-    trial[to] = moved
-    return true
-  }
-  if (from < to) trial.copyWithin(from, from + 1, to + 1)
-  else trial.copyWithin(to + 1, to, from)
-  trial[to] = moved
-  return true
-}
-
 const different = Number.NaN
 
 /**
@@ -197,13 +127,13 @@ const sample = (search: Anneal): void => {
   search.deltas.sort((a, b) => a - b)
 }
 
-const quantiles = [0.4, 0.15, 0.6, 0.05, 0.3, 0.9]
+const quantiles = [0.3, 0.05, 0.5, 0.15, 0.02, 0.8]
 
 const nextCycle = (search: Anneal): void => {
   if (search.deltas.length === 0) sample(search)
   const { deltas, cycle } = search
   const quantile = quantiles[cycle % quantiles.length] ?? 0.4
-  const length = Math.min(60_000, 600 * 2 ** Math.min(20, cycle))
+  const length = 2_000 + 400 * cycle
   search.heat = 0.4 * (deltas[Math.floor(quantile * deltas.length)] ?? 0)
   search.cooling = coolingOver(length)
   search.left = length

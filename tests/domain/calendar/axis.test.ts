@@ -43,7 +43,7 @@ const weeks = [
 const none = (value: number): number | null => (value === never || value === neverBefore ? null : value)
 
 describe('a compiled axis', () => {
-  it.each(weeks)('counts like a walk minute by minute in $zone from $first', ({ zone, first }) => {
+  it.each(weeks)('counts like a walk minute by minute in $zone from $first', { timeout: 600_000 }, ({ zone, first }) => {
     const known = zoneOf(zone)
     if (!known.ok) throw new Error(zone)
     const from = Date.parse(`${first}T00:00Z`) / 60_000
