@@ -43,8 +43,13 @@ const sums = (shares: readonly number[]): boolean => shares.reduce((sum, share) 
 
 /** The blend that a label or a customer gives, when its shares add up to 100; a single fibre with "100%" or nothing is all of it. */
 export const readBlend = (tokens: readonly Token[], terms: readonly Term[]): Blend | null => {
-  const parts: readonly Part[] = terms.flatMap((term) =>
+  const all: readonly Part[] = terms.flatMap((term) =>
     term.meaning.kind === 'fibre' ? [{ fibre: term.meaning.id, at: term.from, percent: percentBefore(tokens, term.from) }] : [],
+  )
+  const parts = all.filter(
+    (part) =>
+      part.percent !== null ||
+      !all.some((other) => other !== part && other.fibre === part.fibre && (other.percent !== null || other.at < part.at)),
   )
   const [first] = parts
   if (first === undefined) return null

@@ -32,7 +32,8 @@ export const readCount = (tokens: readonly Token[], terms: readonly Term[]): rea
     const before = tokens[at - 1]
     const term = terms.find((one) => one.to === at && one.meaning.kind === 'count')
     const count = isNumber(before) ? Number(before?.text) : term?.meaning.kind === 'count' ? term.meaning.id : 0
-    if (Number.isInteger(count) && count > 1 && count <= 500) return [{ path: ['count'], value: count }]
+    const group = tokens[at - 2]?.end === before?.start && isWord(tokens[at - 2], 'u')
+    if (!group && Number.isInteger(count) && count > 1 && count <= 500) return [{ path: ['count'], value: count }]
   }
   return []
 }

@@ -1,7 +1,7 @@
 import type { Fit, Size } from '../../garment/garment.ts'
 import type { Meaning } from '../words/word-list.ts'
 import type { Term } from './lexicon.ts'
-import { sizeAt } from './sizes.ts'
+import { cutAt, sizeAt } from './sizes.ts'
 import { isNumber, isWord, type Token } from './tokens.ts'
 
 /** What the reader of garments and decorations walks along: meanings, quoted or shouted words, lengths, figures, pauses. */
@@ -10,6 +10,7 @@ export type Item = (
   | { readonly kind: 'text'; readonly text: string }
   | { readonly kind: 'length'; readonly micrometres: number }
   | { readonly kind: 'figure'; readonly text: string }
+  | { readonly kind: 'cut'; readonly fit: Fit }
   | { readonly kind: 'size'; readonly size: Size; readonly fit: Fit | undefined }
   | { readonly kind: 'of' }
   | { readonly kind: 'other'; readonly key: string }
@@ -156,6 +157,12 @@ const textItem = ({ text, tokens }: Sentence, at: number, to: number): Item => {
   return { kind: 'text', text: raw.trim().replace(/\s+/g, ' ').slice(0, 60), from: at, to, key: '' }
 }
 
+/** Words that are said of a garment's cut, not of the players. */
+const isCut = (token: Token): boolean =>
+  /^(?:youth|adult|adults|women'?s|womens|ladies|men'?s|mens|unisex|toddler|juvenil|juveniles|dama|caballero|adulto)$/.test(
+    token.key,
+  )
+
 /** The items of a piece of prose in their order. `shouted`: all of it is in capitals, so that capitals mean nothing. */
 export const itemsOf = (sentence: Sentence): readonly Item[] => {
   const { tokens, shouted } = sentence
@@ -170,8 +177,10 @@ export const itemsOf = (sentence: Sentence): readonly Item[] => {
     const shout = shouted ? at : shoutAt(tokens, terms, at)
     const term = terms.get(at)
     const size = sizeAt(tokens, at)
+    const cut = size === null && term === undefined && isCut(token) ? cutAt(tokens, at) : null
     if (size?.size !== undefined && term?.meaning.kind !== 'colour')
       items.push({ kind: 'size', size: size.size, fit: size.fit, from: at, to: size.to, key: token.key })
+    else if (cut !== null) items.push({ kind: 'cut', fit: cut.fit, from: at, to: cut.to, key: token.key })
     else if (length !== null) items.push({ kind: 'length', micrometres: length.micrometres, from: at, to: length.to, key: '' })
     else if (quoted > at + 2) items.push(textItem(sentence, at, quoted))
     else if (shout > at) items.push(textItem(sentence, at, shout))

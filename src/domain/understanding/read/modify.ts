@@ -182,6 +182,11 @@ export const modify = (walk: Walk, item: Item): void => {
     case 'arc':
       if (walk.target.kind !== 'garment' || walk.groups.length > 0) modifyMake(walk, item)
       return
+    case 'cut': {
+      const id = garmentOf(walk)
+      if (id !== null && walk.target.kind === 'garment') putGarment(walk, id, { fit: item.fit })
+      return
+    }
     case 'size':
       modifySize(walk, item)
       return

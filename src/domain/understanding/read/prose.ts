@@ -11,9 +11,11 @@ import { readEveryone } from './everyone.ts'
 import { type Item, itemsOf } from './items.ts'
 import { type Lexicon, type Term, termsOf } from './lexicon.ts'
 import { addCounted } from './merge-players.ts'
+import { readMove } from './moves.ts'
 import { readNumberLists } from './number-lists.ts'
 import { readPeople } from './people.ts'
 import { readPlayers } from './players.ts'
+import { readRecolour, usesOf } from './recolour.ts'
 import { addPlayers } from './table.ts'
 import { type Counted, readTally } from './tally.ts'
 import { readTeam } from './team.ts'
@@ -137,21 +139,13 @@ const headPatches = (scene: Prose, tokens: readonly Token[], terms: readonly Ter
 
 type Hue = Extract<Item, { kind: 'colour' }>
 
-/** Everywhere that a colour stands in the draft. */
-const usesOf = (value: unknown, colour: string, path: readonly string[]): readonly (readonly string[])[] => {
-  if (typeof value !== 'object' || value === null) return []
-  return Object.entries(value).flatMap(([key, inner]) =>
-    key === 'colour' && inner === colour ? [[...path, key]] : usesOf(inner, colour, [...path, key]),
-  )
-}
-
 /** "gold, not silver": where it was silver it is gold. */
 const swapColours = (draft: Draft, negated: readonly string[], loose: readonly Hue[]): readonly Patch[] => {
   const [old] = negated
   const [fresh] = loose
   if (old === undefined || fresh === undefined) return []
   const parts = { garments: draft.garments, styles: draft.styles, marks: draft.marks }
-  return usesOf(parts, old, []).map((path) => ({ path, value: fresh.id }))
+  return usesOf(parts, old).map((path) => ({ path, value: fresh.id }))
 }
 
 const looseQuestion = (hue: Hue, path: readonly string[], at: string): Open => ({
@@ -194,13 +188,17 @@ export const readProse = (given: Prose): ProseFound => {
   const scene = { ...given, text: wearersSide(given.text) }
   const tokens = tokensOf(scene.text)
   const rows = readRows(scene, tokens)
-  const calm = without(tokens, rows.taken)
+  const first = without(tokens, rows.taken)
+  const before = termsOf(scene.lexicon, first)
+  const recolour = readRecolour(first, before, scene.before)
+  const move = readMove(scene.text, { tokens: first, terms: before, draft: scene.before })
+  const calm = without(first, union(recolour.taken, move.taken))
   const terms = termsOf(scene.lexicon, calm)
   const blend = readBlend(calm, terms)
   const tally = readTally({ tokens: calm, terms, taken: rows.taken })
   const spare = without(calm, union(tally.taken, blend?.taken ?? new Set()))
   const items = itemsOf({ text: scene.text, tokens: spare, terms: termsOf(scene.lexicon, spare), shouted: scene.shouted })
-  const start = applyPatches(scene.draft, rows.patches)
+  const start = applyPatches(scene.draft, [...rows.patches, ...recolour.patches, ...move.patches])
   const things = readThings({ draft: start, items, postfix: scene.language === 'es' })
   const counted = tally.counted.map((one): Player => {
     const garment = countedGarment(things.draft, terms, one)
@@ -218,10 +216,15 @@ export const readProse = (given: Prose): ProseFound => {
       : [{ path: ['garments', Object.keys(things.draft.garments)[0] ?? 'jersey', 'fibres'], value: blend.fibres }]
   const swapped = swapColours(things.draft, things.negated, things.loose)
   const loose = swapped.length > 0 ? { patches: [], open: [] } : placeLoose(things.draft, things.loose, scene.asked)
-  const head = headPatches(scene, without(tokens, rows.taken), terms)
+  const written = Object.values(things.draft.marks).flatMap((mark) => mark.text ?? [])
+  const head = headPatches(scene, without(tokens, rows.taken), terms).filter(
+    (patch) => patch.path[0] !== 'team' || !written.includes(String(patch.value)),
+  )
   return {
     patches: [
       ...rows.patches,
+      ...recolour.patches,
+      ...move.patches,
       ...things.patches,
       ...cloth,
       ...swapped,

@@ -95,7 +95,7 @@ const trimmed = (run: Run, { tokens, text, lexicon }: Scene): Run | null => {
 
 const openings = new Set(
   (
-    'need needs we our i roster same parents add hi hello hey good morning afternoon evening please the they there this that these those for from fan flag slow my me it its numbers number names name everybody everyone all ' +
+    "we're i'm it's that's here's im hi need needs we our i roster same parents add hi hello hey good morning afternoon evening please the they there this that these those for from fan flag slow my me it its numbers number names name everybody everyone all " +
     'hola buenas buenos tardes dias noches necesito quiero ocupo somos para equipo le va la el los las un una son lista es se por con sin todo todos traemos gracias ya yo urge fútbol futbol old purchase order thanks bling front back each home away sizes size just also can could do does is are will what when whats captain coach coaches team names'
   ).split(' '),
 )

@@ -43,6 +43,7 @@ const glue: ReadonlySet<Item['kind']> = new Set([
   'sport',
   'own',
   'length',
+  'cut',
 ])
 const heads: ReadonlySet<Item['kind']> = new Set(['garment', 'role', 'content', 'text', 'outline', 'shadow', 'stones', 'blocker'])
 const cuts: readonly string[] = [

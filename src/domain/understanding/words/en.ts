@@ -248,7 +248,7 @@ export const enWords: Words = {
     },
     {
       means: { kind: 'place', id: 'sleeves' },
-      words: ['both sleeves', 'sleeves', 'sleevs', 'both sleevs', 'on the sleeves', 'each sleeve'],
+      words: ['sleeve', 'both sleeves', 'sleeves', 'sleevs', 'both sleevs', 'on the sleeves', 'each sleeve'],
     },
     { means: { kind: 'place', id: 'left-sleeve' }, words: ['left sleeve', 'left arm', "wearer's left sleeve"] },
     { means: { kind: 'place', id: 'right-sleeve' }, words: ['right sleeve', 'right arm', "wearer's right sleeve"] },
@@ -268,6 +268,8 @@ export const enWords: Words = {
     {
       means: { kind: 'no' },
       words: [
+        'instead of',
+        'rather than',
         'no',
         'without',
         'without any',

@@ -281,7 +281,10 @@ export const esWords: Words = {
     { means: { kind: 'place', id: 'right-shoulder' }, words: ['hombro derecho'] },
     { means: { kind: 'place', id: 'nape' }, words: ['nuca'] },
     { means: { kind: 'place', id: 'hood' }, words: ['en la capucha', 'en el gorro'] },
-    { means: { kind: 'no' }, words: ['sin', 'no', 'ningún', 'ninguna', 'nada', 'ni', 'no lleva', 'no llevan', 'sin ningún'] },
+    {
+      means: { kind: 'no' },
+      words: ['en vez de', 'en lugar de', 'sin', 'no', 'ningún', 'ninguna', 'nada', 'ni', 'no lleva', 'no llevan', 'sin ningún'],
+    },
     { means: { kind: 'only' }, words: ['solo', 'sólo', 'nomás', 'nada más', 'solamente', 'únicamente'] },
     { means: { kind: 'both' }, words: ['ambos', 'ambas', 'los dos', 'las dos', 'en los dos', 'cada uno'] },
     {

@@ -1,0 +1,40 @@
+import type { PlaceId } from '../../garment/place.ts'
+import type { Draft, Mark } from '../draft.ts'
+import type { Patch } from '../patch.ts'
+import { placesAt } from './groups.ts'
+import type { Term } from './lexicon.ts'
+import { fold, type Token } from './tokens.ts'
+
+const moving =
+  /\b(?:move|moved|put|place|switch|change|make)\b[\p{L} ]{0,12}\b(?:it|them|that|those|name|names|number|numbers|text|logo|letters)\b|\binstead\b|\b(?:ponlo|ponla|ponlos|ponlas|muevel[oa]s?|cambial[oa]s?|pasal[oa]s?|en vez de|en lugar de)\b|\bmejor\b/u
+
+export type Move = { readonly patches: readonly Patch[]; readonly taken: ReadonlySet<number> }
+
+const live = (draft: Draft): readonly (readonly [string, Mark])[] =>
+  Object.entries(draft.marks).filter(([, mark]) => mark.wanted !== false && mark.place !== undefined)
+
+const nothing: Move = { patches: [], taken: new Set() }
+
+const patchesFor = (id: string, mark: Mark, place: PlaceId): readonly Patch[] => [
+  { path: ['marks', id], value: null },
+  { path: ['marks', place], value: { ...mark, place } },
+]
+
+/** "actually put it on the front", "move the names below the number": the one thing of that kind changes its place. */
+export const readMove = (
+  text: string,
+  { tokens, terms, draft }: { readonly tokens: readonly Token[]; readonly terms: readonly Term[]; readonly draft: Draft },
+): Move => {
+  if (text.length > 120 || !moving.test(fold(text))) return nothing
+  const places = terms.filter((term) => term.meaning.kind === 'place')
+  const [spot] = places
+  const colours = terms.some((term) => term.meaning.kind === 'colour' || term.meaning.kind === 'no')
+  if (spot?.meaning.kind !== 'place' || places.length !== 1 || colours) return nothing
+  const content = terms.find((term) => term.meaning.kind === 'content')?.meaning
+  const marks = live(draft).filter(([, mark]) => (content?.kind === 'content' ? mark.content === content.id : true))
+  const [only] = marks
+  const [place, ...more] = only === undefined ? [] : placesAt(only[1].content, spot.meaning.id)
+  if (only === undefined || marks.length !== 1 || place === undefined || more.length > 0 || only[1].place === place)
+    return nothing
+  return { patches: patchesFor(only[0], only[1], place), taken: new Set(tokens.keys()) }
+}
