@@ -296,6 +296,8 @@ export const en = {
     'stone-setting-impossible': ({ size }) => `The shop’s setting for ${size} stones cannot be cut.`,
     'no-room-for-stones': ({ text, size, remedies }) =>
       `There is no room for ${size} stones on “${text}”. ${remedyText(remedies)}`,
+    'stones-too-many': ({ text, about, most, remedies }) =>
+      `“${text}” would take about ${about} stones; ${most} on one text is the most. ${remedyText(remedies)}`,
     'letters-condensed': ({ text, percent }) => `“${text}” is set narrower (${percent} %) to fit.`,
     'letters-smaller': ({ text, heightMicrometres, askedMicrometres }, show) =>
       `“${text}” is set ${show.length(heightMicrometres)} high instead of ${show.length(askedMicrometres)} to fit.`,
@@ -303,10 +305,10 @@ export const en = {
       `The letters of “${text}” stand too close for stones between them. ${remedyText(remedies)}`,
     'row-dropped': ({ text, row: dropped, remedies }) =>
       `Row ${dropped} of stones does not fit on “${text}” and is left out. ${remedyText(remedies)}`,
-    'row-shared': ({ text }) => `Neighbouring letters of “${text}” share a row of stones.`,
-    'row-gap': ({ text }) => `A row of stones on “${text}” has a gap.`,
-    'corner-bald': ({ text }) => `A corner of “${text}” stays without a stone.`,
-    'corner-blunt': ({ text }) => `A corner of “${text}” is rounded by the stones.`,
+    'row-shared': ({ text }) => `Where “${text}” is narrow, both sides share one line of stones.`,
+    'row-gap': ({ text, remedies }) => `A row of stones on “${text}” has a gap. ${remedyText(remedies)}`,
+    'corner-bald': ({ text, remedies }) => `A corner of “${text}” stays without a stone. ${remedyText(remedies)}`,
+    'corner-blunt': ({ text }) => `Corners of “${text}” that lie close together share a stone.`,
     'part-wider-than-roll': ({ tag, widthMicrometres, mostMicrometres }, show) =>
       `${tag} is ${show.length(widthMicrometres)} wide; the roll is ${show.length(mostMicrometres)}.`,
     'template-larger-than-sheet': ({ text, widthMicrometres, heightMicrometres }, show) =>
@@ -447,9 +449,12 @@ export const en = {
     'order-not-json': ({ reason }) => `The order is not valid JSON: ${reason}.`,
     'stone-size-not-set': ({ size }) => `The shop has no setting for ${size} stones.`,
     'vinyl-over-stones': ({ garment, layer }) => `${garment}: vinyl (${layer}) cannot go over stones.`,
-    'too-many-colours': ({ body, clause, decoration, colours, most }) => `${decoration} has ${colours.length} colours; ${body} ${clause} allows ${most}.`,
-    'too-many-layers': ({ decoration, layers, most }) => `${decoration} has ${layers} layers of vinyl; ${most} is the most that holds.`,
-    'late-for-need-by': ({ needBy, earliest }, show) => `It cannot be ready by ${show.moment(needBy)}; the soonest is ${show.moment(earliest)}.`,
+    'too-many-colours': ({ body, clause, decoration, colours, most }) =>
+      `${decoration} has ${colours.length} colours; ${body} ${clause} allows ${most}.`,
+    'too-many-layers': ({ decoration, layers, most }) =>
+      `${decoration} has ${layers} layers of vinyl; ${most} is the most that holds.`,
+    'late-for-need-by': ({ needBy, earliest }, show) =>
+      `It cannot be ready by ${show.moment(needBy)}; the soonest is ${show.moment(earliest)}.`,
     'paper-lacks': ({ characters }) =>
       `The ticket’s print has no sign for ${characters.join(' ')}; they are printed as code points.`,
   },
@@ -499,6 +504,10 @@ export const en = {
     status: () => 'How does it stand?',
   },
   answers: {
+    garments: 'The garments',
+    letters: 'Numbers, names or letters',
+    numbers: 'Jersey numbers',
+    pieces: 'How many of each size',
     yes: 'Yes',
     no: 'No',
     'as-is': 'It is right as it is',
@@ -522,6 +531,7 @@ export const en = {
 function remedyText(remedies: readonly string[]): string {
   const said: Readonly<Record<string, string>> = {
     'smaller-stone': 'a smaller stone',
+    'larger-stone': 'a larger stone',
     'fewer-rows': 'fewer rows',
     'wider-tracking': 'wider spacing',
     'another-face': 'other letters',

@@ -336,6 +336,8 @@ export const es = {
     'too-many-rows': ({ rows, most }) => `No caben ${rows} hileras de piedras; el máximo es ${most}.`,
     'stone-setting-impossible': ({ size }) => `La plantilla para piedras ${size} no se puede cortar.`,
     'no-room-for-stones': ({ text, size, remedies }) => `No hay lugar para piedras ${size} en «${text}». ${remedyText(remedies)}`,
+    'stones-too-many': ({ text, about, most, remedies }) =>
+      `«${text}» llevaría unas ${about} piedras; ${most} en un texto es lo máximo. ${remedyText(remedies)}`,
     'letters-condensed': ({ text, percent }) => `«${text}» va más angosto (${percent} %) para que quepa.`,
     'letters-smaller': ({ text, heightMicrometres, askedMicrometres }, show) =>
       `«${text}» va de ${show.length(heightMicrometres)} de alto en vez de ${show.length(askedMicrometres)} para que quepa.`,
@@ -343,10 +345,10 @@ export const es = {
       `Las letras de «${text}» están muy juntas para poner piedras entre ellas. ${remedyText(remedies)}`,
     'row-dropped': ({ text, row: dropped, remedies }) =>
       `La hilera ${dropped} de piedras no cabe en «${text}» y se quita. ${remedyText(remedies)}`,
-    'row-shared': ({ text }) => `Letras vecinas de «${text}» comparten una hilera de piedras.`,
-    'row-gap': ({ text }) => `Una hilera de piedras en «${text}» tiene un hueco.`,
-    'corner-bald': ({ text }) => `Una esquina de «${text}» queda sin piedra.`,
-    'corner-blunt': ({ text }) => `Una esquina de «${text}» queda redondeada por las piedras.`,
+    'row-shared': ({ text }) => `Donde «${text}» es angosto, los dos lados comparten una línea de piedras.`,
+    'row-gap': ({ text, remedies }) => `Una hilera de piedras de «${text}» tiene un hueco. ${remedyText(remedies)}`,
+    'corner-bald': ({ text, remedies }) => `Una esquina de «${text}» queda sin piedra. ${remedyText(remedies)}`,
+    'corner-blunt': ({ text }) => `Esquinas muy juntas de «${text}» comparten una piedra.`,
     'part-wider-than-roll': ({ tag, widthMicrometres, mostMicrometres }, show) =>
       `${tag} mide ${show.length(widthMicrometres)} de ancho; el rollo ${show.length(mostMicrometres)}.`,
     'template-larger-than-sheet': ({ text, widthMicrometres, heightMicrometres }, show) =>
@@ -489,9 +491,12 @@ export const es = {
     'order-not-json': ({ reason }) => `El pedido no es JSON válido: ${reason}.`,
     'stone-size-not-set': ({ size }) => `El taller no tiene medida para piedras ${size}.`,
     'vinyl-over-stones': ({ garment, layer }) => `${garment}: el vinil (${layer}) no puede ir sobre piedras.`,
-    'too-many-colours': ({ body, clause, decoration, colours, most }) => `${decoration} tiene ${colours.length} colores; ${body} ${clause} permite ${most}.`,
-    'too-many-layers': ({ decoration, layers, most }) => `${decoration} tiene ${layers} capas de vinil; a lo más aguantan ${most}.`,
-    'late-for-need-by': ({ needBy, earliest }, show) => `No puede estar listo para el ${show.moment(needBy)}; lo más pronto es el ${show.moment(earliest)}.`,
+    'too-many-colours': ({ body, clause, decoration, colours, most }) =>
+      `${decoration} tiene ${colours.length} colores; ${body} ${clause} permite ${most}.`,
+    'too-many-layers': ({ decoration, layers, most }) =>
+      `${decoration} tiene ${layers} capas de vinil; a lo más aguantan ${most}.`,
+    'late-for-need-by': ({ needBy, earliest }, show) =>
+      `No puede estar listo para el ${show.moment(needBy)}; lo más pronto es el ${show.moment(earliest)}.`,
     'paper-lacks': ({ characters }) => `La impresión no tiene signo para ${characters.join(' ')}; van como códigos.`,
   },
   ways: {
@@ -540,6 +545,10 @@ export const es = {
     status: () => '¿Cómo va?',
   },
   answers: {
+    garments: 'Las prendas',
+    letters: 'Números, nombres o letras',
+    numbers: 'Números de jugador',
+    pieces: 'Cuántas de cada talla',
     yes: 'Sí',
     no: 'No',
     'as-is': 'Está bien así',
@@ -563,6 +572,7 @@ export const es = {
 function remedyText(remedies: readonly string[]): string {
   const said: Readonly<Record<string, string>> = {
     'smaller-stone': 'piedra más chica',
+    'larger-stone': 'piedra más grande',
     'fewer-rows': 'menos hileras',
     'wider-tracking': 'más espacio entre letras',
     'another-face': 'otra letra',

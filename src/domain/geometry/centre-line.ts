@@ -1,6 +1,5 @@
-import { toEdges } from './nearness.ts'
 import { between, cyclic, distance, item, type Point } from './point.ts'
-import { isInside, type Region } from './region.ts'
+import type { Region } from './region.ts'
 import { type Graph, skeleton } from './skeleton.ts'
 
 /** An open line, or a loop whose last point leads back to its first. Ends are shared with other lines where they meet. */
@@ -45,45 +44,61 @@ const branches = (graph: Graph): readonly (readonly number[])[] => {
   return found
 }
 
-/** Cuts off dead ends shorter than `least`, the shortest first, until none is left. */
+const isJunction = ({ links }: Graph, node: number): boolean => item(links, node).size > 2
+
+/** Cuts off dead ends shorter than `least`, at each meeting point the shortest first, until none is left. */
 const prune = (graph: Graph, least: number): void => {
   for (;;) {
     const short = branches(graph)
-      .filter((trail) => {
-        const [start, end] = [item(graph.links, item(trail, 0)).size, item(graph.links, item(trail, trail.length - 1)).size]
-        return (start === 1) !== (end === 1) && Math.max(start, end) > 2 && lengthOf(graph, trail) < least
-      })
-      .sort((a, b) => lengthOf(graph, a) - lengthOf(graph, b))[0]
-    if (short === undefined) return
-    for (const [index, node] of short.entries()) {
-      const next = short[index + 1]
-      if (next === undefined) continue
-      graph.links[node]?.delete(next)
-      graph.links[next]?.delete(node)
+      .map((trail) => (isJunction(graph, item(trail, 0)) ? trail : trail.toReversed()))
+      .filter((trail) => isJunction(graph, item(trail, 0)) && item(graph.links, item(trail, trail.length - 1)).size === 1)
+      .map((trail) => ({ trail, long: lengthOf(graph, trail) }))
+      .filter(({ long }) => long < least)
+      .sort((a, b) => a.long - b.long)
+    if (short.length === 0) return
+    const touched = new Set<number>()
+    for (const { trail } of short) {
+      if (touched.has(item(trail, 0))) continue
+      touched.add(item(trail, 0))
+      for (const [index, node] of trail.entries()) {
+        const next = trail[index + 1]
+        if (next === undefined) continue
+        graph.links[node]?.delete(next)
+        graph.links[next]?.delete(node)
+      }
     }
   }
 }
 
-/** Two meeting points nearer than `reach` become one, so that lines can go straight through both. */
+const melt = (graph: Graph, bridge: readonly number[]): void => {
+  const [start, end] = [item(bridge, 0), item(bridge, bridge.length - 1)]
+  for (const node of bridge.slice(1)) {
+    for (const next of item(graph.links, node)) {
+      graph.links[next]?.delete(node)
+      if (bridge.includes(next)) continue
+      graph.links[next]?.add(start)
+      graph.links[start]?.add(next)
+    }
+    graph.links[node]?.clear()
+  }
+  graph.places[start] = between(item(graph.places, start), item(graph.places, end), 0.5)
+}
+
+/** Meeting points nearer than `reach` become one, so that lines can go straight through both. */
 const contract = (graph: Graph, reach: number): void => {
   for (;;) {
-    const bridge = branches(graph).find((trail) => {
+    const bridges = branches(graph).filter((trail) => {
       const [start, end] = [item(trail, 0), item(trail, trail.length - 1)]
-      const meet = item(graph.links, start).size > 2 && item(graph.links, end).size > 2
-      return meet && start !== end && lengthOf(graph, trail) < reach
+      return isJunction(graph, start) && isJunction(graph, end) && start !== end && lengthOf(graph, trail) < reach
     })
-    if (bridge === undefined) return
-    const [start, end] = [item(bridge, 0), item(bridge, bridge.length - 1)]
-    for (const node of bridge.slice(1)) {
-      for (const next of item(graph.links, node)) {
-        graph.links[next]?.delete(node)
-        if (bridge.includes(next)) continue
-        graph.links[next]?.add(start)
-        graph.links[start]?.add(next)
-      }
-      graph.links[node]?.clear()
+    if (bridges.length === 0) return
+    const touched = new Set<number>()
+    for (const bridge of bridges) {
+      const ends = [item(bridge, 0), item(bridge, bridge.length - 1)]
+      if (ends.some((end) => touched.has(end))) continue
+      for (const end of ends) touched.add(end)
+      melt(graph, bridge)
     }
-    graph.places[start] = between(item(graph.places, start), item(graph.places, end), 0.5)
   }
 }
 
@@ -148,31 +163,27 @@ const smooth = ({ points, closed }: Line, rounds: number): Line => {
 /** Where a stroke tapers to a tip, its line ends at this share of its usual room. */
 const TIP = 0.6
 
-const withoutTips = ({ points, closed }: Line, region: Region): Line => {
-  if (closed) return { points, closed }
-  const rooms = points.map((point) => toEdges(point, region))
+/** The nodes of a line that lie before and behind its tips. */
+const withoutTips = ({ rooms }: Graph, trail: readonly number[]): readonly number[] => {
+  const along = trail.map((node) => item(rooms, node))
   const usual = item(
-    [...rooms].sort((a, b) => a - b),
-    Math.floor(rooms.length / 2),
+    [...along].sort((a, b) => a - b),
+    Math.floor(along.length / 2),
   )
   const isWide = (room: number): boolean => room >= TIP * usual
-  return { points: points.slice(rooms.findIndex(isWide), rooms.findLastIndex(isWide) + 1), closed }
+  return trail.slice(along.findIndex(isWide), along.findLastIndex(isWide) + 1)
 }
 
 const lineAlong = (graph: Graph, trail: readonly number[]): Line => {
   const closed = trail.length > 3 && trail[0] === trail.at(-1)
-  return { points: (closed ? trail.slice(1) : trail).map((node) => item(graph.places, node)), closed }
+  const nodes = closed ? trail.slice(1) : withoutTips(graph, trail)
+  return { points: nodes.map((node) => item(graph.places, node)), closed }
 }
 
 /** The inner point farthest from the edges, of those the Voronoi diagram offers; undefined for a region without any. */
-const deepest = ({ places, links }: Graph, region: Region): Point | undefined => {
-  let best: { place: Point; room: number } | undefined
-  for (const [index, place] of places.entries()) {
-    if (item(links, index).size === 0 && !isInside(region, place)) continue
-    const room = toEdges(place, region)
-    if (best === undefined || room > best.room) best = { place, room }
-  }
-  return best?.place
+const deepest = ({ places, rooms }: Graph): Point | undefined => {
+  const most = Math.max(0, ...rooms)
+  return most > 0 ? places[rooms.indexOf(most)] : undefined
 }
 
 /**
@@ -185,11 +196,11 @@ export const centreLines = (region: Region, step: number, least: number): readon
   contract(graph, least / 2)
   const trails = joinStraight(graph, branches(graph), least * 2)
   if (trails.length === 0) {
-    const dot = deepest(graph, region)
+    const dot = deepest(graph)
     return dot === undefined ? [] : [{ points: [dot], closed: false }]
   }
   return trails
     .filter((trail) => lengthOf(graph, trail) >= step)
-    .map((trail) => withoutTips(smooth(lineAlong(graph, trail), 6), region))
+    .map((trail) => smooth(lineAlong(graph, trail), 6))
     .sort((a, b) => b.points.length - a.points.length)
 }

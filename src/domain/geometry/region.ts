@@ -1,5 +1,5 @@
 import { Clipper, ClipType, EndType, FillRule, JoinType, type Path64 } from 'clipper2-ts'
-import { type Box, boxOf, cyclic, type Point } from './point.ts'
+import { type Box, boxOf, cyclic, item, type Point } from './point.ts'
 
 /** Whole micrometres, not closed by a repeated point; outer edges run anticlockwise, holes clockwise. */
 export type Polygon = readonly Point[]
@@ -51,21 +51,37 @@ export const regionBox = (region: Region): Box => boxOf(region.flat())
 /** Only the outer edges: every counter closed. */
 export const outerEdges = (region: Region): Region => united(region.filter((polygon) => signedArea(polygon) > 0))
 
-/** Even-odd by ray casting; points on the edge may fall either way. */
-export const isInside = (region: Region, { x, y }: Point): boolean => {
-  let inside = false
-  for (const polygon of region) {
-    let previous = cyclic(polygon, -1)
-    for (const point of polygon) {
-      if (point.y > y !== previous.y > y) {
-        const crossing = point.x + ((y - point.y) / (previous.y - point.y)) * (previous.x - point.x)
-        if (x < crossing) inside = !inside
-      }
-      previous = point
-    }
+type Edge = { readonly from: Point; readonly to: Point }
+
+const edgesOf = (region: Region): readonly Edge[] =>
+  region.flatMap((polygon) => polygon.map((to, index) => ({ from: cyclic(polygon, index - 1), to })))
+
+const crossesRay = ({ from, to }: Edge, { x, y }: Point): boolean =>
+  to.y > y !== from.y > y && x < to.x + ((y - to.y) / (from.y - to.y)) * (from.x - to.x)
+
+/** Even-odd by ray casting, for many places: edges are sorted into bands once. Points on the edge may fall either way. */
+export const insideTest = (region: Region): ((place: Point) => boolean) => {
+  const { bottom, top } = regionBox(region)
+  const edges = edgesOf(region)
+  const count = Math.max(1, Math.min(4_096, edges.length))
+  const height = (top - bottom) / count || 1
+  const bands: Edge[][] = Array.from({ length: count }, () => [])
+  const bandAt = (y: number): number => Math.max(0, Math.min(count - 1, Math.floor((y - bottom) / height)))
+  for (const edge of edges) {
+    const last = bandAt(Math.max(edge.from.y, edge.to.y))
+    for (let band = bandAt(Math.min(edge.from.y, edge.to.y)); band <= last; band += 1) bands[band]?.push(edge)
   }
-  return inside
+  return (place) => {
+    if (!(place.y >= bottom && place.y <= top)) return false
+    let inside = false
+    for (const edge of item(bands, bandAt(place.y))) if (crossesRay(edge, place)) inside = !inside
+    return inside
+  }
 }
+
+/** Even-odd by ray casting, for one place. */
+export const isInside = (region: Region, place: Point): boolean =>
+  edgesOf(region).reduce((inside, edge) => (crossesRay(edge, place) ? !inside : inside), false)
 
 export const shiftRegion = (region: Region, by: Point): Region =>
   region.map((polygon) => polygon.map(({ x, y }) => ({ x: x + by.x, y: y + by.y })))

@@ -1,11 +1,16 @@
 import Delaunator from 'delaunator'
 import { between, cyclic, distance, item, type Point } from './point.ts'
-import { isInside, type Region } from './region.ts'
+import { insideTest, type Region } from './region.ts'
 
 type Sample = { readonly at: Point; readonly polygon: number; readonly along: number }
 
 /** Places inside a region and the links between them. */
-export type Graph = { readonly places: Point[]; readonly links: readonly Set<number>[] }
+export type Graph = {
+  readonly places: Point[]
+  /** Distance to the edge; 0 for places that are not inside. */
+  readonly rooms: readonly number[]
+  readonly links: readonly Set<number>[]
+}
 
 /** A link of the centre line parts edge places that lie at least this much farther apart along the edge than across. */
 const DEPTH = 1.8
@@ -45,10 +50,11 @@ export const skeleton = (region: Region, step: number): Graph => {
   )
   const corner = (triangle: number, index: number): Sample => item(samples, item(triangles, 3 * triangle + index))
   const count = triangles.length / 3
+  const isInside = insideTest(region)
   const places: (Point | undefined)[] = []
   for (let triangle = 0; triangle < count; triangle += 1) {
     const centre = circumcentre(corner(triangle, 0).at, corner(triangle, 1).at, corner(triangle, 2).at)
-    places.push(centre !== undefined && isInside(region, centre) ? centre : undefined)
+    places.push(centre !== undefined && isInside(centre) ? centre : undefined)
   }
   const isDeep = (a: Sample, b: Sample): boolean => {
     if (a.polygon !== b.polygon) return true
@@ -67,5 +73,6 @@ export const skeleton = (region: Region, step: number): Graph => {
     links[one]?.add(two)
     links[two]?.add(one)
   }
-  return { places: places.map((place) => place ?? { x: 0, y: 0 }), links }
+  const rooms = places.map((place, triangle) => (place === undefined ? 0 : distance(place, corner(triangle, 0).at)))
+  return { places: places.map((place) => place ?? { x: 0, y: 0 }), rooms, links }
 }

@@ -45,6 +45,19 @@ const onRows = (rows: Rows, pitch: number, origin: number, take: (x: number, y: 
   }
 }
 
+/** How many places `onRows` would take. */
+const countOnRows = (rows: Rows, pitch: number, origin: number): number => {
+  let count = 0
+  for (const { ends, odd } of rows) {
+    const base = origin + (odd ? pitch / 2 : 0)
+    for (let index = 0; index + 1 < ends.length; index += 2) {
+      const [from, to] = [item(ends, index), item(ends, index + 1)]
+      count += Math.max(0, Math.floor((to - base) / pitch) - Math.ceil((from - base) / pitch) + 1)
+    }
+  }
+  return count
+}
+
 /** Turns the plane by a quarter, so that a lattice turned by 30° (or 90°, the same) has level rows. */
 const quarter = (region: Region): Region => region.map((polygon) => polygon.map(({ x, y }) => ({ x: y, y: -x })))
 
@@ -55,10 +68,7 @@ const tryPhases = (region: Region, pitch: number, origins: readonly number[], tu
   for (const up of upPhases(region, pitch)) {
     const rows = rowsFrom(region, pitch, up)
     for (const across of origins) {
-      let count = 0
-      onRows(rows, pitch, across, () => {
-        count += 1
-      })
+      const count = countOnRows(rows, pitch, across)
       if (count > best.count) best = { count, turned, lattice: { across, up } }
     }
   }

@@ -53,10 +53,11 @@ const workFor = (letters: Region, plan: PiecePlan): Work => {
   return { rows, core: [], stroke: [], area: [] }
 }
 
-const layWork = (work: Work, ways: Ways): Laid | undefined => {
+const layWork = (work: Work, ways: Ways, pen: number): Laid | undefined => {
   const drawn = emptyDrawing()
   if (!drawRows(drawn, work.rows, ways)) return undefined
-  for (const stroke of separate(work.stroke)) drawLines(drawn, centreLines(stroke, ways.pitch / 6, ways.pitch * 1.5), ways, 0)
+  for (const stroke of separate(work.stroke))
+    drawLines(drawn, centreLines(stroke, Math.max(ways.pitch / 6, pen / 12), Math.max(ways.pitch * 1.5, pen / 2)), ways, 0)
   const core = hexFill(work.core, ways.pitch, ways.axis).filter(({ x }) => ways.axis === undefined || x <= ways.axis + 0.5)
   drawn.placed.push(...core.map((point) => ({ point, along: 0, fixed: true, row: 1, ring: -1 })))
   const facing = work.area.length === 0 && work.stroke.length === 0
@@ -85,8 +86,8 @@ export const layPiece = (letters: Region, plan: PiecePlan): PieceStones => {
   const axis = axisOf(letters)
   const mirrors = plan.style.style !== 'single-line' && isMirrored(letters, axis, pitch * MIRROR)
   const both = plan.style.style === 'outline' ? mirroredOutside : mirroredInside
-  const halves = mirrors ? layWork(workFor(both(letters, axis), plan), { pitch, least, axis }) : undefined
-  const laid = halves ?? layWork(workFor(letters, plan), { pitch, least, axis: undefined })
+  const halves = mirrors ? layWork(workFor(both(letters, axis), plan), { pitch, least, axis }, plan.pen) : undefined
+  const laid = halves ?? layWork(workFor(letters, plan), { pitch, least, axis: undefined }, plan.pen)
   if (laid === undefined) throw new Error(`no layout for ${plan.text}`)
   const points = [...allPoints(laid)].sort((a, b) => b.y - a.y || a.x - b.x)
   return {

@@ -1,6 +1,6 @@
 import { regionGap } from '../geometry/nearness.ts'
 import { boxGap, item, shiftBox } from '../geometry/point.ts'
-import { type Region, shiftRegion } from '../geometry/region.ts'
+import { perimeter, type Region, regionArea, shiftRegion } from '../geometry/region.ts'
 import { ok, type Result } from '../result/result.ts'
 import { type Micrometres, micrometres } from '../units/units.ts'
 import { contentKey } from './content-key.ts'
@@ -23,6 +23,8 @@ import { formRegion, letterRegion } from './vinyl-shape.ts'
 
 const MOST_ROWS = 3
 const MOST_INNER_ROWS = 12
+/** More stones than this on one text are a slip of the pen: over two hundred gross. */
+const MOST_STONES = 30_000
 
 export type StonePlan = {
   readonly setting: StoneSetting
@@ -49,6 +51,17 @@ const refusePlan = ({ setting, style }: StonePlan): readonly LayoutProblem[] => 
       problems.push({ code: 'too-many-rows', at: '', severity: 'stop', facts: { rows: style.rows, most } })
   }
   return problems
+}
+
+const perRow = (style: StoneStyle): number => (style.style === 'outline' || style.style === 'rows' ? style.rows : 1)
+
+/** About how many stones a style takes: along the edges, or over the area of a fill. */
+const expected = (regions: readonly Region[], { setting, style }: StonePlan): number => {
+  const pitch = pitchOf(setting)
+  if (style.style === 'solid')
+    return Math.round(regions.reduce((sum, region) => sum + Math.abs(regionArea(region)), 0) / (0.866 * pitch * pitch))
+  const edges = regions.flat().reduce((sum, polygon) => sum + perimeter(polygon), 0)
+  return Math.round((edges * perRow(style)) / pitch)
 }
 
 type Group = readonly Letter[]
@@ -102,6 +115,12 @@ export const placeStones = (shape: TextShape, plan: StonePlan): Result<StoneLayo
   const room = roomForRows(setting, style)
   const flatness = pitchOf(setting) / 165
   const regions = shape.letters.map((letter) => letterRegion(letter, flatness))
+  const about = expected(regions, plan)
+  if (about > MOST_STONES) {
+    const remedies = ['larger-stone', 'fewer-rows', 'shorter-text']
+    const facts = { text: shape.text, about, most: MOST_STONES, remedies }
+    return { ok: false, problems: [{ code: 'stones-too-many', at: '', severity: 'stop', facts }] }
+  }
   const groups = groupLetters(shape.letters, regions, room + extraRoom(around))
   const notes: LayoutProblem[] = []
   const pieces = groups.map((indexes): StonePiece => {

@@ -1,6 +1,13 @@
 import type { ProblemOf } from '../result/result.ts'
 
-export type Remedy = 'smaller-stone' | 'fewer-rows' | 'wider-tracking' | 'another-face' | 'larger-letters' | 'shorter-text'
+export type Remedy =
+  | 'smaller-stone'
+  | 'larger-stone'
+  | 'fewer-rows'
+  | 'wider-tracking'
+  | 'another-face'
+  | 'larger-letters'
+  | 'shorter-text'
 
 export type LayoutProblems = {
   'text-empty': { readonly text: string }
@@ -17,6 +24,12 @@ export type LayoutProblems = {
   'too-many-rows': { readonly rows: number; readonly most: number }
   'stone-setting-impossible': { readonly size: string; readonly holeMicrometres: number; readonly webMicrometres: number }
   'no-room-for-stones': { readonly text: string; readonly size: string; readonly remedies: readonly string[] }
+  'stones-too-many': {
+    readonly text: string
+    readonly about: number
+    readonly most: number
+    readonly remedies: readonly string[]
+  }
   'letters-condensed': { readonly text: string; readonly percent: number }
   'letters-smaller': { readonly text: string; readonly heightMicrometres: number; readonly askedMicrometres: number }
   'letters-joined': { readonly text: string; readonly neededMicrometres: number; readonly remedies: readonly string[] }

@@ -1,6 +1,6 @@
 import { createGrid } from '../geometry/grid.ts'
 import { item, type Point } from '../geometry/point.ts'
-import { isInside, type Region, regionBox } from '../geometry/region.ts'
+import { insideTest, type Region, regionBox } from '../geometry/region.ts'
 import { onRing, pointOn, type Ring } from '../geometry/ring.ts'
 import { guardCorners, shareCorners } from './share-corners.ts'
 import { crowdsItself, isFree, type Placed, put, type Rows, type Table, take, whole } from './table.ts'
@@ -104,14 +104,20 @@ const relax = (table: Table, ring: number, moved: Set<number>): void => {
 const fillHoles = (table: Table, area: Region): void => {
   const { pitch, axis } = table.rows
   const { left, right, bottom, top } = regionBox(area)
+  const isWithin = insideTest(area)
   const step = pitch / 10
   const most = axis ?? right
   for (let y = bottom; y <= top; y += step) {
-    for (let x = left; x <= most + 0.5; x += step) {
+    for (let x = left; x <= most + 0.5; ) {
       const point = whole({ x: axis !== undefined && x > axis - step / 2 ? axis : x, y })
-      if (!isFree(table, point, -1) || !isInside(area, point)) continue
+      const room = table.grid.room(point, -1)
+      if (room < pitch || !isFree(table, point, -1) || !isWithin(point)) {
+        x += Math.max(step, pitch - room)
+        continue
+      }
       put(table, table.next, { point, row: 0, ring: -1, along: 0, fixed: false })
       table.next += 1
+      x += pitch
     }
   }
 }

@@ -245,6 +245,12 @@ describe('bad input', () => {
     expect(codes(ask('7', odd))).toEqual(['height-impossible'])
   })
 
+  test('a text that would take more stones than two hundred gross is refused before any is laid', () => {
+    const shape = shaped('8'.repeat(60), { height: micrometres(1_200_000) })
+    const layout = placeStones(shape, { setting: SS10, style: { style: 'solid' } })
+    expect(layout.ok ? [] : layout.problems.map(({ code }) => code)).toEqual(['stones-too-many'])
+  })
+
   test('fifty rows, a hole of nothing and a stone larger than the letter are refused, each in its words', () => {
     const shape = shaped('7', { height: micrometres(6_000) })
     const problems = (plan: { setting: StoneSetting; style: StoneStyle }) => {
