@@ -117,7 +117,7 @@ const purpose = ({ facts, words }: Scene): string =>
   ].join(' · ')
 
 /** What the code on the ticket leads to. */
-export const codeContent = (facts: Pick<TicketFacts, 'link' | 'ticket' | 'revision'>): string =>
+const codeContent = (facts: Pick<TicketFacts, 'link' | 'ticket' | 'revision'>): string =>
   facts.link ?? `${facts.ticket}-${facts.revision}`
 
 const titleBlocks = (scene: Scene): readonly Block[] => {

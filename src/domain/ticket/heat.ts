@@ -23,7 +23,7 @@ const isShort = (step: PressStep): boolean => step.action === 'pre-press' || ste
 const machineOf = ({ facts }: Scene, id: string): Machine | undefined => facts.machines.find((machine) => machine.id === id)
 
 /** The figure to set: the step's own with the correction of that press's last probe. */
-export const setPoint = (scene: Scene, step: PressStep): TenthsC | null => {
+const setPoint = (scene: Scene, step: PressStep): TenthsC | null => {
   if (step.tenthsC === null) return null
   const machine = step.machine === null ? undefined : machineOf(scene, step.machine)
   return tenthsC(step.tenthsC + (machine?.correctionTenthsC ?? 0))
@@ -83,7 +83,7 @@ const beforeOf = (steps: readonly PressStep[], at: number): readonly PressStep[]
 }
 
 /** The settings in a run of steps, each once, in the order in which they are first used. */
-export const setUpsOf = (scene: Scene, steps: readonly PressStep[]): readonly SetUp[] => {
+const setUpsOf = (scene: Scene, steps: readonly PressStep[]): readonly SetUp[] => {
   const found: SetUp[] = []
   steps.forEach((step, at) => {
     if (!isFull(step)) return

@@ -10,7 +10,7 @@ import type { TicketWords } from './words.ts'
 export type Scene = { readonly facts: TicketFacts; readonly words: TicketWords }
 
 /** The garment of an id; a ticket about a garment it does not list is a bug and thrown. */
-export const garmentOf = (facts: TicketFacts, id: string): GarmentFacts => {
+const garmentOf = (facts: TicketFacts, id: string): GarmentFacts => {
   const found = facts.garments.find((garment) => garment.id === id)
   if (found === undefined) throw new RangeError(`the ticket lists no garment ${id}`)
   return found
@@ -68,13 +68,6 @@ export const rowsOf = (facts: TicketFacts, step: PressStep): readonly RosterFact
   facts.roster.filter((row) => step.lines.includes(row.line))
 
 export const piecesIn = (rows: readonly RosterFacts[]): number => rows.reduce((sum, row) => sum + row.quantity, 0)
-
-export const rowTitle = ({ words }: Scene, row: RosterFacts): string =>
-  [
-    row.number === null ? words.roster.numberless : `#${row.number}`,
-    row.name ?? words.roster.nameless,
-    sizeText(words, row.fit, row.size),
-  ].join(' · ')
 
 export const lengthOf = ({ facts }: Scene, micrometres: number): string => lengthText(micrometres, facts.show.length)
 

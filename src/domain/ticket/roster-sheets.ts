@@ -5,8 +5,8 @@ import { garmentName, once, piecesIn, type Scene, sizeText } from './names.ts'
 import { cell, column, table } from './table.ts'
 import type { Block, Cell, Column, Sheet, TableBlock } from './ticket.ts'
 
-export const letterKinds = ['front', 'back', 'name', 'sleeve', 'other'] as const
-export type LetterKind = (typeof letterKinds)[number]
+const letterKinds = ['front', 'back', 'name', 'sleeve', 'other'] as const
+type LetterKind = (typeof letterKinds)[number]
 
 const KIND_OF: Readonly<Record<PlaceId, LetterKind>> = {
   'front-number': 'front',
@@ -29,7 +29,7 @@ const KIND_OF: Readonly<Record<PlaceId, LetterKind>> = {
 }
 
 /** What a roster line is pressed with, as letters over its boxes. */
-export const kindsOf = (row: RosterFacts): readonly LetterKind[] =>
+const kindsOf = (row: RosterFacts): readonly LetterKind[] =>
   letterKinds.filter((kind) => row.marks.some((mark) => KIND_OF[mark.place] === kind))
 
 /** What is special about a line: what it has more, what it has not, and its note. */

@@ -9,7 +9,7 @@ import type { Block, Sheet, StepsBlock } from './ticket.ts'
 type Run = { readonly garments: readonly string[]; readonly side: PressStep['side']; readonly steps: readonly PressStep[] }
 
 /** Steps that follow each other on the same garments and side; steps from the inside belong to the side they stand in. */
-export const runsOf = (scene: Scene): readonly Run[] => {
+const runsOf = (scene: Scene): readonly Run[] => {
   const runs: Run[] = []
   for (const step of scene.facts.press) {
     const garments = garmentsOf(scene, step)

@@ -20,7 +20,7 @@ export type FontMeasure = {
   readonly advance: (run: Run, bold: boolean) => number
 }
 
-export const LEADING = 1.22
+const LEADING = 1.22
 
 export const lineHeight = (look: Look): number => look.size * LEADING
 

@@ -12,7 +12,7 @@ import { type Look, lineHeight } from '../type-setter.ts'
 import { BODY, BODY_BOLD, type Room, SMALL, SMALL_BOLD, setText } from './room.ts'
 
 /** One micrometre in points. */
-export const POINTS = 72 / 25_400
+const POINTS = 72 / 25_400
 
 const NOTE = 100
 const VIEW_HEIGHT = 180

@@ -1,5 +1,4 @@
 import type { Style } from '../../../../domain/ticket/ticket.ts'
-import type { Piece } from '../marks.ts'
 import { type Node, node } from '../marks.ts'
 import { type Align, type Look, lineHeight, lineMarks, type TypeSetter } from '../type-setter.ts'
 
@@ -44,5 +43,3 @@ export const setText = (room: Room, text: string, place: Place): Set => {
 }
 
 export const BOX = 10
-
-export type Setting = (room: Room) => readonly Piece[]
