@@ -16,7 +16,9 @@ test('of what careful order-takers read in the frozen conversations, 98 % is und
   const facts = scores.reduce((sum, one) => sum + one.facts, 0)
   const missed = scores.reduce((sum, one) => sum + one.missed.length, 0)
   const wrong = scores.flatMap((one) => one.wrong)
-  console.log(`${corpus.length} conversations, ${facts - missed} of ${facts} facts (${((100 * (facts - missed)) / facts).toFixed(2)} %), ${wrong.length} wrong`)
+  console.log(
+    `${corpus.length} conversations, ${facts - missed} of ${facts} facts (${((100 * (facts - missed)) / facts).toFixed(2)} %), ${wrong.length} wrong`,
+  )
   expect(wrong).toEqual([])
   expect((facts - missed) / facts).toBeGreaterThanOrEqual(0.98)
 })

@@ -1,14 +1,18 @@
 import { readdirSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
+import type { Shop } from '../../../src/domain/shop/shop.ts'
 import type { Complaint, Conversation, Want } from '../../../src/domain/understanding/conversation.ts'
 import { startConversation } from '../../../src/domain/understanding/conversation.ts'
 import { type Composed, documentOf } from '../../../src/domain/understanding/document.ts'
 import { hear } from '../../../src/domain/understanding/hear.ts'
 import { raisedBy } from '../../../src/domain/understanding/raise.ts'
 import type { Reply } from '../../../src/domain/understanding/replies.ts'
-import type { Shop } from '../../../src/domain/shop/shop.ts'
 
-export type Fact = { readonly path: string } & ({ readonly value: unknown } | { readonly includes: string } | { readonly present: true })
+export type Fact = { readonly path: string } & (
+  | { readonly value: unknown }
+  | { readonly includes: string }
+  | { readonly present: true }
+)
 export type Case = {
   readonly id: string
   readonly now: string
@@ -78,7 +82,8 @@ const shownTo = (conversation: Conversation, shop: Shop): Conversation => {
     },
   }
   const { hash } = documentOf(filled, { shop })
-  if (hash === null) throw new Error(`the case does not amount to a document: ${JSON.stringify(documentOf(filled, { shop }).missing)}`)
+  if (hash === null)
+    throw new Error(`the case does not amount to a document: ${JSON.stringify(documentOf(filled, { shop }).missing)}`)
   return { ...filled, shown: { revision: 1, hash } }
 }
 
@@ -97,7 +102,9 @@ export const pick = (document: unknown, path: string): readonly unknown[] => {
   for (const step of path.split('/').slice(1)) {
     const name = step.replace(/\[.*$/, '')
     const selectors = [...step.matchAll(/\[([^=\]]+)=([^\]]*)\]/g)].map((match) => [match[1] ?? '', match[2] ?? ''] as const)
-    values = values.map((value) => (name === 'length' ? (Array.isArray(value) ? value.length : 0) : isRecord(value) ? value[name] : undefined))
+    values = values.map((value) =>
+      name === 'length' ? (Array.isArray(value) ? value.length : 0) : isRecord(value) ? value[name] : undefined,
+    )
     if (selectors.length > 0) {
       values = values.flatMap((value) =>
         Array.isArray(value) ? value.filter((member) => selectors.every(([key, text]) => matches(member, key, text))) : [],
@@ -112,14 +119,21 @@ const same = (a: unknown, b: unknown): boolean => JSON.stringify(a) === JSON.str
 export const holds = (document: unknown, fact: Fact): boolean => {
   const values = pick(document, fact.path)
   if ('present' in fact) return values.length > 0 && values.every((value) => value !== undefined && value !== null)
-  if ('includes' in fact) return values.length > 0 && values.every((value) => typeof value === 'string' && value.toLowerCase().includes(fact.includes.toLowerCase()))
+  if ('includes' in fact)
+    return (
+      values.length > 0 &&
+      values.every((value) => typeof value === 'string' && value.toLowerCase().includes(fact.includes.toLowerCase()))
+    )
   if (fact.value === null) return values.every((value) => value === undefined || value === null)
   if (fact.path.endsWith('/length') && values.length === 0) return fact.value === 0
   return values.length > 0 && values.every((value) => same(value, fact.value))
 }
 
 /** What is still to be asked, in the corpus's words. */
-export const openOf = ({ conversation, composed }: Played): readonly { readonly about: string; readonly readings: readonly string[] }[] => {
+export const openOf = ({
+  conversation,
+  composed,
+}: Played): readonly { readonly about: string; readonly readings: readonly string[] }[] => {
   const rowsOf = (test: (row: { number?: string | undefined; name?: string | undefined }) => boolean) =>
     composed.order.roster.filter(test).map((row) => `/roster[line=${row.line}]`)
   const raised = raisedBy(conversation, composed.order).map(({ about, quote, readings }) => {
@@ -131,7 +145,9 @@ export const openOf = ({ conversation, composed }: Played): readonly { readonly 
     about,
     readings: readings.map((reading) => (about === 'drop' ? `/roster[line=${reading.value}]` : reading.value)),
   }))
-  const hour = composed.missing.some((missing) => missing.code === 'ask-hour') ? [{ about: 'needBy', readings: [conversation.draft.day ?? ''] }] : []
+  const hour = composed.missing.some((missing) => missing.code === 'ask-hour')
+    ? [{ about: 'needBy', readings: [conversation.draft.day ?? ''] }]
+    : []
   const fit = composed.missing.some((missing) => missing.code === 'ask-fit') ? [{ about: 'fit', readings: ['youth', 'men'] }] : []
   return [...open, ...raised, ...hour, ...fit]
 }
@@ -178,6 +194,10 @@ export const score = (one: Case, shop: Shop): Score & { readonly questions: numb
   if (one.signed !== undefined && signed !== one.signed) missed.push(`signed ${signed}`)
   const wrong = (one.not ?? []).filter((fact) => holds(document, fact)).map((fact) => JSON.stringify(fact))
   const facts =
-    one.facts.length + (one.open?.length ?? 0) + Number(one.intent !== undefined) + Object.keys(one.record ?? {}).length + Number(one.signed !== undefined)
+    one.facts.length +
+    (one.open?.length ?? 0) +
+    Number(one.intent !== undefined) +
+    Object.keys(one.record ?? {}).length +
+    Number(one.signed !== undefined)
   return { facts, missed, wrong, questions: played.questions }
 }

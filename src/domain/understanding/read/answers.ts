@@ -23,6 +23,14 @@ const byOrder = (folded: string, readings: readonly Reading[]): Reading | undefi
   return second.test(folded) ? readings[1] : undefined
 }
 
+/** Words that choose one of the answers offered. */
+const choiceWords: readonly (readonly [string, RegExp])[] = [
+  ['pieces', /\b(?:pieces|quantit|how many|count|piezas|cantidad|cuantas)/],
+  ['numbers', /\b(?:numbers?|numeros?)\b/],
+  ['garments', /\b(?:garments?|jerseys?|shirts?|tees?|hoodies?|polos?|prendas?|playeras?|sudaderas?|camisetas?)\b/],
+  ['letters', /\b(?:letters?|numbers?|names?|vinyl|letras?|numeros?|nombres?|vinil)\b/],
+]
+
 const patchesOf = (readings: readonly Reading[] | undefined, value: string): readonly Patch[] =>
   readings?.find((reading) => reading.value === value)?.patches ?? []
 
@@ -52,6 +60,8 @@ const answerRaise = ({ asked, text, draft }: Scene): readonly Patch[] => {
   }
   if (asked.code === 'count')
     return asked.readings?.find((reading) => new RegExp(`\\b${reading.value}\\b`).test(folded))?.patches ?? []
+  const worded = choiceWords.find(([, words]) => words.test(folded))?.[0]
+  if (worded !== undefined && patchesOf(asked.readings, worded).length > 0) return patchesOf(asked.readings, worded)
   return asIs.test(folded) ? patchesOf(asked.readings, 'as-is') : []
 }
 
@@ -95,6 +105,8 @@ export const readAnswer = (scene: Scene): readonly Patch[] => {
     case 'drop':
     case 'needBy':
     case 'colour':
+    case 'colour-of':
+    case 'numbers-or-pieces':
       return answerRaise(scene)
     default:
       return []

@@ -1,7 +1,7 @@
 import type { Draft, Player } from '../draft.ts'
 import type { Lexicon } from './lexicon.ts'
 import { nameAt, rowsByName, rowsByNumber } from './refs.ts'
-import { sizeAt } from './sizes.ts'
+import { type SizeFound, sizeAt } from './sizes.ts'
 import { isNumber, isWord, type Token } from './tokens.ts'
 import { isMonth, isWeekday } from './when.ts'
 
@@ -92,6 +92,19 @@ const withSize = (
   }
 }
 
+/** The size that heads a line: "Large: Smith 12, Jones 7". */
+const headSize = (tokens: readonly Token[], at: number): SizeFound | null => {
+  let start = at
+  while (start > 0 && tokens[start - 1]?.kind !== 'break') start -= 1
+  const size = sizeAt(tokens, start)
+  return size?.size !== undefined && tokens[size.to]?.text === ':' ? size : null
+}
+
+const headed = (tokens: readonly Token[], at: number, player: Player): Player => {
+  const size = player.size === undefined ? headSize(tokens, at) : null
+  return size?.size === undefined ? player : { ...player, size: size.size, ...(size.fit === undefined ? {} : { fit: size.fit }) }
+}
+
 /** "Ida 18 YM", "Noé con el 15 talla CH", "Hattie 11 YL". */
 const nameFirst = (scene: Scene, at: number): Found | null => {
   const named = nameAt(scene.tokens, at, isOther(scene.lexicon))
@@ -103,7 +116,8 @@ const nameFirst = (scene: Scene, at: number): Found | null => {
   const added =
     isWord(scene.tokens[at - 1], 'add', 'agrega', 'agregar', 'agregue', 'a', 'pon', 'plus') ||
     isWord(scene.tokens[at - 2], 'add', 'agrega', 'agregar')
-  return sized || added ? { player, from: at, to: Math.max(to, next + 1) } : null
+  const listed = headSize(scene.tokens, at) !== null
+  return sized || added || listed ? { player, from: at, to: Math.max(to, next + 1) } : null
 }
 
 /** "la 2 es Yaretzi M", "#30 Haddad", "number 1, name Benji". */
@@ -189,7 +203,11 @@ export const readPlayers = (scene: Scene): PlayersFound => {
       at += 1
       continue
     }
-    const sized = sizeAfter(scene.tokens, found.to, sizeBefore(scene.tokens, found.from, found.player))
+    const sized = sizeAfter(
+      scene.tokens,
+      found.to,
+      sizeBefore(scene.tokens, found.from, headed(scene.tokens, found.from, found.player)),
+    )
     const age = ageBefore(scene.tokens, found.from)
     players.push(age === undefined ? sized : { ...sized, age })
     for (let index = found.from; index < found.to; index += 1) taken.add(index)

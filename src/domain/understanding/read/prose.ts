@@ -69,17 +69,16 @@ const sizedPatches = (draft: Draft, listed: ReturnType<typeof readNumberLists>):
 /** Rows, sizes and changes of rows that stand in sentences. */
 const readRows = (scene: Prose, tokens: readonly Token[]): Rosterlike => {
   const corrections = readCorrections(tokens, scene.before, scene.text.trim().slice(0, 80))
-  const dated = readDates(tokens, {
+  const calm = without(tokens, corrections.taken)
+  const bare = scene.asked?.code === 'ask-hour' && corrections.taken.size === 0 && tokens.length <= 6
+  const dated = readDates(calm, {
     draft: scene.before,
     today: scene.context.now.slice(0, 10),
     language: scene.language,
-    bare: scene.asked?.code === 'ask-hour',
+    bare,
     text: scene.text,
   })
-  const patches: Patch[] = [
-    ...corrections.patches,
-    ...(corrections.taken.size > 0 ? dated.patches.filter(() => !overlaps(dated.taken, corrections.taken)) : dated.patches),
-  ]
+  const patches: Patch[] = [...corrections.patches, ...dated.patches]
   let draft = applyPatches(scene.draft, patches)
   const add = (more: readonly Patch[]) => {
     patches.push(...more)
@@ -102,8 +101,6 @@ const readRows = (scene: Prose, tokens: readonly Token[]): Rosterlike => {
     taken: union(corrections.taken, dated.taken, listed.taken, everyone.taken, inline.taken),
   }
 }
-
-const overlaps = (a: ReadonlySet<number>, b: ReadonlySet<number>): boolean => [...a].some((index) => b.has(index))
 
 const headPatches = (scene: Prose, tokens: readonly Token[], terms: readonly Term[]): readonly Patch[] => {
   const people = readPeople(scene.text)
@@ -155,6 +152,19 @@ const looseQuestion = (hue: Hue, path: readonly string[], at: string): Open => (
   readings: (hue.readings ?? []).map((id) => ({ value: id, kind: 'colour', patches: [{ path, value: id }] })),
 })
 
+/** "Make them navy" when everything has its colour: is it the garment's or the letters'? */
+const ofWhat = (draft: Draft, hue: Hue): ProseFound => {
+  const garments = Object.keys(draft.garments).map((id): Patch => ({ path: ['garments', id, 'colour'], value: hue.id }))
+  const marks = Object.entries(draft.marks).filter(([, mark]) => mark.wanted !== false)
+  const letters = marks.map(([id]): Patch => ({ path: ['marks', id, 'style', 'colour'], value: hue.id }))
+  if (hue.readings !== undefined || garments.length === 0 || letters.length === 0) return { patches: [], open: [] }
+  const readings = [
+    { value: 'garments', kind: 'word', patches: garments },
+    { value: 'letters', kind: 'word', patches: letters },
+  ] as const
+  return { patches: [], open: [{ about: 'colour-of', path: '/garments/0/colour', quote: hue.key, readings }] }
+}
+
 /** A colour said of nothing in particular goes where a colour was asked for, or where one is missing: the garment first. */
 const placeLoose = (draft: Draft, loose: readonly Hue[], asked: Asked | null): ProseFound => {
   const [hue] = loose
@@ -178,7 +188,7 @@ const placeLoose = (draft: Draft, loose: readonly Hue[], asked: Asked | null): P
         : garment !== undefined
           ? ['garments', garment, 'colour']
           : null
-  if (path === null) return { patches: [], open: [] }
+  if (path === null) return ofWhat(draft, hue)
   if (hue.readings !== undefined) return { patches: [], open: [looseQuestion(hue, path, '/garments/0/colour')] }
   return { patches: [{ path, value: hue.id }], open: [] }
 }

@@ -6,6 +6,8 @@ import { type RowLine, readRowLine } from './row-line.ts'
 export type RosterFound = {
   readonly players: readonly Player[]
   readonly counted: readonly Player[]
+  /** Lines of a figure and a size that may be jersey numbers or quantities. */
+  readonly doubtful: readonly RowLine[]
   readonly rest: string
   /** Which lines of the message were read as roster. */
   readonly lines: readonly number[]
@@ -85,7 +87,14 @@ const withoutIndex = (rows: readonly RowLine[]): readonly RowLine[] => {
   return counting ? rows.map((row) => (row.index === undefined ? row : { ...row, number: row.index })) : rows
 }
 
-const playerFrom = ({ number, name, size, fit, note }: RowLine): Player => ({
+/** Bare sizes that each stand once, beside figures: numbers of players or how many of each? */
+const isDoubtful = (rows: readonly RowLine[], numbered: boolean): boolean =>
+  numbered &&
+  rows.length > 1 &&
+  rows.every((row) => row.name === undefined && row.size !== undefined && /^[1-9]/.test(row.number ?? '')) &&
+  allDifferent(rows.map((row) => `${row.fit ?? ''}${row.size ?? ''}`))
+
+export const playerFrom = ({ number, name, size, fit, note }: RowLine): Player => ({
   ...(number === undefined ? {} : { number }),
   ...(name === undefined ? {} : { name: name.slice(0, 60) }),
   ...(size === undefined ? {} : { size }),
@@ -93,7 +102,7 @@ const playerFrom = ({ number, name, size, fit, note }: RowLine): Player => ({
   ...(note === undefined ? {} : { note }),
 })
 
-const countedFrom = ({ number, size, fit }: RowLine): Player => ({
+export const countedFrom = ({ number, size, fit }: RowLine): Player => ({
   ...(size === undefined ? {} : { size }),
   ...(fit === undefined ? {} : { fit }),
   quantity: Math.min(500, Math.max(1, Number(number ?? 1))),
@@ -127,7 +136,7 @@ export const readRoster = (text: string, { expected, numbered }: Expect): Roster
   const lines = text.split('\n').slice(0, 600)
   const headed = readHeaded(lines)
   if (headed.players.length > 0) {
-    return { players: headed.players, counted: [], rest: restOf(lines, new Set(headed.lines)), lines: headed.lines }
+    return { players: headed.players, counted: [], doubtful: [], rest: restOf(lines, new Set(headed.lines)), lines: headed.lines }
   }
   const read = lines.map(readRowLine)
   const blocks = blocksOf(lines, read)
@@ -136,14 +145,16 @@ export const readRoster = (text: string, { expected, numbered }: Expect): Roster
   const taken = new Set<number>()
   const players: Player[] = []
   const counted: Player[] = []
+  const doubtful: RowLine[] = []
   for (const block of blocks) {
     const rows = withoutIndex(block.rows)
-    if (isCounted(rows, numbered)) counted.push(...rows.map(countedFrom))
+    if (isDoubtful(rows, numbered) && !isCounted(rows, numbered)) doubtful.push(...rows)
+    else if (isCounted(rows, numbered)) counted.push(...rows.map(countedFrom))
     else players.push(...rows.map(playerFrom))
     for (let index = block.from, left = rows.length; left > 0; index += 1) {
       if (read[index] !== null) left -= 1
       taken.add(index)
     }
   }
-  return { players, counted, rest: restOf(lines, taken), lines: [...taken] }
+  return { players, counted, doubtful, rest: restOf(lines, taken), lines: [...taken] }
 }

@@ -78,6 +78,7 @@ const takeNumber = (found: Found, text: string, marked: boolean): void => {
 const takeName = (found: Found, text: string): void => {
   const name = trimName(text)
   if (name === '') return
+  if (found.name !== undefined && found.index !== undefined) found.bad = true
   found.name = found.name === undefined ? name : `${found.name} ${name}`
 }
 

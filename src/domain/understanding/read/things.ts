@@ -373,10 +373,18 @@ const hearPause = (walk: Walk, item: Item): boolean => {
   return true
 }
 
+/** "on the right sleeve the number", "en la manga derecha el número": the place is said before its thing. */
+const isPlaceOf = (walk: Walk, at: number): boolean => {
+  const article = walk.items[at + 1]
+  const next = walk.items[at + 2]
+  return article?.kind === 'other' && ['the', 'el', 'la', 'los', 'las'].includes(article.key) && next?.kind === 'content'
+}
+
 /** An adjective waits for the noun it stands before; in Spanish it belongs to the noun before it, where there is one. */
 const waits = (walk: Walk, item: Item, at: number): boolean => {
   if (!glue.has(item.kind)) return false
   if (item.kind === 'figure' || item.kind === 'count') return true
+  if (item.kind === 'place' && isPlaceOf(walk, at)) return true
   if (walk.postfix && walk.target.kind !== 'none') return false
   return headAhead(walk, at) !== null
 }

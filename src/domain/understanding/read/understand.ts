@@ -1,5 +1,5 @@
 import { cleanText } from '../clean-text.ts'
-import type { Conversation } from '../conversation.ts'
+import type { Conversation, Open } from '../conversation.ts'
 import type { Context } from '../document.ts'
 import type { Draft } from '../draft.ts'
 import { applyPatches, type Patch } from '../patch.ts'
@@ -10,16 +10,21 @@ import { readApart } from './apart.ts'
 import { asksSomething, readIntent } from './intents.ts'
 import { languageOf } from './language.ts'
 import { lexiconFor, termsOf } from './lexicon.ts'
-import { mergePlayers } from './merge-players.ts'
+import { addCounted, mergePlayers } from './merge-players.ts'
 import { readProse } from './prose.ts'
-import { readRoster } from './roster.ts'
+import { countedFrom, playerFrom, readRoster } from './roster.ts'
+import type { RowLine } from './row-line.ts'
 import { readRowMarks } from './row-marks.ts'
 import { namedRevision, readSigning } from './signing.ts'
+import { addPlayers } from './table.ts'
 import { readTeam } from './team.ts'
 import { fold, type Token, tokensOf } from './tokens.ts'
 
 /** Intents of which nothing is taken into the order. */
 const aside: readonly string[] = ['complaint', 'status', 'rude', 'thanks', 'undo', 'start-over', 'cancel', 'person', 'language']
+
+/** Questions whose answers are choices: the message is tried as an answer even when it says something else besides. */
+const choosing: readonly string[] = ['drop', 'colour-of', 'numbers-or-pieces', 'count']
 
 const rosterQuestions: readonly string[] = ['ask-roster', 'ask-sizes', 'ask-names', 'ask-numbers']
 
@@ -56,6 +61,19 @@ const isShouted = (text: string): boolean => {
 /** A question of the price with another make is a question and changes nothing. */
 const isVariant = (kind: string, text: string): boolean => kind === 'price' && !text.includes('\n') && text.length < 160
 
+const doubts = (draft: Draft, rows: readonly RowLine[]): readonly Open[] => {
+  if (rows.length === 0) return []
+  const quote = rows
+    .map((row) => `${row.number ?? ''} ${row.size ?? ''}`)
+    .join(', ')
+    .slice(0, 80)
+  const readings = [
+    { value: 'numbers', kind: 'word', patches: addPlayers(draft.rows, rows.map(playerFrom)) },
+    { value: 'pieces', kind: 'word', patches: addCounted(draft, rows.map(countedFrom)) },
+  ] as const
+  return [{ about: 'numbers-or-pieces', path: '/roster', quote, readings }]
+}
+
 type Read = {
   readonly text: string
   readonly conversation: Conversation
@@ -88,10 +106,11 @@ const readOrder = ({ text, conversation, context, language }: Read): Pick<Unders
   const ages = readAges(roster.rest, { draft: after, asked: asked?.code ?? null })
   const patches = [...special, ...prose.patches, ...apart.patches, ...ages, ...laterPatches(roster.rest)]
   const answered =
-    asked !== null && prose.open.length === 0 && (patches.length === 0 || asked.code === 'drop')
+    asked !== null && prose.open.length === 0 && (patches.length === 0 || choosing.includes(asked.code))
       ? readAnswer({ draft, asked, text })
       : []
-  return { patches: [...patches, ...answered], open: prose.open, pasted: roster.players.length + roster.counted.length }
+  const open = [...prose.open, ...doubts(draft, roster.doubtful)]
+  return { patches: [...patches, ...answered], open, pasted: roster.players.length + roster.counted.length }
 }
 
 /** Everything that one message says: what it changes, what it leaves open, what it asks, whether it signs. Any text is safe. */
