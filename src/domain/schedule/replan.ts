@@ -1,0 +1,149 @@
+import { ok, type Result } from '../result/result.ts'
+import { completionOf, findPlace, placeOrder, readyAt } from './fit.ts'
+import { takeOrder } from './fit-late.ts'
+import { compile, type Floor, fixedTimelines, floorOf } from './floor.ts'
+import { copyOf, leavesRoom, put, readyAfter, type Spot, spanAfter, type Timelines, take } from './lanes.ts'
+import { free, type Model } from './model.ts'
+import { planCost, shopObjective } from './objective.ts'
+import type { Book, Slot } from './operation.ts'
+import { type Effort, type Plan, planModel } from './plan.ts'
+import type { ScheduleProblem } from './problems.ts'
+import { reserve } from './reserve.ts'
+import { squeeze } from './squeeze.ts'
+
+type Old = { readonly start: number; readonly end: number; readonly crewing: number }
+
+const crewingOf = (model: Model, operation: number, stations: readonly string[]): number => {
+  const numbers = stations.map((id) => model.stationIndex.get(id) ?? -1)
+  const ways = model.ways[model.waysOf[operation] ?? -1] ?? new Int32Array()
+  return ways.find((way) => model.crewings[way]?.stations.every((one, index) => one === numbers[index]) ?? false) ?? -1
+}
+
+/** Where the operations of the model lay in the old plan, when that plan still makes sense for them. */
+const oldPlaces = (model: Model, slots: readonly Slot[]): ReadonlyMap<number, Old> => {
+  const byName = new Map(slots.map((slot) => [`${slot.order} ${slot.operation}`, slot]))
+  const places = new Map<number, Old>()
+  for (let operation = 0; operation < model.work.length; operation += 1) {
+    const order = model.orders[model.order[operation] ?? 0]?.id ?? ''
+    const slot = byName.get(`${order} ${model.names[operation] ?? ''}`)
+    if (slot === undefined || model.state[operation] !== free || slot.start < model.now) continue
+    const crewing = crewingOf(model, operation, slot.stations)
+    if (crewing >= 0) places.set(operation, { start: slot.start, end: slot.end, crewing })
+  }
+  return places
+}
+
+/** Whether the stations of an old place are free for it now. */
+const isFree = (lines: Timelines, operation: number, old: Old): boolean => {
+  const { model } = lines
+  const span = { end: old.end, family: model.family[operation] ?? 0 }
+  return (
+    model.crewings[old.crewing]?.stations.every((station) => {
+      const lane = lines.lanes[station]
+      if (lane === undefined) return false
+      const index = spanAfter(lane, old.start)
+      return readyAfter(lines, station, index, span.family) <= old.start && leavesRoom(lines, station, index, span)
+    }) ?? false
+  )
+}
+
+const spot: Spot = { start: 0, end: 0, crewing: 0 }
+
+/** Puts an operation at its old place, or at the first place after it; false when there is none. */
+const putNear = (lines: Timelines, operation: number, old: Old | undefined): boolean => {
+  const ready = readyAt(lines, operation)
+  if (old !== undefined && old.start >= ready && isFree(lines, operation, old)) {
+    put(lines, operation, old)
+    return true
+  }
+  const from = Math.max(ready, old?.start ?? 0)
+  if (!findPlace(lines, operation, { ready: from, work: lines.model.work[operation] ?? 0 }, spot)) return false
+  put(lines, operation, spot)
+  return true
+}
+
+/** Operations by the start of their old place; what had none comes last, in its own order. */
+const byOldStart = (model: Model, old: ReadonlyMap<number, Old>): readonly number[] => {
+  const operations = model.work.map((_, operation) => operation).filter((operation) => model.state[operation] === free)
+  const key = (operation: number): number => old.get(operation)?.start ?? Number.MAX_SAFE_INTEGER
+  return operations.toSorted((a, b) => key(a) - key(b) || a - b)
+}
+
+/**
+ * Moves a sound plan back towards an old one, in place: one operation after the other goes to its old place where that is free, or
+ * as close behind it as can be, never later than it lies.
+ */
+export const snapBack = (lines: Timelines, old: ReadonlyMap<number, Old>): void => {
+  for (const operation of byOldStart(lines.model, old)) {
+    const present = {
+      start: lines.start[operation] ?? 0,
+      end: lines.end[operation] ?? 0,
+      crewing: lines.crewing[operation] ?? -1,
+    }
+    if (present.crewing < 0) continue
+    take(lines, operation)
+    const placed = putNear(lines, operation, old.get(operation))
+    if (!placed) put(lines, operation, present)
+    else if ((lines.end[operation] ?? 0) > present.end) {
+      take(lines, operation)
+      put(lines, operation, present)
+    }
+  }
+}
+
+/** The old plan with what is new laid into its gaps. */
+const oldPlanWithNew = (model: Model, old: ReadonlyMap<number, Old>): Timelines => {
+  const lines = fixedTimelines(model)
+  const fresh = new Set<number>()
+  for (const operation of byOldStart(model, old)) {
+    const order = model.order[operation] ?? 0
+    if (old.has(operation)) putNear(lines, operation, old.get(operation))
+    else fresh.add(order)
+  }
+  const due = (order: number): number => model.orders[order]?.due ?? 0
+  for (const order of [...fresh].sort((a, b) => due(a) - due(b) || a - b)) placeOrder(lines, order, 1)
+  return lines
+}
+
+const isLate = (lines: Timelines, order: number): boolean => completionOf(lines, order) > (lines.model.orders[order]?.due ?? 0)
+
+/** Tries to bring late orders in by the reservation plan: into its gaps first, then by moving a few that have time. */
+const bringIn = (lines: Timelines, old: ReadonlyMap<number, Old>): Timelines => {
+  const { model } = lines
+  const late = model.orders.map((_, order) => order).filter((order) => isLate(lines, order))
+  if (late.length === 0 || late.length > 20) return lines
+  const floor: Floor = floorOf(lines)
+  for (const order of late) {
+    const due = model.orders[order]?.due ?? 0
+    const before = copyOf(floor.lines)
+    takeOrder(floor.lines, order)
+    if (placeOrder(floor.lines, order, 1) <= due) continue
+    takeOrder(floor.lines, order)
+    const place = squeeze(floor, order, { due, pull: 15, stretch: 1 }) ?? squeeze(floor, order, { due, pull: 60, stretch: 1 })
+    floor.lines = place?.lines ?? before
+  }
+  snapBack(floor.lines, old)
+  return floor.lines
+}
+
+const lateCost = (lines: Timelines): number => planCost({ ...shopObjective, tardiness: 0, completion: 0, setup: 0 }, lines)
+
+/**
+ * A plan of a changed book that stays with the old one where it can: what has begun stays, what is new goes into gaps, then into the
+ * reservation plan; only when orders are late even so is the book searched anew, and that plan moved back towards the old one.
+ */
+export const replanFor = (book: Book, oldSlots: readonly Slot[], effort: Effort): Result<Plan, ScheduleProblem> => {
+  const compiled = compile(book)
+  if (!compiled.ok) return compiled
+  const model = compiled.value
+  const old = oldPlaces(model, oldSlots)
+  const kept = bringIn(oldPlanWithNew(model, old), old)
+  const cost = planCost(shopObjective, kept)
+  const stable: Plan = { lines: kept, cost, iterations: 0, seed: effort.seed }
+  if (lateCost(kept) === 0) return ok(stable)
+  const searched = planModel(model, effort)
+  if (lateCost(searched.lines) >= lateCost(kept)) return ok({ ...stable, iterations: searched.iterations })
+  reserve(searched.lines)
+  snapBack(searched.lines, old)
+  return ok({ ...searched, cost: planCost(shopObjective, searched.lines) })
+}

@@ -1,0 +1,117 @@
+import { byDue, layDown } from '../../src/domain/schedule/dispatch.ts'
+import { explainOrder } from '../../src/domain/schedule/explain.ts'
+import { completionOf } from '../../src/domain/schedule/fit.ts'
+import { floorOf } from '../../src/domain/schedule/floor.ts'
+import { copyOf, type Timelines } from '../../src/domain/schedule/lanes.ts'
+import { setupsOfLane, shopObjective } from '../../src/domain/schedule/objective.ts'
+import { firstPlan, planModel } from '../../src/domain/schedule/plan.ts'
+import { hold, promise } from '../../src/domain/schedule/promise.ts'
+import { randomFrom } from '../../src/domain/schedule/random.ts'
+import { reserve } from '../../src/domain/schedule/reserve.ts'
+import { slotsOf } from '../../src/domain/schedule/slots.ts'
+import { verify } from '../../src/domain/schedule/verify.ts'
+import { modelOf } from '../support/scheduling.ts'
+import { minutesOfWork, randomOrder, shopBook } from '../support/shop-books.ts'
+import type { Bench, Figure } from './bench.ts'
+
+const lateWeight = (lines: Timelines): number =>
+  lines.model.orders.reduce((sum, order, index) => sum + (completionOf(lines, index) > order.due ? order.weight : 0), 0)
+
+const setups = (lines: Timelines): number => lines.lanes.reduce((sum, _, station) => sum + setupsOfLane(lines, station), 0)
+
+const elapsed = <T>(work: () => T): { readonly ms: number; readonly value: T } => {
+  const start = performance.now()
+  const value = work()
+  return { ms: performance.now() - start, value }
+}
+
+const percentile = (times: readonly number[], share: number): number => {
+  const sorted = times.toSorted((a, b) => a - b)
+  return sorted[Math.min(sorted.length - 1, Math.floor(sorted.length * share))] ?? 0
+}
+
+const within = (orders: number, load: number): number => minutesOfWork(shopBook(orders, 1, 1_000).book, 2.6 * load)
+
+const searchFor = (seconds: number) => {
+  const end = performance.now() + seconds * 1_000
+  return { seed: 1, budget: Number.MAX_SAFE_INTEGER, stop: () => performance.now() > end }
+}
+
+const planning = (orders: number, quick: boolean): readonly Figure[] => {
+  const { book } = shopBook(orders, 1, within(orders, 0.95))
+  const cold = elapsed(() => firstPlan(modelOf(book), shopObjective))
+  const model = modelOf(book)
+  const due = layDown(model, byDue(model))
+  const two = planModel(model, searchFor(quick ? 0.7 : 2))
+  const five = planModel(model, searchFor(quick ? 1.5 : 5))
+  const floor = Math.max(1, lateWeight(due))
+  return [
+    { name: `first plan of ${orders} orders, cold`, value: cold.ms, unit: 'ms', most: 100 },
+    { name: 'weighted late by due time (the floor)', value: lateWeight(due), unit: '' },
+    { name: 'weighted late after 2 s, of the floor', value: (lateWeight(two.lines) * 100) / floor, unit: '%', most: 10 },
+    {
+      name: 'weighted late after 2 s against 5 s',
+      value: (lateWeight(two.lines) * 100) / Math.max(1, lateWeight(five.lines)),
+      unit: '%',
+      most: 115,
+    },
+    { name: 'set-up minutes, of the floor', value: (setups(two.lines) * 100) / Math.max(1, setups(due)), unit: '%' },
+    { name: 'breaches found by verify', value: verify(book, slotsOf(two.lines)).length, unit: '', most: 0 },
+  ]
+}
+
+const promising = (orders: number, requests: number): readonly Figure[] => {
+  const { shop, book } = shopBook(orders, 2, within(orders, 0.6))
+  const found = planModel(modelOf(book), searchFor(1)).lines
+  const floor = floorOf(found)
+  const lateBefore = lateWeight(floor.lines)
+  const random = randomFrom(9)
+  const times: number[] = []
+  let yes = 0
+  for (let index = 0; index < requests; index += 1) {
+    const order = randomOrder(shop, random, { id: `asked-${index}`, within: within(orders, 0.8) })
+    const { ms, value } = elapsed(() => promise(floor, order))
+    times.push(ms)
+    if (value.ok && value.value.feasible && hold(floor, order, value.value.promised)) yes += 1
+  }
+  return [
+    { name: `promise at ${orders} open orders, p50`, value: percentile(times, 0.5), unit: 'ms' },
+    { name: `promise at ${orders} open orders, p99`, value: percentile(times, 0.99), unit: 'ms', most: 5 },
+    { name: `promised of ${requests} asked`, value: yes, unit: '' },
+    { name: 'promises broken', value: lateWeight(floor.lines) - lateBefore, unit: '', most: 0 },
+  ]
+}
+
+const explaining = (orders: number): readonly Figure[] => {
+  const { book } = shopBook(orders, 3, within(orders, 1))
+  const lines = firstPlan(modelOf(book), shopObjective)
+  const reserved = copyOf(lines)
+  reserve(reserved)
+  const late = lines.model.orders
+    .map((_, order) => order)
+    .filter((order) => completionOf(lines, order) > (lines.model.orders[order]?.due ?? 0))
+  const told = late.slice(0, 40).map((order) => elapsed(() => explainOrder(lines, reserved, order)))
+  const mended = told.filter(({ value }) => value.fixes.some((fix) => fix.code !== 'move-promise')).length
+  return [
+    {
+      name: `explanation of a late order, p95 of ${told.length}`,
+      value: percentile(
+        told.map((one) => one.ms),
+        0.95,
+      ),
+      unit: 'ms',
+      most: 5,
+    },
+    {
+      name: 'late orders without a concrete fix',
+      value: ((told.length - mended) * 100) / Math.max(1, told.length),
+      unit: '%',
+      most: 5,
+    },
+  ]
+}
+
+export const bench: Bench = async ({ quick }) => {
+  const orders = quick ? 120 : 500
+  return [...planning(orders, quick), ...promising(orders, quick ? 60 : 400), ...explaining(orders)]
+}
