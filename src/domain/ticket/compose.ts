@@ -18,8 +18,8 @@ export const composeTicket = (facts: TicketFacts, words: TicketWords): Ticket =>
   const running = [
     facts.ticket,
     words.head.revision(facts.revision),
-    facts.team,
     `${words.head.needed} ${shortWhen(scene, facts.needBy)}`,
+    facts.team,
   ]
   return {
     title: words.head.title(facts.ticket, facts.team),

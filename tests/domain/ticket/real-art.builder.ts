@@ -1,4 +1,6 @@
 import { readFileSync } from 'node:fs'
+import { join } from 'node:path'
+import { projectRoot } from '../../../src/adapters/folder/root.ts'
 import { openFace } from '../../../src/domain/face/open-face.ts'
 import { joinBoxes } from '../../../src/domain/geometry/point.ts'
 import { placeStones } from '../../../src/domain/layout/place-stones.ts'
@@ -9,9 +11,9 @@ import { type Art, artBox, pathOf, stonesOf } from '../../../src/domain/ticket/a
 import { fromMillimetres, micrometres } from '../../../src/domain/units/units.ts'
 import { crystal, white } from './facts.builder.ts'
 
-const FOLDER = new URL('../../../node_modules/@fontsource/saira-condensed/files/', import.meta.url)
+const FOLDER = join(projectRoot(), 'node_modules/@fontsource/saira-condensed/files')
 const bytes = ['latin', 'latin-ext'].map(
-  (part) => new Uint8Array(readFileSync(new URL(`saira-condensed-${part}-800-normal.woff`, FOLDER))),
+  (part) => new Uint8Array(readFileSync(join(FOLDER, `saira-condensed-${part}-800-normal.woff`))),
 )
 const opened = openFace({ id: 'saira-condensed-800', kind: 'numeral', files: [] }, bytes)
 if (!opened.ok) throw new Error(JSON.stringify(opened.problems))

@@ -135,5 +135,6 @@ export const lineMarks = (
     const width = setter.width(text, place.look)
     const free = place.room - width
     const x = place.x + (place.align === 'left' ? 0 : place.align === 'right' ? free : free / 2)
-    return [{ kind: 'text', x, y: place.y + at * lineHeight(place.look), text, width, ...place.look }]
+    const drawn = text.replaceAll('\u00a0', ' ')
+    return [{ kind: 'text', x, y: place.y + at * lineHeight(place.look), text: drawn, width, ...place.look }]
   })

@@ -194,7 +194,7 @@ const setStrip = (room: Room, strip: StripsBlock['strips'][number], x: number) =
   })
   let y = 6 + head.height + 2 + name.height
   const lines = strip.lines.map((line) => {
-    const set = setText(room, line, { look: SMALL, x: left, y, width: width - (left - x - 8) })
+    const set = setText(room, line, { look: BODY, x: left, y, width: width - (left - x - 8) })
     y += set.height
     return set.node
   })

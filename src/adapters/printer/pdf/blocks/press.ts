@@ -9,7 +9,7 @@ const PAD = 7
 type Figure = PressBoxBlock['rows'][number]['figures'][number]
 
 const figureLook = (at: number): Look =>
-  at === 0 ? lookOf('giant') : at === 1 ? { size: 28, bold: true } : { size: 15, bold: true }
+  at === 0 ? lookOf('giant') : at === 1 ? { size: 26, bold: true } : { size: 13.5, bold: true }
 
 /** Figures from left to right, the first the largest; what does not fit goes on below. */
 const setFigures = (room: Room, figures: readonly Figure[], top: number) => {
@@ -27,7 +27,7 @@ const setFigures = (room: Room, figures: readonly Figure[], top: number) => {
     const set = setText(room, figure.value, { look, x, y: y + label.height + Math.max(0, drop), width })
     nodes.push(label.node, set.node)
     height = Math.max(height, y - top + label.height + Math.max(0, drop) + set.height)
-    x += width + 14
+    x += width + 11
   })
   return { nodes, height: Math.max(height, base) }
 }

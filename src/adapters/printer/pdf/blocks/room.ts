@@ -12,7 +12,7 @@ const LOOKS: Readonly<Record<Style, Look>> = {
   large: { size: 17, bold: true },
   title: { size: 22, bold: true },
   figure: { size: 21, bold: true },
-  giant: { size: 36, bold: true },
+  giant: { size: 35, bold: true },
 }
 
 export const lookOf = (style: Style): Look => LOOKS[style]
