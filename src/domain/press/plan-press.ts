@@ -1,5 +1,6 @@
 import { ok, type Result } from '../result/result.ts'
 import { seconds, tenthsC } from '../units/units.ts'
+import { checkSequence } from './check-sequence.ts'
 import { exposuresOf } from './exposures.ts'
 import { failureProblem } from './failure-problem.ts'
 import { gatesOf } from './gates.ts'
@@ -161,7 +162,8 @@ const perGarment = (garments: readonly JobGarment[], times: readonly SetUpTime[]
 /**
  * The press sequence of an order: set-ups in the order that changes the press least, every step with setting, pressure, pad
  * and cover, the exposures of every layer, the gates to open first, and seconds per garment. Refused with 'fibre-melts',
- * 'no-common-heat' and the other stops of `problems.ts`, each with its ways out. After common practice and the makers' sheets.
+ * 'no-common-heat' and the other stops of `problems.ts`, each with its ways out. The checker replays what was planned; a breach
+ * it finds is a bug and thrown. After common practice and the makers' sheets.
  */
 export const planPress = (job: PressJob, bench: Bench): Result<PressPlan, PressProblem> => {
   const garments = job.garments.filter((garment) => garment.places.length > 0)
@@ -173,6 +175,8 @@ export const planPress = (job: PressJob, bench: Bench): Result<PressPlan, PressP
   const stops = [...melting, ...chains.failed.map((failed) => failureProblem(bench, failed))]
   if (stops.length > 0) return { ok: false, problems: [...stops, ...remarks] }
   const steps = numbered(placed)
+  const breaches = checkSequence(job, bench, steps.flat())
+  if (breaches.length > 0) throw new Error('the planned press sequence breaches a limit', { cause: breaches })
   const exposures: readonly Exposure[] = placed.flatMap(({ setUp }, index) => exposuresOf(setUp, steps[index] ?? []))
   const heats = placed.flatMap(({ setUp }) => heatsOf(setUp))
   const times = placed.map(timeOf)

@@ -89,23 +89,32 @@ const trySetUp = (trial: Trial, places: readonly JobPlace[], apart: boolean): Tr
 
 const pressesIn = (setUps: readonly SetUp[]): number => setUps.reduce((sum, setUp) => sum + setUp.heats.length, 0)
 
-/** Every way to put places into groups, each place in turn into one of the groups so far or into a new one. */
-const partitions = (places: readonly JobPlace[]): readonly (readonly (readonly JobPlace[])[])[] =>
-  places.reduce<readonly (readonly (readonly JobPlace[])[])[]>(
-    (all, place) =>
-      all.flatMap((groups) => [...groups.map((group, at) => groups.with(at, [...group, place])), [...groups, [place]]]),
+/** Places that lie on one spot of one garment cannot be kept off each other's pad: they stay together. */
+const spotsOf = (places: readonly JobPlace[]): readonly (readonly JobPlace[])[] =>
+  places.reduce<readonly (readonly JobPlace[])[]>((spots, place) => {
+    const meets = (spot: readonly JobPlace[]): boolean =>
+      spot.some((one) => one.place === place.place && one.lines.some((line) => place.lines.includes(line)))
+    const joined = spots.filter(meets).flat()
+    return [...spots.filter((spot) => !meets(spot)), [...joined, place]]
+  }, [])
+
+type Grouping = readonly (readonly JobPlace[])[]
+
+/** Every way to put spots into groups, each spot in turn into one of the groups so far or into a new one. */
+const partitions = (spots: Grouping): readonly Grouping[] =>
+  spots.reduce<readonly Grouping[]>(
+    (all, spot) =>
+      all.flatMap((groups) => [...groups.map((group, at) => groups.with(at, [...group, ...spot])), [...groups, spot]]),
     [[]],
   )
 
-/** Above this many places on one zone they are pressed one by one; five give 52 ways to group them. */
+/** Above this many spots on one zone they are pressed one by one; five give 52 ways to group them. */
 const groupedMost = 5
 
 /** Set-ups beside each other, each on its own pad, in as few presses as the records and the platen allow. */
 const beside = (trial: Trial, places: readonly JobPlace[]): Tried<readonly SetUp[]> => {
-  const flatFirst = places.toSorted((a, b) => Number(hasStones([a])) - Number(hasStones([b])))
-  const singles = flatFirst.map((place) => trySetUp(trial, [place], true))
-  const failure = singles.find((one) => !one.ok)
-  if (failure !== undefined && !failure.ok) return failure
+  const spots = spotsOf(places.toSorted((a, b) => Number(hasStones([a])) - Number(hasStones([b]))))
+  if (spots.length === 1) return collectSetUps([trySetUp(trial, places, false)])
   const known = new Map<string, Tried<SetUp>>()
   const groupOf = (group: readonly JobPlace[]): Tried<SetUp> => {
     const key = group.map((place) => place.decoration).join(' ')
@@ -113,14 +122,20 @@ const beside = (trial: Trial, places: readonly JobPlace[]): Tried<readonly SetUp
     known.set(key, tried)
     return tried
   }
-  const ways = flatFirst.length > groupedMost ? [flatFirst.map((place) => [place])] : partitions(flatFirst)
-  const solved = ways
-    .map((groups) => groups.map(groupOf))
-    .filter((groups) => groups.every((group) => group.ok))
-    .map((groups) => groups.flatMap((group) => (group.ok ? [group.value] : [])))
-    .toSorted((a, b) => pressesIn(a) - pressesIn(b) || a.length - b.length)
-  const [best = []] = solved
-  return { ok: true, value: best }
+  const alone = collectSetUps(spots.map(groupOf))
+  if (!alone.ok || spots.length > groupedMost) return alone
+  const solved = partitions(spots).flatMap((groups) => {
+    const setUps = collectSetUps(groups.map(groupOf))
+    return setUps.ok ? [setUps.value] : []
+  })
+  const [best] = solved.toSorted((a, b) => pressesIn(a) - pressesIn(b) || a.length - b.length)
+  return { ok: true, value: best ?? alone.value }
+}
+
+const collectSetUps = (tried: readonly Tried<SetUp>[]): Tried<readonly SetUp[]> => {
+  const failure = tried.find((one) => !one.ok)
+  if (failure !== undefined && !failure.ok) return failure
+  return { ok: true, value: tried.flatMap((one) => (one.ok ? [one.value] : [])) }
 }
 
 const inZone = (trial: Trial, places: readonly JobPlace[]): Tried<readonly SetUp[]> => {

@@ -159,9 +159,11 @@ type Spot = {
   readonly size: number
 }
 
-const placeOf = (garment: string, first: number, count: number, spot: Spot): JobPlace => {
+type On = { readonly garment: string; readonly nth: number; readonly first: number; readonly count: number }
+
+const placeOf = ({ garment, nth, first, count }: On, spot: Spot): JobPlace => {
   const [place, side] = spots[spot.at] ?? spots[0]
-  const decoration = `${garment}-${place}`
+  const decoration = `${garment}-${place}-${nth}`
   const lines = spot.lines.map((line) => first + (line % count))
   return {
     decoration,
@@ -200,7 +202,7 @@ const garmentOf = (index: number): fc.Arbitrary<JobGarment> =>
       cloth,
       features: fc.constantFrom<JobGarment['features'][]>([], ['full-zip', 'hood'], ['pocket']),
       lines: fc.integer({ min: 1, max: 4 }),
-      spots: fc.uniqueArray(spot, { minLength: 1, maxLength: 4, selector: (one) => one.at }),
+      spots: fc.array(spot, { minLength: 1, maxLength: 4 }),
     })
     .map((made) => ({
       id: `garment-${index}`,
@@ -212,7 +214,9 @@ const garmentOf = (index: number): fc.Arbitrary<JobGarment> =>
         quantity: 1,
         age: '13-up' as const,
       })),
-      places: made.spots.map((one) => placeOf(`garment-${index}`, 10 * index + 1, made.lines, one)),
+      places: made.spots.map((one, nth) =>
+        placeOf({ garment: `garment-${index}`, nth, first: 10 * index + 1, count: made.lines }, one),
+      ),
     }))
 
 export const randomJob: fc.Arbitrary<PressJob> = fc
