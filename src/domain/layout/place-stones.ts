@@ -4,6 +4,7 @@ import { perimeter, type Region, regionArea, shiftRegion } from '../geometry/reg
 import { ok, type Result } from '../result/result.ts'
 import { type Micrometres, micrometres } from '../units/units.ts'
 import { contentKey } from './content-key.ts'
+import { gatherFlags } from './gather-flags.ts'
 import type {
   LayoutCache,
   Letter,
@@ -162,5 +163,11 @@ export const placeStones = (shape: TextShape, plan: StonePlan): Result<StoneLayo
         },
       ],
     }
-  return ok({ setting, style, pieces, count, flags: [...notes, ...pieces.flatMap(({ evidence }) => evidence.flags)] })
+  return ok({
+    setting,
+    style,
+    pieces,
+    count,
+    flags: gatherFlags([...notes, ...pieces.flatMap(({ evidence }) => evidence.flags)]),
+  })
 }

@@ -190,6 +190,17 @@ describe('stones of names', () => {
   })
 })
 
+test('a text is flagged once for each kind of hard case, naming its pieces', () => {
+  const layout = laid(
+    shaped('6868', { face: face('anton'), height: fromInches(4), leastGap: roomForRows(SS10, twoRows) }),
+    twoRows,
+  )
+  const kinds = layout.flags.map((flag) => (flag.code === 'row-dropped' ? `${flag.code} ${flag.facts.row}` : flag.code))
+  expect(kinds).toContain('corner-blunt')
+  expect(new Set(kinds).size).toBe(kinds.length)
+  expect(layout.flags.map(({ facts }) => ('text' in facts ? facts.text : ''))).toContain('6, 8')
+})
+
 describe('the cache and the count', () => {
   test('a roster costs its distinct pieces only, and a cached piece is the same as a fresh one', () => {
     const cache = new Map<string, PieceStones>()
