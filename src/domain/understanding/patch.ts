@@ -38,3 +38,7 @@ export const applyPatches = (draft: Draft, patches: readonly Patch[]): Draft => 
   const next = draftSchema.safeParse(patches.reduce<Branch>((branch, { path, value }) => patched(branch, path, value), draft))
   return next.success ? next.data : patches.reduce(applyOne, draft)
 }
+
+/** Maker: the draft as it would be, for readers that look ahead within one message; what is kept goes through the schema. */
+export const preview = (draft: Draft, patches: readonly Patch[]): Draft =>
+  patches.reduce<Branch>((branch, { path, value }) => patched(branch, path, value), draft) as Draft

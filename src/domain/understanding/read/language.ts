@@ -7,7 +7,7 @@ const english = new Set(
   ),
 )
 const spanish = new Set(
-  'el la los las de que con para y en por un una necesito quiero equipo numero es son del al mi nuestro somos ocupo hola buenas atras adelante talla playeras jerseys favor se lo le porfa kiero pa'.split(
+  'el la los las de que con para y en por un una necesito quiero equipo numero es son del al mi nuestro somos ocupo hola buenas atras adelante talla playeras favor se lo le porfa kiero pa'.split(
     ' ',
   ),
 )

@@ -10,7 +10,8 @@ export type Term = { readonly meaning: Meaning; readonly from: number; readonly 
 
 export type Lexicon = {
   readonly entries: ReadonlyMap<string, Meaning>
-  readonly longest: number
+  /** How many tokens the longest phrase has that begins with a word. */
+  readonly longest: ReadonlyMap<string, number>
 }
 
 const keyOf = (phrase: string): string =>
@@ -73,7 +74,12 @@ const build = (shop: Shop, language: Language): Lexicon => {
   add(colourEntries(shop))
   add(wordEntries(other.list).filter(([key]) => !own.notBorrowed.includes(key)))
   add(garmentEntries(shop))
-  const longest = Math.max(...[...entries.keys()].map((key) => key.split(' ').length))
+  const longest = new Map<string, number>()
+  for (const key of entries.keys()) {
+    const words = key.split(' ')
+    const first = words[0] ?? ''
+    longest.set(first, Math.max(longest.get(first) ?? 0, words.length))
+  }
   return { entries, longest }
 }
 
@@ -89,7 +95,7 @@ export const lexiconFor = (shop: Shop, language: Language): Lexicon => {
 }
 
 const longestAt = (lexicon: Lexicon, tokens: readonly Token[], from: number): Term | null => {
-  const most = Math.min(lexicon.longest, tokens.length - from)
+  const most = Math.min(lexicon.longest.get(tokens[from]?.key ?? '') ?? 0, tokens.length - from)
   for (let length = most; length > 0; length -= 1) {
     const key = tokens
       .slice(from, from + length)

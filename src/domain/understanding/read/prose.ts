@@ -2,7 +2,7 @@ import type { Language } from '../../shop/show.ts'
 import type { Asked, Open } from '../conversation.ts'
 import type { Context } from '../document.ts'
 import type { Draft, Player } from '../draft.ts'
-import { applyPatches, type Patch } from '../patch.ts'
+import { preview, type Patch } from '../patch.ts'
 import { readBlend } from './blend.ts'
 import { readCorrections } from './corrections.ts'
 import { readCount } from './counts.ts'
@@ -79,10 +79,10 @@ const readRows = (scene: Prose, tokens: readonly Token[]): Rosterlike => {
     text: scene.text,
   })
   const patches: Patch[] = [...corrections.patches, ...dated.patches]
-  let draft = applyPatches(scene.draft, patches)
+  let draft = preview(scene.draft, patches)
   const add = (more: readonly Patch[]) => {
     patches.push(...more)
-    draft = applyPatches(draft, more)
+    draft = preview(draft, more)
   }
   let free = without(tokens, union(corrections.taken, dated.taken))
   const known = new Set(Object.values(draft.rows).flatMap((row) => row.number ?? []))
@@ -208,7 +208,7 @@ export const readProse = (given: Prose): ProseFound => {
   const tally = readTally({ tokens: calm, terms, taken: rows.taken })
   const spare = without(calm, union(tally.taken, blend?.taken ?? new Set()))
   const items = itemsOf({ text: scene.text, tokens: spare, terms: termsOf(scene.lexicon, spare), shouted: scene.shouted })
-  const start = applyPatches(scene.draft, [...rows.patches, ...recolour.patches, ...move.patches])
+  const start = preview(scene.draft, [...rows.patches, ...recolour.patches, ...move.patches])
   const things = readThings({ draft: start, items, postfix: scene.language === 'es' })
   const counted = tally.counted.map((one): Player => {
     const garment = countedGarment(things.draft, terms, one)

@@ -2,7 +2,7 @@ import { cleanText } from '../clean-text.ts'
 import type { Conversation, Open } from '../conversation.ts'
 import type { Context } from '../document.ts'
 import type { Draft } from '../draft.ts'
-import { applyPatches, type Patch } from '../patch.ts'
+import { preview, type Patch } from '../patch.ts'
 import { nothing, type Understood } from '../understood.ts'
 import { readAges } from './ages.ts'
 import { readAnswer } from './answers.ts'
@@ -87,11 +87,11 @@ const readOrder = ({ text, conversation, context, language }: Read): Pick<Unders
   const expected = rosterQuestions.includes(asked?.code ?? '')
   const roster = readRoster(text, { expected, numbered: hasNumbers(draft, fold(text)) })
   const merged = mergePlayers(draft, roster)
-  const withRows = applyPatches(draft, merged)
+  const withRows = preview(draft, merged)
   const apart = readApart(roster.rest, withRows, lexicon)
   const marks = readRowMarks({ text: apart.rest, draft: withRows, lexicon })
   const special = [...merged, ...marks.patches]
-  const start = applyPatches(draft, special)
+  const start = preview(draft, special)
   const prose = readProse({
     text: marks.rest,
     before: draft,
@@ -102,7 +102,7 @@ const readOrder = ({ text, conversation, context, language }: Read): Pick<Unders
     asked,
     shouted: isShouted(text),
   })
-  const after = applyPatches(start, prose.patches)
+  const after = preview(start, prose.patches)
   const ages = readAges(roster.rest, { draft: after, asked: asked?.code ?? null })
   const patches = [...special, ...prose.patches, ...apart.patches, ...ages, ...laterPatches(roster.rest)]
   const answered =
@@ -116,14 +116,15 @@ const readOrder = ({ text, conversation, context, language }: Read): Pick<Unders
 /** Everything that one message says: what it changes, what it leaves open, what it asks, whether it signs. Any text is safe. */
 export const understand = (raw: string, conversation: Conversation, context: Context): Understood => {
   const { text, cut } = cleanText(raw)
-  const language = conversation.settled ? conversation.language : (languageOf(text) ?? conversation.language)
+  const told = conversation.settled ? conversation.language : languageOf(text)
+  const language = told ?? conversation.language
   const lexicon = lexiconFor(context.shop, language)
   const team = teamIn(text, tokensOf(text), { lexicon, people: [] })
   const intent = readIntent(text, team)
   const base: Understood = {
     ...nothing,
     intent,
-    language,
+    language: told,
     cut,
     signing: readSigning(text),
     revision: namedRevision(text),

@@ -2,7 +2,7 @@ import type { PlaceId } from '../../garment/place.ts'
 import type { VinylClass } from '../../material/material.ts'
 import type { Open } from '../conversation.ts'
 import type { Draft, Edge, GarmentWish } from '../draft.ts'
-import { applyPatches, type Patch } from '../patch.ts'
+import { preview, type Patch } from '../patch.ts'
 import { type Group, groupPatches, newGroup, stonesOf } from './groups.ts'
 import type { Item } from './items.ts'
 
@@ -54,7 +54,7 @@ export const flush = (walk: Walk): void => {
 
 export const put = (walk: Walk, patches: readonly Patch[]): void => {
   walk.patches.push(...patches)
-  walk.draft = applyPatches(walk.draft, patches)
+  walk.draft = preview(walk.draft, patches)
 }
 
 export const putGarment = (walk: Walk, id: string, wish: GarmentWish): void =>
