@@ -385,8 +385,8 @@ export const en = {
     'low-contrast': ({ decoration }) => `${decoration} is hard to see on that colour.`,
     'illegal-number': ({ body, clause, line, number, nearest }) =>
       `Line ${line}: ${number} is not a legal number (${body} ${clause})${nearest.length > 0 ? `; the nearest are ${nearest.join(', ')}` : ''}.`,
-    'number-twice': ({ body, number, lines }) =>
-      `Number ${number} is there twice (lines ${lines.join(', ')}); ${body} does not allow it.`,
+    'number-twice': ({ body, number, lines, forbidden }) =>
+      `Number ${number} is there twice (lines ${lines.join(', ')})${forbidden ? `; ${body} does not allow it.` : '. Is that right?'}`,
     'numbers-clash': ({ body, numbers, lines }) =>
       `${numbers.join(' and ')} may not both be on one roster (lines ${lines.join(', ')}, ${body}).`,
     'number-too-small': ({ body, clause, place, hasMicrometres, leastMicrometres }, show) =>

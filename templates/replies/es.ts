@@ -427,8 +427,8 @@ export const es = {
     'low-contrast': ({ decoration }) => `${decoration} se ve poco sobre ese color.`,
     'illegal-number': ({ body, clause, line, number, nearest }) =>
       `Línea ${line}: el ${number} no es un número permitido (${body} ${clause})${nearest.length > 0 ? `; los más cercanos son ${nearest.join(', ')}` : ''}.`,
-    'number-twice': ({ body, number, lines }) =>
-      `El número ${number} está dos veces (líneas ${lines.join(', ')}); ${body} no lo permite.`,
+    'number-twice': ({ body, number, lines, forbidden }) =>
+      `El número ${number} está dos veces (líneas ${lines.join(', ')})${forbidden ? `; ${body} no lo permite.` : '. ¿Es correcto?'}`,
     'numbers-clash': ({ body, numbers, lines }) =>
       `${numbers.join(' y ')} no pueden estar en la misma lista (líneas ${lines.join(', ')}, ${body}).`,
     'number-too-small': ({ body, clause, place, hasMicrometres, leastMicrometres }, show) =>

@@ -38,7 +38,7 @@ export const idSchema = z
   .max(60)
   .regex(/^[a-z0-9]+(-[a-z0-9]+)*$/)
 
-export const fibreShareSchema = z.strictObject({ fibre: z.enum(fibres), percent: z.int().min(1).max(100) })
+const fibreShareSchema = z.strictObject({ fibre: z.enum(fibres), percent: z.int().min(1).max(100) })
 
 /** A content label: shares in percent that add up to 100, or not known. */
 export const fibresSchema = z.union([
@@ -74,7 +74,7 @@ export const fabricSchema = clothSchema.extend({
 })
 export type Fabric = z.infer<typeof fabricSchema>
 
-export const sizeCutSchema = z.strictObject({ fit: z.enum(fits), size: z.enum(sizes) })
+const sizeCutSchema = z.strictObject({ fit: z.enum(fits), size: z.enum(sizes) })
 
 /** A garment the shop sells: fabric, colours, size cuts it can be had in, features, days until it arrives. */
 export const garmentSchema = z.strictObject({

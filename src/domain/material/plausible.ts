@@ -1,4 +1,3 @@
-import { ironTenthsC } from '../garment/fibre-limits.ts'
 import type { Stone, Vinyl, VinylClass } from './material.ts'
 
 type Range = { readonly least: number; readonly most: number }
@@ -18,7 +17,7 @@ const fromF = (least: number, most: number): Range => ({
 const sheets = "makers' public sheets (quoted)"
 
 /** What makers' public sheets give per class; classes without a line have none. They only catch implausible entries. */
-export const plausibleVinyl: Partial<Readonly<Record<VinylClass, Plausible>>> = {
+const plausibleVinyl: Partial<Readonly<Record<VinylClass, Plausible>>> = {
   standard: { tenthsC: fromF(305, 330), seconds: { least: 10, most: 15 }, mark: 'quoted', source: sheets },
   glitter: { tenthsC: fromF(305, 340), seconds: { least: 10, most: 20 }, mark: 'quoted', source: sheets },
   'low-temperature': { tenthsC: fromF(266, 302), seconds: { least: 10, most: 15 }, mark: 'quoted', source: sheets },
@@ -27,7 +26,7 @@ export const plausibleVinyl: Partial<Readonly<Record<VinylClass, Plausible>>> = 
 }
 
 /** Hot-fix stones: glue active at 120-170 °C, 10-25 s from the face, 10-15 s from the inside (quoted). */
-export const plausibleStones: Plausible & { readonly insideSeconds: Range } = {
+const plausibleStones: Plausible & { readonly insideSeconds: Range } = {
   tenthsC: fromF(248, 338),
   seconds: { least: 10, most: 25 },
   insideSeconds: { least: 10, most: 15 },
@@ -65,6 +64,3 @@ export const oddEntries = (material: Vinyl | Stone): readonly Odd[] => {
     ...inside,
   ]
 }
-
-/** Whether an iron of so many dots is cooler than a press setting (ISO 3758, 2012 edition). */
-export const isOverIron = (dots: keyof typeof ironTenthsC, tenthsC: number): boolean => tenthsC > ironTenthsC[dots]

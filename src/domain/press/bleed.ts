@@ -2,8 +2,6 @@ import type { ClothFacts, JobGarment, JobLayer, JobPlace } from './job.ts'
 
 /** Dye of polyester begins to wander at a garment temperature of 138 °C / 280 °F and may show up to 72 h later (quoted). */
 export const bleedsFromTenthsC = 1380
-/** Sublimation dyes let go at around 177 °C / 350 °F (quoted). */
-export const sublimationLetsGoTenthsC = 1770
 
 const bleeding: readonly string[] = ['dark', 'red', 'heather', 'camouflage', 'neon']
 

@@ -25,7 +25,7 @@ const hottest = (garment: JobGarment, heats: readonly Heat[]): number | null => 
 }
 
 /** Whether something about the cloth is only known after one piece was pressed and tried with the nail. */
-export const wantsTestPress = (garment: JobGarment, heats: readonly Heat[]): boolean => {
+const wantsTestPress = (garment: JobGarment, heats: readonly Heat[]): boolean => {
   const { cloth } = garment
   const heat = hottest(garment, heats) ?? 0
   const overIron = cloth.careDots !== null && heat > ironTenthsC[cloth.careDots]

@@ -20,7 +20,7 @@ import { clashingNumbers, goalkeepers, legalNumbers, numbersTwice } from './numb
 import { nameHeights, numberBorders, numberColours, numberHeights, numberStrokes } from './sizes.ts'
 
 /** Every rule by its name, in the order in which they are read out. */
-export const rules = {
+const rules = {
   fibresUnknown,
   fibresOnSheet,
   fibresRefused,

@@ -6,6 +6,9 @@ import { decorationsOf, hottestOf, placesOf, type Rule, type RuleFacts } from '.
 
 const commonPractice = 'common practice'
 
+const bleedSource =
+  'dye migration on polyester from 138 °C / 280 °F, may show up to 72 h later; sublimation dyes let go around 177 °C / 350 °F (quoted)'
+
 const bleedWays = (facts: RuleFacts, { layer }: Bleed) => {
   const { colour } = layer.material
   const low = facts.shelf.materials.find(
@@ -42,7 +45,7 @@ export const bleedRisk: Rule = (facts) =>
           material: bleed.layer.material.id,
           fromTenthsC: bleedsFromTenthsC,
           setTenthsC: heat,
-          source: 'dye migration on polyester from 138 °C / 280 °F, may show up to 72 h later (quoted)',
+          source: bleedSource,
           ways: bleedWays(facts, bleed),
         },
       },

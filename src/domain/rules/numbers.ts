@@ -13,7 +13,7 @@ const numbered = (facts: RuleFacts): readonly Numbered[] =>
   )
 
 /** The numbers that hold on the day of the game: a later edition's from the day it comes. */
-export const legalOn = (book: Rulebook, day: string): LegalNumbers | null =>
+const legalOn = (book: Rulebook, day: string): LegalNumbers | null =>
   book.coming !== null && day >= book.coming.from ? book.coming.legal : book.legal
 
 const dayOf = (facts: RuleFacts): string => facts.order.gameDay ?? facts.today
@@ -67,7 +67,7 @@ export const numbersTwice: Rule = (facts) => {
       const [first] = group
       if (first === undefined) return []
       const stops = forbidden && book?.mark !== 'memory' && (book?.duplicates === 'forbidden' || isSamePair(book, group))
-      const found = { number: canonical(book, first.number), lines: group.map(({ row }) => row.line) }
+      const found = { number: canonical(book, first.number), lines: group.map(({ row }) => row.line), forbidden: stops }
       const about = book === null ? noBook : bookFacts(book)
       const ways = [way('other-number'), way(stops ? 'ask-league' : 'customer-signs')]
       const at = group[1]?.at ?? first.at

@@ -66,7 +66,7 @@ export type RuleProblems = {
     readonly leastTimes100: number
   }
   'illegal-number': Why & Book & { readonly line: number; readonly number: string; readonly nearest: readonly string[] }
-  'number-twice': Why & Book & { readonly number: string; readonly lines: readonly number[] }
+  'number-twice': Why & Book & { readonly number: string; readonly lines: readonly number[]; readonly forbidden: boolean }
   'numbers-clash': Why & Book & { readonly numbers: readonly string[]; readonly lines: readonly number[] }
   'number-too-small': Why & Book & Size & { readonly leastMicrometres: number }
   'number-too-large': Why & Book & Size & { readonly mostMicrometres: number }
