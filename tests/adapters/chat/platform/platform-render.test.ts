@@ -102,7 +102,11 @@ const anyMessage: fc.Arbitrary<Message> = fc.record({
   form: fc.option(form),
 })
 
-const runs = process.env['LONG'] === undefined ? 200 : 20_000
+const isLong = process.env['LONG'] !== undefined
+const runs = isLong ? 20_000 : 200
+/** Whole messages and forms are slow to check. */
+const slowRuns = isLong ? 3_000 : 200
+const patience = isLong ? 900_000 : 30_000
 
 describe('texts of people on the platform', () => {
   it('are shown as typed, and nothing in them takes effect', () => {
@@ -155,26 +159,30 @@ describe('texts of people on the platform', () => {
 })
 
 describe('a message on the platform', () => {
-  it('keeps every limit, mentions nobody and has no effect of its texts, whatever it holds', () => {
-    fc.assert(
-      fc.property(anyMessage, fc.boolean(), (any, withPicture) => {
-        const parts = renderParts(any, { picture: withPicture ? 'picture.png' : null, file: 'ticket.pdf', note: null })
-        for (const [at, part] of parts.entries()) {
-          const body = bodyOf(part, 1_000_000 + at, 0)
-          expect(messageTroubles({ ...body }, part.files)).toEqual([])
-          expect(body.allowed_mentions).toEqual({ parse: [] })
-          const texts = everyComponent(body.components).flatMap((one) => (one['type'] === 10 ? [String(one['content'])] : []))
-          for (const one of texts) {
-            const outside = one.replace(/^```\n[^`]*\n```$/g, '').replaceAll('**', '')
-            expect(takesEffect(outside)).toEqual([])
-            expect(controls(one)).toBe(false)
+  it(
+    'keeps every limit, mentions nobody and has no effect of its texts, whatever it holds',
+    () => {
+      fc.assert(
+        fc.property(anyMessage, fc.boolean(), (any, withPicture) => {
+          const parts = renderParts(any, { picture: withPicture ? 'picture.png' : null, file: 'ticket.pdf', note: null })
+          for (const [at, part] of parts.entries()) {
+            const body = bodyOf(part, 1_000_000 + at, 0)
+            expect(messageTroubles({ ...body }, part.files)).toEqual([])
+            expect(body.allowed_mentions).toEqual({ parse: [] })
+            const texts = everyComponent(body.components).flatMap((one) => (one['type'] === 10 ? [String(one['content'])] : []))
+            for (const one of texts) {
+              const outside = one.replace(/^```\n[^`]*\n```$/g, '').replaceAll('**', '')
+              expect(takesEffect(outside)).toEqual([])
+              expect(controls(one)).toBe(false)
+            }
           }
-        }
-        expect(parts.flatMap((part) => part.files)).toEqual([...(withPicture ? ['picture.png'] : []), 'ticket.pdf'])
-      }),
-      { numRuns: runs },
-    )
-  })
+          expect(parts.flatMap((part) => part.files)).toEqual([...(withPicture ? ['picture.png'] : []), 'ticket.pdf'])
+        }),
+        { numRuns: slowRuns },
+      )
+    },
+    patience,
+  )
 
   it('fits a ticket with eleven actions, a picture and its paper in one part', () => {
     const ticket = message({ actions: ticketActions('T9'), picture: { file: 'p', alt: 'front and back' } })
@@ -225,24 +233,28 @@ describe('a message on the platform', () => {
 })
 
 describe('a form on the platform', () => {
-  it('keeps the limits of a modal on every page, and every field stands on one', () => {
-    fc.assert(
-      fc.property(form, (any) => {
-        const pages = formPages(any)
-        const modals = pages.map((_, at) => modalOf(any, at + 1)).filter((modal) => modal !== null)
-        for (const modal of modals) expect(modalTroubles({ ...modal })).toEqual([])
-        const names = modals.flatMap((modal) =>
-          everyComponent(modal.components).flatMap((one) =>
-            typeof one['custom_id'] === 'string' ? [fieldOf(one['custom_id'])] : [],
-          ),
-        )
-        const wanted = any.fields.filter((one) => one.kind !== 'select' || one.options.length > 0).map((one) => one.name)
-        expect([...new Set(names)]).toEqual(wanted)
-        expect(modalOf(any, pages.length + 1)).toBeNull()
-      }),
-      { numRuns: runs },
-    )
-  })
+  it(
+    'keeps the limits of a modal on every page, and every field stands on one',
+    () => {
+      fc.assert(
+        fc.property(form, (any) => {
+          const pages = formPages(any)
+          const modals = pages.map((_, at) => modalOf(any, at + 1)).filter((modal) => modal !== null)
+          for (const modal of modals) expect(modalTroubles({ ...modal })).toEqual([])
+          const names = modals.flatMap((modal) =>
+            everyComponent(modal.components).flatMap((one) =>
+              typeof one['custom_id'] === 'string' ? [fieldOf(one['custom_id'])] : [],
+            ),
+          )
+          const wanted = any.fields.filter((one) => one.kind !== 'select' || one.options.length > 0).map((one) => one.name)
+          expect([...new Set(names)]).toEqual(wanted)
+          expect(modalOf(any, pages.length + 1)).toBeNull()
+        }),
+        { numRuns: slowRuns },
+      )
+    },
+    patience,
+  )
 })
 
 describe('what a component carries', () => {
