@@ -1,7 +1,8 @@
 import { mkdtemp, readFile, writeFile } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
-import { unpackWoff } from './woff.ts'
+import { inflateSync } from 'node:zlib'
+import { unpackWoff } from '../../../domain/ticket/woff.ts'
 
 const FOLDER = 'node_modules/@fontsource/ibm-plex-sans-condensed/files'
 const PARTS = ['latin-400', 'latin-ext-400'] as const
@@ -16,7 +17,7 @@ export const loadPictureFonts = async (root: string): Promise<readonly string[]>
     PARTS.map(async (part) => {
       const woff = await readFile(join(root, FOLDER, `ibm-plex-sans-condensed-${part}-normal.woff`))
       const file = join(folder, `${part}.ttf`)
-      await writeFile(file, unpackWoff(woff))
+      await writeFile(file, unpackWoff(woff, inflateSync))
       return file
     }),
   )

@@ -1,5 +1,7 @@
 import { readFile } from 'node:fs/promises'
 import { join } from 'node:path'
+import { inflateSync } from 'node:zlib'
+import { unpackWoff } from '../../../domain/ticket/woff.ts'
 
 /** The bytes of the paper's face: latin and latin-ext, regular and bold. */
 export type PaperFonts = {
@@ -9,10 +11,10 @@ export type PaperFonts = {
 
 const FOLDER = 'node_modules/@fontsource/ibm-plex-sans-condensed/files'
 
-const read = (root: string, part: string): Promise<Uint8Array> =>
-  readFile(join(root, FOLDER, `ibm-plex-sans-condensed-${part}-normal.woff`))
+const read = async (root: string, part: string): Promise<Uint8Array> =>
+  unpackWoff(await readFile(join(root, FOLDER, `ibm-plex-sans-condensed-${part}-normal.woff`)), inflateSync)
 
-/** Reads the paper's face from the project's own packages. */
+/** Reads the paper's face from the project's own packages; unpacked once here, where each print would unpack it again. */
 export const loadPaperFonts = async (root: string): Promise<PaperFonts> => {
   const [latin, extended, boldLatin, boldExtended] = await Promise.all([
     read(root, 'latin-400'),
