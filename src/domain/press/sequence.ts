@@ -139,6 +139,7 @@ const inspecting = (turn: Turn): Draft => {
   const looks: LookForCode[] = stones ? ['stones-between-stones', 'empty-holes', 'lifted-edges'] : ['lifted-edges']
   return step(turn, places, {
     action: 'inspect',
+    inside: 'none',
     layers: ids(places.flatMap((place) => place.layers)),
     lookFor: [...looks, 'other-side-clean', ...(garment.cloth.marks ? (['press-marks'] as const) : [])],
   })
@@ -169,6 +170,7 @@ export const stepsOf = (turn: Turn): readonly Draft[] => [
     ? [
         step(turn, turn.setUp.places, {
           action: 'turn',
+          inside: 'none',
           why: ['finish-one-side'],
           lines: turn.turned,
           cautions: turn.stonesBelow ? ['do-not-bend-stones'] : [],

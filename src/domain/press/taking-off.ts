@@ -27,6 +27,7 @@ export const cooling = (turn: Turn, layers: readonly JobLayer[], time: number): 
     action: 'cool',
     layers: ids(layers),
     seconds: seconds(time),
+    inside: 'none',
     cover: layers.some(isStone) ? 'tape' : 'carrier',
     lookFor: ['no-heat-felt'],
     why: ['glue-sets-when-cool'],
@@ -40,6 +41,7 @@ export const liftingStones = (turn: Turn, layers: readonly JobLayer[]): readonly
     step(turn, places, {
       action: 'lift',
       layers: ids(stones),
+      inside: 'none',
       cover: 'tape',
       lookFor: ['inside-free-of-glue', 'tape-stays-put'],
       why: ['bond-breaks-while-warm'],
@@ -50,6 +52,7 @@ export const liftingStones = (turn: Turn, layers: readonly JobLayer[]): readonly
       action: 'peel',
       layers: ids(stones),
       peel: 'cold',
+      inside: 'none',
       lookFor: ['stone-that-lifts'],
       why: ['glue-sets-when-cool'],
       cautions: ['stones-on-floor'],

@@ -90,9 +90,9 @@ export const careLabel: Rule = (facts) =>
         { code: 'care-label-unread', at, severity: 'note', facts: { garment: garment.id, source, ways: [way('read-label')] } },
       ]
     }
-    const set = hottestOn(facts, garment) ?? 0
-    if (set <= ironTenthsC[dots]) return []
-    const over = { garment: garment.id, dots, ironTenthsC: ironTenthsC[dots], setTenthsC: set, source }
+    const heat = hottestOn(facts, garment)
+    if (heat.upToTenthsC <= ironTenthsC[dots]) return []
+    const over = { garment: garment.id, dots, ironTenthsC: ironTenthsC[dots], ...heat, source }
     return [
       {
         code: 'over-care-label',

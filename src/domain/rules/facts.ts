@@ -42,15 +42,27 @@ export const bindingBook = (facts: RuleFacts): Rulebook | null => (facts.order.u
 
 const heatsOf = (facts: RuleFacts): readonly Heat[] => (facts.press.ok ? facts.press.value.heats : [])
 
-/** The hottest a layer gets on a garment, the swing on top; the usual point of its record where the press is not planned. */
-export const hottestOf = (facts: RuleFacts, garment: JobGarment, layer: JobPlace['layers'][number]): number => {
-  const met = heatsOf(facts).filter((heat) => heat.garment === garment.id && heat.layers.includes(layer.id))
-  if (met.length === 0) return layer.material.window.tenthsC.usual
-  return Math.max(...met.map((heat) => heat.tenthsC + heat.swingTenthsC))
+/** A setting, and how hot it may get with the press's swing on top; both in tenths of °C. */
+type Hottest = { readonly setTenthsC: number; readonly upToTenthsC: number }
+
+const hotter = (a: Hottest, b: Hottest): Hottest => (b.upToTenthsC > a.upToTenthsC ? b : a)
+
+/** The hottest a layer gets on a garment; the usual point of its record where the press is not planned. */
+export const hottestOf = (facts: RuleFacts, garment: JobGarment, layer: JobPlace['layers'][number]): Hottest => {
+  const { usual } = layer.material.window.tenthsC
+  return (
+    heatsOf(facts)
+      .filter((heat) => heat.garment === garment.id && heat.layers.includes(layer.id))
+      .map((heat) => ({ setTenthsC: heat.tenthsC, upToTenthsC: heat.tenthsC + heat.swingTenthsC }))
+      .reduce<Hottest | null>((most, one) => (most === null ? one : hotter(most, one)), null) ?? {
+      setTenthsC: usual,
+      upToTenthsC: usual,
+    }
+  )
 }
 
-/** The hottest setting any layer of a garment gets, the swing on top; null when nothing is pressed on it. */
-export const hottestOn = (facts: RuleFacts, garment: JobGarment): number | null => {
-  const all = garment.places.flatMap((place) => place.layers.map((layer) => hottestOf(facts, garment, layer)))
-  return all.length === 0 ? null : Math.max(...all)
-}
+/** The hottest any layer of a garment gets. */
+export const hottestOn = (facts: RuleFacts, garment: JobGarment): Hottest =>
+  garment.places
+    .flatMap((place) => place.layers.map((layer) => hottestOf(facts, garment, layer)))
+    .reduce(hotter, { setTenthsC: 0, upToTenthsC: 0 })

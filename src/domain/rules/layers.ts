@@ -28,8 +28,8 @@ export const bleedRisk: Rule = (facts) =>
   facts.job.garments.flatMap((garment): ReturnType<Rule> => {
     const risks = bleedsUnder(garment)
       .map((bleed) => ({ bleed, heat: hottestOf(facts, garment, bleed.layer) }))
-      .filter(({ heat }) => heat >= bleedsFromTenthsC)
-      .toSorted((a, b) => b.heat - a.heat)
+      .filter(({ heat }) => heat.upToTenthsC >= bleedsFromTenthsC)
+      .toSorted((a, b) => b.heat.upToTenthsC - a.heat.upToTenthsC)
     const [worst] = risks
     if (worst === undefined) return []
     const { bleed, heat } = worst
@@ -44,7 +44,7 @@ export const bleedRisk: Rule = (facts) =>
           colour: garment.cloth.colour,
           material: bleed.layer.material.id,
           fromTenthsC: bleedsFromTenthsC,
-          setTenthsC: heat,
+          ...heat,
           source: bleedSource,
           ways: bleedWays(facts, bleed),
         },

@@ -24,6 +24,7 @@ export type RuleProblems = {
     readonly dots: number
     readonly ironTenthsC: number
     readonly setTenthsC: number
+    readonly upToTenthsC: number
   }
   'finish-unknown': Why & { readonly garment: string }
   'finish-repels': Why & { readonly garment: string; readonly material: string }
@@ -39,6 +40,8 @@ export type RuleProblems = {
     readonly material: string
     readonly fromTenthsC: number
     readonly setTenthsC: number
+    /** With the press's swing on top. */
+    readonly upToTenthsC: number
   }
   'stretch-needs-stretch': Why & { readonly garment: string; readonly material: string; readonly percent: number }
   'solid-stones-on-stretch': Why & { readonly garment: string; readonly decoration: string; readonly percent: number }
