@@ -43,6 +43,8 @@ export type HashedFile = StoredBytes & { readonly hash: string }
 export type Files = {
   keep(owner: string, file: HashedFile): Promise<void>
   show(owner: string, hash: string): Promise<void>
+  /** That owner shows it no more; the bytes go with the last one who did. */
+  hide(owner: string, hash: string): Promise<void>
   /** null when that owner shows no such file. */
   read(owner: string, hash: string): Promise<StoredBytes | null>
   ofOwner(owner: string): Promise<readonly { readonly hash: string; readonly name: string; readonly mime: string }[]>

@@ -1,8 +1,16 @@
 import type { OpenProblems } from '../../src/ports/opening.ts'
 
-/** The counter's door could not be opened: its port, its host or its address. */
-type DoorProblems = { 'counter-closed': { readonly host: string; readonly said: string } }
-type Problems = OpenProblems & DoorProblems
+type OwnProblems = {
+  /** The counter's door: its port, its host or its address. */
+  'counter-closed': { readonly host: string; readonly said: string }
+  /** A command for records that were never made. */
+  'store-nothing-there': { readonly folder: string }
+  'backup-not-written': { readonly file: string; readonly said: string }
+  'order-unknown': { readonly order: string }
+  /** People are forgotten when their order is over, not while it is made. */
+  'order-in-work': { readonly order: string; readonly state: string }
+}
+type Problems = OpenProblems & OwnProblems
 type StartingWords = { readonly [Code in keyof Problems]: (facts: Problems[Code]) => string }
 
 /** What the person at the terminal is told when the service, a backup or a restore cannot go on: what happened, what to do. */
@@ -34,5 +42,11 @@ export const startingWords: StartingWords = {
   'queue-forgets': ({ at, setting }) => `Redis at ${at} would forget steps when it stops. Set “${setting}” in its configuration.`,
   'queue-evicts': ({ at, policy }) =>
     `Redis at ${at} throws steps away when memory is short (maxmemory-policy is ${policy}). Set “maxmemory-policy noeviction”.`,
+  'store-nothing-there': ({ folder }) =>
+    `There are no records in ${folder}. Start the service once, or set DATA to the folder it uses.`,
+  'backup-not-written': ({ file, said }) => `The backup could not be written to ${file}: ${said}`,
+  'order-unknown': ({ order }) => `There is no order ${order} in this shop.`,
+  'order-in-work': ({ order, state }) =>
+    `The order ${order} is ${state}: its people are needed until it is handed over or cancelled. Nothing was forgotten.`,
   'counter-closed': ({ host, said }) => `The counter could not be opened at ${host}: ${said}`,
 }

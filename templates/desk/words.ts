@@ -26,6 +26,7 @@ export type DeskWords = {
   readonly again: string
   readonly holdLapsed: (revision: number) => string
   readonly replaced: (revision: number) => string
+  readonly forgotten: string
   readonly picture: (revision: number) => string
   readonly ownerNote: {
     readonly person: (about: string) => string
@@ -93,6 +94,7 @@ export const deskWords = {
     again: 'Try again',
     holdLapsed: (revision) =>
       `The place for revision ${revision} is no longer held. You can still sign it: I check the date again first.`,
+    forgotten: 'The people of this order are forgotten; what was written here is deleted.',
     replaced: (revision) => `Replaced by revision ${revision}. Do not press from this ticket.`,
     picture: (revision) => `Proof of revision ${revision}: front and back, to scale`,
     ownerNote: {
@@ -166,6 +168,7 @@ export const deskWords = {
     again: 'Intentar otra vez',
     holdLapsed: (revision) =>
       `Ya no guardamos el lugar de la revisión ${revision}. Aún puede firmarla: antes reviso otra vez la fecha.`,
+    forgotten: 'Los datos de las personas de este pedido se borraron, con lo que decía aquí.',
     replaced: (revision) => `Reemplazada por la revisión ${revision}. No planche con esta orden.`,
     picture: (revision) => `Prueba de la revisión ${revision}: frente y espalda, a escala`,
     ownerNote: {

@@ -1,3 +1,4 @@
+import { randomUUID } from 'node:crypto'
 import { readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import type { Page } from 'playwright-core'
@@ -7,9 +8,9 @@ import { readPdf } from '../adapters/printer/read-pdf.ts'
 import { temporaryFolder } from '../support/embedded.ts'
 import { needs } from '../support/needs.ts'
 import { browserNames, type OpenBrowser, openBrowser } from '../support/page-browser.ts'
-import { ask } from '../support/page-request.ts'
+import { ask, post } from '../support/page-request.ts'
 import { type OpenService, startService } from '../support/service.ts'
-import { wordsFor } from '../support/service-customer.ts'
+import { arrive, pageOf, wordsFor } from '../support/service-customer.ts'
 import { leftOf, openRecords, workerOf } from '../support/service-watch.ts'
 
 const patience = 40_000
@@ -93,6 +94,20 @@ describe.runIf(needs(...browserNames))('an order at the counter of a running ser
     expect((await ask(service.address, pdf.pathname)).status).not.toBe(200)
     expect((await ask(service.address, '/bench')).text).not.toContain('Otters')
     expect((await ask(service.address, service.ownerLink.slice(service.address.length), { method: 'POST' })).status).not.toBe(303)
+  })
+
+  it('keeps two customers apart who send the same delivery id', async () => {
+    const both = await Promise.all(['Kites', 'Larks'].map((team) => arrive(service.address, `Hello, we are the ${team}.`)))
+    const id = randomUUID()
+    for (const [index, { base }] of both.entries()) {
+      const sent = await post(service.address, `${base}/say`, { fields: { id, text: `words number ${index}` } })
+      expect(sent.status).toBe(303)
+    }
+    const pages = await Promise.all(both.map(pageOf))
+    expect(pages.map((page) => [0, 1].map((index) => page.includes(`words number ${index}`)))).toEqual([
+      [true, false],
+      [false, true],
+    ])
   })
 
   it('refuses a second service on the same data and goes on itself', async () => {

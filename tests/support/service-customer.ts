@@ -100,3 +100,5 @@ export const signOff = async (customer: Customer): Promise<void> => {
   const action = await onPage(customer, 'the proof is shown', /value="(c:sign-off:[^"]+)"/)
   await deed(customer, '/press', { action })
 }
+
+export const say = (customer: Customer, text: string): Promise<void> => deed(customer, '/say', { text })

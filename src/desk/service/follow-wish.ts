@@ -70,6 +70,7 @@ export const followWish = async (desk: Desk, shop: ShopStore, about: Wish): Foll
   const owner = deskWords[desk.workshop.shop.profile.languages[0] ?? 'en'].ownerNote
   const orderId = orderIdOf(conversation.id)
   const event = { orderId, ticketId: null, by: 'customer', at: desk.clock.now() }
+  const note = `owner-${saidId}`
   switch (wish.kind) {
     case 'quote':
       return wantQuote(desk, shop, { conversation, document: wish.order, hash: wish.hash })
@@ -80,16 +81,16 @@ export const followWish = async (desk: Desk, shop: ShopStore, about: Wish): Foll
     case 'cancel':
       return cancelOrder(desk, shop, { conversation, orderId, saidId })
     case 'person':
-      await shop.events.add({ ...event, code: 'person-asked', facts: {} })
-      await tellOwner(desk, shop, { nonce: `owner-${saidId}`, text: owner.person(wish.about) })
+      await shop.events.add({ ...event, code: 'person-asked', facts: { note } })
+      await tellOwner(desk, shop, { nonce: note, text: owner.person(wish.about) })
       return ok(null)
     case 'complaint':
-      await shop.events.add({ ...event, code: 'complaint', facts: { kind: wish.complaint.kind } })
-      await tellOwner(desk, shop, { nonce: `owner-${saidId}`, text: owner.complaint(wish.complaint.kind, wish.complaint.text) })
+      await shop.events.add({ ...event, code: 'complaint', facts: { kind: wish.complaint.kind, note } })
+      await tellOwner(desk, shop, { nonce: note, text: owner.complaint(wish.complaint.kind, wish.complaint.text) })
       return ok(null)
     case 'earlier-order':
-      await shop.events.add({ ...event, code: 'earlier-order-asked', facts: {} })
-      await tellOwner(desk, shop, { nonce: `owner-${saidId}`, text: owner.earlier })
+      await shop.events.add({ ...event, code: 'earlier-order-asked', facts: { note } })
+      await tellOwner(desk, shop, { nonce: note, text: owner.earlier })
       return ok(null)
   }
 }

@@ -18,17 +18,20 @@ const contextOf = (desk: Desk) => ({ shop: desk.workshop.shop, now: writeLocal(d
 
 export type Turn = { readonly conversationId: string; readonly said: Said; readonly words: string | null }
 
+/** The turn's name in the whole shop: two customers who send the same delivery id are two turns. */
+const turnName = ({ conversationId, said }: Turn): string => `${conversationId}-${said.id}`
+
 /** Puts the replies into the conversation's channel; the nonce makes a repeated turn post nothing twice. */
 const postTurn = async (desk: Desk, shop: ShopStore, turn: Turn & { readonly heard: ReturnType<typeof hear> }): Promise<void> => {
   const channel = conversationChannel(turn.conversationId)
   const { language } = turn.heard.conversation
   if (turn.words !== null && turn.words !== '') {
     const body = textMessage(turn.words, language)
-    await shop.messages.put({ channel, nonce: `in-${turn.said.id}`, by: 'customer', body })
+    await shop.messages.put({ channel, nonce: `in-${turnName(turn)}`, by: 'customer', body })
   }
   for (const [index, reply] of turn.heard.replies.entries()) {
     const body = replyMessage(reply, language, desk.workshop.shop)
-    await shop.messages.put({ channel, nonce: `re-${turn.said.id}-${index}`, by: 'bot', body })
+    await shop.messages.put({ channel, nonce: `re-${turnName(turn)}-${index}`, by: 'bot', body })
   }
   await shop.tell('channel', channel)
 }
@@ -49,7 +52,7 @@ export const takeTurn = async (desk: Desk, shop: ShopStore, turn: Turn): Promise
   if (!saved.ok) return saved
   await postTurn(desk, shop, { ...turn, heard })
   if (heard.wants === null) return ok(heard.conversation)
-  const followed = await followWish(desk, shop, { conversation: heard.conversation, wish: heard.wants, saidId: turn.said.id })
+  const followed = await followWish(desk, shop, { conversation: heard.conversation, wish: heard.wants, saidId: turnName(turn) })
   return followed.ok ? ok(heard.conversation) : followed
 }
 

@@ -34,6 +34,26 @@ const show = async ({ db, shopId }: Scope, owner: string, hash: string): Promise
     .execute()
 }
 
+const hide = (outer: Scope, owner: string, hash: string): Promise<void> =>
+  atomic(outer, async ({ db, shopId }) => {
+    await db.deleteFrom('fileUse').where('shopId', '=', shopId).where('owner', '=', owner).where('hash', '=', hash).execute()
+    await db
+      .deleteFrom('file')
+      .where('shopId', '=', shopId)
+      .where('hash', '=', hash)
+      .where(({ not, exists, selectFrom }) =>
+        not(
+          exists(
+            selectFrom('fileUse')
+              .select('owner')
+              .whereRef('fileUse.shopId', '=', 'file.shopId')
+              .whereRef('fileUse.hash', '=', 'file.hash'),
+          ),
+        ),
+      )
+      .execute()
+  })
+
 const read = async ({ db, shopId }: Scope, owner: string, hash: string): Promise<StoredBytes | null> => {
   const row = await db
     .selectFrom('fileUse')
@@ -49,6 +69,7 @@ const read = async ({ db, shopId }: Scope, owner: string, hash: string): Promise
 export const filesIn = (scope: Scope): Files => ({
   keep: (owner, file) => keep(scope, owner, file),
   show: (owner, hash) => show(scope, owner, hash),
+  hide: (owner, hash) => hide(scope, owner, hash),
   read: (owner, hash) => read(scope, owner, hash),
   ofOwner: (owner) =>
     scope.db

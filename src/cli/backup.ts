@@ -1,0 +1,50 @@
+import { mkdir, stat } from 'node:fs/promises'
+import { dirname, resolve } from 'node:path'
+import { projectRoot } from '../adapters/folder/root.ts'
+import { writeBackup } from '../adapters/store/backup.ts'
+import { readConfig } from '../config.ts'
+import { ok, type Problem, type Result } from '../domain/result/result.ts'
+import { borrowBase, hasRecords } from '../wiring/borrow-base.ts'
+import { answerDone, answerRefused } from './answer.ts'
+import { runCommand, text, UsageError, type Words } from './command.ts'
+
+const usage = `backup: every record of the store, files too, as of one instant, in one checksummed file
+
+  npm run -s backup -- --out <file> [--json]
+
+The service may run meanwhile. DATA or DATABASE_URL say which store, as for the service. The file holds names and contacts:
+keep it where only the shop can read it.`
+
+const refused = (code: string, facts: Problem['facts']): { readonly ok: false; readonly problems: readonly Problem[] } => ({
+  ok: false,
+  problems: [{ code, at: '', severity: 'stop', facts }],
+})
+
+/** The folder of the file, made when it is new. */
+const makeFolder = async (file: string): Promise<Result<null>> => {
+  try {
+    await mkdir(dirname(file), { recursive: true })
+    return ok(null)
+  } catch (cause) {
+    return refused('backup-not-written', { file, said: cause instanceof Error ? cause.message : String(cause) })
+  }
+}
+
+const run = async (words: Words): Promise<number> => {
+  const out = text(words, 'out')
+  if (out === undefined || words.positionals.length > 0) throw new UsageError('say where the backup goes: --out <file>')
+  const file = resolve(out)
+  const config = readConfig(projectRoot())
+  if (!config.ok) return answerRefused(words, config.problems)
+  if (!hasRecords(config.value)) {
+    return answerRefused(words, refused('store-nothing-there', { folder: config.value.data }).problems)
+  }
+  const folder = await makeFolder(file)
+  if (!folder.ok) return answerRefused(words, folder.problems)
+  const written = await borrowBase(config.value, ({ base }) => writeBackup(base.service, file))
+  if (!written.ok) return answerRefused(words, written.problems)
+  const { size } = await stat(file)
+  return answerDone(words, { file, bytes: size }, `${file} holds every record (${size} bytes).`)
+}
+
+await runCommand({ usage, options: { out: { type: 'string' }, json: { type: 'boolean' } }, run })
