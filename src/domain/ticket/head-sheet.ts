@@ -2,7 +2,7 @@ import { fits, sizes } from '../garment/garment.ts'
 import type { Change } from './changes.ts'
 import { codeRows } from './code.ts'
 import type { SizeCount, TicketFacts } from './facts.ts'
-import { gateBlocks } from './gates.ts'
+import { firstPiece, gateBlocks } from './gates.ts'
 import { pressBoxes } from './heat.ts'
 import { readMoment } from './moment.ts'
 import { garmentName, piecesIn, placeText, type Scene, sizeText, whenText } from './names.ts'
@@ -137,7 +137,10 @@ const titleBlocks = (scene: Scene): readonly Block[] => {
   ]
 }
 
-/** The front page: what, until when, at which heat, with what care, what must be found right first; then where everything goes. */
+/**
+ * The front page: what, until when, at which heat, with what care, what must be found right first; then where everything goes, and the
+ * first piece to sign against it.
+ */
 export const headSheet = (scene: Scene): Sheet => {
   const { facts, words } = scene
   const content = codeContent(facts)
@@ -162,6 +165,7 @@ export const headSheet = (scene: Scene): Sheet => {
       ...notes,
       ...gateBlocks(scene),
       ...placementBlocks(scene),
+      ...firstPiece(scene),
     ],
   }
 }

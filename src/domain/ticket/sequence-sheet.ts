@@ -1,6 +1,5 @@
 import type { PressStep } from '../press/press-plan.ts'
 import { runsText } from './figures.ts'
-import { firstPiece } from './gates.ts'
 import { hazards, signalWords } from './hazards.ts'
 import { garmentsOf, pressBoxes, pressureOf, sameTextOf, secondsOf, temperatureOf } from './heat.ts'
 import { garmentName, layerOf, layerText, once, piecesIn, placeText, type Scene } from './names.ts'
@@ -73,22 +72,23 @@ const runBlocks = (scene: Scene, run: Run): readonly Block[] => {
   const lines = once(run.steps.flatMap((step) => step.lines))
   const rows = scene.facts.roster.filter((row) => lines.includes(row.line))
   const garments = words.list(run.garments.map((id) => garmentName(scene, id)))
-  return [
+  const blocks: readonly Block[] = [
     {
       kind: 'heading',
       level: 2,
-      text: words.press.group(garments, words.press.sides[run.side]),
+      text: `${words.press.sequence} · ${words.press.group(garments, words.press.sides[run.side])}`,
       note: words.press.lines(runsText(lines), piecesIn(rows)),
     },
     ...pressBoxes(scene, run.steps),
     { kind: 'steps', steps: run.steps.map((step) => stepItem(scene, step)) },
   ]
+  return [{ kind: 'together', blocks }]
 }
 
-/** The press sequence step for step as it was checked, with the press box of each side and the first piece to sign. */
+/** The press sequence step for step as it was checked, side by side, each with its press box. */
 export const sequenceSheets = (scene: Scene): readonly Sheet[] => {
   if (scene.facts.press.length === 0) return []
   const title = scene.words.press.sequence
   const blocks = runsOf(scene).flatMap((run) => runBlocks(scene, run))
-  return [{ title, blocks: [{ kind: 'heading', level: 1, text: title }, ...firstPiece(scene), ...blocks] }]
+  return [{ title, blocks }]
 }

@@ -105,6 +105,9 @@ export type BesideBlock = {
   readonly right: readonly Block[]
 }
 
+/** Blocks that stay on one page where a page has room for them all. */
+export type TogetherBlock = { readonly kind: 'together'; readonly blocks: readonly Block[] }
+
 export type StripsBlock = {
   readonly kind: 'strips'
   readonly hint: string
@@ -150,6 +153,7 @@ export type Block =
   | CodeBlock
   | BesideBlock
   | StripsBlock
+  | TogetherBlock
   | PlateBlock
   | RulerBlock
 

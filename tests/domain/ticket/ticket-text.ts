@@ -12,5 +12,7 @@ export const textOf = (ticket: Ticket): string => ticket.sheets.flatMap((sheet) 
 
 export const blocksOf = <Kind extends Block['kind']>(ticket: Ticket, kind: Kind): readonly Extract<Block, { kind: Kind }>[] => {
   const isKind = (block: Block): block is Extract<Block, { kind: Kind }> => block.kind === kind
-  return ticket.sheets.flatMap((sheet) => sheet.blocks.filter(isKind))
+  const all = (blocks: readonly Block[]): readonly Block[] =>
+    blocks.flatMap((block) => (block.kind === 'together' ? all(block.blocks) : [block]))
+  return ticket.sheets.flatMap((sheet) => all(sheet.blocks).filter(isKind))
 }

@@ -68,6 +68,8 @@ export type Piece = {
   readonly keep: boolean
   readonly container: Container | null
   readonly head: Piece | null
+  /** Pieces of one such group stay on one page where they fit on one. */
+  readonly together: object | null
 }
 
 export type Page = {
@@ -91,6 +93,7 @@ export const piece = (height: number, nodes: readonly Node[], more: Partial<Piec
   keep: false,
   container: null,
   head: null,
+  together: null,
   ...more,
 })
 

@@ -22,6 +22,24 @@ const needed = (pieces: readonly Piece[], at: number): number => {
   return height
 }
 
+/** How high a group is that begins here, 0 where none begins. */
+const groupHeight = (pieces: readonly Piece[], at: number): number => {
+  const group = pieces[at]?.together ?? null
+  if (group === null || pieces[at - 1]?.together === group) return 0
+  let height = 0
+  for (const one of pieces.slice(at)) {
+    if (one.together !== group) return height
+    height += one.height
+  }
+  return height
+}
+
+/** What must fit for a piece to begin here: its whole group where a page has room for that, else what it is kept with. */
+const roomFor = (pieces: readonly Piece[], at: number, area: Area): number => {
+  const group = groupHeight(pieces, at)
+  return group > 0 && group <= area.bottom - area.top ? group : needed(pieces, at)
+}
+
 const repeated = (head: Piece): Piece => ({
   ...head,
   container: null,
@@ -40,7 +58,7 @@ export const paginate = (sheets: readonly (readonly Piece[])[], area: Area): rea
     spread.y = area.top
     pieces.forEach((one, at) => {
       const fresh = spread.y === area.top
-      if (!fresh && spread.y + needed(pieces, at) > area.bottom) {
+      if (!fresh && spread.y + roomFor(pieces, at, area) > area.bottom) {
         spread.pages.push([])
         spread.y = area.top
         if (one.head !== null) set(spread, repeated(one.head), sheet)

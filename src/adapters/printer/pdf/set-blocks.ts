@@ -1,4 +1,4 @@
-import type { BesideBlock, Block } from '../../../domain/ticket/ticket.ts'
+import type { BesideBlock, Block, TogetherBlock } from '../../../domain/ticket/ticket.ts'
 import { setCode, setDrawing, setPlate, setRuler, setStrips } from './blocks/drawing.ts'
 import { setChecks, setPressBox, setSteps } from './blocks/press.ts'
 import type { Room } from './blocks/room.ts'
@@ -24,6 +24,11 @@ const setBeside = (block: BesideBlock, room: Room): readonly Piece[] => {
   const left = stack(setBlocks(block.left, { ...room, width }), 0)
   const right = stack(setBlocks(block.right, { ...room, width: room.width - space - width }), width + space)
   return [piece(Math.max(left.height, right.height), [...left.nodes, ...right.nodes]), gap(2)]
+}
+
+const setTogether = (block: TogetherBlock, room: Room): readonly Piece[] => {
+  const together = {}
+  return setBlocks(block.blocks, room).map((one) => ({ ...one, together }))
 }
 
 const setBlock = (block: Block, room: Room): readonly Piece[] => {
@@ -52,6 +57,8 @@ const setBlock = (block: Block, room: Room): readonly Piece[] => {
       return setCode(block, room)
     case 'beside':
       return setBeside(block, room)
+    case 'together':
+      return setTogether(block, room)
     case 'strips':
       return setStrips(block, room)
     case 'plate':
