@@ -6,11 +6,12 @@ import type { Lane, Timelines } from './lanes.ts'
 import type { Model } from './model.ts'
 
 /**
- * Something that would bring a late order in on time, tried before it is told: extra minutes at a station, a longer day, an earlier
+ * Something that would bring a late order in on time, tried before it is told: a gap that breaks no promise, extra minutes at a station, a longer day, an earlier
  * delivery, the order without its stones, in front of another order, a part of it first; and what is left: another promise.
  */
 export type Fix = {
   readonly code:
+    | 'move-up'
     | 'extra-minutes'
     | 'open-longer'
     | 'earlier-delivery'
@@ -87,7 +88,7 @@ const overlap = (lines: Timelines, helped: Timelines, station: number): { readon
  * The bottleneck, by trial: every station gets a helper, then the helpers go home one by one where the order stays on time without
  * them. Who cannot go home is the bottleneck; null when the order is late even with all of them.
  */
-export const bottleneck = ({ lines, order, due }: Case): readonly Fix[] | null => {
+export const bottleneck = ({ lines, order, due, late }: Case): readonly Fix[] | null => {
   const helped = new Set(usedStations(lines, order))
   const onTime = (): boolean => lookAt(withHelpers(lines, helped), order, (complete) => complete <= due)
   if (!onTime()) return null
@@ -95,6 +96,8 @@ export const bottleneck = ({ lines, order, due }: Case): readonly Fix[] | null =
     helped.delete(station)
     if (!onTime()) helped.add(station)
   }
+  if (helped.size === 0)
+    return [{ code: 'move-up', subject: lines.model.orders[order]?.id ?? '', at: minutes(due), minutes: late }]
   const trial = withHelpers(lines, helped)
   return lookAt(trial, order, () =>
     [...helped].flatMap((station): readonly Fix[] => {

@@ -1,6 +1,6 @@
 import { ok, type Result } from '../result/result.ts'
 import { completionOf, findPlace, placeOrder, readyAt } from './fit.ts'
-import { takeOrder } from './fit-late.ts'
+import { moveLate, takeOrder } from './fit-late.ts'
 import { compile, type Floor, fixedTimelines, floorOf } from './floor.ts'
 import { copyOf, leavesRoom, put, readyAfter, type Spot, spanAfter, type Timelines, take } from './lanes.ts'
 import { free, type Model } from './model.ts'
@@ -49,14 +49,17 @@ const isFree = (lines: Timelines, operation: number, old: Old): boolean => {
 
 const spot: Spot = { start: 0, end: 0, crewing: 0 }
 
+/** Puts an operation at its old place when it may begin there and the stations are free. */
+const putBackAt = (lines: Timelines, operation: number, old: Old): boolean => {
+  if (old.start < readyAt(lines, operation) || !isFree(lines, operation, old)) return false
+  put(lines, operation, old)
+  return true
+}
+
 /** Puts an operation at its old place, or at the first place after it; false when there is none. */
 const putNear = (lines: Timelines, operation: number, old: Old | undefined): boolean => {
-  const ready = readyAt(lines, operation)
-  if (old !== undefined && old.start >= ready && isFree(lines, operation, old)) {
-    put(lines, operation, old)
-    return true
-  }
-  const from = Math.max(ready, old?.start ?? 0)
+  if (old !== undefined && putBackAt(lines, operation, old)) return true
+  const from = Math.max(readyAt(lines, operation), old?.start ?? 0)
   if (!findPlace(lines, operation, { ready: from, work: lines.model.work[operation] ?? 0 }, spot)) return false
   put(lines, operation, spot)
   return true
@@ -69,26 +72,30 @@ const byOldStart = (model: Model, old: ReadonlyMap<number, Old>): readonly numbe
   return operations.toSorted((a, b) => key(a) - key(b) || a - b)
 }
 
+/** Takes an operation off and lets `place` put it elsewhere; it stays when that fails or would end later. */
+const moveIfSooner = (lines: Timelines, operation: number, place: () => boolean): void => {
+  const present = { start: lines.start[operation] ?? 0, end: lines.end[operation] ?? 0, crewing: lines.crewing[operation] ?? -1 }
+  if (present.crewing < 0) return
+  take(lines, operation)
+  const placed = place()
+  if (placed && (lines.end[operation] ?? 0) <= present.end) return
+  if (placed) take(lines, operation)
+  put(lines, operation, present)
+}
+
 /**
- * Moves a sound plan back towards an old one, in place: one operation after the other goes to its old place where that is free, or
- * as close behind it as can be, never later than it lies.
+ * Moves a sound plan back towards an old one, in place: first every operation goes to its old place where that is free, then those
+ * that found it taken come as close behind it as can be. Nothing ends later than it did.
  */
 export const snapBack = (lines: Timelines, old: ReadonlyMap<number, Old>): void => {
-  for (const operation of byOldStart(lines.model, old)) {
-    const present = {
-      start: lines.start[operation] ?? 0,
-      end: lines.end[operation] ?? 0,
-      crewing: lines.crewing[operation] ?? -1,
-    }
-    if (present.crewing < 0) continue
-    take(lines, operation)
-    const placed = putNear(lines, operation, old.get(operation))
-    if (!placed) put(lines, operation, present)
-    else if ((lines.end[operation] ?? 0) > present.end) {
-      take(lines, operation)
-      put(lines, operation, present)
-    }
-  }
+  const operations = byOldStart(lines.model, old)
+  const displaced = operations.filter((operation) => {
+    const place = old.get(operation)
+    if (place === undefined) return true
+    moveIfSooner(lines, operation, () => putBackAt(lines, operation, place))
+    return lines.start[operation] !== place.start
+  })
+  for (const operation of displaced) moveIfSooner(lines, operation, () => putNear(lines, operation, old.get(operation)))
 }
 
 /** The old plan with what is new laid into its gaps. */
@@ -117,7 +124,10 @@ const bringIn = (lines: Timelines, old: ReadonlyMap<number, Old>): Timelines => 
     const due = model.orders[order]?.due ?? 0
     const before = copyOf(floor.lines)
     takeOrder(floor.lines, order)
-    if (placeOrder(floor.lines, order, 1) <= due) continue
+    if (placeOrder(floor.lines, order, 1) <= due) {
+      moveLate(floor.lines, order, due, 1)
+      continue
+    }
     takeOrder(floor.lines, order)
     const place = squeeze(floor, order, { due, pull: 15, stretch: 1 }) ?? squeeze(floor, order, { due, pull: 60, stretch: 1 })
     floor.lines = place?.lines ?? before

@@ -72,8 +72,12 @@ export const squeeze = (floor: Floor, order: number, ask: Ask & { readonly pull:
   return { earliest, moved: movedNames(floor.lines, lines, pulled), lines }
 }
 
+/** Books with more operations are not planned anew while a customer waits: it rarely helps them and takes too long. */
+const mostOperations = 2_500
+
 /** Plans everything that has not begun anew, the new order in front, the others by the hour they would be ready. */
 export const decodeInFront = (floor: Floor, order: number, ask: Ask): Place | null => {
+  if (floor.model.work.length > mostOperations) return null
   const others = orderNumbers(floor.lines).filter((one) => one !== order)
   const limits = others.map((one) => ({ one, ready: completionOf(floor.lines, one), due: floor.model.orders[one]?.due ?? 0 }))
   const lines = fixedTimelines(floor.model)
