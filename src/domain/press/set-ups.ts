@@ -108,6 +108,15 @@ const partitions = (spots: Grouping): readonly Grouping[] =>
     [[]],
   )
 
+/** No garment of a group bears another group's decoration on a spot of this one: its steps could not tell them apart. */
+const isClear = (groups: Grouping): boolean =>
+  groups.every((group) => {
+    const lines = new Set(group.flatMap((place) => place.lines))
+    const spots = new Set(group.map((place) => place.place))
+    const others = groups.filter((other) => other !== group).flat()
+    return others.every((other) => !spots.has(other.place) || other.lines.every((line) => !lines.has(line)))
+  })
+
 /** Above this many spots on one zone they are pressed one by one; five give 52 ways to group them. */
 const groupedMost = 5
 
@@ -124,10 +133,12 @@ const beside = (trial: Trial, places: readonly JobPlace[]): Tried<readonly SetUp
   }
   const alone = collectSetUps(spots.map(groupOf))
   if (!alone.ok || spots.length > groupedMost) return alone
-  const solved = partitions(spots).flatMap((groups) => {
-    const setUps = collectSetUps(groups.map(groupOf))
-    return setUps.ok ? [setUps.value] : []
-  })
+  const solved = partitions(spots)
+    .filter(isClear)
+    .flatMap((groups) => {
+      const setUps = collectSetUps(groups.map(groupOf))
+      return setUps.ok ? [setUps.value] : []
+    })
   const [best] = solved.toSorted((a, b) => pressesIn(a) - pressesIn(b) || a.length - b.length)
   return { ok: true, value: best ?? alone.value }
 }

@@ -3,6 +3,7 @@ import type { Row } from '../order/order.ts'
 import type { JobGarment, JobPlace } from '../press/job.ts'
 import { way } from '../press/way.ts'
 import { placesOf, type Rule, type RuleFacts } from './facts.ts'
+import { lawLimits } from './law.ts'
 
 const leadSource =
   '15 U.S.C. 1278a: at most 100 ppm lead in accessible parts (read); exclusion for crystal denied 16 July 2009 (quoted)'
@@ -39,7 +40,13 @@ export const stonesUnderThree: Rule = (facts) =>
       code: 'stones-under-three',
       at,
       severity: 'stop',
-      facts: { line: row.line, decoration: place.decoration, source: smallSource, ways: [way('no-stones')] },
+      facts: {
+        line: row.line,
+        decoration: place.decoration,
+        smallPartsMicrometres: lawLimits.smallPartsMicrometres,
+        source: smallSource,
+        ways: [way('no-stones')],
+      },
     }))
 
 const leadFreeWays = (facts: RuleFacts, stone: Stone) => {
@@ -61,7 +68,14 @@ export const leadedStones: Rule = (facts) =>
           code: 'leaded-stones-child',
           at,
           severity: 'stop',
-          facts: { line: row.line, material: stone.id, lot: stone.lot, source: leadSource, ways: leadFreeWays(facts, stone) },
+          facts: {
+            line: row.line,
+            material: stone.id,
+            lot: stone.lot,
+            leadPpmMost: lawLimits.leadPpmMost,
+            source: leadSource,
+            ways: leadFreeWays(facts, stone),
+          },
         })),
     )
 
@@ -79,6 +93,9 @@ export const certificates: Rule = (facts) => {
         material: stone.id,
         lot: stone.lot,
         lines: linesOf(worn.filter((one) => one.stones.includes(stone))),
+        leadPpmMost: lawLimits.leadPpmMost,
+        nickelNanogramsMost: lawLimits.nickelNanogramsMost,
+        leadInMouthablePpmMost: lawLimits.leadInMouthablePpmMost,
         source: leadSource,
         ways: [way('certificate', stone.lot), way('no-stones')],
       },

@@ -49,9 +49,21 @@ export type RuleProblems = {
   'press-marks': Why & { readonly garment: string; readonly because: string }
   /** Nothing sticks on what lies below. */
   'not-on-top': Why & { readonly decoration: string; readonly above: string; readonly below: string }
-  'stones-under-three': Why & { readonly line: number; readonly decoration: string }
-  'leaded-stones-child': Why & { readonly line: number; readonly material: string; readonly lot: string }
-  'certificate-missing': Why & { readonly material: string; readonly lot: string; readonly lines: readonly number[] }
+  'stones-under-three': Why & { readonly line: number; readonly decoration: string; readonly smallPartsMicrometres: number }
+  'leaded-stones-child': Why & {
+    readonly line: number
+    readonly material: string
+    readonly lot: string
+    readonly leadPpmMost: number
+  }
+  'certificate-missing': Why & {
+    readonly material: string
+    readonly lot: string
+    readonly lines: readonly number[]
+    readonly leadPpmMost: number
+    readonly nickelNanogramsMost: number
+    readonly leadInMouthablePpmMost: number
+  }
   'age-unknown': Why & { readonly lines: readonly number[] }
   'childrens-wear': Why & { readonly lines: readonly number[] }
   'strings-on-child': Why & { readonly garment: string; readonly lines: readonly number[] }

@@ -60,6 +60,26 @@ describe('children and stones (15 U.S.C. 1278a, read; 16 CFR 1501 and 1120, quot
   })
 })
 
+describe('limits of the law, as the findings carry them', () => {
+  it('100 ppm lead: 15 U.S.C. 1278a (read)', () => {
+    const leaded = given({ layers: [stone('SS16')], rows: aged('3-12') })
+    expect(leaded.find((problem) => problem.code === 'leaded-stones-child')?.facts).toMatchObject({ leadPpmMost: 100 })
+  })
+
+  it('0.5 µg/cm² nickel a week and 0.05 % lead in parts that can be mouthed: REACH XVII 27 and 63 (quoted)', () => {
+    const missing = given({ layers: [stone('SS20')], rows: aged('3-12') })
+    const facts = missing.find((problem) => problem.code === 'certificate-missing')?.facts
+    expect(facts).toMatchObject({ nickelNanogramsMost: 500, leadInMouthablePpmMost: 500 })
+  })
+
+  it('every stone of the scale up to SS48 fits the small-parts cylinder of 16 CFR 1501 (computed; SS48 is 11 mm, from memory)', () => {
+    const small = given({ layers: [stone('SS10')], rows: aged('under-3') }).find(
+      (problem) => problem.code === 'stones-under-three',
+    )
+    expect(small?.facts['smallPartsMicrometres']).toBeGreaterThan(11_000)
+  })
+})
+
 describe('game wear', () => {
   const game = (rulebook: string, layers: NonNullable<Parameters<typeof given>[0]['layers']>) =>
     given({ layers, order: { use: 'game', rulebook } })
