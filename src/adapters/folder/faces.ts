@@ -27,7 +27,7 @@ const readPinned = async (
 }
 
 /** One offered face from the installed packages under the project's root; its files must have the listed SHA-256. */
-export const loadFace = async (listing: FaceListing, root: string): Promise<Result<Face, FaceProblem>> => {
+const loadFace = async (listing: FaceListing, root: string): Promise<Result<Face, FaceProblem>> => {
   const folder = join(root, 'node_modules', listing.package, 'files')
   const files = collect(await Promise.all(listing.files.map((file) => readPinned(listing.id, join(folder, file.file), file))))
   return files.ok ? openFace(listing, files.value) : files

@@ -3,10 +3,11 @@ import { item } from '../geometry/point.ts'
 import type { StonePiece } from '../layout/layout.ts'
 import { ok, type Result } from '../result/result.ts'
 import { type Micrometres, micrometres } from '../units/units.ts'
+import { packStrip } from './pack-strip.ts'
 import { type LoosePart, placePart } from './place-part.ts'
 import type { CuttingProblem } from './problems.ts'
-import type { Mark, Sheet, SheetPart, SheetWords } from './sheet.ts'
-import { emptyStrip, placeNext, type Strip } from './skyline.ts'
+import type { Mark, Sheet, SheetWords } from './sheet.ts'
+import { emptyStrip, placeNext, type Spot, type Strip } from './skyline.ts'
 
 /** One template: the holes of a piece and what its margin says (character, height, stone, job). */
 export type StoneTemplate = {
@@ -51,7 +52,14 @@ const looseTemplate = (template: StoneTemplate, words: SheetWords): LoosePart =>
   }
 }
 
-type OpenSheet = { readonly strip: Strip; readonly parts: SheetPart[] }
+/** Room at the top of a sheet for its own line of words. */
+const HEAD = 6_000
+
+const usable = ({ height }: SheetStock): number => height - HEAD + GAP
+
+type Laid = { readonly part: LoosePart; readonly spot: Spot }
+
+type OpenSheet = { readonly strip: Strip; readonly laid: readonly Laid[] }
 
 const sizeOf = ({ outside }: LoosePart): { width: number; height: number } => ({
   width: Math.ceil(outside.right - outside.left),
@@ -71,9 +79,47 @@ const tooLarge = (loose: LoosePart, stock: SheetStock): CuttingProblem => ({
   },
 })
 
+const ROUNDS = 40
+
+/** Two sheets on one where the tighter packing finds room; undefined where it does not. */
+const merged = (one: OpenSheet, two: OpenSheet, stock: SheetStock): OpenSheet | undefined => {
+  const parts = [...one.laid, ...two.laid].map(({ part }) => part)
+  const width = stock.width + GAP
+  const area = parts.reduce((sum, part) => sum + sizeOf(part).width * sizeOf(part).height, 0)
+  if (area > width * usable(stock)) return undefined
+  const { height, spots } = packStrip(parts.map(sizeOf), width, ROUNDS)
+  if (height > usable(stock)) return undefined
+  return { strip: one.strip, laid: parts.map((part, index) => ({ part, spot: item(spots, index) })) }
+}
+
+const mergeSheets = (sheets: readonly OpenSheet[], stock: SheetStock): readonly OpenSheet[] => {
+  const kept: OpenSheet[] = []
+  for (const sheet of sheets) {
+    const at = kept.findIndex((other) => merged(other, sheet, stock) !== undefined)
+    const joined = at < 0 ? undefined : merged(item(kept, at), sheet, stock)
+    if (joined === undefined) kept.push(sheet)
+    else kept[at] = joined
+  }
+  return kept
+}
+
+const placeOn = (sheet: OpenSheet, part: LoosePart, stock: SheetStock): OpenSheet | undefined => {
+  const spot = placeNext(sheet.strip, sizeOf(part), true, usable(stock))
+  return spot === undefined ? undefined : { ...sheet, laid: [...sheet.laid, { part, spot }] }
+}
+
+const sheetOf = ({ laid }: OpenSheet, index: number, stock: SheetStock, words: SheetWords): Sheet => ({
+  id: `template-${index + 1}`,
+  width: stock.width,
+  length: stock.height,
+  reads: 'right',
+  parts: laid.map(({ part, spot }) => placePart(part, spot, spot.turned)),
+  marks: [{ kind: 'text', at: { x: GAP, y: stock.height - TEXT - 1_000 }, height: TEXT, text: words.right }],
+})
+
 /**
- * Templates on flocked sheets, read the right way round (the tape lifts the stones as they lie), the largest first; with TOP,
- * baseline and centre ticks and their margin text. `template-larger-than-sheet` names each that fits no sheet.
+ * Templates on as few flocked sheets as found, read the right way round (the tape lifts the stones as they lie), the largest
+ * first; with TOP, baseline and centre ticks and their margin text. `template-larger-than-sheet` names each that fits no sheet.
  */
 export const templateSheets = (
   templates: readonly StoneTemplate[],
@@ -88,28 +134,16 @@ export const templateSheets = (
   const problems: CuttingProblem[] = []
   for (const index of order) {
     const part = item(loose, index)
-    const size = sizeOf(part)
-    const room = (sheet: OpenSheet): boolean => {
-      const spot = placeNext(sheet.strip, size, true, stock.height + GAP)
-      if (spot !== undefined) sheet.parts.push(placePart(part, spot, spot.turned))
-      return spot !== undefined
-    }
-    if (sheets.some(room)) continue
-    const fresh: OpenSheet = { strip: emptyStrip(stock.width + GAP), parts: [] }
-    if (room(fresh)) sheets.push(fresh)
-    else problems.push(tooLarge(part, stock))
+    const fresh: OpenSheet = { strip: emptyStrip(stock.width + GAP), laid: [] }
+    const at = [...sheets, fresh].findIndex((sheet, place) => {
+      const grown = placeOn(sheet, part, stock)
+      if (grown !== undefined) sheets[place] = grown
+      return grown !== undefined
+    })
+    if (at < 0) problems.push(tooLarge(part, stock))
   }
   if (problems.length > 0) return { ok: false, problems }
-  return ok(
-    sheets.map(({ parts }, index) => ({
-      id: `template-${index + 1}`,
-      width: stock.width,
-      length: stock.height,
-      reads: 'right',
-      parts,
-      marks: [{ kind: 'text', at: { x: GAP, y: stock.height - TEXT - 1_000 }, height: TEXT, text: words.right }],
-    })),
-  )
+  return ok(mergeSheets(sheets, stock).map((sheet, index) => sheetOf(sheet, index, stock, words)))
 }
 
 /** A coupon for a new lot of stones: five by five holes at three widths, each labelled, to find the shop's hole. */

@@ -5,7 +5,7 @@ import { common, type Polygon, type Region, regionBox, united } from './region.t
 export const mirrorPoint = (axis: number, { x, y }: Point): Point => ({ x: 2 * axis - x, y })
 
 /** The mirror image, with its edges turned so that outer edges stay anticlockwise. */
-export const mirrorRegion = (axis: number, region: Region): Region =>
+const mirrorRegion = (axis: number, region: Region): Region =>
   region.map((polygon) => polygon.map((point) => mirrorPoint(axis, point)).reverse())
 
 /** The upright axis through the middle of the region's box, on a whole micrometre. */

@@ -2,7 +2,7 @@ import { boxGap, boxOf, cyclic, type Point } from './point.ts'
 import { common, type Polygon, type Region, regionBox } from './region.ts'
 
 /** From a point to the stretch between two points. */
-export const toStretch = (point: Point, from: Point, to: Point): number => {
+const toStretch = (point: Point, from: Point, to: Point): number => {
   const [dx, dy] = [to.x - from.x, to.y - from.y]
   const long = dx * dx + dy * dy
   const share = long === 0 ? 0 : Math.max(0, Math.min(1, ((point.x - from.x) * dx + (point.y - from.y) * dy) / long))

@@ -24,10 +24,6 @@ export const common = (region: Region, other: Region): Region =>
 export const offset = (region: Region, by: number): Region =>
   Clipper.inflatePaths(toPaths(region), by, JoinType.Miter, EndType.Polygon, 2)
 
-/** The region widened with round corners: every point within `by` of it. */
-export const offsetRound = (region: Region, by: number): Region =>
-  Clipper.inflatePaths(toPaths(region), by, JoinType.Round, EndType.Polygon, 2, 10)
-
 /** Positive for an outer edge, negative for a hole (the shoelace formula). */
 export const signedArea = (polygon: Polygon): number => {
   let twice = 0

@@ -166,6 +166,14 @@ describe('template sheets', () => {
     expect(sheets.flatMap(texts)).toContain('TOP · 7 · 101.6 mm · SS10 · job 12')
   })
 
+  test('templates of one sheet do not overlap, whichever way they were packed', () => {
+    for (const { parts } of templates('01234567890123')) {
+      for (const [index, { frame: a }] of parts.entries())
+        for (const { frame: b } of parts.slice(index + 1))
+          expect(Math.max(b.left - a.right, a.left - b.right, b.bottom - a.top, a.bottom - b.top)).toBeGreaterThanOrEqual(2_999)
+    }
+  })
+
   test('a template larger than the sheet is refused by its text', () => {
     const small = templateSheets([template('8')], { width: micrometres(60_000), height: micrometres(60_000) }, words)
     expect(small.ok ? [] : small.problems).toMatchObject([{ code: 'template-larger-than-sheet', facts: { text: '8' } }])
