@@ -64,7 +64,7 @@ const customerSide = (
       await shop.conversations.add(id, state)
       await shop.keys.add({ hash: desk.ids.hash(token), kind: 'customer', holder: id, until: null })
       const body = replyMessage({ code: 'greeting', facts: {} }, language, desk.workshop.shop)
-      await shop.messages.put({ channel: conversationChannel(id), nonce: 'greeting', by: 'bot', body })
+      await shop.messages.put({ channel: conversationChannel(id), nonce: `greeting-${id}`, by: 'bot', body })
       return { token }
     },
     conversation: async (token) => {

@@ -1,0 +1,206 @@
+import { afterAll, beforeAll, describe, expect, test } from 'vitest'
+import { actOnTicket } from '../../src/desk/service/act-on-ticket.ts'
+import { counterDesk, openNews } from '../../src/desk/service/counter-desk.ts'
+import { conversationChannel, shopChannel, type WorkerDesk } from '../../src/desk/service/desk.ts'
+import { lapseHolds } from '../../src/desk/service/lapse-holds.ts'
+import { orderIdOf } from '../../src/desk/service/order-id.ts'
+import { conversationFrom, messageFrom, shopPlanFrom } from '../../src/desk/service/records.ts'
+import type { TicketAct } from '../../src/desk/service/ticket-life.ts'
+import { ticketIdOf } from '../../src/desk/service/ticket-names.ts'
+import type { Shop } from '../../src/domain/shop/shop.ts'
+import { startConversation } from '../../src/domain/understanding/conversation.ts'
+import { localMinute, openTestDesk, presses, says, type TestClock, work } from '../support/desk.ts'
+import { openTestStore, type TestStore, unwrap } from '../support/embedded.ts'
+
+let opened: TestStore
+const clock: TestClock = { at: localMinute('2026-11-25T09:00') }
+beforeAll(async () => {
+  opened = await openTestStore()
+}, 60_000)
+afterAll(() => opened.close())
+
+const wishes = (needBy: string) =>
+  `3 practice tees, navy, 100% cotton, white vinyl numbers on the back. Team is the Lantern Hill Lynx, sport is soccer. We need them ${needBy}. My name is Imke Dahl. Everybody is 13 or older.\n4 Abel, adult M\n7 Bea, adult L\n9 Cid, adult S`
+
+const openTalk = async (desk: WorkerDesk, id: string): Promise<string> => {
+  const state = startConversation({ id, person: { id, name: null }, language: 'en' })
+  unwrap(await desk.store.shop(desk.shopId).conversations.add(id, state))
+  return id
+}
+
+const talkOf = async (desk: WorkerDesk, id: string) =>
+  conversationFrom((await desk.store.shop(desk.shopId).conversations.read(id))?.state)
+
+const toProof = async (desk: WorkerDesk, id: string, needBy: string): Promise<void> => {
+  await openTalk(desk, id)
+  await says(desk, id, wishes(needBy))
+  if ((await talkOf(desk, id)).asked?.code === 'ask-ages') await says(desk, id, 'all are 13 or older')
+  await work(desk)
+}
+
+const sign = async (desk: WorkerDesk, id: string): Promise<void> => {
+  const { shown } = await talkOf(desk, id)
+  if (shown === null) throw new Error(`nothing was shown to ${id}`)
+  await presses(desk, id, `c:sign-off:${shown.revision}:${shown.hash}`)
+}
+
+const orderOf = async (desk: WorkerDesk, id: string) => {
+  const order = await desk.store.shop(desk.shopId).orders.read(orderIdOf(id))
+  if (order === null) throw new Error(`${id} has no order`)
+  return order
+}
+
+const bodies = async (desk: WorkerDesk, channel: string) =>
+  (await desk.store.shop(desk.shopId).messages.after(channel, 0)).map((message) => ({
+    ...message,
+    body: messageFrom(message.body),
+  }))
+
+const act = (desk: WorkerDesk, ticketId: string, name: TicketAct, by = 'Noor') =>
+  desk.store.together(desk.shopId, (shop) =>
+    actOnTicket(desk, shop, { ticketId, act: name, by: { id: by, name: by, role: 'staff' } }),
+  )
+
+describe('an order over the store', () => {
+  test('reaches the bench once, though every step is run twice', { timeout: 120_000 }, async () => {
+    const desk = await openTestDesk(opened.store, clock)
+    await openTalk(desk, 'c-lynx')
+    await says(desk, 'c-lynx', wishes('December 10 at 5 pm'))
+    if ((await talkOf(desk, 'c-lynx')).asked?.code === 'ask-ages') await says(desk, 'c-lynx', 'all are 13 or older')
+    await work(desk, 2)
+    expect((await orderOf(desk, 'c-lynx')).state).toBe('quoted')
+    await sign(desk, 'c-lynx')
+    await work(desk, 2)
+    expect((await orderOf(desk, 'c-lynx')).state).toBe('on-bench')
+    const bench = await bodies(desk, shopChannel('bench'))
+    expect(bench.map(({ body }) => body.file?.mime)).toEqual(['application/pdf'])
+    const talk = await bodies(desk, conversationChannel('c-lynx'))
+    expect(talk.filter(({ body }) => body.picture !== null).length).toBe(1)
+    const events = await desk.store.shop(desk.shopId).events.ofOrder(orderIdOf('c-lynx'))
+    expect(events.map(({ code }) => code)).toEqual(['asked', 'quoted', 'signed-off', 'planned', 'ticketed', 'posted'])
+  })
+
+  test('keeps its stock: reserved at the sign-off, used when checked, given back when cancelled', {
+    timeout: 120_000,
+  }, async () => {
+    const desk = await openTestDesk(opened.store, clock)
+    const shop = desk.store.shop(desk.shopId)
+    const received = new Map(await shop.stock.sums())
+    await toProof(desk, 'c-kept', 'December 10 at 5 pm')
+    expect(new Map(await shop.stock.sums())).toEqual(received)
+    await sign(desk, 'c-kept')
+    const reserved = (await shop.stock.sums()).get('vinyl-standard-white') ?? 0
+    expect(reserved).toBeLessThan(received.get('vinyl-standard-white') ?? 0)
+    await work(desk)
+    const ticketId = ticketIdOf(orderIdOf('c-kept'), 1)
+    for (const step of ['take', 'start', 'checked', 'bagged', 'collected'] as const)
+      expect(unwrap(await act(desk, ticketId, step))).toBeNull()
+    expect((await shop.stock.sums()).get('vinyl-standard-white')).toBe(reserved)
+    expect((await orderOf(desk, 'c-kept')).state).toBe('collected')
+
+    await toProof(desk, 'c-gone', 'December 10 at 5 pm')
+    await sign(desk, 'c-gone')
+    await says(desk, 'c-gone', 'please cancel the order')
+    await says(desk, 'c-gone', 'yes')
+    expect((await orderOf(desk, 'c-gone')).state).toBe('cancelled')
+    expect((await shop.stock.sums()).get('vinyl-standard-white')).toBe(reserved)
+    expect(shopPlanFrom((await shop.plan.read()).body).sold.map(({ id }) => id)).toEqual([orderIdOf('c-kept')])
+  })
+
+  test('is taken by one of two who take it at once; the other is told by whom', { timeout: 120_000 }, async () => {
+    const desk = await openTestDesk(opened.store, clock)
+    await toProof(desk, 'c-two', 'December 10 at 5 pm')
+    await sign(desk, 'c-two')
+    await work(desk)
+    const ticketId = ticketIdOf(orderIdOf('c-two'), 1)
+    const both = await Promise.all([act(desk, ticketId, 'take', 'Noor'), act(desk, ticketId, 'take', 'Pim')])
+    const done = both.filter((one) => one.ok && one.value === null)
+    expect(done.length).toBe(1)
+    const late = unwrap(await act(desk, ticketId, 'take', 'Pim'))
+    expect(late).toMatch(/^Taken by (Noor|Pim), /)
+    const taken = (await desk.store.shop(desk.shopId).tickets.findings(ticketId)).filter(({ code }) => code === 'take')
+    expect(taken.length).toBe(1)
+  })
+
+  test('changed after the sign-off is signed again and gets a new ticket; the old one says so', {
+    timeout: 120_000,
+  }, async () => {
+    const desk = await openTestDesk(opened.store, clock)
+    await toProof(desk, 'c-new', 'December 10 at 5 pm')
+    await sign(desk, 'c-new')
+    await work(desk)
+    await says(desk, 'c-new', 'make the 9 a medium')
+    await work(desk)
+    expect((await orderOf(desk, 'c-new')).revision).toBe(2)
+    await sign(desk, 'c-new')
+    await work(desk)
+    const tickets = await desk.store.shop(desk.shopId).tickets.ofOrder(orderIdOf('c-new'))
+    expect(tickets.map(({ revision, state, replacedBy }) => [revision, state, replacedBy])).toEqual([
+      [1, 'replaced', 2],
+      [2, 'open', null],
+    ])
+    const bench = await bodies(desk, shopChannel('bench'))
+    expect(bench.map(({ body }) => body.actions.length > 0)).toEqual([false, true])
+  })
+
+  test('that loses the last place to another customer gets an honest later date and is asked again', {
+    timeout: 120_000,
+  }, async () => {
+    const crowded = (shop: Shop): Shop => ({
+      ...shop,
+      rates: { ...shop.rates, inspectAndBagEach: 100 },
+      garments: shop.garments.map((garment) => ({ ...garment, arrivesInDays: 0 })),
+      stations: shop.stations.filter(({ id, kind }) => kind !== 'person' || id === 'person-1'),
+    })
+    const time: TestClock = { at: localMinute('2026-11-30T08:00') }
+    const desk = await openTestDesk(opened.store, time, crowded)
+    await toProof(desk, 'c-first', 'Wednesday December 2 at 5 pm')
+    const { shown: early } = await talkOf(desk, 'c-first')
+    expect(early).not.toBeNull()
+    time.at = localMinute('2026-12-02T08:00')
+    await lapseHolds(desk)
+    await toProof(desk, 'c-second', 'Wednesday December 2 at 5 pm')
+    await sign(desk, 'c-second')
+    await sign(desk, 'c-first')
+    await work(desk)
+    expect((await orderOf(desk, 'c-second')).state).toBe('on-bench')
+    const first = await orderOf(desk, 'c-first')
+    expect([first.state, first.revision]).toEqual(['quoted', 2])
+    const plan = shopPlanFrom((await desk.store.shop(desk.shopId).plan.read()).body)
+    const promisedTo = (id: string) => [...plan.sold, ...plan.held].find((one) => one.id === orderIdOf(id))?.promised ?? 0
+    expect(promisedTo('c-first')).toBeGreaterThan(promisedTo('c-second'))
+  })
+})
+
+describe('the counter’s desk', () => {
+  test('greets every customer in a conversation of their own, and keeps them apart', async () => {
+    const desk = await openTestDesk(opened.store, clock)
+    const news = await openNews(desk)
+    const counter = counterDesk(desk, news)
+    const lines = async (token: string) => {
+      const talk = await counter.conversation(token)
+      return talk === null ? [] : counter.lines({ kind: 'conversation', id: talk.id }, 0)
+    }
+    const [one, two] = [await counter.startConversation('en'), await counter.startConversation('es')]
+    await counter.hear(one.token, { kind: 'said', id: 'only-one', text: 'hello there', files: [] })
+    expect((await lines(one.token)).length).toBeGreaterThan(1)
+    expect((await lines(two.token)).map(({ message }) => message.language)).toEqual(['es'])
+    expect(await counter.conversation('no-such-token')).toBeNull()
+    expect(await counter.hear('no-such-token', { kind: 'said', id: 'x', text: 'hello', files: [] })).toBe('unknown')
+    await news.close()
+  })
+
+  test('lets the owner in once by a link, and staff once by a code with their name', async () => {
+    const desk = await openTestDesk(opened.store, clock)
+    const news = await openNews(desk)
+    const counter = counterDesk(desk, news)
+    const link = await counter.newOwnerLink()
+    expect((await counter.ownerByLink(link))?.role).toBe('owner')
+    expect(await counter.ownerByLink(link)).toBeNull()
+    const { code } = await counter.newPairingCode('Noor')
+    expect(await counter.staffByCode('Pim', code)).toBeNull()
+    expect((await counter.staffByCode('Noor', code))?.name).toBe('Noor')
+    expect(await counter.staffByCode('Noor', code)).toBeNull()
+    await news.close()
+  })
+})
