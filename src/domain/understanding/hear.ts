@@ -107,7 +107,11 @@ const before = (understood: Understood): readonly Reply[] => {
 
 const hearText = (start: Conversation, text: string, context: Context): Heard => {
   const understood = understand(text, start, context)
-  const conversation: Conversation = { ...start, language: understood.language ?? start.language, settled: start.settled || understood.language !== null }
+  const conversation: Conversation = {
+    ...start,
+    language: understood.language ?? start.language,
+    settled: start.settled || understood.language !== null,
+  }
   if (understood.patches.length === 0 && understood.open.length === 0) {
     if (conversation.asked?.code === 'cancel' && understood.intent.kind === 'yes') return cancel(conversation)
     const answered = hearIntent(conversation, understood.intent, context)

@@ -10,7 +10,12 @@ const shop = await starterShop()
 const context = { shop, now: '2026-12-01T09:00' }
 
 type Model = { lastShown: string | null; signed: number }
-type Real = { conversation: Conversation; last: { said: Said; after: Conversation } | null; serial: number; pending: Extract<Want, { kind: 'quote' }> | null }
+type Real = {
+  conversation: Conversation
+  last: { said: Said; after: Conversation } | null
+  serial: number
+  pending: Extract<Want, { kind: 'quote' }> | null
+}
 
 const deliver = (real: Real, said: Said) => {
   const heard = hear(real.conversation, said, context)
@@ -30,9 +35,32 @@ const checkSigning = (model: Model, real: Real, want: Want | null) => {
 }
 
 const says = [
-  'Riverbend Otters volleyball, navy jerseys, white numbers front and back', 'names on the back in white', '7 Ingrid YM\n9 Lena YL\n14 Marta YM', 'add Ida 18 YM', 'drop Lena', 'make the 7 a large', 'gold, not white',
-  'need them December 15 at 5 pm', 'all 13 or older', 'my name is Dana Whitlow', 'no stones', 'two rows of SS10 crystal stones around the numbers', 'looks great', '👍', 'I approve this', 'looks great, go ahead, but make 7 an XL', 'I approve revision 1', 'how much without names?',
-  'what a game last night', 'thanks', 'no', 'yes', 'cancel the order', 'kelly green jerseys', 'drop 2 of the mediums', 'team is the Salt Creek Otters',
+  'Riverbend Otters volleyball, navy jerseys, white numbers front and back',
+  'names on the back in white',
+  '7 Ingrid YM\n9 Lena YL\n14 Marta YM',
+  'add Ida 18 YM',
+  'drop Lena',
+  'make the 7 a large',
+  'gold, not white',
+  'need them December 15 at 5 pm',
+  'all 13 or older',
+  'my name is Dana Whitlow',
+  'no stones',
+  'two rows of SS10 crystal stones around the numbers',
+  'looks great',
+  '👍',
+  'I approve this',
+  'looks great, go ahead, but make 7 an XL',
+  'I approve revision 1',
+  'how much without names?',
+  'what a game last night',
+  'thanks',
+  'no',
+  'yes',
+  'cancel the order',
+  'kelly green jerseys',
+  'drop 2 of the mediums',
+  'team is the Salt Creek Otters',
 ]
 
 class Say implements fc.Command<Model, Real> {
@@ -55,7 +83,13 @@ class Quote implements fc.Command<Model, Real> {
   run(model: Model, real: Real) {
     if (real.pending === null) return
     const { revision, hash } = real.pending
-    const heard = deliver(real, { id: `q${real.serial}`, kind: 'quoted', revision, hash, quote: { price: null, promise: null, problems: [], picture: null } })
+    const heard = deliver(real, {
+      id: `q${real.serial}`,
+      kind: 'quoted',
+      revision,
+      hash,
+      quote: { price: null, promise: null, problems: [], picture: null },
+    })
     if (heard.replies.some((reply) => reply.code === 'proof')) {
       expect(hash).toBe(documentOf(real.conversation, context).hash)
       model.lastShown = hash
@@ -152,7 +186,8 @@ const independent = [
 test('the same words in another order give the same order', () => {
   const told = (texts: readonly string[]) => {
     let conversation = startConversation({ id: 'c', person: { id: 'p', name: null }, language: 'en' })
-    for (const [index, text] of texts.entries()) conversation = hear(conversation, { id: `m${index}`, kind: 'said', text }, context).conversation
+    for (const [index, text] of texts.entries())
+      conversation = hear(conversation, { id: `m${index}`, kind: 'said', text }, context).conversation
     const { order } = documentOf(conversation, context)
     return { ...order, decorations: [...order.decorations].sort((a, b) => (a.id < b.id ? -1 : 1)) }
   }

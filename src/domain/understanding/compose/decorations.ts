@@ -23,12 +23,13 @@ type Worn = {
   readonly lent: boolean
 }
 
+const over = (below: Style, above: Style): Style => {
+  const stones = above.stones === undefined ? below.stones : { ...below.stones, ...above.stones }
+  return Object.assign({}, below, above, stones === undefined ? {} : { stones })
+}
+
 const merged = (styles: readonly (Style | undefined)[]): Style =>
-  styles.reduce<Style>((all, style) => {
-    if (style === undefined) return all
-    const stones = style.stones === undefined ? all.stones : { ...all.stones, ...style.stones }
-    return { ...all, ...style, ...(stones === undefined ? {} : { stones }) }
-  }, {})
+  styles.reduce<Style>((below, above) => (above === undefined ? below : over(below, above)), {})
 
 const ownStyle = (draft: Draft, content: ContentKind, garment: string): Style =>
   merged([draft.styles['all'], draft.styles[`all@${garment}`], draft.styles[content], draft.styles[`${content}@${garment}`]])

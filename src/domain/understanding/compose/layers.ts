@@ -1,4 +1,4 @@
-import type { Layer, StoneLayer } from '../../order/order.ts'
+import type { Layer, StoneLayer, VinylLayer } from '../../order/order.ts'
 import type { Shop } from '../../shop/shop.ts'
 import type { Edge, Style } from '../draft.ts'
 
@@ -61,24 +61,27 @@ const blockerLayers = (shop: Shop, style: Style): readonly Layer[] => {
   return [{ kind: 'vinyl', class: 'blocker', colour, shape: 'face' }]
 }
 
+const stoneAssumptions = (style: Style, layer: StoneLayer): readonly string[] => {
+  const wish = style.stones ?? {}
+  const open: readonly (readonly [boolean, string])[] = [
+    [wish.size === undefined, '/size'],
+    [wish.colour === undefined, '/colour'],
+    [wish.style === undefined, '/layout/style'],
+    ['rows' in layer.layout && wish.rows === undefined, '/layout/rows'],
+    ['contours' in layer.layout && wish.contours === undefined, '/layout/contours'],
+  ]
+  return open.flatMap(([assumed, path]) => (assumed ? [path] : []))
+}
+
+const vinylAssumptions = (style: Style, layer: VinylLayer): readonly string[] => {
+  const plain = layer.shape === 'face' && layer.class !== 'blocker'
+  return [...(style.class === undefined || !plain ? ['/class'] : []), ...(layer.shape === 'face' ? ['/shape'] : [])]
+}
+
 const assumptions = (style: Style, layers: readonly Layer[]): readonly string[] =>
   layers.flatMap((layer, index) => {
-    const root = `/layers/${index}`
-    if (layer.kind === 'vinyl') {
-      const plain = layer.shape === 'face' && layer.class !== 'blocker'
-      return [
-        ...(style.class === undefined || !plain ? [`${root}/class`] : []),
-        ...(layer.shape === 'face' ? [`${root}/shape`] : []),
-      ]
-    }
-    const wish = style.stones ?? {}
-    return [
-      ...(wish.size === undefined ? [`${root}/size`] : []),
-      ...(wish.colour === undefined ? [`${root}/colour`] : []),
-      ...(wish.style === undefined ? [`${root}/layout/style`] : []),
-      ...('rows' in layer.layout && wish.rows === undefined ? [`${root}/layout/rows`] : []),
-      ...('contours' in layer.layout && wish.contours === undefined ? [`${root}/layout/contours`] : []),
-    ]
+    const paths = layer.kind === 'vinyl' ? vinylAssumptions(style, layer) : stoneAssumptions(style, layer)
+    return paths.map((path) => `/layers/${index}${path}`)
   })
 
 /**

@@ -1,128 +1,13 @@
-import type { Open } from '../conversation.ts'
 import type { Draft } from '../draft.ts'
 import type { Patch } from '../patch.ts'
+import { addWords, type Change, nothing, type Scene, span } from './change.ts'
+import { readDrops } from './drops.ts'
 import { nameAt, type Ref, refAt, refsIn, rowsByName } from './refs.ts'
 import { sizeAt } from './sizes.ts'
 import { fold, isCapital, isNumber, isWord, type Token } from './tokens.ts'
 
-export type CorrectionsFound = {
-  readonly patches: readonly Patch[]
-  readonly open: readonly Open[]
-  readonly taken: ReadonlySet<number>
-}
-
-const nothing: CorrectionsFound = { patches: [], open: [], taken: new Set() }
-
-const span = (from: number, to: number): ReadonlySet<number> =>
-  new Set(Array.from({ length: Math.max(0, to - from) }, (_, index) => from + index))
-
-const dropWords: readonly string[] = [
-  'drop',
-  'remove',
-  'delete',
-  'quita',
-  'quitar',
-  'quite',
-  'borra',
-  'elimina',
-  'saca',
-  'cancel',
-  'scratch',
-  'quitame',
-]
-const leftWords: readonly string[] = ['quit', 'renuncio', 'salio']
-const addWords: readonly string[] = ['add', 'agrega', 'agregar', 'agregue', 'pon', 'put']
-
-const isStop = (token: Token | undefined): boolean =>
-  token === undefined || token.kind === 'break' || ['.', ';', '!'].includes(token.text)
-
-const lineOf = (draft: Draft, key: string): number => Object.keys(draft.rows).indexOf(key) + 1
-
-const dropRow = (key: string): Patch => ({ path: ['rows', key], value: null })
-
-const choose = (draft: Draft, keys: readonly string[], quote: string): Open => ({
-  about: 'drop',
-  path: '/roster',
-  quote,
-  readings: keys.map((key) => ({ value: String(lineOf(draft, key)), kind: 'row', patches: [dropRow(key)] })),
-})
-
-const countWords: Readonly<Record<string, number>> = {
-  one: 1,
-  two: 2,
-  three: 3,
-  four: 4,
-  uno: 1,
-  una: 1,
-  dos: 2,
-  tres: 3,
-  cuatro: 4,
-  a: 1,
-}
-
-const amountOf = (token: Token | undefined): number | null => {
-  if (token === undefined) return null
-  if (isNumber(token)) return /^\d{1,2}$/.test(token.text) ? Number(token.text) : null
-  return countWords[token.key] ?? null
-}
-
-/** "drop 2 of the mediums": of counted pieces so many fewer, of named players it must be asked which. */
-const dropSized = (tokens: readonly Token[], at: number, { draft, quote }: Scene): CorrectionsFound | null => {
-  const amount = amountOf(tokens[at])
-  if (amount === null) return null
-  let next = at + 1
-  while (isWord(tokens[next], 'of', 'the', 'de', 'las', 'los', 'a', 'size', 'talla')) next += 1
-  const size = sizeAt(tokens, next)
-  if (size?.size === undefined) return null
-  const fits = (entry: { readonly size?: string | undefined; readonly fit?: string | undefined }) =>
-    entry.size === size.size && (size.fit === undefined || entry.fit === size.fit)
-  const tallied = Object.entries(draft.tally).filter(([, entry]) => fits(entry))
-  const rows = Object.entries(draft.rows).flatMap(([key, row]) => (fits(row) ? [key] : []))
-  const taken = span(at - 1, size.to)
-  const [only] = tallied
-  if (only !== undefined && tallied.length === 1 && rows.length === 0) {
-    const left = only[1].quantity - amount
-    return {
-      ...nothing,
-      patches: [left > 0 ? { path: ['tally', only[0], 'quantity'], value: left } : { path: ['tally', only[0]], value: null }],
-      taken,
-    }
-  }
-  if (rows.length === amount) return { ...nothing, patches: rows.map(dropRow), taken }
-  return rows.length === 0 ? null : { ...nothing, open: [choose(draft, rows, quote)], taken }
-}
-
-type Scene = { readonly draft: Draft; readonly quote: string }
-
-const dropRefs = (refs: readonly Ref[], { draft, quote }: Scene): Pick<CorrectionsFound, 'patches' | 'open'> => ({
-  patches: refs.flatMap((ref) => (ref.keys.length === 1 ? ref.keys.map(dropRow) : [])),
-  open: refs.flatMap((ref) => (ref.keys.length > 1 ? [choose(draft, ref.keys, quote)] : [])),
-})
-
-/** "drop Lena", "quita al 3", "Jayden quit, take him off". */
-const readDrops = (tokens: readonly Token[], scene: Scene): CorrectionsFound => {
-  const at = tokens.findIndex((token) => isWord(token, ...dropWords))
-  if (at >= 0) {
-    const sized = dropSized(tokens, at + 1, scene)
-    if (sized !== null) return sized
-    let end = at + 1
-    while (!isStop(tokens[end]) && !isWord(tokens[end], ...addWords)) end += 1
-    const refs = refsIn(tokens.slice(at + 1, end), scene.draft.rows)
-    return { ...dropRefs(refs, scene), taken: refs.length === 0 ? new Set() : span(at, end) }
-  }
-  const off = tokens.findIndex(
-    (token, index) =>
-      isWord(token, ...leftWords) ||
-      (isWord(token, 'left') && isStop(tokens[index + 1]) && isCapital(tokens[index - 1])) ||
-      (isWord(token, 'take') && tokens.slice(index, index + 5).some((one) => isWord(one, 'off', 'out'))),
-  )
-  if (off < 0) return nothing
-  const refs = refsIn(tokens.slice(0, tokens.length), scene.draft.rows)
-  return refs.length === 0 ? nothing : { ...dropRefs(refs, scene), taken: span(0, tokens.length) }
-}
-
 /** "swap the numbers of Ansel and Bodhi". */
-const readSwap = (tokens: readonly Token[], { draft }: Scene): CorrectionsFound => {
+const readSwap = (tokens: readonly Token[], { draft }: Scene): Change => {
   if (
     !tokens.some((token) => isWord(token, 'swap', 'switch', 'intercambia', 'cambia')) ||
     !tokens.some((token) => isWord(token, 'numbers', 'numeros', 'sizes', 'tallas'))
@@ -145,7 +30,7 @@ const readSwap = (tokens: readonly Token[], { draft }: Scene): CorrectionsFound 
 }
 
 /** "it's Katelyn, not Kaitlyn", "se escribe Itzel, no Itsel": a name spelled otherwise. */
-const readSpelling = (tokens: readonly Token[], { draft }: Scene): CorrectionsFound => {
+const readSpelling = (tokens: readonly Token[], { draft }: Scene): Change => {
   const no = tokens.findIndex((token, index) => isWord(token, 'not', 'no') && isCapital(tokens[index + 1]))
   const old = no < 0 ? [] : rowsByName(draft.rows, tokens[no + 1]?.text ?? '')
   const [key] = old
@@ -250,7 +135,7 @@ const newSize = (tokens: readonly Token[], from: number) => {
   return size?.size === undefined ? null : size
 }
 
-const renamed = (tokens: readonly Token[], ref: Ref, { draft }: Scene): CorrectionsFound | null => {
+const renamed = (tokens: readonly Token[], ref: Ref, { draft }: Scene): Change | null => {
   if (ref.by !== 'number' || !isWord(tokens[ref.to], 'is', 'es', 'should')) return null
   const start = isWord(tokens[ref.to], 'should') && isWord(tokens[ref.to + 1], 'be', 'say', 'read') ? ref.to + 2 : ref.to + 1
   const name = nameAt(tokens, start, () => false)
@@ -260,7 +145,7 @@ const renamed = (tokens: readonly Token[], ref: Ref, { draft }: Scene): Correcti
 }
 
 /** What is said right after a reference to one row: a size, another number, another name. */
-const changeAt = (tokens: readonly Token[], ref: Ref, scene: Scene): CorrectionsFound | null => {
+const changeAt = (tokens: readonly Token[], ref: Ref, scene: Scene): Change | null => {
   const [key] = ref.keys
   if (key === undefined || ref.keys.length !== 1) return null
   const size = newSize(tokens, ref.to)
@@ -277,7 +162,7 @@ const changeAt = (tokens: readonly Token[], ref: Ref, scene: Scene): Corrections
   return renamed(tokens, ref, scene)
 }
 
-const readChanges = (tokens: readonly Token[], scene: Scene): CorrectionsFound => {
+const readChanges = (tokens: readonly Token[], scene: Scene): Change => {
   const patches: Patch[] = []
   const taken = new Set<number>()
   let at = 0
@@ -294,13 +179,13 @@ const readChanges = (tokens: readonly Token[], scene: Scene): CorrectionsFound =
 }
 
 /** Changes of a roster that is there: who is dropped, another size, number or spelling, numbers swapped. Nothing else is touched. */
-export const readCorrections = (tokens: readonly Token[], draft: Draft, quote: string): CorrectionsFound => {
+export const readCorrections = (tokens: readonly Token[], draft: Draft, quote: string): Change => {
   if (Object.keys(draft.rows).length === 0 && Object.keys(draft.tally).length === 0) return nothing
   const scene = { draft, quote }
   const swap = readSwap(tokens, scene)
   if (swap.patches.length > 0) return swap
   const drops = readDrops(tokens, scene)
-  const free = (found: CorrectionsFound): boolean => [...found.taken].every((index) => !drops.taken.has(index))
+  const free = (found: Change): boolean => [...found.taken].every((index) => !drops.taken.has(index))
   const others = [readSpelling(tokens, scene), readChanges(tokens, scene)].filter(free)
   const all = [drops, ...others]
   return {

@@ -113,7 +113,7 @@ const placePatches = (draft: Draft, group: Group, { place, several }: { place: P
   const named = several && group.on.size > 0 && !group.everywhere
   const was = before?.wanted === false || group.only ? undefined : before?.on
   const on = named ? [...new Set([...(was ?? []), ...group.on])] : undefined
-  const apart = named && was !== undefined && was.some((garment) => !group.on.has(garment))
+  const apart = named && (was ?? []).some((garment) => !group.on.has(garment))
   return [
     { path: ['marks', id, 'content'], value: group.content },
     { path: ['marks', id, 'place'], value: place },

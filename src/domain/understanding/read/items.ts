@@ -45,7 +45,7 @@ const fractions: Readonly<Record<string, number>> = {
   doce: 12,
 }
 
-const valueOf = (text: string): number | null => {
+const figureOf = (text: string): number | null => {
   const [over, under] = text.split('/')
   if (under !== undefined) return Number(under) > 0 ? Number(over) / Number(under) : null
   return Number.isFinite(Number(text)) ? Number(text) : null
@@ -63,10 +63,10 @@ const unitAt = (
 const lengthAt = (tokens: readonly Token[], terms: ReadonlyMap<number, Term>, at: number) => {
   const token = tokens[at]
   if (token === undefined) return null
-  const whole = isNumber(token) ? valueOf(token.text) : (fractions[token.key] ?? null)
+  const whole = isNumber(token) ? figureOf(token.text) : (fractions[token.key] ?? null)
   if (whole === null) return null
   const next = tokens[at + 1]
-  const part = next !== undefined && isNumber(next) && next.text.includes('/') ? valueOf(next.text) : null
+  const part = next !== undefined && isNumber(next) && next.text.includes('/') ? figureOf(next.text) : null
   let to = part === null ? at + 1 : at + 2
   if (tokens[to]?.text === '-' || isWord(tokens[to], 'de', 'an', 'a', 'of')) to += 1
   const unit = unitAt(terms, to)

@@ -128,7 +128,7 @@ const takeCell = (found: Found, cell: string): void => {
   takeName(found, cell.slice(nameFrom, nameTo))
 }
 
-const fit = (found: Found): RowLine => {
+const finished = (found: Found): RowLine => {
   const { bad: _bad, sizeText: _size, ...row } = found
   return row
 }
@@ -145,5 +145,5 @@ export const readRowLine = (line: string): RowLine | null => {
   if (found.bad || parts === 0) return null
   if (found.size === undefined && tokensOf(found.name ?? '').some((token) => isMonth(token) || isWeekday(token))) return null
   if (isWord(tokensOf(found.name ?? '')[0], 'and', 'y') && parts === 1) return null
-  return note === undefined ? fit(found) : { ...fit(found), note }
+  return note === undefined ? finished(found) : { ...finished(found), note }
 }

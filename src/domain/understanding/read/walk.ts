@@ -2,7 +2,7 @@ import type { PlaceId } from '../../garment/place.ts'
 import type { VinylClass } from '../../material/material.ts'
 import type { Open } from '../conversation.ts'
 import type { Draft, Edge, GarmentWish } from '../draft.ts'
-import { preview, type Patch } from '../patch.ts'
+import { type Patch, preview } from '../patch.ts'
 import { type Group, groupPatches, newGroup, stonesOf } from './groups.ts'
 import type { Item } from './items.ts'
 
@@ -123,9 +123,11 @@ export const colourTarget = (walk: Walk, item: Extract<Item, { kind: 'colour' }>
   const { target } = walk
   switch (target.kind) {
     case 'garment':
-      return colourGarment(walk, target.id, item)
+      colourGarment(walk, target.id, item)
+      return
     case 'mark':
-      return colourMark(walk, item)
+      colourMark(walk, item)
+      return
     case 'edge':
       target.edge.colour = item.id
       return

@@ -1,0 +1,19 @@
+import type { Open } from '../conversation.ts'
+import type { Draft } from '../draft.ts'
+import type { Patch } from '../patch.ts'
+
+/** What a message changes of the roster, with the tokens that say so. */
+export type Change = {
+  readonly patches: readonly Patch[]
+  readonly open: readonly Open[]
+  readonly taken: ReadonlySet<number>
+}
+
+export type Scene = { readonly draft: Draft; readonly quote: string }
+
+export const nothing: Change = { patches: [], open: [], taken: new Set() }
+
+export const span = (from: number, to: number): ReadonlySet<number> =>
+  new Set(Array.from({ length: Math.max(0, to - from) }, (_, index) => from + index))
+
+export const addWords: readonly string[] = ['add', 'agrega', 'agregar', 'agregue', 'pon', 'put']

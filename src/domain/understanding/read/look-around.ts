@@ -1,0 +1,105 @@
+import type { Item } from './items.ts'
+import { modify } from './modify.ts'
+import type { Walk } from './walk.ts'
+
+export const glue: ReadonlySet<Item['kind']> = new Set([
+  'colour',
+  'class',
+  'knit',
+  'fibre',
+  'dye',
+  'finish',
+  'feature',
+  'vinyl',
+  'place',
+  'thin',
+  'stone-size',
+  'count',
+  'figure',
+  'script',
+  'use',
+  'sport',
+  'own',
+  'length',
+  'cut',
+])
+const heads: ReadonlySet<Item['kind']> = new Set(['garment', 'role', 'content', 'text', 'outline', 'shadow', 'stones', 'blocker'])
+const cuts: readonly string[] = [
+  'adult',
+  'youth',
+  'kids',
+  "women's",
+  'womens',
+  "men's",
+  'mens',
+  'ladies',
+  'girls',
+  'boys',
+  'size',
+  '-',
+  'long',
+  'short',
+  'new',
+  'big',
+  'small',
+  'nice',
+  'game',
+]
+
+/** The noun that an adjective stands right before, with nothing but adjectives between. */
+export const headAhead = (walk: Walk, from: number): Item | null => {
+  for (const item of walk.items.slice(from + 1, from + 9)) {
+    if (heads.has(item.kind)) return item
+    if (!glue.has(item.kind) && !(item.kind === 'other' && cuts.includes(item.key))) return null
+  }
+  return null
+}
+
+const articles: readonly string[] = [
+  'the',
+  'our',
+  'my',
+  'your',
+  'los',
+  'las',
+  'el',
+  'la',
+  'nuestros',
+  'nuestras',
+  'mis',
+  'all',
+  'any',
+  'a',
+  'an',
+  'un',
+  'una',
+  'of',
+  'them',
+]
+
+/** The item before, articles and adjectives that wait for this noun left out. */
+export const before = (walk: Walk, at: number): Item | undefined => {
+  let index = at - 1
+  while (index >= 0) {
+    const item = walk.items[index]
+    if (item === undefined) return undefined
+    const skipped = (item.kind === 'other' && articles.includes(item.key)) || item.kind === 'count' || walk.waiting.includes(item)
+    if (!skipped) return item
+    index -= 1
+  }
+  return undefined
+}
+
+export const isNegated = (walk: Walk, at: number): boolean => {
+  const item = before(walk, at)
+  if (item?.kind === 'no') return true
+  const joined = item !== undefined && (item.key === 'or' || item.key === 'nor' || item.kind === 'and' || item.kind === 'comma')
+  const twin = joined ? walk.items[at - 2] : undefined
+  return twin?.kind === 'content' && walk.items[at - 3]?.kind === 'no' && walk.items[at]?.kind === 'content'
+}
+
+export const applyWaiting = (walk: Walk): void => {
+  const waiting = walk.waiting
+  walk.waiting = []
+  for (const item of waiting) modify(walk, item)
+}
