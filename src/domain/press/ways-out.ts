@@ -48,6 +48,9 @@ const swap = (place: JobPlace, index: number, vinyl: Vinyl): JobPlace => ({
   layers: place.layers.map((layer, at): JobLayer => (at === index ? { ...layer, material: vinyl } : layer)),
 })
 
+/** Under-layers and printed sheets are no one's number or name instead. */
+const isInstead = (vinyl: Vinyl): boolean => vinyl.class !== 'blocker' && vinyl.class !== 'printed'
+
 const otherVinyls = (bench: Bench, failed: Failed): readonly Way[] => {
   const shelf = bench.shelf.materials.flatMap((material) => (material.kind === 'vinyl' ? [material] : []))
   const ways = failed.places.flatMap((place) =>
@@ -55,7 +58,8 @@ const otherVinyls = (bench: Bench, failed: Failed): readonly Way[] => {
       if (layer.material.kind !== 'vinyl') return []
       const { id, colour } = layer.material
       return shelf
-        .filter((vinyl) => vinyl.id !== id && vinyl.colour === colour && takesCloth(failed.garment.cloth, vinyl))
+        .filter((vinyl) => vinyl.id !== id && vinyl.colour === colour && isInstead(vinyl))
+        .filter((vinyl) => takesCloth(failed.garment.cloth, vinyl))
         .filter((vinyl) => fitsStack(place, index, vinyl))
         .filter((vinyl) =>
           isPressable(

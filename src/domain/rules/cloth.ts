@@ -19,6 +19,7 @@ const sheetOf = (material: Material): string => `${material.source.sheet}, ${mat
 const vinylThatTakes = (facts: RuleFacts, takes: (material: Material) => boolean, like: Material): readonly Way[] =>
   facts.shelf.materials
     .filter((material) => material.kind === 'vinyl' && material.colour === like.colour && takes(material))
+    .filter((material) => material.kind === 'vinyl' && material.class !== 'blocker' && material.class !== 'printed')
     .map((material) => way('another-class', material.id, facts.shelf.stock[material.id] ?? 0))
     .toSorted((a, b) => (b.inStock ?? 0) - (a.inStock ?? 0))
 
@@ -105,6 +106,12 @@ export const careLabel: Rule = (facts) =>
 
 const isRepellentSafe = (material: Material): boolean => material.takesFinishes.includes('repellent')
 
+/** Instead of a material that does not hold on a repellent finish. */
+const waysAround = (facts: RuleFacts, material: Material): readonly Way[] => [
+  ...(material.kind === 'stone' ? [way('no-stones')] : vinylThatTakes(facts, isRepellentSafe, material)),
+  way('another-garment'),
+]
+
 /** A finish known to repel: a material whose sheet does not take it is refused, one that does wants a test press. */
 export const finishRepels: Rule = (facts) =>
   worn(facts)
@@ -116,7 +123,7 @@ export const finishRepels: Rule = (facts) =>
         if (isRepellentSafe(material)) {
           return { code: 'finish-needs-test', at, severity: 'needs-test', facts: { ...base, ways: [way('test-press')] } }
         }
-        const ways = [...vinylThatTakes(facts, isRepellentSafe, material), way('another-garment')]
+        const ways = waysAround(facts, material)
         return { code: 'finish-repels', at, severity: 'stop', facts: { ...base, ways } }
       }),
     )
@@ -137,7 +144,7 @@ const afterDrops = (facts: RuleFacts, garment: JobGarment, mean: number): Return
       const tested = { garment: garment.id, material: material.id, source: drops, ways: [way('test-press')] }
       return { code: 'finish-needs-test', at, severity: 'needs-test', facts: tested }
     }
-    const ways = [...vinylThatTakes(facts, isRepellentSafe, material), way('another-garment')]
+    const ways = waysAround(facts, material)
     return { code: 'drops-beaded', at, severity: 'stop', facts: { ...base, material: material.id, ways } }
   })
 }
