@@ -38,7 +38,7 @@ const searchFor = (seconds: number) => {
 }
 
 const planning = (orders: number, quick: boolean): readonly Figure[] => {
-  const { book } = shopBook(orders, 1, within(orders, 0.95))
+  const { book } = shopBook(orders, 1, within(orders, 1.15))
   const cold = elapsed(() => firstPlan(modelOf(book), shopObjective))
   const model = modelOf(book)
   const due = layDown(model, byDue(model))
@@ -61,7 +61,7 @@ const planning = (orders: number, quick: boolean): readonly Figure[] => {
 }
 
 const promising = (orders: number, requests: number): readonly Figure[] => {
-  const { shop, book } = shopBook(orders, 2, within(orders, 0.6))
+  const { shop, book } = shopBook(orders, 2, within(orders, 0.8))
   const found = planModel(modelOf(book), searchFor(1)).lines
   const floor = floorOf(found)
   const lateBefore = lateWeight(floor.lines)
@@ -69,7 +69,7 @@ const promising = (orders: number, requests: number): readonly Figure[] => {
   const times: number[] = []
   let yes = 0
   for (let index = 0; index < requests; index += 1) {
-    const order = randomOrder(shop, random, { id: `asked-${index}`, within: within(orders, 0.8) })
+    const order = randomOrder(shop, random, { id: `asked-${index}`, within: within(orders, 1) })
     const { ms, value } = elapsed(() => promise(floor, order))
     times.push(ms)
     if (value.ok && value.value.feasible && hold(floor, order, value.value.promised)) yes += 1
@@ -83,7 +83,7 @@ const promising = (orders: number, requests: number): readonly Figure[] => {
 }
 
 const explaining = (orders: number): readonly Figure[] => {
-  const { book } = shopBook(orders, 3, within(orders, 1))
+  const { book } = shopBook(orders, 3, within(orders, 1.15))
   const lines = firstPlan(modelOf(book), shopObjective)
   const reserved = copyOf(lines)
   reserve(reserved)

@@ -104,10 +104,16 @@ export const paceOf = (model: Model, lines: Timelines): number => {
   return total === 0 ? 1 : Math.max(0.01, (last - model.now) / total)
 }
 
+/** A book of more orders than this starts from fewer lists, so that its first plan is there at once. */
+const manyOrders = 200
+
 /** The lists to start from: due time, tardiness cost with several look-aheads, and setting aside. */
-export const startLists = (model: Model, pace: number): readonly (readonly number[])[] => [
-  byDue(model),
-  ...[0.5, 1, 2, 4].map((look) => byTardinessCost(model, look, pace, 1)),
-  ...[0.5, 2].map((look) => byTardinessCost(model, look, pace, 2)),
-  bySettingAside(model, pace),
-]
+export const startLists = (model: Model, pace: number): readonly (readonly number[])[] => {
+  const many = model.orders.length > manyOrders
+  return [
+    byDue(model),
+    ...(many ? [0.5, 2] : [0.5, 1, 2, 4]).map((look) => byTardinessCost(model, look, pace, 1)),
+    ...(many ? [] : [0.5, 2]).map((look) => byTardinessCost(model, look, pace, 2)),
+    bySettingAside(model, pace),
+  ]
+}
