@@ -150,6 +150,17 @@ type Scene = {
   readonly text: string
 }
 
+const quoteOf = (tokens: readonly Token[], mentions: readonly (Mention | undefined)[], text: string): string => {
+  const said = mentions.flatMap((mention) => mention ?? [])
+  const first = Math.min(...said.map((mention) => mention.from))
+  const last = Math.max(...said.map((mention) => mention.to))
+  return text.slice(tokens[first]?.start ?? 0, tokens[last - 1]?.end ?? 0).slice(0, 80)
+}
+
+const many = (values: readonly string[]): readonly string[] => (values.length > 1 ? values : [])
+
+const single = (values: readonly string[]): string | undefined => (values.length === 1 ? values[0] : undefined)
+
 /** Days and hours of a message: when the garments are needed, when the game is; what may mean two moments is left open. */
 export const readDates = (tokens: readonly Token[], scene: Scene): DatesFound => {
   const mentions = mentionsOf(tokens, scene)
@@ -158,28 +169,14 @@ export const readDates = (tokens: readonly Token[], scene: Scene): DatesFound =>
   const hour = lastOf(mentions, 'hour')
   const days = day?.days ?? []
   const hours = hour?.hours ?? []
-  const sure: Patch[] = []
-  if (days.length === 1) sure.push({ path: ['day'], value: days[0] })
-  if (hours.length === 1) sure.push({ path: ['hour'], value: hours[0] })
-  const need = days[0] ?? scene.draft.day
+  const sure: readonly Patch[] = [
+    { path: ['day'], value: single(days) },
+    { path: ['hour'], value: single(hours) },
+  ]
+  const known = { ...scene.draft, day: single(days) ?? scene.draft.day, hour: single(hours) ?? scene.draft.hour }
+  const readings = readingsOf(known, many(days), many(hours))
   const doubtful = days.length > 1 || hours.length > 1
-  const known = {
-    ...scene.draft,
-    ...(days.length === 1 ? { day: days[0] } : {}),
-    ...(hours.length === 1 ? { hour: hours[0] } : {}),
-  }
-  const first = Math.min(day?.from ?? Number.POSITIVE_INFINITY, hour?.from ?? Number.POSITIVE_INFINITY)
-  const last = Math.max(day?.to ?? 0, hour?.to ?? 0)
-  const quote = doubtful ? scene.text.slice(tokens[first]?.start ?? 0, tokens[last - 1]?.end ?? 0).slice(0, 80) : ''
-  const open = doubtful
-    ? [
-        {
-          about: 'needBy',
-          path: '/needBy',
-          quote,
-          readings: readingsOf(known, days.length > 1 ? days : [], hours.length > 1 ? hours : []),
-        },
-      ]
-    : []
-  return { patches: [...sure, ...gamePatches(tokens, mentions, need)], open, taken }
+  const open = doubtful ? [{ about: 'needBy', path: '/needBy', quote: quoteOf(tokens, [day, hour], scene.text), readings }] : []
+  const game = gamePatches(tokens, mentions, days[0] ?? scene.draft.day)
+  return { patches: [...sure.filter((patch) => patch.value !== undefined), ...game], open, taken }
 }

@@ -46,21 +46,35 @@ const hoursFor = (hour: number, minute: number, part: Part): readonly string[] =
   return hour < 8 ? [at(hour + 12)] : [at(hour), at(hour + 12)]
 }
 
+const partWords: Readonly<Record<string, Exclude<Part, null>>> = {
+  morning: 'morning',
+  manana: 'morning',
+  afternoon: 'afternoon',
+  tarde: 'afternoon',
+  evening: 'evening',
+  night: 'evening',
+  noche: 'evening',
+}
+
+/** "am", "p.m.", "a. m." */
+const halfAt = (tokens: readonly Token[], at: number): { readonly part: Part; readonly to: number } | null => {
+  const key = tokens[at]?.key.replace(/\./g, '') ?? ''
+  if (key === 'am') return { part: 'morning', to: dotted(tokens, at) }
+  if (key === 'pm') return { part: 'afternoon', to: dotted(tokens, at) }
+  if (!isWord(tokens[at + 1], 'm', 'm.')) return null
+  if (key === 'a') return { part: 'morning', to: at + 2 }
+  return key === 'p' ? { part: 'afternoon', to: at + 2 } : null
+}
+
 /** "in the afternoon", "de la tarde", "pm": the part of the day at a token. */
 const partAt = (tokens: readonly Token[], at: number): { readonly part: Part; readonly to: number } => {
-  const token = tokens[at]
-  const key = token?.key.replace(/\./g, '') ?? ''
-  if (['am', 'a'].includes(key) && /^a\.?m?\.?$/.test(token?.key ?? '') && key === 'am')
-    return { part: 'morning', to: dotted(tokens, at) }
-  if (key === 'pm') return { part: 'afternoon', to: dotted(tokens, at) }
-  if (key === 'a' && isWord(tokens[at + 1], 'm', 'm.')) return { part: 'morning', to: at + 2 }
-  if (key === 'p' && isWord(tokens[at + 1], 'm', 'm.')) return { part: 'afternoon', to: at + 2 }
-  const skip = isWord(token, 'in', 'de', 'por', 'at', 'en') ? (isWord(tokens[at + 1], 'the', 'la') ? at + 2 : at + 1) : at
-  const word = tokens[skip]
-  if (isWord(word, 'morning', 'manana') && skip > at) return { part: 'morning', to: skip + 1 }
-  if (isWord(word, 'afternoon', 'tarde') && skip > at) return { part: 'afternoon', to: skip + 1 }
-  if (isWord(word, 'evening', 'night', 'noche') && skip > at) return { part: 'evening', to: skip + 1 }
-  return { part: null, to: at }
+  const half = halfAt(tokens, at)
+  if (half !== null) return half
+  const lead = isWord(tokens[at], 'in', 'de', 'por', 'at', 'en') ? at + 1 : at
+  const skip = lead > at && isWord(tokens[lead], 'the', 'la') ? lead + 1 : lead
+  const key = tokens[skip]?.key ?? ''
+  const part = skip > at && Object.hasOwn(partWords, key) ? partWords[key] : undefined
+  return part === undefined ? { part: null, to: at } : { part, to: skip + 1 }
 }
 
 const dotted = (tokens: readonly Token[], at: number): number =>
@@ -87,19 +101,24 @@ const figureClock = (tokens: readonly Token[], at: number): Clock | null => {
   return { hour: Number(token.text), minute: 0, to: at + 1, sure: false }
 }
 
-const wordClock = (tokens: readonly Token[], at: number): Clock | null => {
-  const half = isWord(tokens[at], 'half') && isWord(tokens[at + 1], 'past')
-  const quarter = isWord(tokens[at], 'quarter') && isWord(tokens[at + 1], 'past', 'to')
-  const start = half || quarter ? at + 2 : at
-  const token = tokens[start]
+/** "half past five", "quarter to 6". */
+const pastClock = (tokens: readonly Token[], at: number): Clock | null => {
+  const token = tokens[at + 2]
   const hour = token === undefined ? undefined : isNumber(token) ? Number(token.text) : hourWords[token.key]
-  if (hour === undefined || hour > 23) return null
-  if (half) return { hour, minute: 30, to: start + 1, sure: true }
-  if (quarter)
-    return isWord(tokens[at + 1], 'to')
-      ? { hour: hour === 1 ? 12 : hour - 1, minute: 45, to: start + 1, sure: true }
-      : { hour, minute: 15, to: start + 1, sure: true }
-  return isNumber(token) ? null : { hour, minute: 0, to: start + 1, sure: false }
+  if (hour === undefined || hour > 23 || !isWord(tokens[at + 1], 'past', 'to')) return null
+  const to = at + 3
+  if (isWord(tokens[at], 'half')) return { hour, minute: 30, to, sure: true }
+  if (!isWord(tokens[at], 'quarter')) return null
+  const before = { hour: hour === 1 ? 12 : hour - 1, minute: 45, to, sure: true }
+  return isWord(tokens[at + 1], 'to') ? before : { hour, minute: 15, to, sure: true }
+}
+
+const wordClock = (tokens: readonly Token[], at: number): Clock | null => {
+  const past = pastClock(tokens, at)
+  if (past !== null) return past
+  const token = tokens[at]
+  const hour = token?.kind === 'word' && Object.hasOwn(hourWords, token.key) ? hourWords[token.key] : undefined
+  return hour === undefined ? null : { hour, minute: 0, to: at + 1, sure: false }
 }
 
 /** "y media", "y cuarto", "o'clock", "en punto", "hrs" after an hour. */

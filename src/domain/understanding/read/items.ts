@@ -163,31 +163,42 @@ const isCut = (token: Token): boolean =>
     token.key,
   )
 
+/** A length, a quotation or shouted words at a token. */
+const longItem = (sentence: Sentence, terms: ReadonlyMap<number, Term>, at: number): Item | null => {
+  const { tokens, shouted } = sentence
+  const length = lengthAt(tokens, terms, at)
+  if (length !== null) return { kind: 'length', micrometres: length.micrometres, from: at, to: length.to, key: '' }
+  const quoted = quoteAt(tokens, at)
+  if (quoted > at + 2) return textItem(sentence, at, quoted)
+  const shout = shouted ? at : shoutAt(tokens, terms, at)
+  return shout > at ? textItem(sentence, at, shout) : null
+}
+
+/** A size or a cut at a token, where it is not the name of a colour. */
+const sizeItem = (tokens: readonly Token[], term: Term | undefined, at: number): Item | null => {
+  const token = tokens[at]
+  if (token === undefined) return null
+  const size = term?.meaning.kind === 'colour' ? null : sizeAt(tokens, at)
+  if (size?.size !== undefined) return { kind: 'size', size: size.size, fit: size.fit, from: at, to: size.to, key: token.key }
+  const cut = term === undefined && isCut(token) ? cutAt(tokens, at) : null
+  return cut === null ? null : { kind: 'cut', fit: cut.fit, from: at, to: cut.to, key: token.key }
+}
+
+const termItem = (token: Token, term: Term | undefined): Item | null =>
+  term === undefined || term.meaning.kind === 'unit' ? null : { ...term.meaning, from: term.from, to: term.to, key: token.key }
+
 /** The items of a piece of prose in their order. `shouted`: all of it is in capitals, so that capitals mean nothing. */
 export const itemsOf = (sentence: Sentence): readonly Item[] => {
-  const { tokens, shouted } = sentence
+  const { tokens } = sentence
   const terms = new Map(sentence.terms.map((term) => [term.from, term]))
   const items: Item[] = []
-  let at = 0
-  while (at < tokens.length) {
-    const token = tokens[at]
-    if (token === undefined) break
-    const length = lengthAt(tokens, terms, at)
-    const quoted = quoteAt(tokens, at)
-    const shout = shouted ? at : shoutAt(tokens, terms, at)
+  let next = 0
+  for (const [at, token] of tokens.entries()) {
+    if (at < next) continue
     const term = terms.get(at)
-    const size = sizeAt(tokens, at)
-    const cut = size === null && term === undefined && isCut(token) ? cutAt(tokens, at) : null
-    if (size?.size !== undefined && term?.meaning.kind !== 'colour')
-      items.push({ kind: 'size', size: size.size, fit: size.fit, from: at, to: size.to, key: token.key })
-    else if (cut !== null) items.push({ kind: 'cut', fit: cut.fit, from: at, to: cut.to, key: token.key })
-    else if (length !== null) items.push({ kind: 'length', micrometres: length.micrometres, from: at, to: length.to, key: '' })
-    else if (quoted > at + 2) items.push(textItem(sentence, at, quoted))
-    else if (shout > at) items.push(textItem(sentence, at, shout))
-    else if (term !== undefined && term.meaning.kind !== 'unit')
-      items.push({ ...term.meaning, from: at, to: term.to, key: token.key })
-    else items.push(plainItem(token, at))
-    at = items.at(-1)?.to ?? at + 1
+    const item = sizeItem(tokens, term, at) ?? longItem(sentence, terms, at) ?? termItem(token, term) ?? plainItem(token, at)
+    items.push(item)
+    next = item.to
   }
   return items
 }

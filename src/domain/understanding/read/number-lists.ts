@@ -22,32 +22,43 @@ const range = (from: string, to: string): readonly string[] => {
   return last > first && last - first < 200 ? Array.from({ length: last - first + 1 }, (_, index) => String(first + index)) : []
 }
 
+const figureAt = (tokens: readonly Token[], at: number): boolean => isFigure(tokens[at], tokens[at + 1])
+
+type Member = { readonly numbers: readonly string[]; readonly to: number; readonly ranged: boolean }
+
+/** A range or a single figure at a token. */
+const memberAt = (tokens: readonly Token[], at: number): Member | null => {
+  if (!figureAt(tokens, at)) return null
+  const text = tokens[at]?.text ?? ''
+  const joined = isWord(tokens[at + 1], ...through) || tokens[at + 1]?.text === '-'
+  const numbers = joined && figureAt(tokens, at + 2) ? range(text, tokens[at + 2]?.text ?? '') : []
+  return numbers.length > 0 ? { numbers, to: at + 3, ranged: true } : { numbers: [text], to: at + 1, ranged: false }
+}
+
+/** Where the next figure of a list stands, over a comma, an "and" or a number sign; null when the list ends. */
+const nextMember = (tokens: readonly Token[], at: number): number | null => {
+  let next = at
+  if (tokens[next]?.text === ',') next += 1
+  if (isWord(tokens[next], 'and', 'y') || tokens[next]?.text === '&') next += 1
+  if (tokens[next]?.text === '#') next += 1
+  return next > at && figureAt(tokens, next) ? next : null
+}
+
 /** "4, 7, 00 and 13", "1 through 12", "1-5", "del 1 al 8": the jersey numbers of a list or a range that begins at a token. */
 export const numberListAt = (tokens: readonly Token[], from: number): NumberList | null => {
   const numbers: string[] = []
   let ranged = false
-  let at = isWord(tokens[from], 'del', 'from') ? from + 1 : from
-  while (isFigure(tokens[at], tokens[at + 1])) {
-    const text = tokens[at]?.text ?? ''
-    const to = tokens[at + 2]
-    const isRange =
-      (isWord(tokens[at + 1], ...through) || tokens[at + 1]?.text === '-') && to !== undefined && isFigure(to, tokens[at + 3])
-    const members = isRange ? range(text, to.text) : []
-    if (members.length > 0) {
-      numbers.push(...members)
-      ranged = true
-      at += 3
-    } else {
-      numbers.push(text)
-      at += 1
-    }
-    const comma = tokens[at]?.text === ',' ? 1 : 0
-    const and = isWord(tokens[at + comma], 'and', 'y', '&') || tokens[at + comma]?.text === '&' ? 1 : 0
-    const hash = tokens[at + comma + and]?.text === '#' ? 1 : 0
-    if (comma + and + hash === 0 || !isFigure(tokens[at + comma + and + hash], tokens[at + comma + and + hash + 1])) break
-    at += comma + and + hash
+  let to = from
+  let at: number | null = isWord(tokens[from], 'del', 'from') ? from + 1 : from
+  while (at !== null) {
+    const member: Member | null = memberAt(tokens, at)
+    if (member === null) break
+    numbers.push(...member.numbers)
+    ranged ||= member.ranged
+    to = member.to
+    at = nextMember(tokens, to)
   }
-  return numbers.length === 0 ? null : { numbers, from, to: at, ranged }
+  return numbers.length === 0 ? null : { numbers, from, to, ranged }
 }
 
 export type Listed = {
@@ -70,28 +81,39 @@ const sizeBehind = (tokens: readonly Token[], at: number) => {
   return size?.size === undefined ? null : size
 }
 
+type Sized = Listed['sized'][number]
+
+type HeardList = { readonly fresh: readonly string[]; readonly sized: Sized | null; readonly to: number }
+
+/** What one list says: new numbers after the word "numbers", and a size for numbers that are known. */
+const heardList = (tokens: readonly Token[], list: NumberList, known: ReadonlySet<string>): HeardList | null => {
+  const several = list.ranged || list.numbers.length > 1
+  const intro = isIntro(tokens, list.from)
+  if (!several || !(intro || list.numbers.every((number) => known.has(number)))) return null
+  const size = sizeBehind(tokens, list.to)
+  if (!intro && size === null) return null
+  const fresh = intro ? list.numbers.filter((number) => !known.has(number)) : []
+  const sized = size === null ? null : { numbers: list.numbers, size: size.size, fit: size.fit }
+  return { fresh, sized, to: size?.to ?? list.to }
+}
+
 /** Numbers listed after the word "numbers", and sizes said of ranges of numbers ("1-5 are youth M"). */
 export const readNumberLists = (tokens: readonly Token[], known: ReadonlySet<string>): Listed => {
   const players: Player[] = []
-  const sized: { numbers: readonly string[]; size: Player['size']; fit: Player['fit'] }[] = []
+  const sized: Sized[] = []
   const taken = new Set<number>()
-  let at = 0
-  while (at < tokens.length) {
-    const list = numberListAt(tokens, at)
-    if (list === null) {
-      at += 1
-      continue
-    }
-    const size = sizeBehind(tokens, list.to)
-    const intro = isIntro(tokens, isWord(tokens[at], 'del', 'from') ? at : list.from)
-    const all = new Set([...known, ...players.flatMap((player) => player.number ?? [])])
-    const fresh = list.numbers.filter((number) => !all.has(number))
-    if (intro && (list.numbers.length > 1 || list.ranged)) players.push(...fresh.map((number) => ({ number })))
-    const about = (list.ranged || list.numbers.length > 1) && (intro || list.numbers.every((number) => all.has(number)))
-    if (size !== null && about) sized.push({ numbers: list.numbers, size: size.size, fit: size.fit })
-    if ((intro && (list.numbers.length > 1 || list.ranged)) || (size !== null && about))
-      for (let index = list.from; index < (size !== null && about ? size.to : list.to); index += 1) taken.add(index)
-    at = list.to
+  const all = new Set(known)
+  let next = 0
+  for (const at of tokens.keys()) {
+    const list = at < next ? null : numberListAt(tokens, at)
+    if (list === null) continue
+    next = list.to
+    const heard = heardList(tokens, list, all)
+    if (heard === null) continue
+    for (const number of heard.fresh) all.add(number)
+    players.push(...heard.fresh.map((number) => ({ number })))
+    if (heard.sized !== null) sized.push(heard.sized)
+    for (let index = list.from; index < heard.to; index += 1) taken.add(index)
   }
   return { players, sized, taken }
 }

@@ -13,7 +13,7 @@ const approves: readonly RegExp[] = [
 const praises: readonly RegExp[] = [
   /\b(?:looks? (?:great|good|perfect|awesome|nice|right|fine)|perfect|love it|awesome|great|go ahead|go for it|sounds good|all good|everything is (?:right|correct|good)|lgtm|yes|yep|ok|okay)\b/,
   /\b(?:perfecto|adelante|se ve (?:bien|padre|genial|chido)|esta (?:bien|perfecto|padre)|todo (?:bien|perfecto|correcto)|me gusta|excelente|dale|sale|va|si)\b/,
-  /[👍👌❤️✅🙌💯🔥]/u,
+  /\p{Extended_Pictographic}/u,
 ]
 
 const withheld =

@@ -130,25 +130,29 @@ const split = (walk: Walk): void => {
   walk.groups = [fresh]
 }
 
+/** What a "no" before an adjective takes back; true when there is nothing more to it. */
+const takenBack = (walk: Walk, item: Item, at: number): boolean => {
+  if (item.kind === 'colour' && walk.items[at - 1]?.kind === 'no') {
+    walk.negated.push(item.id)
+    return true
+  }
+  if (item.kind === 'place') return negatedPlace(walk, item, at)
+  if (item.kind !== 'vinyl' || !isNegated(walk, at)) return false
+  for (const group of currentGroups(walk)) group.style.vinyl = false
+  return true
+}
+
 const step = (walk: Walk, item: Item, at: number): void => {
   comeBack(walk, item)
   if (splitsAt(walk, item, at)) split(walk)
-  if (hearPause(walk, item) || hearHead(walk, item, at)) return
-  if (item.kind === 'colour' && walk.items[at - 1]?.kind === 'no') {
-    walk.negated.push(item.id)
-    return
-  }
-  if (item.kind === 'place' && negatedPlace(walk, item, at)) return
-  if (item.kind === 'vinyl' && isNegated(walk, at)) {
-    for (const group of currentGroups(walk)) group.style.vinyl = false
-    return
-  }
+  if (hearPause(walk, item) || hearHead(walk, item, at) || takenBack(walk, item, at)) return
   if (item.kind === 'only') walk.only = true
-  if (item.kind === 'vinyl' || (item.kind === 'class' && walk.target.kind === 'garment')) {
-    if (!waits(walk, item, at)) startMake(walk)
+  if (waits(walk, item, at)) {
+    walk.waiting.push(item)
+    return
   }
-  if (waits(walk, item, at)) walk.waiting.push(item)
-  else modify(walk, item)
+  if (item.kind === 'vinyl' || (item.kind === 'class' && walk.target.kind === 'garment')) startMake(walk)
+  modify(walk, item)
 }
 
 type Start = { readonly draft: Draft; readonly items: readonly Item[]; readonly postfix: boolean }

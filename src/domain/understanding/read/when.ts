@@ -159,6 +159,33 @@ const aWeekFrom = (tokens: readonly Token[], at: number): number | null => {
   return null
 }
 
+type DayFound = Extract<WhenFound, { kind: 'day' }>
+
+/** A date right beside a weekday: of two ways to read it the one on that weekday holds. */
+const dateBeside = (
+  tokens: readonly Token[],
+  at: number,
+  { today, weekday }: { today: Today; weekday: number },
+): DayFound | null => {
+  const beside = monthDay(tokens, at, today) ?? slashDay(tokens, at, today)
+  if (beside?.kind !== 'day') return null
+  const fitting = beside.days.filter((day) => weekdayOf(day) === weekday)
+  return { ...beside, days: fitting.length > 0 ? fitting : beside.days }
+}
+
+/** "Friday the 11th", "viernes 18": the day of the month beside a weekday. */
+const numberBeside = (
+  tokens: readonly Token[],
+  at: number,
+  { today, marked }: { today: Today; marked: boolean },
+): DayFound | null => {
+  const date = dateOf(tokens[at])
+  const to = ordinal(tokens, at + 1)
+  if (date === null || isHourAhead(tokens, at) || !(marked || to > at + 1 || today.language === 'es')) return null
+  const day = nextOfMonth(today.today, date)
+  return day === null ? null : { kind: 'day', days: [day], from: at, to }
+}
+
 /** "Thursday December 10", "viernes 11", "next Friday", "a week from Friday": a date beside the weekday settles it. */
 const weekdayDay = (tokens: readonly Token[], at: number, today: Today): WhenFound | null => {
   const week = aWeekFrom(tokens, at)
@@ -167,15 +194,8 @@ const weekdayDay = (tokens: readonly Token[], at: number, today: Today): WhenFou
   if (weekday < 0) return null
   const comma = tokens[start + 1]?.text === ',' ? start + 2 : start + 1
   const skip = isWord(tokens[comma], 'the', 'el', 'dia') ? comma + 1 : comma
-  const beside = monthDay(tokens, skip, today) ?? slashDay(tokens, skip, today)
-  if (beside?.kind === 'day') {
-    const fitting = beside.days.filter((day) => weekdayOf(day) === weekday)
-    return { ...beside, days: fitting.length > 0 ? fitting : beside.days, from: at }
-  }
-  const bare = dateOf(tokens[skip])
-  const marked = ordinal(tokens, skip + 1) > skip + 1 || skip > comma || today.language === 'es'
-  const day = bare !== null && marked && !isHourAhead(tokens, skip) ? nextOfMonth(today.today, bare) : null
-  if (day !== null) return { kind: 'day', days: [day], from: at, to: ordinal(tokens, skip + 1) }
+  const beside = dateBeside(tokens, skip, { today, weekday }) ?? numberBeside(tokens, skip, { today, marked: skip > comma })
+  if (beside !== null) return { ...beside, from: at }
   const later = isWord(tokens[comma], 'que') && isWord(tokens[comma + 1], 'viene')
   const days = weekdayDays(today.today, weekday, isNext(tokens[at]) || later)
   return {
