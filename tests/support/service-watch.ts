@@ -27,8 +27,10 @@ export const workerOf = (servicePid: number): Promise<number> =>
 export const leftOf = (data: string, pids: readonly number[]): readonly Running[] =>
   processes().filter(({ pid, command }) => command.includes(data) || pids.includes(pid))
 
-const keysOf = (data: string): { readonly host: string; readonly port: number; readonly ownerPassword: string } =>
-  JSON.parse(readFileSync(join(data, 'store.json'), 'utf8'))
+type Keys = { readonly host: string; readonly port: number; readonly ownerPassword: string; readonly servicePassword: string }
+
+/** How the embedded store of these data is reached. */
+export const keysOf = (data: string): Keys => JSON.parse(readFileSync(join(data, 'store.json'), 'utf8'))
 
 export type Records = {
   readonly rows: (text: string, ...values: readonly unknown[]) => Promise<readonly Record<string, unknown>[]>

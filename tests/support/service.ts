@@ -39,6 +39,7 @@ export const runProgram = (program: string, settings: Settings, ...words: readon
   const parts: string[] = []
   for (const stream of [child.stdout, child.stderr]) stream.setEncoding('utf8').on('data', (part: string) => parts.push(part))
   const said = (): string => parts.join('')
+  const gone = once(child, 'exit')
   const ended = once(child, 'close').then(() => child.exitCode ?? child.signalCode ?? 'unknown')
   const pid = child.pid ?? 0
   return {
@@ -55,8 +56,9 @@ export const runProgram = (program: string, settings: Settings, ...words: readon
       }
     },
     signal: async (name) => {
+      if (child.exitCode !== null || child.signalCode !== null) return
       process.kill(-pid, name)
-      await once(child, 'exit').catch(() => undefined)
+      await gone
     },
   }
 }
