@@ -22,19 +22,22 @@ const unknownGarments = (order: Order, decoration: Decoration, at: string): read
   )
 }
 
-/** An extra of a row may bear no id that the order or the row already uses. */
+/** An extra's id names one decoration: the order's own ids are taken, and another extra may share it only when it is the same. */
 const extraTwice = (order: Order, row: Row, at: string): readonly OrderProblem[] => {
   const extras = row.extras ?? []
-  const taken = (id: string, index: number) =>
-    order.decorations.some((other) => other.id === id) || extras.findIndex((other) => other.id === id) < index
-  return extras.flatMap(({ id }, index) =>
-    taken(id, index)
+  const others = order.roster.filter((one) => one.line < row.line).flatMap((one) => one.extras ?? [])
+  const taken = (extra: Decoration, index: number) =>
+    order.decorations.some(({ id }) => id === extra.id) ||
+    extras.findIndex(({ id }) => id === extra.id) < index ||
+    others.some((other) => other.id === extra.id && JSON.stringify(other) !== JSON.stringify(extra))
+  return extras.flatMap((extra, index) =>
+    taken(extra, index)
       ? [
           {
             code: 'id-twice',
             at: `${at}${pointer('extras', index, 'id')}`,
             severity: 'stop',
-            facts: { id, kind: 'decoration' },
+            facts: { id: extra.id, kind: 'decoration' },
           } as const,
         ]
       : [],

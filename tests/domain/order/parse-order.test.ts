@@ -74,6 +74,15 @@ describe('an order document', () => {
     ])
   })
 
+  test('lets two rows wear the same extra, but not two different ones under one id', () => {
+    const captain = decoration({ id: 'captain', place: 'left-chest', content: { kind: 'text', text: 'C' } })
+    const alternate = decoration({ ...captain, content: { kind: 'text', text: 'A' } })
+    expect(troubles(order({ roster: [row(1, { extras: [captain] }), row(2, { extras: [captain] })] }))).toEqual([])
+    expect(troubles(order({ roster: [row(1, { extras: [captain] }), row(2, { extras: [alternate] })] }))).toEqual([
+      'id-twice /roster/1/extras/0/id',
+    ])
+  })
+
   test('escapes a slash in a key after RFC 6901', () => {
     expect(troubles({ ...order(), 'a/b~c': 1 })).toEqual(['shape-unknown-key /a~1b~0c'])
   })
