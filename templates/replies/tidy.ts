@@ -83,7 +83,7 @@ const layerText = (words: TidyWords, show: Show, layer: Layer): string => {
 const heightText = (words: TidyWords, show: Show, height: Decoration['height'] | undefined): string =>
   height === undefined || 'by' in height ? words.bySize : show.length(height.micrometres)
 
-export const contentText = (words: TidyWords, known: KnownDecoration): string => {
+const contentText = (words: TidyWords, known: KnownDecoration): string => {
   const { content } = known
   if (content?.kind === 'text') return `“${content.text}”`
   return word(words.contents, content?.kind)

@@ -1,7 +1,7 @@
 import { type Micrometres, type MinorUnits, type TenthsC, toCelsius, toFahrenheit, toInches, toMillimetres } from './units.ts'
 
 /** A decimal with at most so many places, without trailing zeros: '6.8', '10'. */
-export const decimal = (value: number, places: number): string => {
+const decimal = (value: number, places: number): string => {
   const fixed = value.toFixed(places)
   const text = fixed.includes('.') ? fixed.replace(/\.?0+$/, '') : fixed
   return text === '-0' ? '0' : text

@@ -170,34 +170,47 @@ const recordMisses = (one: Case, { wants }: Played): readonly string[] => {
   })
 }
 
+const wantedText = (fact: Fact): string =>
+  'value' in fact ? JSON.stringify(fact.value) : 'includes' in fact ? `~${fact.includes}` : 'present'
+
+const factMisses = (one: Case, document: unknown): readonly string[] =>
+  one.facts
+    .filter((fact) => !holds(document, fact))
+    .map((fact) => `${fact.path}: ${JSON.stringify(pick(document, fact.path))} ≠ ${wantedText(fact)}`)
+
+const openMisses = (one: Case, played: Played): readonly string[] => {
+  const open = openOf(played)
+  const sorted = (readings: readonly unknown[]) => JSON.stringify(readings.map(String).sort())
+  return (one.open ?? [])
+    .filter((wanted) => !open.some((asked) => asked.about === wanted.about && sorted(asked.readings) === sorted(wanted.readings)))
+    .map((wanted) => `open ${wanted.about} ${sorted(wanted.readings)}: ${JSON.stringify(open)}`)
+}
+
+const endMisses = (one: Case, played: Played): readonly string[] => {
+  const signed = played.wants.some((want) => want.kind === 'sign-off')
+  return [
+    ...(one.intent !== undefined && intentOf(played) !== one.intent ? [`intent ${intentOf(played)} ≠ ${one.intent}`] : []),
+    ...(one.signed !== undefined && signed !== one.signed ? [`signed ${signed}`] : []),
+  ]
+}
+
+const countOf = (one: Case): number =>
+  one.facts.length +
+  (one.open?.length ?? 0) +
+  Number(one.intent !== undefined) +
+  Object.keys(one.record ?? {}).length +
+  Number(one.signed !== undefined)
+
 /** One case's score: every fact, open question, intent, record and signature counts one; `wrong` are readings that may never hold. */
 export const score = (one: Case, shop: Shop): Score & { readonly questions: number } => {
   const played = play(one, shop)
   const document = played.composed.order
-  const missed: string[] = []
-  for (const fact of one.facts) {
-    if (!holds(document, fact)) {
-      const want = 'value' in fact ? fact.value : 'includes' in fact ? `~${fact.includes}` : 'present'
-      missed.push(`${fact.path}: ${JSON.stringify(pick(document, fact.path))} ≠ ${JSON.stringify(want)}`)
-    }
-  }
-  const open = openOf(played)
-  for (const wanted of one.open ?? []) {
-    const readings = JSON.stringify(wanted.readings.map(String).sort())
-    if (!open.some((asked) => asked.about === wanted.about && JSON.stringify([...asked.readings].sort()) === readings)) {
-      missed.push(`open ${wanted.about} ${readings}: ${JSON.stringify(open)}`)
-    }
-  }
-  if (one.intent !== undefined && intentOf(played) !== one.intent) missed.push(`intent ${intentOf(played)} ≠ ${one.intent}`)
-  missed.push(...recordMisses(one, played))
-  const signed = played.wants.some((want) => want.kind === 'sign-off')
-  if (one.signed !== undefined && signed !== one.signed) missed.push(`signed ${signed}`)
+  const missed = [
+    ...factMisses(one, document),
+    ...openMisses(one, played),
+    ...recordMisses(one, played),
+    ...endMisses(one, played),
+  ]
   const wrong = (one.not ?? []).filter((fact) => holds(document, fact)).map((fact) => JSON.stringify(fact))
-  const facts =
-    one.facts.length +
-    (one.open?.length ?? 0) +
-    Number(one.intent !== undefined) +
-    Object.keys(one.record ?? {}).length +
-    Number(one.signed !== undefined)
-  return { facts, missed, wrong, questions: played.questions }
+  return { facts: countOf(one), missed, wrong, questions: played.questions }
 }

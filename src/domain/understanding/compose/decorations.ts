@@ -55,7 +55,7 @@ const lentBy = (draft: Draft, content: ContentKind, garment: string): Style => {
 }
 
 /** Where something goes when nobody said where. */
-export const usualPlaces = (shop: Shop, draft: Draft, content: ContentKind): readonly PlaceId[] => {
+const usualPlaces = (shop: Shop, draft: Draft, content: ContentKind): readonly PlaceId[] => {
   if (content === 'name') return ['name']
   if (content !== 'number') return ['full-front']
   const books = shop.rulebooks.filter((book) => draft.sport !== undefined && book.sports.includes(draft.sport))
@@ -77,7 +77,7 @@ const garmentsOf = (draft: Draft, mark: Mark): readonly string[] => {
 export type PlacedMark = { readonly id: string; readonly mark: Mark; readonly place: PlaceId }
 
 /** The marks with their places settled: one without a place takes the usual places that no other mark of its kind has. */
-export const placedMarks = (shop: Shop, draft: Draft): readonly PlacedMark[] =>
+const placedMarks = (shop: Shop, draft: Draft): readonly PlacedMark[] =>
   Object.entries(draft.marks).flatMap(([id, mark]): readonly PlacedMark[] => {
     if (mark.wanted === false) return []
     if (mark.place !== undefined) return [{ id, mark, place: mark.place }]

@@ -3,9 +3,11 @@ import type { Language } from '../../shop/show.ts'
 import type { Open } from '../conversation.ts'
 import type { Draft } from '../draft.ts'
 import type { Patch } from '../patch.ts'
+import type { WhenFound } from './day-parts.ts'
 import { hourAt } from './hours.ts'
+import { relativeDay } from './relative-days.ts'
 import type { Token } from './tokens.ts'
-import { dayAt, type WhenFound } from './when.ts'
+import { dayAt } from './when.ts'
 
 export type DatesFound = {
   readonly patches: readonly Patch[]
@@ -167,7 +169,10 @@ export const readDates = (tokens: readonly Token[], scene: Scene): DatesFound =>
   const taken = new Set(mentions.flatMap(({ from, to }) => Array.from({ length: to - from }, (_, index) => from + index)))
   const day = lastOf(mentions, 'day')
   const hour = lastOf(mentions, 'hour')
-  const days = day?.days ?? []
+  const counted = mentions.some((mention) => mention.kind === 'day')
+    ? null
+    : relativeDay(scene.text, `${scene.today}T12:00`, scene.language)
+  const days = day?.days ?? (counted === null ? [] : [counted])
   const hours = hour?.hours ?? []
   const sure: readonly Patch[] = [
     { path: ['day'], value: single(days) },

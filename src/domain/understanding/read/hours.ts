@@ -1,5 +1,5 @@
+import type { WhenFound } from './day-parts.ts'
 import { isNumber, isWord, type Token } from './tokens.ts'
-import type { WhenFound } from './when.ts'
 
 const hourWords: Readonly<Record<string, number>> = {
   one: 1,

@@ -15,8 +15,7 @@ const sameRow = (draft: Draft, player: Player): string | undefined =>
 const update = (key: string, player: Player): readonly Patch[] =>
   Object.entries(player).map(([field, value]): Patch => ({ path: ['rows', key, field], value }))
 
-export const nextTally = (draft: Draft): number =>
-  Math.max(0, ...Object.keys(draft.tally).map((key) => Number(key.slice(1)) || 0)) + 1
+const nextTally = (draft: Draft): number => Math.max(0, ...Object.keys(draft.tally).map((key) => Number(key.slice(1)) || 0)) + 1
 
 /** Patches for counted sizes: one line of the tally for each. */
 export const addCounted = (draft: Draft, counted: readonly Player[]): readonly Patch[] => {

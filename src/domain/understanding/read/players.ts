@@ -1,9 +1,9 @@
 import type { Draft, Player } from '../draft.ts'
+import { isMonth, isWeekday } from './day-parts.ts'
 import type { Lexicon } from './lexicon.ts'
 import { nameAt, rowsByName, rowsByNumber } from './refs.ts'
 import { type SizeFound, sizeAt } from './sizes.ts'
 import { isNumber, isWord, type Token } from './tokens.ts'
-import { isMonth, isWeekday } from './when.ts'
 
 export type PlayersFound = { readonly players: readonly Player[]; readonly taken: ReadonlySet<number> }
 

@@ -9,14 +9,15 @@ import { readCount } from './counts.ts'
 import { readDates } from './dates.ts'
 import { readEveryone } from './everyone.ts'
 import { garmentIds } from './hear-garment.ts'
-import { type Item, itemsOf } from './items.ts'
+import { placeLoose, swapColours } from './hues.ts'
+import { itemsOf } from './items.ts'
 import { type Lexicon, type Term, termsOf } from './lexicon.ts'
 import { addCounted } from './merge-players.ts'
 import { readMove } from './moves.ts'
 import { readNumberLists } from './number-lists.ts'
 import { readPeople } from './people.ts'
 import { readPlayers } from './players.ts'
-import { readRecolour, usesOf } from './recolour.ts'
+import { readRecolour } from './recolour.ts'
 import { addPlayers } from './table.ts'
 import { type Counted, readTally } from './tally.ts'
 import { readTeam } from './team.ts'
@@ -135,63 +136,44 @@ const headPatches = (scene: Prose, tokens: readonly Token[], terms: readonly Ter
   ]
 }
 
-type Hue = Extract<Item, { kind: 'colour' }>
+type Sorted = { readonly scene: Prose; readonly tokens: readonly Token[]; readonly terms: readonly Term[] }
 
-/** "gold, not silver": where it was silver it is gold. */
-const swapColours = (draft: Draft, negated: readonly string[], loose: readonly Hue[]): readonly Patch[] => {
-  const [old] = negated
-  const [fresh] = loose
-  if (old === undefined || fresh === undefined) return []
-  const parts = { garments: draft.garments, styles: draft.styles, marks: draft.marks }
-  return usesOf(parts, old).map((path) => ({ path, value: fresh.id }))
+const countedPatches = (
+  draft: Draft,
+  things: Draft,
+  { terms, counted }: { terms: readonly Term[]; counted: readonly Counted[] },
+): readonly Patch[] => {
+  const several = Object.keys(things.garments).length > 1
+  const players = counted.map((one): Player => {
+    const garment = countedGarment(things, terms, one)
+    const fit = one.fit === undefined ? {} : { fit: one.fit }
+    return { size: one.size, quantity: one.quantity, ...fit, ...(garment === undefined || !several ? {} : { garment }) }
+  })
+  return addCounted(draft, players)
 }
 
-const looseQuestion = (hue: Hue, path: readonly string[], at: string): Open => ({
-  about: 'colour',
-  path: at,
-  quote: hue.key,
-  readings: (hue.readings ?? []).map((id) => ({ value: id, kind: 'colour', patches: [{ path, value: id }] })),
-})
-
-/** "Make them navy" when everything has its colour: is it the garment's or the letters'? */
-const ofWhat = (draft: Draft, hue: Hue): ProseFound => {
-  const garments = Object.keys(draft.garments).map((id): Patch => ({ path: ['garments', id, 'colour'], value: hue.id }))
-  const marks = Object.entries(draft.marks).filter(([, mark]) => mark.wanted !== false)
-  const letters = marks.map(([id]): Patch => ({ path: ['marks', id, 'style', 'colour'], value: hue.id }))
-  if (hue.readings !== undefined || garments.length === 0 || letters.length === 0) return { patches: [], open: [] }
-  const readings = [
-    { value: 'garments', kind: 'word', patches: garments },
-    { value: 'letters', kind: 'word', patches: letters },
-  ] as const
-  return { patches: [], open: [{ about: 'colour-of', path: '/garments/0/colour', quote: hue.key, readings }] }
-}
-
-/** A colour said of nothing in particular goes where a colour was asked for, or where one is missing: the garment first. */
-const placeLoose = (draft: Draft, loose: readonly Hue[], asked: Asked | null): ProseFound => {
-  const [hue] = loose
-  if (hue === undefined) return { patches: [], open: [] }
-  const bare = Object.entries(draft.garments).find(([, wish]) => wish.colour === undefined)?.[0]
-  const content = asked?.code === 'ask-vinyl-colour' ? 'all' : null
-  const marks = Object.entries(draft.marks).filter(
-    ([id, mark]) =>
-      mark.wanted !== false &&
-      mark.style?.colour === undefined &&
-      draft.styles[mark.content]?.colour === undefined &&
-      draft.styles[id]?.colour === undefined,
-  )
-  const mark = marks.length === 1 ? marks[0]?.[0] : undefined
-  const garment = bare ?? (Object.keys(draft.garments).length === 0 ? 'jersey' : undefined)
-  const path =
-    content !== null
-      ? ['styles', content, 'colour']
-      : mark !== undefined && (bare === undefined || draft.marks[mark]?.content === 'text')
-        ? ['marks', mark, 'style', 'colour']
-        : garment !== undefined
-          ? ['garments', garment, 'colour']
-          : null
-  if (path === null) return ofWhat(draft, hue)
-  if (hue.readings !== undefined) return { patches: [], open: [looseQuestion(hue, path, '/garments/0/colour')] }
-  return { patches: [{ path, value: hue.id }], open: [] }
+/** Garments, what goes on them, counted sizes, and colours of nothing in particular. */
+const readGoods = (
+  { scene, tokens, terms }: Sorted,
+  before: readonly Patch[],
+  taken: ReadonlySet<number>,
+): ProseFound & { readonly things: Draft } => {
+  const blend = readBlend(tokens, terms)
+  const tally = readTally({ tokens, terms, taken })
+  const spare = without(tokens, union(tally.taken, blend?.taken ?? new Set()))
+  const items = itemsOf({ text: scene.text, tokens: spare, terms: termsOf(scene.lexicon, spare), shouted: scene.shouted })
+  const found = readThings({ draft: preview(scene.draft, before), items, postfix: scene.language === 'es' })
+  const things = found.draft
+  const [first = 'jersey'] = Object.keys(things.garments)
+  const cloth = blend === null ? [] : [{ path: ['garments', first, 'fibres'], value: blend.fibres }]
+  const swapped = swapColours(things, found.negated, found.loose)
+  const loose = swapped.length > 0 ? { patches: [], open: [] } : placeLoose(things, found.loose, scene.asked)
+  const counted = countedPatches(scene.draft, things, { terms, counted: tally.counted })
+  return {
+    things,
+    patches: [...found.patches, ...cloth, ...swapped, ...loose.patches, ...counted],
+    open: [...found.open, ...loose.open],
+  }
 }
 
 /** Reads the sentences of a message: rows and sizes, days, people, then garments and what goes on them. */
@@ -200,49 +182,16 @@ export const readProse = (given: Prose): ProseFound => {
   const tokens = tokensOf(scene.text)
   const rows = readRows(scene, tokens)
   const first = without(tokens, rows.taken)
-  const before = termsOf(scene.lexicon, first)
-  const recolour = readRecolour(first, before, scene.before)
-  const move = readMove(scene.text, { tokens: first, terms: before, draft: scene.before })
+  const named = termsOf(scene.lexicon, first)
+  const recolour = readRecolour(first, named, scene.before)
+  const move = readMove(scene.text, { tokens: first, terms: named, draft: scene.before })
   const calm = without(first, union(recolour.taken, move.taken))
   const terms = termsOf(scene.lexicon, calm)
-  const blend = readBlend(calm, terms)
-  const tally = readTally({ tokens: calm, terms, taken: rows.taken })
-  const spare = without(calm, union(tally.taken, blend?.taken ?? new Set()))
-  const items = itemsOf({ text: scene.text, tokens: spare, terms: termsOf(scene.lexicon, spare), shouted: scene.shouted })
-  const start = preview(scene.draft, [...rows.patches, ...recolour.patches, ...move.patches])
-  const things = readThings({ draft: start, items, postfix: scene.language === 'es' })
-  const counted = tally.counted.map((one): Player => {
-    const garment = countedGarment(things.draft, terms, one)
-    const several = Object.keys(things.draft.garments).length > 1
-    return {
-      size: one.size,
-      quantity: one.quantity,
-      ...(one.fit === undefined ? {} : { fit: one.fit }),
-      ...(garment === undefined || !several ? {} : { garment }),
-    }
-  })
-  const cloth =
-    blend === null
-      ? []
-      : [{ path: ['garments', Object.keys(things.draft.garments)[0] ?? 'jersey', 'fibres'], value: blend.fibres }]
-  const swapped = swapColours(things.draft, things.negated, things.loose)
-  const loose = swapped.length > 0 ? { patches: [], open: [] } : placeLoose(things.draft, things.loose, scene.asked)
-  const written = Object.values(things.draft.marks).flatMap((mark) => mark.text ?? [])
-  const head = headPatches(scene, without(tokens, rows.taken), terms).filter(
+  const before = [...rows.patches, ...recolour.patches, ...move.patches]
+  const goods = readGoods({ scene, tokens: calm, terms }, before, rows.taken)
+  const written = Object.values(goods.things.marks).flatMap((mark) => mark.text ?? [])
+  const head = headPatches(scene, first, terms).filter(
     (patch) => patch.path[0] !== 'team' || !written.includes(String(patch.value)),
   )
-  return {
-    patches: [
-      ...rows.patches,
-      ...recolour.patches,
-      ...move.patches,
-      ...things.patches,
-      ...cloth,
-      ...swapped,
-      ...loose.patches,
-      ...addCounted(scene.draft, counted),
-      ...head,
-    ],
-    open: [...rows.open, ...things.open, ...loose.open],
-  }
+  return { patches: [...before, ...goods.patches, ...head], open: [...rows.open, ...goods.open] }
 }

@@ -1,7 +1,7 @@
 import type { Fit, Size } from '../../garment/garment.ts'
+import { isMonth, isWeekday } from './day-parts.ts'
 import { type SizeFound, sizeAt } from './sizes.ts'
 import { isNumber, isWord, type Token, tokensOf } from './tokens.ts'
-import { isMonth, isWeekday } from './when.ts'
 
 /** One pasted line taken apart. `index` is a running number that stands before a marked one ("3. Cutter #41"). */
 export type RowLine = {
@@ -90,42 +90,53 @@ const takeSize = (found: Found, size: SizeFound, text: string): void => {
   if (size.fit !== undefined) found.fit = size.fit
 }
 
-/** Reads one cell: figures and sizes at its ends are taken off, what is left is the name. */
-const takeCell = (found: Found, cell: string): void => {
-  const tokens = tokensOf(cell)
-  let at = 0
-  let nameFrom = -1
-  let nameTo = -1
-  const whole = (to: number): boolean =>
-    nameFrom < 0 || to === tokens.length || isNumber(tokens[to]) || tokens[to]?.kind === 'sign'
-  while (at < tokens.length) {
-    const token = tokens[at]
-    if (token === undefined) break
-    const size = sizeAt(tokens, at, tokens.length === 1)
-    if (size !== null && whole(size.to)) {
-      takeSize(found, size, cell.slice(token.start, tokens[size.to - 1]?.end))
-      found.spelled ||= size.to - at > 1 || (token.kind === 'word' && token.text.length > 3)
-      at = size.to
-      continue
-    }
-    if (isNumber(token)) {
-      const marked = tokens[at - 1]?.text === '#'
-      takeNumber(found, token.text, marked)
-      at += 1
-      if (tokens[at]?.text === '.' || tokens[at]?.text === ')') at += 1
-      continue
-    }
-    if (token.kind === 'word' && !(tokens.length > 1 && skipped.includes(token.key))) {
-      if (nameFrom < 0) nameFrom = token.start
-      else if (nameTo >= 0 && tokens.slice(0, at).some((other) => isNumber(other) && other.start > nameFrom)) found.bad = true
-      nameTo = token.end
-    }
-    at += 1
+type Cell = { readonly text: string; readonly tokens: readonly Token[]; nameFrom: number; nameTo: number }
+
+/** A size ends a cell, stands before the name, or before a figure; in the midst of a name it is part of the name. */
+const sizeIn = (cell: Cell, at: number): SizeFound | null => {
+  const { tokens } = cell
+  const size = sizeAt(tokens, at, tokens.length === 1)
+  if (size === null) return null
+  const apart = cell.nameFrom < 0 || size.to === tokens.length || isNumber(tokens[size.to]) || tokens[size.to]?.kind === 'sign'
+  return apart ? size : null
+}
+
+const numberIn = (found: Found, { tokens }: Cell, at: number): number => {
+  takeNumber(found, tokens[at]?.text ?? '', tokens[at - 1]?.text === '#')
+  const stop = tokens[at + 1]?.text
+  return stop === '.' || stop === ')' ? at + 2 : at + 1
+}
+
+const wordIn = (found: Found, cell: Cell, token: Token): void => {
+  if (token.kind !== 'word' || (cell.tokens.length > 1 && skipped.includes(token.key))) return
+  const broken = cell.tokens.some((other) => isNumber(other) && other.start > cell.nameFrom && other.start < token.start)
+  if (cell.nameFrom >= 0 && broken) found.bad = true
+  if (cell.nameFrom < 0) cell.nameFrom = token.start
+  cell.nameTo = token.end
+}
+
+const takeToken = (found: Found, cell: Cell, at: number): number => {
+  const token = cell.tokens[at]
+  if (token === undefined) return at + 1
+  const size = sizeIn(cell, at)
+  if (size !== null) {
+    takeSize(found, size, cell.text.slice(token.start, cell.tokens[size.to - 1]?.end))
+    found.spelled ||= size.to - at > 1 || (token.kind === 'word' && token.text.length > 3)
+    return size.to
   }
-  if (nameFrom < 0) return
-  const words = tokens.filter((token) => token.start >= nameFrom && token.end <= nameTo)
-  if (!isName(words)) found.bad = true
-  takeName(found, cell.slice(nameFrom, nameTo))
+  if (isNumber(token)) return numberIn(found, cell, at)
+  wordIn(found, cell, token)
+  return at + 1
+}
+
+/** Reads one cell: figures and sizes at its ends are taken off, what is left is the name. */
+const takeCell = (found: Found, text: string): void => {
+  const cell: Cell = { text, tokens: tokensOf(text), nameFrom: -1, nameTo: -1 }
+  let at = 0
+  while (at < cell.tokens.length) at = takeToken(found, cell, at)
+  if (cell.nameFrom < 0) return
+  if (!isName(cell.tokens.filter((token) => token.start >= cell.nameFrom && token.end <= cell.nameTo))) found.bad = true
+  takeName(found, text.slice(cell.nameFrom, cell.nameTo))
 }
 
 const finished = (found: Found): RowLine => {

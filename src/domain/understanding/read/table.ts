@@ -7,7 +7,7 @@ import { readRoster } from './roster.ts'
 const mostLines = 500
 
 /** The key for the next row of a draft: r1, r2, … never used twice. */
-export const nextRowNumber = (rows: { readonly [key: string]: unknown }): number =>
+const nextRowNumber = (rows: { readonly [key: string]: unknown }): number =>
   Math.max(0, ...Object.keys(rows).map((key) => Number(key.slice(1)) || 0)) + 1
 
 /** Patches that put players on the roster after those that are there. */

@@ -1,6 +1,6 @@
+import { isMonth, isWeekday } from './day-parts.ts'
 import type { Lexicon } from './lexicon.ts'
 import { isCapital, isWord, type Token } from './tokens.ts'
-import { isMonth, isWeekday } from './when.ts'
 
 const cues: readonly string[] = ['team', 'equipo', 'club', 'somos', 'squad', 'called', 'llama', 'llaman', 'named']
 const leads: readonly string[] = ['the', 'los', 'las', 'for', 'from', 'of', 'de', 'para', 'are', 'is', 'w', 'with', 'con', 'del']

@@ -1,93 +1,19 @@
-import { dayNumber, dayText } from '../../calendar/local-time.ts'
-import type { Language } from '../../shop/show.ts'
+import { dayNumber } from '../../calendar/local-time.ts'
+import {
+  dateOf,
+  indexIn,
+  months,
+  nextOfMonth,
+  ordinal,
+  settled,
+  shift,
+  type Today,
+  type WhenFound,
+  weekdayOf,
+  weekdays,
+  yearAt,
+} from './day-parts.ts'
 import { isNumber, isWord, type Token } from './tokens.ts'
-
-/** A day or an hour as it stands in a message. `days` and `hours` hold every reading. */
-export type WhenFound =
-  | { readonly kind: 'day'; readonly days: readonly string[]; readonly from: number; readonly to: number }
-  | { readonly kind: 'hour'; readonly hours: readonly string[]; readonly from: number; readonly to: number }
-
-const months: readonly (readonly string[])[] = [
-  ['january', 'jan', 'enero', 'ene'],
-  ['february', 'feb', 'febrero'],
-  ['march', 'mar', 'marzo'],
-  ['april', 'apr', 'abril', 'abr'],
-  ['may', 'mayo'],
-  ['june', 'jun', 'junio'],
-  ['july', 'jul', 'julio'],
-  ['august', 'aug', 'agosto', 'ago'],
-  ['september', 'sept', 'sep', 'septiembre', 'setiembre'],
-  ['october', 'oct', 'octubre'],
-  ['november', 'nov', 'noviembre'],
-  ['december', 'dec', 'diciembre', 'dic'],
-]
-const weekdays: readonly (readonly string[])[] = [
-  ['sunday', 'sun', 'domingo'],
-  ['monday', 'mon', 'lunes'],
-  ['tuesday', 'tue', 'tues', 'martes'],
-  ['wednesday', 'wed', 'miercoles'],
-  ['thursday', 'thu', 'thur', 'thurs', 'jueves'],
-  ['friday', 'fri', 'viernes'],
-  ['saturday', 'sat', 'sabado'],
-]
-
-const indexIn = (lists: readonly (readonly string[])[], token: Token | undefined): number =>
-  token?.kind === 'word' ? lists.findIndex((list) => list.includes(token.key.replace(/\.$/, ''))) : -1
-
-export const isMonth = (token: Token | undefined): boolean => indexIn(months, token) >= 0
-export const isWeekday = (token: Token | undefined): boolean => indexIn(weekdays, token) >= 0
-
-type Today = { readonly today: string; readonly language: Language }
-
-const weekdayOf = (day: string): number => ((((dayNumber(day) ?? 0) + 4) % 7) + 7) % 7
-const shift = (day: string, by: number): string => dayText((dayNumber(day) ?? 0) + by)
-
-const two = (value: number): string => String(value).padStart(2, '0')
-
-/** The next such day of a month, from today on; null when the month has no such day. */
-const nextDate = (today: string, month: number, date: number): string | null => {
-  const year = Number(today.slice(0, 4))
-  const day = [year, year + 1, year + 2, year + 3, year + 4]
-    .map((one) => `${one}-${two(month)}-${two(date)}`)
-    .find((one) => dayNumber(one) !== null && one >= today)
-  return day ?? null
-}
-
-/** "The 25th": this month's if it has not passed, else next month's. */
-const nextOfMonth = (today: string, date: number): string | null => {
-  const year = Number(today.slice(0, 4))
-  const month = Number(today.slice(5, 7)) - 1
-  for (let ahead = 0; ahead < 3; ahead += 1) {
-    const at = month + ahead
-    const day = `${year + Math.floor(at / 12)}-${two((at % 12) + 1)}-${two(date)}`
-    if (dayNumber(day) !== null && day >= today) return day
-  }
-  return null
-}
-
-const yearAt = (tokens: readonly Token[], at: number): { readonly year: number | null; readonly to: number } => {
-  const skip = tokens[at]?.text === ',' || isWord(tokens[at], 'de', 'del') ? 1 : 0
-  const token = tokens[at + skip]
-  return token !== undefined && /^20\d\d$/.test(token.text)
-    ? { year: Number(token.text), to: at + skip + 1 }
-    : { year: null, to: at }
-}
-
-const ordinal = (tokens: readonly Token[], at: number): number =>
-  isWord(tokens[at], 'st', 'nd', 'rd', 'th', 'ro', 'o') && tokens[at]?.start === tokens[at - 1]?.end ? at + 1 : at
-
-const dateOf = (token: Token | undefined): number | null => {
-  if (isWord(token, 'primero')) return 1
-  return token !== undefined && /^\d{1,2}$/.test(token.text) && Number(token.text) >= 1 && Number(token.text) <= 31
-    ? Number(token.text)
-    : null
-}
-
-const settled = ({ today }: Today, month: number, { date, year }: { date: number; year: number | null }): string | null => {
-  if (year === null) return nextDate(today, month + 1, date)
-  const day = `${year}-${two(month + 1)}-${two(date)}`
-  return dayNumber(day) === null ? null : day
-}
 
 /** "December 10", "Dec 10th, 2026", "10 de diciembre", "30 November". */
 const monthDay = (tokens: readonly Token[], at: number, today: Today): WhenFound | null => {
