@@ -7,6 +7,7 @@ import type { Desk } from './desk.ts'
 import { isDone } from './moot.ts'
 import { type ShopPlan, shopPlanFrom } from './records.ts'
 import { bookOf } from './shop-plan.ts'
+import { showProgressOf } from './show-progress.ts'
 
 /** The search is seeded and counted, not timed: the same book gives the same plan on every machine. */
 const planSeed = 1
@@ -22,6 +23,7 @@ const passOn = async (desk: Desk, shop: ShopStore, plan: ShopPlan): Promise<Resu
     const { orderId, revision } = order
     await shop.events.add({ code: 'planned', orderId, ticketId: null, by: 'desk', at: desk.clock.now(), facts: { revision } })
     await shop.steps.want({ step: 'ticket', orderId, revision })
+    await showProgressOf(shop, order.conversationId, { orderId, revision, stage: 'printing' })
     // Plans are made for all at once: the jobs of the others may have been left out for this one.
     await shop.steps.done({ step: 'plan', orderId, revision })
   }

@@ -27,16 +27,6 @@ const replaceEarlier = async (desk: Desk, shop: ShopStore, newer: StoredTicket):
   return ok(null)
 }
 
-const tellCustomer = async (shop: ShopStore, conversationId: string, ticket: StoredTicket): Promise<void> => {
-  const stored = await shop.conversations.read(conversationId)
-  if (stored === null) return
-  const { language } = conversationFrom(stored.state)
-  const channel = conversationChannel(conversationId)
-  const body = textMessage(deskWords[language].onBench(ticketName(ticket.number)), language)
-  await shop.messages.put({ channel, nonce: `bench-${ticket.ticketId}`, by: 'bot', body })
-  await shop.tell('channel', channel)
-}
-
 const post = async (desk: Desk, shop: ShopStore, step: OrderStep<'post'>): Promise<Result<null, Problem>> => {
   const { orderId, revision } = step
   if (await isDone(shop, step)) return ok(null)
@@ -65,7 +55,7 @@ const post = async (desk: Desk, shop: ShopStore, step: OrderStep<'post'>): Promi
     })
   }
   if (order?.conversationId !== null && order?.conversationId !== undefined)
-    await tellCustomer(shop, order.conversationId, ticket)
+    await endProgress(shop, order.conversationId, { orderId, revision, ticket: ticketName(ticket.number) })
   await shop.steps.done(step)
   return ok(null)
 }

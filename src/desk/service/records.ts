@@ -50,5 +50,5 @@ export const quoteFrom = (document: unknown): QuoteBody => readVersion1(document
 export const ticketFrom = (document: unknown): TicketBody => readVersion1(document, 'ticket')
 export const messageFrom = (document: unknown): Message => document as Message
 
-export const emptyShopPlan: ShopPlan = { version: 1, sold: [], held: [], slots: [] }
+const emptyShopPlan: ShopPlan = { version: 1, sold: [], held: [], slots: [] }
 export const shopPlanFrom = (document: unknown): ShopPlan => (document === null ? emptyShopPlan : readVersion1(document, 'plan'))

@@ -18,7 +18,7 @@ export const textMessage = (text: string, language: Language): Message =>
   messageWith(language, { blocks: [{ kind: 'text', text, tone: 'plain' }] })
 
 /** Where a button of the conversation leads: the shown revision rides along, so that nothing else can be signed by it. */
-export const actionId = (action: string, version: { readonly revision?: number; readonly hash?: string }): string =>
+const actionId = (action: string, version: { readonly revision?: number; readonly hash?: string }): string =>
   ['c', action, version.revision ?? '', version.hash ?? ''].join(':')
 
 /** What needs care stands out; plain notes are one list. */

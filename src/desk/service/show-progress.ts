@@ -2,20 +2,57 @@ import { deskWords } from '../../../templates/desk/words.ts'
 import type { Conversation } from '../../domain/understanding/conversation.ts'
 import type { ShopStore } from '../../ports/store.ts'
 import { conversationChannel } from './desk.ts'
+import { conversationFrom } from './records.ts'
 import { messageWith } from './say-message.ts'
 
-const stages = ['drawing', 'done'] as const
+/** What is being made and how far it is: a proof, then the work that was signed. */
+const stages = {
+  drawing: { of: 'proof', done: 0, all: 1 },
+  done: { of: 'proof', done: 1, all: 1 },
+  planning: { of: 'work', done: 1, all: 3 },
+  printing: { of: 'work', done: 2, all: 3 },
+} as const
 
-/** The progress of a proof: the same message, edited. */
+const nonces = {
+  proof: (orderId: string, revision: number) => `progress-${orderId}-${revision}`,
+  work: (orderId: string, revision: number) => `work-${orderId}-${revision}`,
+} as const
+
+export type Progress = { readonly orderId: string; readonly revision: number; readonly stage: keyof typeof stages }
+
+/** Progress is one message that is edited as the work goes on. */
 export const showProgress = async (
   shop: ShopStore,
   conversation: Pick<Conversation, 'id' | 'language'>,
-  at: { readonly orderId: string; readonly revision: number; readonly stage: (typeof stages)[number] },
+  { orderId, revision, stage }: Progress,
 ): Promise<void> => {
-  const text = deskWords[conversation.language].progress[at.stage]
-  const block = { kind: 'progress', text, done: stages.indexOf(at.stage), of: stages.length - 1 } as const
+  const text = deskWords[conversation.language].progress[stage]
+  const { of, done, all } = stages[stage]
+  const body = messageWith(conversation.language, { blocks: [{ kind: 'progress', text, done, of: all }] })
   const channel = conversationChannel(conversation.id)
-  const body = messageWith(conversation.language, { blocks: [block] })
-  await shop.messages.put({ channel, nonce: `progress-${at.orderId}-${at.revision}`, by: 'bot', body })
+  await shop.messages.put({ channel, nonce: nonces[of](orderId, revision), by: 'bot', body })
+  await shop.tell('channel', channel)
+}
+
+/** The same for an order whose conversation is not at hand; an order without one shows nothing. */
+export const showProgressOf = async (shop: ShopStore, conversationId: string | null, progress: Progress): Promise<void> => {
+  const stored = conversationId === null ? null : await shop.conversations.read(conversationId)
+  if (conversationId === null || stored === null) return
+  await showProgress(shop, { id: conversationId, language: conversationFrom(stored.state).language }, progress)
+}
+
+/** The last word of the work's progress stands in its message: the ticket is on the bench. */
+export const endProgress = async (
+  shop: ShopStore,
+  conversationId: string,
+  ended: { readonly orderId: string; readonly revision: number; readonly ticket: string },
+): Promise<void> => {
+  const stored = await shop.conversations.read(conversationId)
+  if (stored === null) return
+  const { language } = conversationFrom(stored.state)
+  const text = deskWords[language].onBench(ended.ticket)
+  const body = messageWith(language, { blocks: [{ kind: 'progress', text, done: 3, of: 3 }] })
+  const channel = conversationChannel(conversationId)
+  await shop.messages.put({ channel, nonce: nonces.work(ended.orderId, ended.revision), by: 'bot', body })
   await shop.tell('channel', channel)
 }

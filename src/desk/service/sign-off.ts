@@ -12,6 +12,7 @@ import { orderIdOf } from './order-id.ts'
 import { type PlacedOrder, type QuoteBody, quoteFrom, type ShopPlan, shopPlanFrom } from './records.ts'
 import { textMessage } from './say-message.ts'
 import { floorFor, liveHolds } from './shop-plan.ts'
+import { showProgress } from './show-progress.ts'
 
 export type SignOff = { readonly conversation: Conversation; readonly revision: number; readonly hash: string }
 type Signing = SignOff & { readonly order: StoredOrder; readonly placed: PlacedOrder; readonly body: QuoteBody }
@@ -78,6 +79,7 @@ const sell = async (desk: Desk, shop: ShopStore, signing: Signing): Promise<Resu
   )
   const text = deskWords[conversation.language].signedOff(order.revision, when)
   await say(shop, signing, { nonce: `signed-${order.orderId}-${order.revision}`, text })
+  await showProgress(shop, conversation, { orderId: order.orderId, revision: order.revision, stage: 'planning' })
   return ok(null)
 }
 

@@ -4,7 +4,7 @@ import { placeIds } from '../garment/place.ts'
 import { stoneSizes, vinylClasses } from '../material/material.ts'
 
 /** Wall-clock minute in the shop's zone. */
-export const localMinuteSchema = z.string().regex(/^\d{4}-\d{2}-\d{2}T\d{2}:\d{2}$/)
+const localMinuteSchema = z.string().regex(/^\d{4}-\d{2}-\d{2}T\d{2}:\d{2}$/)
 const textSchema = z.string().min(1).max(200)
 
 export const uses = ['game', 'fan', 'practice', 'cheer', 'staff', 'keepsake'] as const
@@ -32,7 +32,7 @@ export type OrderGarment = z.infer<typeof orderGarmentSchema>
 
 const offsetSchema = z.int().min(-50_000).max(50_000)
 
-export const stoneStyleSchema = z.discriminatedUnion('style', [
+const stoneStyleSchema = z.discriminatedUnion('style', [
   z.strictObject({
     style: z.literal('outline'),
     rows: z.union([z.literal(1), z.literal(2), z.literal(3)]),

@@ -32,6 +32,5 @@ export const toMillimetres = (length: Micrometres): number => length / 1_000
 export const toInches = (length: Micrometres): number => length / 25_400
 
 export const fromFahrenheit = (degrees: number): TenthsC => tenthsC(((degrees - 32) * 50) / 9)
-export const fromCelsius = (degrees: number): TenthsC => tenthsC(degrees * 10)
 export const toFahrenheit = (temperature: TenthsC): number => (temperature * 9) / 50 + 32
 export const toCelsius = (temperature: TenthsC): number => temperature / 10
