@@ -6,7 +6,8 @@ export const packsFor = (needed: number, sizes: readonly number[]): readonly num
   const offered = [...new Set(sizes)].sort((a, b) => b - a)
   const largest = offered[0]
   if (largest === undefined || needed <= 0) return []
-  const whole = Math.max(0, Math.floor(needed / largest) - 1)
+  // Of `largest` smaller packs some add up to a multiple of the largest, so the best answer never holds that many of them.
+  const whole = Math.max(0, Math.floor(needed / largest) - largest)
   const rest = fewest(needed - whole * largest, offered)
   return [...Array.from({ length: whole }, () => largest), ...rest].sort((a, b) => b - a)
 }
