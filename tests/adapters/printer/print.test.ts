@@ -167,7 +167,7 @@ describe('the room on the page', () => {
       }),
       { numRuns: orders, seed: 8 },
     )
-  }, 1_800_000)
+  }, 7_200_000)
 
   it('keeps 100 garments readable: heads again on every page of the roster, no row cut', async () => {
     const { pages } = await english(footballFacts(100))
