@@ -73,6 +73,7 @@ export const openShops = async (options: { readonly readsContent?: boolean } = {
       token,
       api: platform.api,
       readsContent: options.readsContent ?? false,
+      timeout: 400,
       report: (error) => reports.push(error),
       fetch: async (url) => {
         const file = platform.download(url)

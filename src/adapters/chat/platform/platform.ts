@@ -19,6 +19,8 @@ export type PlatformSettings = {
   readonly readsContent: boolean
   readonly report: (error: unknown) => void
   readonly clock?: Clock
+  /** Milliseconds after which a call counts as unknown. */
+  readonly timeout?: number
   readonly fetch?: Fetch
 }
 export type Platform = {
@@ -51,7 +53,8 @@ const openClient = ({ api, readsContent }: PlatformSettings): Client =>
 const needsOf = (client: Client, desk: PlatformDesk, settings: PlatformSettings): Needs => {
   const { api, token, report } = settings
   const clock = settings.clock ?? systemClock
-  const rest = new REST({ version: '10', retries: 0, ...(api === null ? {} : { api }) }).setToken(token)
+  const timeout = settings.timeout ?? 5_000
+  const rest = new REST({ version: '10', retries: 0, timeout, ...(api === null ? {} : { api }) }).setToken(token)
   const files = { ...fetchRules, ...(settings.fetch === undefined ? {} : { fetch: settings.fetch }) }
   const serverName = (guild: string): string | null => client.guilds.cache.get(guild)?.name ?? null
   return { desk, rest, answers: answerRest(api), clock, files, report, serverName }
