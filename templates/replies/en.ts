@@ -231,6 +231,8 @@ export const en = {
       ].filter((part) => part !== '')
       return `I read ${count(rows, 'line', 'lines')}${lacks.length > 0 ? `, ${lacks.join(', ')}` : ''}.`
     },
+    'lines-unread': ({ lines }) =>
+      `These lines I could not read and nothing of them is on the list: ${lines.map((line) => `“${line}”`).join(', ')}. Please send them as number, name, size.`,
     'text-cut': ({ characters }) =>
       `That was long: I read the first ${characters} characters. Please send the rest in another message.`,
     'complaint-noted': () =>

@@ -272,6 +272,8 @@ export const es = {
       ].filter((part) => part !== '')
       return `Leí ${count(rows, 'línea', 'líneas')}${lacks.length > 0 ? `, ${lacks.join(', ')}` : ''}.`
     },
+    'lines-unread': ({ lines }) =>
+      `Estas líneas no las pude leer y nada de ellas está en la lista: ${lines.map((line) => `«${line}»`).join(', ')}. Mándelas como número, nombre, talla.`,
     'text-cut': ({ characters }) =>
       `Era largo: leí los primeros ${characters} caracteres. Mande el resto en otro mensaje, por favor.`,
     'complaint-noted': () =>

@@ -105,6 +105,9 @@ const before = (understood: Understood): readonly Reply[] => {
   }
 }
 
+const unread = ({ unread: lines }: Understood): readonly Reply[] =>
+  lines.length === 0 ? [] : [{ code: 'lines-unread', facts: { lines: lines.slice(0, 10) } }]
+
 const hearText = (start: Conversation, text: string, context: Context): Heard => {
   const understood = understand(text, start, context)
   const conversation: Conversation = {
@@ -122,7 +125,11 @@ const hearText = (start: Conversation, text: string, context: Context): Heard =>
     if (signed !== null) return signed
   }
   const cut = understood.cut ? [{ code: 'text-cut', facts: { characters: 4_000 } } as const] : []
-  return closeTurn(conversation, { understood, quote: text, first: [...cut, ...before(understood)] }, context)
+  return closeTurn(
+    conversation,
+    { understood, quote: text, first: [...cut, ...unread(understood), ...before(understood)] },
+    context,
+  )
 }
 
 const cancel = (conversation: Conversation): Heard =>

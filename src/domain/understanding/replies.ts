@@ -75,6 +75,7 @@ export type Replies = {
     readonly withoutNumber: number
     readonly withoutSize: number
   }
+  'lines-unread': { readonly lines: readonly string[] }
   'text-cut': { readonly characters: number }
   'complaint-noted': { readonly complaint: Complaint }
   'earlier-order-noted': { readonly team: string | null }

@@ -41,6 +41,8 @@ export type Understood = {
   readonly language: Language | null
   /** The message was longer than is read. */
   readonly cut: boolean
+  /** Lines beside the roster that look like players and could not be read. */
+  readonly unread: readonly string[]
   /** Rows that were read from a pasted list. */
   readonly pasted: number
 }
@@ -54,5 +56,6 @@ export const nothing: Understood = {
   asks: false,
   language: null,
   cut: false,
+  unread: [],
   pasted: 0,
 }

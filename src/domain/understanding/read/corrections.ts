@@ -45,6 +45,43 @@ const readSpelling = (tokens: readonly Token[], { draft }: Scene): Change => {
   return { ...nothing, patches: [{ path: ['rows', key, 'name'], value: name }], taken: span(before, no + 2) }
 }
 
+const renameWords: readonly string[] = [
+  'to',
+  'por',
+  'is',
+  'spelled',
+  'should',
+  'be',
+  'a',
+  'as',
+  'se',
+  'escribe',
+  'with',
+  'con',
+  'es',
+  'now',
+  'actually',
+]
+
+/** "change Beto to Roberto", "Pat is spelled Patt", "Ana se escribe Anna": a name that is there takes another spelling. */
+const readRename = (tokens: readonly Token[], { draft }: Scene): Change => {
+  const verb = tokens.some((token) =>
+    isWord(token, 'change', 'cambia', 'cambiar', 'rename', 'spelled', 'spell', 'escribe', 'correct'),
+  )
+  const ref = verb ? refsIn(tokens, draft.rows).find((one) => one.by === 'name' && one.keys.length === 1) : undefined
+  const [key] = ref?.keys ?? []
+  if (ref === undefined || key === undefined) return nothing
+  let at = ref.to
+  while (isWord(tokens[at], ...renameWords)) at += 1
+  const fresh = at > ref.to ? nameAt(tokens, at, () => false) : null
+  if (fresh === null) return nothing
+  const old = tokens.slice(ref.from, ref.to).map((token) => fold(token.text))
+  const words = (draft.rows[key]?.name ?? '').split(' ')
+  const name =
+    words.length > old.length ? words.map((word) => (old.includes(fold(word)) ? fresh.name : word)).join(' ') : fresh.name
+  return { ...nothing, patches: [{ path: ['rows', key, 'name'], value: name }], taken: span(ref.from, fresh.to) }
+}
+
 const numberVerbs: readonly string[] = [
   'should',
   'wears',
@@ -186,7 +223,7 @@ export const readCorrections = (tokens: readonly Token[], draft: Draft, quote: s
   if (swap.patches.length > 0) return swap
   const drops = readDrops(tokens, scene)
   const free = (found: Change): boolean => [...found.taken].every((index) => !drops.taken.has(index))
-  const others = [readSpelling(tokens, scene), readChanges(tokens, scene)].filter(free)
+  const others = [readSpelling(tokens, scene), readRename(tokens, scene), readChanges(tokens, scene)].filter(free)
   const all = [drops, ...others]
   return {
     patches: all.flatMap((found) => found.patches),

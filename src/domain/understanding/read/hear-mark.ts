@@ -92,6 +92,10 @@ export const hearOutline = (walk: Walk, at: number): void => {
     for (const group of currentGroups(walk)) group.style.outlines = []
     return
   }
+  if (walk.target.kind === 'garment' && walk.groups.length === 0 && !isStony(walk)) {
+    walk.waiting = []
+    return
+  }
   if (isStony(walk)) {
     for (const group of currentGroups(walk)) stonesOf(group).style = 'outline'
     walk.target = { kind: 'stones' }

@@ -105,10 +105,14 @@ const notText: readonly string[] = [
   'xv',
 ]
 
+/** Shouted, "STAFF" and "CHEER" are words to write; other words of the trade keep their meaning. */
+const isWritten = (term: Term | undefined): boolean =>
+  term === undefined || term.meaning.kind === 'use' || term.meaning.kind === 'sport'
+
 /** A run of shouted words: what is to be written, unless everything is shouted. */
 const shoutAt = (tokens: readonly Token[], terms: ReadonlyMap<number, Term>, at: number): number => {
   let to = at
-  while (isShouted(tokens[to]) && sizeAt(tokens, to) === null && terms.get(to) === undefined) to += 1
+  while (isShouted(tokens[to]) && sizeAt(tokens, to) === null && isWritten(terms.get(to))) to += 1
   const words = tokens.slice(at, to)
   const only = words.length === 1 ? words[0] : undefined
   if (only !== undefined && notText.includes(only.key)) return at

@@ -103,6 +103,7 @@ const modifyPlace = (walk: Walk, item: Extract<Item, { kind: 'place' }>): void =
   const length = walk.waiting.find((one) => one.kind === 'length')
   for (const group of currentGroups(walk)) {
     for (const place of placesAt(group.content, item.id)) {
+      if (place === 'below-number') group.places.delete('name')
       group.places.add(place)
       found.add(place)
       if (length?.kind === 'length') group.heights.set(place, length.micrometres)
@@ -157,7 +158,7 @@ const modifyEdge = (walk: Walk): void => {
 /** A size right after a garment is the size of all of them. */
 const modifySize = (walk: Walk, item: Extract<Item, { kind: 'size' }>): void => {
   const id = garmentOf(walk)
-  if (id === null) return
+  if (id === null || walk.target.kind !== 'garment') return
   putGarment(walk, id, { size: item.size, ...(item.fit === undefined ? {} : { fit: item.fit }) })
 }
 

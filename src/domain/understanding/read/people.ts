@@ -60,7 +60,7 @@ const personPatches = (text: string): readonly Patch[] => {
 const handOvers: readonly (readonly ['collect' | 'field' | 'post', RegExp])[] = [
   [
     'post',
-    /\b(?:mail (?:them|it)|ship (?:them|it)|by mail|by post|send them by|ups|shipping|por correo|envi(?:o|en|ar)|mand(?:en|ar)(?:los|las)? por|por paqueteria)\b/iu,
+    /\b(?:mail (?:them|it)|ship (?:them|it)|by mail|by post|send them by|shipping|por correo|envi(?:o|en|ar)|mand(?:en|ar)(?:los|las)? por|por paqueteria)\b/iu,
   ],
   [
     'field',

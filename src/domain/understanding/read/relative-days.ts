@@ -14,9 +14,10 @@ const two = (value: number | null): string => String(value ?? 0).padStart(2, '0'
  * taken from what was found; the zone is the calendar's business. Null when nothing of the kind is said.
  */
 export const relativeDay = (text: string, now: string, language: Language): string | null => {
-  if (!relative.test(fold(text))) return null
+  const said = relative.exec(fold(text))
+  if (said === null) return null
   const reference = { instant: new Date(`${now}:00Z`), timezone: 0 }
-  const [found] = parsers[language].parse(text.slice(0, 500), reference, { forwardDate: true })
+  const [found] = parsers[language].parse(text.slice(said.index, said.index + said[0].length), reference, { forwardDate: true })
   if (found === undefined) return null
   const { start } = found
   return `${start.get('year')}-${two(start.get('month'))}-${two(start.get('day'))}`

@@ -9,6 +9,8 @@ export type RosterFound = {
   /** Lines of a figure and a size that may be jersey numbers or quantities. */
   readonly doubtful: readonly RowLine[]
   readonly rest: string
+  /** Lines among or beside the roster's that begin like a player and could not be read. */
+  readonly unread: readonly string[]
   /** Which lines of the message were read as roster. */
   readonly lines: readonly number[]
 }
@@ -126,6 +128,14 @@ const readHeaded = (lines: readonly string[]): { readonly players: readonly Play
   return players.length === 0 ? { players: [], lines: [] } : { players, lines: taken }
 }
 
+const likePlayer = /^\W*#?\d{1,3}\b[^\n]*\p{L}{2}/u
+
+const unreadBeside = (lines: readonly string[], taken: ReadonlySet<number>): readonly string[] =>
+  lines.flatMap((line, index) => {
+    const near = taken.has(index - 1) || taken.has(index + 1)
+    return near && !taken.has(index) && line.length < 90 && likePlayer.test(line) ? [line.trim()] : []
+  })
+
 type Expect = { readonly expected: boolean; readonly numbered: boolean }
 
 const restOf = (lines: readonly string[], taken: ReadonlySet<number>): string =>
@@ -136,7 +146,14 @@ export const readRoster = (text: string, { expected, numbered }: Expect): Roster
   const lines = text.split('\n').slice(0, 600)
   const headed = readHeaded(lines)
   if (headed.players.length > 0) {
-    return { players: headed.players, counted: [], doubtful: [], rest: restOf(lines, new Set(headed.lines)), lines: headed.lines }
+    return {
+      players: headed.players,
+      counted: [],
+      doubtful: [],
+      unread: [],
+      rest: restOf(lines, new Set(headed.lines)),
+      lines: headed.lines,
+    }
   }
   const read = lines.map(readRowLine)
   const blocks = blocksOf(lines, read)
@@ -156,5 +173,5 @@ export const readRoster = (text: string, { expected, numbered }: Expect): Roster
       taken.add(index)
     }
   }
-  return { players, counted, doubtful, rest: restOf(lines, taken), lines: [...taken] }
+  return { players, counted, doubtful, unread: unreadBeside(lines, taken), rest: restOf(lines, taken), lines: [...taken] }
 }

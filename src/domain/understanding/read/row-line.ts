@@ -17,6 +17,10 @@ export type RowLine = {
 }
 
 const skipped: readonly string[] = ['size', 'talla', 'number', 'numero', 'no.', 'num', 'num.', 'name', 'nombre', 'jersey', 'sz']
+/** What stands beside a player and is no part of the name: "- captain", "(goalie, long sleeve)". */
+const beside =
+  /\s*(?:[-,;]\s*|\(\s*)?((?:team )?captain|capit[aá]n|capitana|goalie|goalkeeper|keeper|gk|portero|portera|libero|l[ií]bero|long sleeves?|mangas? largas?|coach|entrenador(?:a)?)\b(?:[,\s]+(?:long sleeves?|mangas? largas?|captain|capit[aá]na?))?\s*\)?\s*$/iu
+
 const noNumber = /\b(?:no number|without a number|sin n[uú]mero)\b/iu
 
 /** Words that stand in sentences about orders and hardly in a name. */
@@ -146,8 +150,13 @@ const finished = (found: Found): RowLine => {
 
 /** A pasted line as a roster line, or null when it is a sentence. */
 export const readRowLine = (line: string): RowLine | null => {
-  const note = noNumber.exec(line)?.[0]
-  const text = note === undefined ? line : line.replace(noNumber, '')
+  const role = /\d/.test(line) ? beside.exec(line) : null
+  const note =
+    role?.[0]
+      .replace(/[()]/g, '')
+      .replace(/^[\s,;-]+/, '')
+      .trim() ?? noNumber.exec(line)?.[0]
+  const text = role === null ? line.replace(noNumber, '') : line.slice(0, role.index)
   const cells = cellsOf(text.trim()).filter((cell) => cell.trim() !== '')
   if (text.trim() === '' || text.length > 90 || /[?!]\s*$/.test(text) || cells.length > 6) return null
   const found: Found = { spelled: false, bad: false }

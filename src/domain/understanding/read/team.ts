@@ -80,7 +80,12 @@ const isPause = (token: Token | undefined): boolean =>
 const trimmed = (run: Run, { tokens, text, lexicon }: Scene): Run | null => {
   let from = run.from
   const opens = isPause(tokens[from - 1])
-  while (from < run.to && (opens || from > run.from) && isOpening(tokens[from], lexicon, run.to - from === 1)) from += 1
+  while (
+    from < run.to &&
+    (opens || from > run.from || run.to - run.from === 1) &&
+    isOpening(tokens[from], lexicon, run.to - from === 1)
+  )
+    from += 1
   while (from < run.to && isWord(tokens[from], ...joiners) && !isCapital(tokens[from])) from += 1
   let to = run.to
   while (

@@ -81,7 +81,12 @@ type Read = {
   readonly language: 'en' | 'es'
 }
 
-const readOrder = ({ text, conversation, context, language }: Read): Pick<Understood, 'patches' | 'open' | 'pasted'> => {
+const readOrder = ({
+  text,
+  conversation,
+  context,
+  language,
+}: Read): Pick<Understood, 'patches' | 'open' | 'pasted' | 'unread'> => {
   const { asked, draft } = conversation
   const lexicon = lexiconFor(context.shop, language)
   const expected = rosterQuestions.includes(asked?.code ?? '')
@@ -110,7 +115,12 @@ const readOrder = ({ text, conversation, context, language }: Read): Pick<Unders
       ? readAnswer({ draft, asked, text })
       : []
   const open = [...prose.open, ...doubts(draft, roster.doubtful)]
-  return { patches: [...patches, ...answered], open, pasted: roster.players.length + roster.counted.length }
+  return {
+    patches: [...patches, ...answered],
+    open,
+    unread: roster.unread,
+    pasted: roster.players.length + roster.counted.length,
+  }
 }
 
 /** Everything that one message says: what it changes, what it leaves open, what it asks, whether it signs. Any text is safe. */

@@ -38,7 +38,19 @@ export const enWords: Words = {
     },
     {
       means: { kind: 'garment', id: 'jersey' },
-      words: ['jersey', 'jerseys', 'jersys', 'jersies', 'uniform', 'uniforms', 'uniform top', 'uniform tops', 'game tops'],
+      words: [
+        'jersey',
+        'jerseys',
+        'jersys',
+        'jersies',
+        'uniform',
+        'uniforms',
+        'uniform top',
+        'uniform tops',
+        'game tops',
+        'kit',
+        'kits',
+      ],
     },
     {
       means: { kind: 'garment', id: 't-shirt' },
