@@ -67,9 +67,10 @@ const promising = (orders: number, requests: number): readonly Figure[] => {
   const lateBefore = lateWeight(floor.lines)
   const random = randomFrom(9)
   const times: number[] = []
+  const reach = within(orders, 1)
   let yes = 0
   for (let index = 0; index < requests; index += 1) {
-    const order = randomOrder(shop, random, { id: `asked-${index}`, within: within(orders, 1) })
+    const order = randomOrder(shop, random, { id: `asked-${index}`, within: reach })
     const { ms, value } = elapsed(() => promise(floor, order))
     times.push(ms)
     if (value.ok && value.value.feasible && hold(floor, order, value.value.promised)) yes += 1

@@ -27,20 +27,29 @@ const leavesRoomBefore = (lines: Timelines, station: number, index: number): boo
   return setup === 0 || axis === undefined || workBetween(axis, end, span.start) >= setup
 }
 
+/** The last span from `index` back in front of which there is room for so much work. */
+const roomInFront = (lane: Lane, index: number, work: number): number => {
+  const { gap } = lane
+  let next = index
+  if (gap !== null) while (next > 0 && (gap[next - 1] ?? 0) < work) next -= 1
+  return next
+}
+
 /** The latest end before `span.end` at which the station could be free for the span, or `span.end` itself when it is. */
 const clearBy = (lines: Timelines, station: number): number => {
   const lane = lines.lanes[station]
   if (lane === undefined) return span.end
-  // The span that overlaps or follows: the first one that ends after our start, unless it begins at or after our end.
-  let index = spanAfter(lane, span.start)
+  const index = spanAfter(lane, span.start)
   if (index < lane.count && (lane.start[index] ?? 0) < span.end) {
-    while (index + 1 < lane.count && (lane.start[index + 1] ?? 0) < span.end) index += 1
-    return Math.min(lane.start[index] ?? 0, endBefore(lines, station, index, span.family))
+    const last = spanAfter(lane, span.end - 1)
+    const overlapped = last < lane.count && (lane.start[last] ?? 0) < span.end ? last : last - 1
+    const first = roomInFront(lane, overlapped, span.work)
+    return Math.min(lane.start[first] ?? 0, endBefore(lines, station, first, span.family))
   }
   const latest = endBefore(lines, station, index, span.family)
   if (latest < span.end) return latest
   if (leavesRoomBefore(lines, station, index)) return span.end
-  return lane.start[index - 1] ?? 0
+  return lane.start[roomInFront(lane, index - 1, span.work)] ?? 0
 }
 
 const fitCrewingLate = (lines: Timelines, crewing: number, whole: boolean, least: number): boolean => {

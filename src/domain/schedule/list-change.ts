@@ -77,10 +77,30 @@ const chooseMove = (search: Anneal): { readonly from: number; readonly to: numbe
   return { from, to: aim < 0 ? 0 : aim >= count ? count - 1 : aim }
 }
 
+/** Moves all of an order's operations that lie between two places to the front of them, or to the back. */
+const gather = (search: Anneal, from: number, to: number): boolean => {
+  const { stack, list, trial } = search
+  const { order } = stack.lines.model
+  const own = order[stack.first[list[from] ?? 0] ?? 0] ?? 0
+  change.low = Math.min(from, to)
+  change.high = Math.max(from, to)
+  let place = change.low
+  for (const wanted of to < from ? [true, false] : [false, true]) {
+    for (let at = change.low; at <= change.high; at += 1) {
+      const element = list[at] ?? 0
+      if ((order[stack.first[element] ?? 0] === own) !== wanted) continue
+      trial[place] = element
+      place += 1
+    }
+  }
+  return true
+}
+
 /** Writes a changed list into `trial` and says which places it touches; false when nothing changes. */
 export const propose = (search: Anneal): boolean => {
   const { list, trial, random } = search
   const { from, to: wanted } = chooseMove(search)
+  if (search.level === 'operation' && from !== wanted && below(random, 3) === 0) return gather(search, from, wanted)
   const swap = search.level === 'order' && below(random, 5) < 2
   const to = swap ? wanted : reach(search, from, wanted)
   if (from === to) return false

@@ -104,14 +104,14 @@ const searchLists = (model: Model, list: readonly number[], start: Found, task: 
   const single = model.orders.every((order) => order.end - order.first === 1)
   const alone = keepsTurn || single
   const stack = stackOf(model, { level: 'order', objective, keepsTurn })
-  const orders = anneal(stack, list, { level: 'order', random, budget: effort.budget * (alone ? 1 : 0.4), effort })
+  const orders = anneal(stack, list, { level: 'order', random, budget: effort.budget * (alone ? 1 : 0.3), effort })
   const found = better(objective, start, layInTurn(model, orders.best, keepsTurn), orders.tries)
   if (alone || stackSize(model, 'operation') > largestTable) return found
   const fine = stackOf(model, { level: 'operation', objective, keepsTurn })
   const operations = anneal(fine, asOperations(fine, [...orders.best]), {
     level: 'operation',
     random,
-    budget: effort.budget * 0.4,
+    budget: effort.budget * 0.6,
     effort,
   })
   return better(objective, found, layOperations(fine, operations.best), operations.tries)
@@ -129,7 +129,7 @@ export const planModel = (model: Model, effort: Effort): Plan => {
   if (small) found = searchLists(model, list, found, { effort, random })
   if (!keepsTurn && !(small && model.orders.every((order) => order.end - order.first === 1))) {
     const search = reshuffleFrom(found.lines, objective, random)
-    spend(effort.budget * (small ? 0.2 : 1), effort, (work) => {
+    spend(effort.budget * (small ? 0.1 : 1), effort, (work) => {
       reshuffleFor(search, work)
       return search.bestCost
     })

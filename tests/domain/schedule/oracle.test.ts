@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest'
 import type { Book } from '../../../src/domain/schedule/operation.ts'
-import { planModel } from '../../../src/domain/schedule/plan.ts'
+import { budgetFor, planModel } from '../../../src/domain/schedule/plan.ts'
 import { below, type Random, randomFrom } from '../../../src/domain/schedule/random.ts'
 import { minutes } from '../../../src/domain/units/units.ts'
 import { bookOrder, machine, modelOf, objectives, operation } from '../../support/scheduling.ts'
@@ -33,7 +33,7 @@ it('finds the least weighted tardiness of small books nearly always, as an exact
   const books = Array.from({ length: long ? 60 : 6 }, () => smallBook(random, long ? 5 + below(random, 3) : 4))
   const missed: unknown[] = []
   for (const book of books) {
-    const plan = planModel(modelOf(book), { seed: 1, budget: 60_000, stop: () => false, objective: objectives.tardiness })
+    const plan = planModel(modelOf(book), { seed: 1, budget: budgetFor(1), stop: () => false, objective: objectives.tardiness })
     const least = await leastTardinessOf(book)
     expect(plan.cost).toBeGreaterThanOrEqual(least)
     if (plan.cost > least) missed.push([plan.cost, least])
