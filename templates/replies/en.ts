@@ -167,6 +167,8 @@ export const en = {
     'ask-numbers': ({ rows }) =>
       `These have no number yet: ${oneOf(rows)}. Which numbers, or do they wear none, or will they follow?`,
     'ask-names': ({ rows }) => `These have no name yet: ${oneOf(rows)}. Which names, or no name, or will they follow?`,
+    'ask-garment-sizes': ({ garment }) =>
+      `Who gets the ${garment}, and in which sizes? Everyone on the list, or count the sizes ("3 M, 2 L").`,
     'ask-sizes': ({ rows }) => `Which sizes for ${oneOf(rows)}? "All adult M" or "later" is an answer too.`,
     'ask-fit': ({ rows }) => `Are these youth or adult sizes: ${oneOf(rows)}?`,
     'ask-cloth': ({ garment }) =>
@@ -506,6 +508,7 @@ export const en = {
     status: () => 'How does it stand?',
   },
   answers: {
+    everyone: 'Everyone on the list',
     garments: 'The garments',
     letters: 'Numbers, names or letters',
     numbers: 'Jersey numbers',

@@ -208,6 +208,8 @@ export const es = {
       `Estos todavía no tienen número: ${oneOf(rows)}. ¿Qué números, o van sin número, o los manda después?`,
     'ask-names': ({ rows }) =>
       `Estos todavía no tienen nombre: ${oneOf(rows)}. ¿Qué nombres, o van sin nombre, o los manda después?`,
+    'ask-garment-sizes': ({ garment }) =>
+      `¿Quién lleva la prenda ${garment} y en qué tallas? Todos los de la lista, o cuente las tallas («3 M, 2 G»).`,
     'ask-sizes': ({ rows }) => `¿Qué talla para ${oneOf(rows)}? «Todos M de adulto» o «después» también es una respuesta.`,
     'ask-fit': ({ rows }) => `¿Son tallas juveniles o de adulto: ${oneOf(rows)}?`,
     'ask-cloth': ({ garment }) =>
@@ -547,6 +549,7 @@ export const es = {
     status: () => '¿Cómo va?',
   },
   answers: {
+    everyone: 'Todos los de la lista',
     garments: 'Las prendas',
     letters: 'Números, nombres o letras',
     numbers: 'Números de jugador',

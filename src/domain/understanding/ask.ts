@@ -46,6 +46,11 @@ const readingsOf = (missing: Missing): readonly Reading[] => {
         { value: 'youth', kind: 'fit', patches: [set(['common', 'fit'], 'youth')] },
         { value: 'men', kind: 'fit', patches: [set(['common', 'fit'], 'men')] },
       ]
+    case 'ask-garment-sizes':
+      return [
+        answer('everyone', set(['garments', missing.of ?? 'jersey', 'each'], true)),
+        answer('none', set(['garments', missing.of ?? 'jersey'], null)),
+      ]
     case 'ask-cloth':
       return [answer('not-known', set(['agreed', 'cloth'], true))]
     case 'ask-sport':
@@ -102,6 +107,7 @@ const missingReply = (missing: Missing, scene: Scene): Reply => {
       return { code: missing.code, facts: { place: missing.of ?? 'full-front' } }
     case 'ask-hour':
       return { code: missing.code, facts: { day: conversation.draft.day ?? '' } }
+    case 'ask-garment-sizes':
     case 'ask-cloth':
       return { code: missing.code, facts: { garment: missing.of ?? '' } }
     case 'ask-numbers':

@@ -24,6 +24,8 @@ const garmentWishSchema = z.strictObject({
   /** One size for all of them: "8 black tees, adult M". */
   size: z.enum(sizes).optional(),
   count: z.int().min(1).max(500).optional(),
+  /** Every player of the roster gets one. */
+  each: z.boolean().optional(),
 })
 export type GarmentWish = z.infer<typeof garmentWishSchema>
 

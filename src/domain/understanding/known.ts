@@ -26,6 +26,7 @@ export const questionCodes = [
   'ask-vinyl-colour',
   'ask-numbers',
   'ask-names',
+  'ask-garment-sizes',
   'ask-sizes',
   'ask-fit',
   'ask-hour',

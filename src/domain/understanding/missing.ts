@@ -52,6 +52,12 @@ const lackingNames = (order: Known, { draft }: Parts): boolean => {
   return worn.some((row) => row.name === undefined && !row.without?.length)
 }
 
+/** A garment that is on nobody yet: for whom, in which sizes? */
+const unworn = ({ garments, rows }: Parts): readonly Missing[] =>
+  garments.flatMap(({ known }) =>
+    rows.some((row) => row.known.garment === known.id) ? [] : [lacks('ask-garment-sizes', '/roster', known.id)],
+  )
+
 const inRoster = (order: Known, parts: Parts): readonly Missing[] => {
   if (parts.rows.length === 0) return [lacks('ask-roster', '/roster')]
   const first = (path: string) => parts.rows.findIndex((row) => row.missing.includes(path))
@@ -59,6 +65,7 @@ const inRoster = (order: Known, parts: Parts): readonly Missing[] => {
   return [
     ...(lackingNumbers(order, parts) ? [lacks('ask-numbers', '/roster')] : []),
     ...(lackingNames(order, parts) ? [lacks('ask-names', '/roster')] : []),
+    ...unworn(parts),
     ...(first('/size') >= 0 ? [lacks('ask-sizes', pointer('roster', first('/size'), 'size'))] : []),
     ...(first('/fit') >= 0 ? [lacks('ask-fit', pointer('roster', first('/fit'), 'fit'))] : []),
     ...(colour >= 0 ? [lacks('ask-vinyl-colour', pointer('roster', colour, 'extras'), 'text')] : []),

@@ -40,6 +40,7 @@ export type Replies = {
   'ask-vinyl-colour': { readonly content: string; readonly colours: readonly string[] }
   'ask-numbers': { readonly rows: readonly RowFacts[] }
   'ask-names': { readonly rows: readonly RowFacts[] }
+  'ask-garment-sizes': { readonly garment: string }
   'ask-sizes': { readonly rows: readonly RowFacts[] }
   'ask-fit': { readonly rows: readonly RowFacts[] }
   'ask-cloth': { readonly garment: string }

@@ -63,9 +63,10 @@ export const composeGarments = (shop: Shop, draft: Draft): readonly ComposedGarm
 /** The garments that every player of the roster wears: home and away when there are such, else the first jersey, else the first. */
 export const playersGarments = (draft: Draft): readonly string[] => {
   const ids = Object.keys(draft.garments)
+  const too = ids.filter((id) => draft.garments[id]?.each === true)
   const roles = ids.filter((id) => id === 'home' || id === 'away')
-  if (roles.length > 0) return roles
+  if (roles.length > 0) return [...new Set([...roles, ...too])]
   const jersey = ids.find((id) => draft.garments[id]?.kind === 'jersey')
   const first = jersey ?? ids[0]
-  return first === undefined ? [] : [first]
+  return first === undefined ? [] : [...new Set([first, ...too])]
 }

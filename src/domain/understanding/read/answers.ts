@@ -46,7 +46,8 @@ const nameAnswer = (text: string, path: string): readonly Patch[] => {
     .replace(leads, '')
     .replace(/[.!,]+$/, '')
     .trim()
-  return isShort(text) && /\p{L}{2}/u.test(name) && !unknown.test(fold(text)) ? [{ path: [path], value: name }] : []
+  const refusal = /^(?:no|none|nobody|nope|nadie|ninguno|yes|si|ok)\b/.test(fold(name))
+  return isShort(text) && !refusal && /\p{L}{2}/u.test(name) && !unknown.test(fold(text)) ? [{ path: [path], value: name }] : []
 }
 
 const answerRaise = ({ asked, text, draft }: Scene): readonly Patch[] => {
@@ -93,6 +94,8 @@ export const readAnswer = (scene: Scene): readonly Patch[] => {
     case 'ask-numbers':
     case 'ask-names':
       return answerLater(scene)
+    case 'ask-garment-sizes':
+      return /\b(?:every(?:one|body)|all|each|todos|todas)\b/.test(fold(text)) ? patchesOf(asked.readings, 'everyone') : []
     case 'ask-cloth':
       return unknown.test(fold(text)) ? patchesOf(asked.readings, 'not-known') : []
     case 'ask-text': {

@@ -29,6 +29,15 @@ const lineOf = (draft: Draft, key: string): number => Object.keys(draft.rows).in
 
 const dropRow = (key: string): Patch => ({ path: ['rows', key], value: null })
 
+/** "quita a Gil del visitante": the other jersey stays. */
+const dropFrom = (key: string, quote: string): Patch => {
+  if (/\b(?:from (?:the )?away|del? (?:la )?visit\w*|away (?:only|jersey|set))\b/i.test(quote))
+    return { path: ['rows', key, 'garment'], value: 'home' }
+  if (/\b(?:from (?:the )?home|del? local|home (?:only|jersey|set))\b/i.test(quote))
+    return { path: ['rows', key, 'garment'], value: 'away' }
+  return dropRow(key)
+}
+
 const choose = (draft: Draft, keys: readonly string[], quote: string): Open => ({
   about: 'drop',
   path: '/roster',
@@ -82,7 +91,7 @@ const dropSized = (tokens: readonly Token[], at: number, { draft, quote }: Scene
 }
 
 const dropRefs = (refs: readonly Ref[], { draft, quote }: Scene): Pick<Change, 'patches' | 'open'> => ({
-  patches: refs.flatMap((ref) => (ref.keys.length === 1 ? ref.keys.map(dropRow) : [])),
+  patches: refs.flatMap((ref) => (ref.keys.length === 1 ? ref.keys.map((key) => dropFrom(key, quote)) : [])),
   open: refs.flatMap((ref) => (ref.keys.length > 1 ? [choose(draft, ref.keys, quote)] : [])),
 })
 

@@ -8,7 +8,7 @@ import { isNumber, isWord, type Token } from './tokens.ts'
 export type Item = (
   | Meaning
   | { readonly kind: 'text'; readonly text: string }
-  | { readonly kind: 'length'; readonly micrometres: number }
+  | { readonly kind: 'length'; readonly micrometres: number; readonly unit: number }
   | { readonly kind: 'figure'; readonly text: string }
   | { readonly kind: 'cut'; readonly fit: Fit }
   | { readonly kind: 'size'; readonly size: Size; readonly fit: Fit | undefined }
@@ -72,7 +72,7 @@ const lengthAt = (tokens: readonly Token[], terms: ReadonlyMap<number, Term>, at
   const unit = unitAt(terms, to)
   if (unit === null) return null
   const micrometres = Math.round((whole + (part ?? 0)) * perUnit[unit.unit])
-  return micrometres > 0 && micrometres <= 610_000 ? { micrometres, to: unit.to } : null
+  return micrometres > 0 && micrometres <= 610_000 ? { micrometres, unit: perUnit[unit.unit], to: unit.to } : null
 }
 
 const isShouted = (token: Token | undefined): boolean =>
@@ -171,7 +171,8 @@ const isCut = (token: Token): boolean =>
 const longItem = (sentence: Sentence, terms: ReadonlyMap<number, Term>, at: number): Item | null => {
   const { tokens, shouted } = sentence
   const length = lengthAt(tokens, terms, at)
-  if (length !== null) return { kind: 'length', micrometres: length.micrometres, from: at, to: length.to, key: '' }
+  if (length !== null)
+    return { kind: 'length', micrometres: length.micrometres, unit: length.unit, from: at, to: length.to, key: '' }
   const quoted = quoteAt(tokens, at)
   if (quoted > at + 2) return textItem(sentence, at, quoted)
   const shout = shouted ? at : shoutAt(tokens, terms, at)

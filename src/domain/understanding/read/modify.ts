@@ -1,5 +1,5 @@
 import type { PlaceId } from '../../garment/place.ts'
-import { placesAt, stonesOf } from './groups.ts'
+import { type Group, placesAt, stonesOf } from './groups.ts'
 import type { Item } from './items.ts'
 import { colourTarget, currentGroups, garmentOf, put, putGarment, type Walk } from './walk.ts'
 
@@ -117,24 +117,43 @@ const modifyPlace = (walk: Walk, item: Extract<Item, { kind: 'place' }>): void =
 
 const hasMarks = (walk: Walk): boolean => Object.keys(walk.draft.marks).length > 0
 
-/** A length right before a place waits for it; else it is the height of the places named last, or of the whole group. */
-const modifyLength = (walk: Walk, item: Extract<Item, { kind: 'length' }>): void => {
-  const next = walk.items[walk.items.indexOf(item) + 1]
-  if (walk.target.kind === 'edge' && item.micrometres <= 40_000) {
-    walk.target.edge.micrometres = Math.min(50_000, Math.max(500, item.micrometres))
+/** "front and back 4 and 6 inches": the first figure has the unit of the second. */
+const figureJoined = (walk: Walk, item: Extract<Item, { kind: 'length' }>): number | null => {
+  const at = walk.items.indexOf(item)
+  const figure = walk.items[at - 2]
+  const joined = walk.items[at - 1]?.kind === 'and' && figure?.kind === 'figure' && /^\d+(?:\.\d+)?$/.test(figure.text)
+  return joined ? Math.round(Number(figure.text) * item.unit) : null
+}
+
+/** The height of one group: of its two places in turn, of the places named last, or of all of it. */
+const setHeight = (walk: Walk, group: Group, { micrometres, first }: { micrometres: number; first: number | null }): void => {
+  const [near, far, ...more] = walk.lastPlaces
+  if (first !== null && near !== undefined && far !== undefined && more.length === 0) {
+    group.heights.set(near, first)
+    group.heights.set(far, micrometres)
     return
   }
-  const skip =
-    next?.kind === 'other' && ['tall', 'high', 'on', 'in'].includes(next.key) ? walk.items[walk.items.indexOf(item) + 2] : next
-  if (skip?.kind === 'place' && !walk.postfix) {
+  const places = walk.lastPlaces.filter((place) => group.places.has(place))
+  if (places.length === 0 || places.length === group.places.size) group.style.micrometres = micrometres
+  else for (const place of places) group.heights.set(place, micrometres)
+}
+
+/** A length right before a place waits for it; else it is the width of an outline or the height of what is being said. */
+const modifyLength = (walk: Walk, item: Extract<Item, { kind: 'length' }>): void => {
+  if (walk.target.kind === 'edge' && item.micrometres <= 40_000) {
+    walk.target.edge.micrometres = Math.max(500, item.micrometres)
+    return
+  }
+  const at = walk.items.indexOf(item)
+  const next = walk.items[at + 1]
+  const tall = next?.kind === 'other' && ['tall', 'high', 'on', 'in'].includes(next.key)
+  const place = tall ? walk.items[at + 2] : next
+  if (place?.kind === 'place' && !walk.postfix) {
     walk.waiting.push(item)
     return
   }
-  for (const group of currentGroups(walk)) {
-    const places = walk.lastPlaces.filter((place) => group.places.has(place))
-    if (places.length === 0 || places.length === group.places.size) group.style.micrometres = item.micrometres
-    else for (const place of places) group.heights.set(place, item.micrometres)
-  }
+  const first = figureJoined(walk, item)
+  for (const group of currentGroups(walk)) setHeight(walk, group, { micrometres: item.micrometres, first })
 }
 
 const modifyMake = (walk: Walk, item: Item): void => {

@@ -22,7 +22,7 @@ import { addPlayers } from './table.ts'
 import { type Counted, readTally } from './tally.ts'
 import { readTeam } from './team.ts'
 import { readThings } from './things.ts'
-import { type Token, tokensOf } from './tokens.ts'
+import { fold, type Token, tokensOf } from './tokens.ts'
 import { wearersSide } from './viewer.ts'
 
 export type Prose = {
@@ -176,6 +176,21 @@ const readGoods = (
   }
 }
 
+const forEach =
+  /\b(?:every(?:one|body)|each (?:player|kid|girl|boy|one)|they all|all (?:of them|players)|todos|todas|cada un[oa])\b[^.\n]{0,20}\b(?:gets?|get|needs?|wants?|llevan?|quieren|too|also|tambien)\b/
+
+/** "Everyone gets a hoodie too": a garment named in such a sentence is each player's. */
+const eachPatches = (text: string, things: Draft, lexicon: Lexicon): readonly Patch[] =>
+  (text.match(/[^.\n!?]+/g) ?? []).flatMap((sentence) => {
+    if (!forEach.test(fold(sentence))) return []
+    const garments = termsOf(lexicon, tokensOf(sentence)).flatMap(({ meaning }) =>
+      meaning.kind === 'garment' ? [garmentIds[meaning.id]] : [],
+    )
+    return garments
+      .filter((id) => things.garments[id] !== undefined)
+      .map((id): Patch => ({ path: ['garments', id, 'each'], value: true }))
+  })
+
 /** Reads the sentences of a message: rows and sizes, days, people, then garments and what goes on them. */
 export const readProse = (given: Prose): ProseFound => {
   const scene = { ...given, text: wearersSide(given.text) }
@@ -193,5 +208,6 @@ export const readProse = (given: Prose): ProseFound => {
   const head = headPatches(scene, first, terms).filter(
     (patch) => patch.path[0] !== 'team' || !written.includes(String(patch.value)),
   )
-  return { patches: [...before, ...goods.patches, ...head], open: [...rows.open, ...goods.open] }
+  const each = eachPatches(scene.text, goods.things, scene.lexicon)
+  return { patches: [...before, ...goods.patches, ...each, ...head], open: [...rows.open, ...goods.open] }
 }

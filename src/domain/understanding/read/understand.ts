@@ -38,7 +38,7 @@ type Scene = { readonly lexicon: ReturnType<typeof lexiconFor>; readonly people:
 
 const laterPatches = (text: string): readonly Patch[] => {
   const folded = fold(text)
-  const say = /\b(?:later|after|follow|soon|next week|this week|despues|luego|todavia no|pendientes?|mando (?:luego|despues))\b/
+  const say = /\b(?:later|follow|soon|next week|this week|despues|luego|todavia no|pendientes?|mando (?:luego|despues))\b/
   return (['sizes', 'names', 'numbers'] as const).flatMap((what): readonly Patch[] => {
     const words = { sizes: 'sizes|tallas', names: 'names|nombres', numbers: 'numbers|numeros' }[what]
     const near = new RegExp(`\\b(?:${words})\\b[^.\\n]{0,40}`).exec(folded)?.[0] ?? ''
@@ -108,7 +108,10 @@ const readOrder = ({
     shouted: isShouted(text),
   })
   const after = preview(start, prose.patches)
-  const ages = readAges(roster.rest, { draft: after, asked: asked?.code ?? null })
+  const ages = readAges(roster.rest, {
+    draft: after,
+    asked: prose.patches.length + merged.length === 0 ? (asked?.code ?? null) : null,
+  })
   const patches = [...special, ...prose.patches, ...apart.patches, ...ages, ...laterPatches(roster.rest)]
   const answered =
     asked !== null && prose.open.length === 0 && (patches.length === 0 || choosing.includes(asked.code))
