@@ -1,5 +1,7 @@
 /** File names come from ids and counts, never from what a customer wrote. */
 export const ticketFile = 'ticket.pdf'
+export const priceFile = 'price.pdf'
+export const careFile = 'care.pdf'
 export const previewFile = 'preview.png'
 export const resultFile = 'result.json'
 export const vinylSheetFile = (material: string): string => `cut/${material}.svg`

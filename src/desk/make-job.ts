@@ -10,8 +10,9 @@ import { paperLacks } from '../domain/ticket/problems.ts'
 import type { Pack } from '../ports/archive.ts'
 import type { Picture } from '../ports/picture.ts'
 import type { Printer } from '../ports/printer.ts'
-import { dxfOf, previewFile, templateSheetFile, ticketFile, vinylSheetFile } from './file-names.ts'
+import { careFile, dxfOf, previewFile, priceFile, templateSheetFile, ticketFile, vinylSheetFile } from './file-names.ts'
 import { type JobFile, resultDocument } from './result-document.ts'
+import { careCard, priceSlip } from './ticket/slips.ts'
 import { type TicketIdentity, ticketFacts } from './ticket/ticket-facts.ts'
 import { type Asked, type Work, type WorkedOut, type Workshop, workOut } from './work-out.ts'
 
@@ -64,9 +65,14 @@ export const makeJob = async (
   if (worked.work === null) return refusedJob(worked, workshop.shop)
   const { problems } = worked
   const facts = ticketFacts(worked.work, workshop.shop, { identity: asked.identity, problems, now: asked.now })
-  const printed = await press.printer.print(composeTicket(facts, ticketWords[facts.language]))
+  const { printer } = press
+  const printed = await printer.print(composeTicket(facts, ticketWords[facts.language]))
+  const price = await printer.print(priceSlip(worked.work, facts, workshop.shop))
+  const care = await printer.print(careCard(facts))
   const files: readonly JobFile[] = [
     { name: ticketFile, bytes: printed.bytes },
+    { name: priceFile, bytes: price.bytes },
+    { name: careFile, bytes: care.bytes },
     { name: previewFile, bytes: previewOf(facts, press.picture) },
     ...cutFiles(worked.work),
   ]

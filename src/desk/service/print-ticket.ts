@@ -1,15 +1,16 @@
 import { ticketWords } from '../../../templates/ticket/words.ts'
-import { workName } from '../../../templates/ticket/work.ts'
 import { writeLocal } from '../../domain/calendar/local-time.ts'
 import { ok, type Problem, type Result } from '../../domain/result/result.ts'
+import { changesBetween, throwAwayBetween } from '../../domain/ticket/compare.ts'
 import { composeTicket } from '../../domain/ticket/compose.ts'
 import type { PlanFacts, TicketFacts } from '../../domain/ticket/facts.ts'
 import type { OrderStep } from '../../ports/queue.ts'
 import type { ShopStore } from '../../ports/store.ts'
 import type { StoredTicket } from '../../ports/work-records.ts'
+import { slotFacts } from '../ticket/ticket-facts.ts'
 import { type Desk, orderFiles, shopChannel, type WorkerDesk } from './desk.ts'
 import { isDone, isDropped } from './moot.ts'
-import { quoteFrom, shopPlanFrom, type TicketBody } from './records.ts'
+import { quoteFrom, shopPlanFrom, type TicketBody, ticketFrom } from './records.ts'
 import { ticketIdOf, ticketName } from './ticket-names.ts'
 
 /** The plan as it is now, in the ticket's words. */
@@ -18,12 +19,22 @@ const plannedFacts = async (desk: Desk, shop: ShopStore, facts: TicketFacts): Pr
   const slots = plan.slots.filter((slot) => slot.order === facts.order)
   return {
     ...facts.plan,
-    slots: slots.map(({ operation, stations, start, end }) => ({
-      work: workName(operation, facts.language),
-      stations: stations.map((station) => station.replaceAll('-', ' ')),
-      start: writeLocal(desk.zone, start),
-      end: writeLocal(desk.zone, end),
-    })),
+    slots: slots.map((slot) => slotFacts(slot, desk.zone, facts.language)),
+  }
+}
+
+/** What differs from the ticket that this one replaces, and which pieces already made must not be used. */
+const differences = async (
+  shop: ShopStore,
+  earlier: StoredTicket | undefined,
+  facts: TicketFacts,
+): Promise<Pick<TicketFacts, 'changes' | 'throwAway'>> => {
+  if (earlier === undefined) return { changes: [], throwAway: [] }
+  const before = ticketFrom(earlier.body).facts
+  const states = new Map((await shop.orders.rows(earlier.orderId)).map(({ line, state }) => [line, state]))
+  return {
+    changes: changesBetween(before, facts, ticketWords[facts.language]),
+    throwAway: throwAwayBetween(before, facts, (line) => states.get(line) ?? 'not-cut'),
   }
 }
 
@@ -34,10 +45,11 @@ const factsOf = async (desk: Desk, shop: ShopStore, step: OrderStep<'ticket'>): 
   if (stored === null || stored === undefined) throw new Error(`no quote is kept for ${orderId}, revision ${revision}`)
   const { facts } = quoteFrom(stored)
   if (facts === null) throw new Error(`the quote of ${orderId}, revision ${revision} was refused, so there is nothing to print`)
-  const earlier = (await shop.tickets.ofOrder(orderId)).filter((ticket) => ticket.revision < revision)
+  const earlier = (await shop.tickets.ofOrder(orderId)).filter((ticket) => ticket.revision < revision).at(-1)
   const now = writeLocal(desk.zone, desk.clock.now())
-  const replaces = earlier.at(-1)?.revision ?? null
-  return { ...facts, now, order: orderId, revision, replaces, plan: await plannedFacts(desk, shop, facts) }
+  const differs = await differences(shop, earlier, facts)
+  const plan = await plannedFacts(desk, shop, facts)
+  return { ...facts, ...differs, now, order: orderId, revision, replaces: earlier?.revision ?? null, plan }
 }
 
 /** Reserves the ticket's number first, because the number stands on the paper; a repeated step finds it again. */

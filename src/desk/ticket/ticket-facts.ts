@@ -1,12 +1,22 @@
 import { sayProblem } from '../../../templates/replies/say.ts'
 import { sayHangsOn, workName } from '../../../templates/ticket/work.ts'
 import { writeLocal } from '../../domain/calendar/local-time.ts'
+import type { Zone } from '../../domain/calendar/zone.ts'
 import type { Order } from '../../domain/order/order.ts'
 import type { Problem } from '../../domain/result/result.ts'
+import type { Slot } from '../../domain/schedule/operation.ts'
 import type { Shop } from '../../domain/shop/shop.ts'
 import { showFor } from '../../domain/shop/show.ts'
 import type { Change, ThrowAway } from '../../domain/ticket/changes.ts'
-import type { Language, PlanFacts, RulebookFacts, SourceFacts, TicketFacts, VinylFacts } from '../../domain/ticket/facts.ts'
+import type {
+  Language,
+  PlanFacts,
+  RulebookFacts,
+  SlotFacts,
+  SourceFacts,
+  TicketFacts,
+  VinylFacts,
+} from '../../domain/ticket/facts.ts'
 import { minutes } from '../../domain/units/units.ts'
 import { vinylSheetFile } from '../file-names.ts'
 import type { Work } from '../work-out.ts'
@@ -47,18 +57,23 @@ const vinylFacts = (work: Work, means: PickMeans): readonly VinylFacts[] =>
     ],
   }))
 
+/** A booked piece of work in the ticket's words. */
+export const slotFacts = (slot: Slot, zone: Zone, language: Language): SlotFacts => ({
+  work: workName(slot.operation, language),
+  stations: slot.stations.map((station) => station.replaceAll('-', ' ')),
+  start: writeLocal(zone, slot.start),
+  end: writeLocal(zone, slot.end),
+  setUpMinutes: slot.setupMinutes,
+})
+
 const planFacts = ({ promised, time: { zone } }: Work, language: Language, shop: Shop): PlanFacts => ({
   promised: writeLocal(zone, promised.promised),
   slackMinutes: promised.slackMinutes,
   hangsOn: promised.hangsOn.map(({ code, by }) =>
     sayHangsOn(code, language, showFor(shop, language).moment(writeLocal(zone, by))),
   ),
-  slots: promised.slots.map(({ operation, stations, start, end }) => ({
-    work: workName(operation, language),
-    stations: stations.map((station) => station.replaceAll('-', ' ')),
-    start: writeLocal(zone, start),
-    end: writeLocal(zone, end),
-  })),
+  slots: promised.slots.map((slot) => slotFacts(slot, zone, language)),
+  freezesAt: promised.freezesAt === null ? null : writeLocal(zone, promised.freezesAt),
 })
 
 const rulebookFacts = (work: Work, shop: Shop): RulebookFacts | null => {
