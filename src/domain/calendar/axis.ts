@@ -85,7 +85,7 @@ export const lastOpen = (axis: Axis, at: number): number => {
 }
 
 /** Open minutes before `at`. */
-export const workBefore = (axis: Axis, at: number): number => {
+const workBefore = (axis: Axis, at: number): number => {
   const index = indexAfter(axis, at)
   const start = axis.starts[index]
   if (start === undefined) {

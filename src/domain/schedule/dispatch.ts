@@ -39,7 +39,7 @@ const familyOf = (model: Model, order: number): number => {
  * Orders by apparent tardiness cost (Vepsalainen and Morton 1987): weight over work, decaying with slack; `look` is the look-ahead
  * in mean work, `sameFamily` the reward for following an order of the same set-up family.
  */
-export const byTardinessCost = (model: Model, look: number, pace: number, sameFamily: number): readonly number[] => {
+const byTardinessCost = (model: Model, look: number, pace: number, sameFamily: number): readonly number[] => {
   const rest = numbers(model).map((order) => ({ order, work: Math.max(1, workOf(model, order)), family: familyOf(model, order) }))
   const mean = rest.reduce((sum, one) => sum + one.work, 0) / Math.max(1, rest.length)
   const sorted: number[] = []
@@ -73,7 +73,7 @@ export const byTardinessCost = (model: Model, look: number, pace: number, sameFa
  * Orders by due time, those set aside that would make others late (after Moore 1968, the largest work per weight first); the ones set
  * aside come last.
  */
-export const bySettingAside = (model: Model, pace: number): readonly number[] => {
+const bySettingAside = (model: Model, pace: number): readonly number[] => {
   const kept: number[] = []
   const aside: number[] = []
   let at = model.now

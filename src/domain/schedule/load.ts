@@ -1,4 +1,4 @@
-import { workBetween } from '../calendar/axis.ts'
+import { type Axis, alwaysOpen, intersect, workBetween } from '../calendar/axis.ts'
 import { dayNumber, dayOf, dayText, startOfDay } from '../calendar/local-time.ts'
 import type { Zone } from '../calendar/zone.ts'
 import { type Minutes, minutes } from '../units/units.ts'
@@ -25,9 +25,22 @@ const daysBetween = (zone: Zone, from: Minutes, to: Minutes): readonly string[] 
   return Array.from({ length: last - first + 1 }, (_, index) => dayText(first + index))
 }
 
+/** When all stations of a slot are open: only then is it worked at. */
+const sharedTimes = (book: Book): ((slot: Slot) => Axis) => {
+  const known = new Map<string, Axis>()
+  const stations = new Map(book.stations.map((station) => [station.id, station.axis]))
+  return (slot) => {
+    const key = slot.stations.join(' ')
+    const axis = known.get(key) ?? slot.stations.reduce((all, id) => intersect(all, stations.get(id) ?? alwaysOpen), alwaysOpen)
+    known.set(key, axis)
+    return axis
+  }
+}
+
 /** Load per station and day from now to the end of the plan; days without open or busy minutes are left out. */
 export const loadOf = (book: Book, zone: Zone, slots: readonly Slot[]): readonly DayLoad[] => {
   const last = slots.reduce((most, slot) => Math.max(most, slot.end), book.now + 1)
+  const shared = sharedTimes(book)
   const days = daysBetween(zone, book.now, minutes(last - 1))
   return book.stations.flatMap((station) => {
     const own = slots.filter((slot) => slot.stations.includes(station.id))
@@ -37,7 +50,7 @@ export const loadOf = (book: Book, zone: Zone, slots: readonly Slot[]): readonly
       const to = startOfDay(zone, number + 1)
       const within = own.filter((slot) => slot.start < to && slot.end > from)
       const work = within.reduce(
-        (sum, slot) => sum + workBetween(station.axis, Math.max(from, slot.start), Math.min(to, slot.end)),
+        (sum, slot) => sum + workBetween(shared(slot), Math.max(from, slot.start), Math.min(to, slot.end)),
         0,
       )
       const setups = within

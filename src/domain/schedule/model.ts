@@ -6,7 +6,7 @@ export type Crewing = { readonly stations: Int32Array; readonly axis: Axis; read
 
 /** Work that may still be placed, has begun (and stays where it is), or is over. */
 export const free = 0
-export const begun = 1
+const begun = 1
 export const over = 2
 
 /**

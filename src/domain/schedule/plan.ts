@@ -143,9 +143,3 @@ export const planFor = (book: Book, effort: Effort): Result<Plan, ScheduleProble
   const model = compile(book)
   return model.ok ? ok(planModel(model.value, effort)) : model
 }
-
-/** A plan of the book by the usual rules alone, without a search; refuses a book that cannot be planned. */
-export const planOf = (book: Book): Result<Timelines, ScheduleProblem> => {
-  const model = compile(book)
-  return model.ok ? ok(firstPlan(model.value, shopObjective)) : model
-}

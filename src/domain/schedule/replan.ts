@@ -87,7 +87,7 @@ const moveIfSooner = (lines: Timelines, operation: number, place: () => boolean)
  * Moves a sound plan back towards an old one, in place: first every operation goes to its old place where that is free, then those
  * that found it taken come as close behind it as can be. Nothing ends later than it did.
  */
-export const snapBack = (lines: Timelines, old: ReadonlyMap<number, Old>): void => {
+const snapBack = (lines: Timelines, old: ReadonlyMap<number, Old>): void => {
   const operations = byOldStart(lines.model, old)
   const displaced = operations.filter((operation) => {
     const place = old.get(operation)

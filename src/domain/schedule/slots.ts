@@ -13,7 +13,7 @@ const setupBefore = (lines: Timelines, operation: number, station: number): numb
 }
 
 /** One operation as it lies on the lanes. */
-export const slotOf = (lines: Timelines, operation: number): Slot => {
+const slotOf = (lines: Timelines, operation: number): Slot => {
   const { model } = lines
   const stations = [...(model.crewings[lines.crewing[operation] ?? -1]?.stations ?? [])]
   return {
