@@ -1,5 +1,6 @@
 import { machineClock, machineIds } from '../adapters/machine/machine.ts'
 import type { QueuePlace } from '../adapters/queue/bullmq/connection.ts'
+import { readSheet } from '../adapters/sheet/read-sheet.ts'
 import type { Address } from '../adapters/store/address.ts'
 import { embeddedAddress } from '../adapters/store/embedded/start-embedded.ts'
 import { openStore } from '../adapters/store/sql/open-store.ts'
@@ -22,7 +23,15 @@ export const openDesk = async (root: string, config: Config, address: Address): 
   const store = await openStore({ address })
   if (!store.ok) return store
   const shopId = workshop.value.shop.profile.id
-  return ok({ shopId, zone: zone.value, store: store.value, workshop: workshop.value, clock: machineClock, ids: machineIds })
+  return ok({
+    shopId,
+    zone: zone.value,
+    store: store.value,
+    workshop: workshop.value,
+    clock: machineClock,
+    ids: machineIds,
+    readSheet,
+  })
 }
 
 /** Where the store is: the address that is set, else the embedded server's on the data folder. */

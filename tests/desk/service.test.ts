@@ -190,6 +190,28 @@ describe('the counter’s desk', () => {
     await news.close()
   })
 
+  test('reads a roster that comes as a file, and keeps a picture unread', async () => {
+    const desk = await openTestDesk(opened.store, clock)
+    const news = await openNews(desk)
+    const counter = counterDesk(desk, news)
+    const { token } = await counter.startConversation('en')
+    const keep = async (name: string, mime: string, text: string) => {
+      const bytes = new TextEncoder().encode(text)
+      return { file: (await counter.keepFile(token, { name, mime, bytes })).id, name, mime, bytes: bytes.length }
+    }
+    const roster = await keep('roster.csv', 'text/csv', 'Number,Name,Size\n07,Núñez,M\n12,O’Hara,L\n')
+    const photo = await keep('list.png', 'image/png', 'no picture at all')
+    await counter.hear(token, { kind: 'said', id: 'with-files', text: 'navy mesh jerseys', files: [roster, photo] })
+    const talk = await counter.conversation(token)
+    const { draft, kept } = await talkOf(desk, talk?.id ?? '')
+    expect(Object.values(draft.rows).map(({ number, name, size }) => [number, name, size])).toEqual([
+      ['07', 'Núñez', 'M'],
+      ['12', 'O’Hara', 'L'],
+    ])
+    expect(kept.map(({ file }) => file)).toEqual(['list.png'])
+    await news.close()
+  })
+
   test('lets the owner in once by a link, and staff once by a code with their name', async () => {
     const desk = await openTestDesk(opened.store, clock)
     const news = await openNews(desk)

@@ -1,5 +1,8 @@
+import { join } from 'node:path'
+import { pathToFileURL } from 'node:url'
 import { projectRoot } from '../../src/adapters/folder/root.ts'
 import { machineIds } from '../../src/adapters/machine/machine.ts'
+import { readSheet } from '../../src/adapters/sheet/read-sheet.ts'
 import type { WorkerDesk } from '../../src/desk/service/desk.ts'
 import { hearCustomer } from '../../src/desk/service/hear-customer.ts'
 import { openShop } from '../../src/desk/service/open-shop.ts'
@@ -16,6 +19,9 @@ import type { OrderStep, OrderStepName } from '../../src/ports/queue.ts'
 import type { Store } from '../../src/ports/store.ts'
 import { openPress, openWorkshop } from '../../src/wiring/open-workshop.ts'
 import { unwrap } from './embedded.ts'
+
+/** Threads run compiled. */
+const compiledSheetThread = pathToFileURL(join(projectRoot(), '.build/src/adapters/sheet/sheet-thread.js'))
 
 export type TestClock = { at: Minutes }
 
@@ -35,6 +41,7 @@ export const openTestDesk = async (
     workshop: { ...workshop, shop },
     clock: { now: () => clock.at, milliseconds: () => clock.at * 60_000 },
     ids: machineIds,
+    readSheet: (file) => readSheet(file, compiledSheetThread),
     press: await openPress(root),
   }
   await openShop(desk)

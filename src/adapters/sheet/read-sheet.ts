@@ -1,5 +1,6 @@
 import { Worker } from 'node:worker_threads'
-import { type SheetRead, type SheetTask, sheetLimits } from './sheet-limits.ts'
+import type { SheetRead } from '../../ports/sheet.ts'
+import { type SheetTask, sheetLimits } from './sheet-limits.ts'
 
 /** Maker: the thread posts nothing but such an answer. */
 const answerOf = (message: unknown): SheetRead => message as SheetRead

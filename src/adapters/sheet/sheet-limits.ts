@@ -10,8 +10,3 @@ export const sheetLimits = {
 } as const
 
 export type SheetTask = { readonly kind: 'csv' | 'xlsx'; readonly bytes: Uint8Array }
-
-/** The cells of a sheet, or why there are none. */
-export type SheetRead =
-  | { readonly table: readonly (readonly string[])[] }
-  | { readonly unread: 'too-large' | 'broken' | 'not-a-table' }

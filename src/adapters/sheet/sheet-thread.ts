@@ -1,7 +1,8 @@
 import { parentPort, workerData } from 'node:worker_threads'
+import type { SheetRead } from '../../ports/sheet.ts'
 import { readCsv } from './read-csv.ts'
 import { readXlsx, unpacksWithin } from './read-xlsx.ts'
-import { type SheetRead, type SheetTask, sheetLimits } from './sheet-limits.ts'
+import { type SheetTask, sheetLimits } from './sheet-limits.ts'
 
 /** Maker: the thread is only ever started by `readSheet` with such a task. */
 const taskOf = (data: unknown): SheetTask => data as SheetTask

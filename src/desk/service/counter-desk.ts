@@ -45,10 +45,23 @@ const lineOf = (stored: StoredMessage, shopName: string): Line => {
 
 const memberOf = ({ memberId, name, role }: StoredMember): Member => ({ id: memberId, name, role })
 
-/** A file as the conversation hears of it; what a table says is read elsewhere, under limits. */
-const saidFile = ({ name, mime, bytes }: Attachment): SaidFile => ({ name, mediaType: mime, bytes })
+/** What may be a roster: tables by name or kind; pictures and sound are kept and never read. */
+const mayBeTable = ({ name, mime }: Attachment): boolean =>
+  /\.(csv|tsv|txt|xlsx)$/i.test(name) || /csv|spreadsheet|^text\/plain/.test(mime)
 
-const filesOf = (incoming: Incoming): readonly SaidFile[] => (incoming.kind === 'said' ? incoming.files.map(saidFile) : [])
+/** A file as the conversation hears of it, with the cells of a table, read under limits. */
+const saidFile = async (desk: Desk, owner: string, attachment: Attachment): Promise<SaidFile> => {
+  const { name, mime, bytes } = attachment
+  const said = { name, mediaType: mime, bytes }
+  if (!mayBeTable(attachment)) return said
+  const kept = await desk.store.shop(desk.shopId).files.read(owner, attachment.file)
+  return kept === null ? { ...said, unread: 'broken' } : { ...said, ...(await desk.readSheet({ name, bytes: kept.bytes })) }
+}
+
+const filesOf = (desk: Desk, at: { readonly id: string; readonly incoming: Incoming }): Promise<readonly SaidFile[]> => {
+  const files = at.incoming.kind === 'said' ? at.incoming.files : []
+  return Promise.all(files.map((file) => saidFile(desk, conversationChannel(at.id), file)))
+}
 
 /** Everything a customer's page asks. */
 const customerSide = (
@@ -76,7 +89,7 @@ const customerSide = (
     hear: async (token, incoming) => {
       const id = await idOf(token)
       if (id === null) return 'unknown'
-      const heard = await hearCustomer(desk, id, { incoming, files: filesOf(incoming) })
+      const heard = await hearCustomer(desk, id, { incoming, files: await filesOf(desk, { id, incoming }) })
       if (!heard.ok) throw new Error(`a turn of ${id} was not kept: ${heard.problems.map((one) => one.code).join(', ')}`)
       return 'heard'
     },

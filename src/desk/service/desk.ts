@@ -1,5 +1,6 @@
 import type { Zone } from '../../domain/calendar/zone.ts'
 import type { Clock, Ids } from '../../ports/clock.ts'
+import type { ReadSheet } from '../../ports/sheet.ts'
 import type { Store } from '../../ports/store.ts'
 import type { Press } from '../make-job.ts'
 import type { Workshop } from '../work-out.ts'
@@ -12,6 +13,7 @@ export type Desk = {
   readonly workshop: Workshop
   readonly clock: Clock
   readonly ids: Ids
+  readonly readSheet: ReadSheet
 }
 
 /** A worker's desk has a printer and a picture maker beside it. */
