@@ -78,6 +78,7 @@ const tryChange = (search: Anneal, limit: number): number => {
   const { stack, trial, list, alone } = search
   const count = list.length
   const { low, high } = change
+  search.work += stack.size >> 8
   goBack(stack, low)
   load(stack, low)
   let rest = 0

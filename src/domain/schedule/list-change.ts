@@ -17,7 +17,7 @@ export type Anneal = {
   readonly alone: Float64Array
   bestCost: number
   tries: number
-  /** Operations laid down so far: what a budget is counted in. */
+  /** Operations laid down so far, and pictures gone back to: what a budget is counted in. */
   work: number
   heat: number
   cooling: number
