@@ -3,8 +3,8 @@ import type { DayLoad } from './load.ts'
 const cell = { width: 46, height: 30 }
 const margin = { left: 96, top: 34, right: 8, bottom: 8 }
 const ink = '#1c1c1c'
-const calm = '#7a93ac'
-const tight = '#b3541e'
+const calm = '#b7c9db'
+const tight = '#eda46c'
 
 const escaped = (text: string): string =>
   text.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('>', '&gt;').replaceAll('"', '&quot;')
@@ -23,7 +23,7 @@ const dayCell = (load: DayLoad, column: number, row: number): string => {
     `<g><title>${title}</title>`,
     `<rect x="${x + 2}" y="${y + 3}" width="${cell.width - 4}" height="${cell.height - 6}" fill="none" stroke="#c8c8c8"/>`,
     `<rect x="${x + 2}" y="${y + 3}" width="${width}" height="${cell.height - 6}" fill="${percent >= 90 ? tight : calm}"/>`,
-    `<text x="${x + cell.width / 2}" y="${y + cell.height / 2 + 4}" text-anchor="middle" font-size="11" fill="${percent >= 45 ? '#ffffff' : ink}">${percent}</text></g>`,
+    `<text x="${x + cell.width / 2}" y="${y + cell.height / 2 + 4}" text-anchor="middle" font-size="11" fill="${ink}">${percent}</text></g>`,
   ].join('')
 }
 

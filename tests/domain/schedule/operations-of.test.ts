@@ -106,6 +106,6 @@ describe('the picture of the load', () => {
     expect(svg).toContain('>95</text>')
     expect(svg).toContain('>10</text>')
     expect(svg).toContain('a&lt;b')
-    expect(svg.match(/#b3541e/g)?.length).toBe(1)
+    expect(svg.match(/#eda46c/g)?.length).toBe(1)
   })
 })
