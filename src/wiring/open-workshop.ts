@@ -1,4 +1,5 @@
-import { join } from 'node:path'
+import { rmSync } from 'node:fs'
+import { dirname, join } from 'node:path'
 import { zipPack } from '../adapters/archive/zip.ts'
 import { loadFaces } from '../adapters/folder/faces.ts'
 import { loadShop } from '../adapters/folder/shop.ts'
@@ -21,8 +22,10 @@ export const openWorkshop = async (root: string, shopFolder: string | undefined)
 }
 
 /** Printer and picture maker with the project's own fonts. */
-export const openPress = async (root: string): Promise<Press> => ({
-  printer: pdfPrinter(await loadPaperFonts(root)),
-  picture: pngPicture(await loadPictureFonts(root)),
-  pack: zipPack,
-})
+export const openPress = async (root: string): Promise<Press> => {
+  const unpacked = await loadPictureFonts(root)
+  process.once('exit', () => {
+    for (const file of unpacked) rmSync(dirname(file), { recursive: true, force: true })
+  })
+  return { printer: pdfPrinter(await loadPaperFonts(root)), picture: pngPicture(unpacked), pack: zipPack }
+}
