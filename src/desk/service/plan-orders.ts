@@ -1,5 +1,6 @@
 import { ok, type Problem, type Result } from '../../domain/result/result.ts'
-import { budgetFor, planFor } from '../../domain/schedule/plan.ts'
+import { budgetFor } from '../../domain/schedule/plan.ts'
+import { replanFor } from '../../domain/schedule/replan.ts'
 import { slotsOf } from '../../domain/schedule/slots.ts'
 import type { OrderStep } from '../../ports/queue.ts'
 import type { ShopStore } from '../../ports/store.ts'
@@ -38,7 +39,7 @@ const planAll = async (desk: Desk, shop: ShopStore, step: OrderStep<'plan'>): Pr
   const plan = shopPlanFrom(read.body)
   const book = bookOf(desk, plan.sold, desk.clock.now())
   if (!book.ok) return book
-  const found = planFor(book.value, { seed: planSeed, budget: budgetFor(planSeconds), stop: () => false })
+  const found = replanFor(book.value, plan.slots, { seed: planSeed, budget: budgetFor(planSeconds), stop: () => false })
   if (!found.ok) return found
   const next: ShopPlan = { ...plan, slots: slotsOf(found.value.lines) }
   const written = await shop.plan.write(read.version, next)
@@ -51,7 +52,7 @@ const planAll = async (desk: Desk, shop: ShopStore, step: OrderStep<'plan'>): Pr
   return ok(isPlaced)
 }
 
-/** The plan step: plans every sold order of the shop anew under the plan's lock, and wants the tickets of those newly planned. */
+/** The plan step: plans every sold order under the plan's lock, leaving what lies well where it is, and wants the tickets of those newly planned. */
 export const planOrders = async (desk: Desk, step: OrderStep<'plan'>): Promise<void> => {
   const planned = await desk.store.together(desk.shopId, (shop) => planAll(desk, shop, step))
   if (!planned.ok) throw new Error(`the shop could not be planned: ${planned.problems.map((one) => one.code).join(', ')}`)
