@@ -47,7 +47,7 @@ const ageOf = (cell: string): Player['age'] => {
 type Mutable = { -readonly [K in keyof Player]: Player[K] }
 
 const takeSize = (player: Mutable, cell: string): void => {
-  const tokens = tokensOf(cell)
+  const tokens = tokensOf(cell.replace(/^\s*w\s+(?=\S)/i, 'womens '))
   const found = sizeAt(tokens, 0, true)
   const cut = cutAt(tokens, 0)
   if (found?.size !== undefined) player.size = found.size

@@ -3,7 +3,14 @@ import { any, complaintOf } from './complaint.ts'
 import { fold } from './tokens.ts'
 
 const patterns = {
-  undo: /^(?:please )?(?:undo|take (?:that|it) back|go back|revert|deshacer|deshaz(?:lo)?|regresa(?:lo)?|mejor no|cancela eso)(?: (?:that|it|please|eso|por favor|the last(?: one| change)?|el ultimo cambio))*[.! ]*$/,
+  undo: new RegExp(
+    [
+      '^(?:(?:no|wait|oops|sorry|hold on|espera|perdon|ay|please|por favor)[,.! ]+)*',
+      '(?:undo|take (?:that|it) back|go back|revert|deshacer|deshaz(?:lo)?|regresa(?:lo)?|mejor no|cancela eso)',
+      '(?: (?:that|it|this|please|eso|por favor|(?:the |that |my )?last(?: one| change| thing)?|lo ultimo|el ultimo cambio))*',
+      '(?:[,;.] *[\\w# ]{1,30} (?:was|were|is|are|estaba|era) (?:right|fine|correct|ok|okay|bien|correct[oa])(?: before| antes)?)?[.! ]*$',
+    ].join(''),
+  ),
   startOver: any('start over', 'start again', 'empezar de nuevo', 'empecemos de nuevo', 'borra todo', 'reset the order'),
   cancel: any(
     'cancel (?:the|my|our|this|whole)(?: whole)? order',

@@ -44,6 +44,38 @@ const nextMember = (tokens: readonly Token[], at: number): number | null => {
   return next > at && figureAt(tokens, next) ? next : null
 }
 
+const leftOutWords: readonly string[] = [
+  'skip',
+  'skipping',
+  'without',
+  'except',
+  'excluding',
+  'minus',
+  'sin',
+  'excepto',
+  'salvo',
+  'menos',
+  'saltando',
+]
+
+type LeftOut = { readonly numbers: readonly string[]; readonly to: number }
+
+/** "… but skip 7", "… except 4 and 13", "… sin el 7": the figures that a range leaves out; none without such a word. */
+const leftOutAt = (tokens: readonly Token[], from: number): LeftOut | null => {
+  let at = from
+  while (tokens[at]?.text === ',' || isWord(tokens[at], 'but', 'and', 'pero', 'y')) at += 1
+  if (!isWord(tokens[at], ...leftOutWords)) return null
+  at += 1
+  while (tokens[at]?.text === '#' || isWord(tokens[at], 'el', 'la', 'number', 'numero', 'for')) at += 1
+  const numbers: string[] = []
+  let to = at
+  for (let next: number | null = figureAt(tokens, at) ? at : null; next !== null; next = nextMember(tokens, to)) {
+    numbers.push(tokens[next]?.text ?? '')
+    to = next + 1
+  }
+  return numbers.length === 0 ? null : { numbers, to }
+}
+
 /** "4, 7, 00 and 13", "1 through 12", "1-5", "del 1 al 8": the jersey numbers of a list or a range that begins at a token. */
 const numberListAt = (tokens: readonly Token[], from: number): NumberList | null => {
   const numbers: string[] = []
@@ -58,7 +90,10 @@ const numberListAt = (tokens: readonly Token[], from: number): NumberList | null
     to = member.to
     at = nextMember(tokens, to)
   }
-  return numbers.length === 0 ? null : { numbers, from, to, ranged }
+  if (numbers.length === 0) return null
+  const leftOut = ranged ? leftOutAt(tokens, to) : null
+  if (leftOut === null) return { numbers, from, to, ranged }
+  return { numbers: numbers.filter((number) => !leftOut.numbers.includes(number)), from, to: leftOut.to, ranged }
 }
 
 export type Listed = {
