@@ -240,15 +240,16 @@ export const en = {
     'complaint-noted': () =>
       'I am sorry. I have written this down with everything you said and the owner is told now. Please keep the garment and, if you can, send a photo. The owner will answer you about what can be done.',
     'earlier-order-noted': ({ team }) =>
-      `I am looking up the last order${team === null ? '' : ` of ${team}`}. You will see the last proof and roster; tell me only what changes.`,
+      `I tell the shop that you want the last order${team === null ? '' : ` of ${team}`} again; a person looks it up. Meanwhile tell me what you need, and what changes.`,
     'status-asked': () => 'Let me see how your order stands.',
     'cancel-asked': () => 'Do you want to cancel this order?',
-    cancelled: () => 'The order is cancelled. Nothing more is made. You can start a new one any time.',
+    cancelled: () =>
+      'I take it that you want to cancel this order. Where work on it has begun, a person at the shop answers you. You can start a new one any time.',
     'person-called': ({ ask }) => `I have asked ${ask} to look at this and write to you.`,
     'started-over': () => 'We start again with an empty order.',
     'language-chosen': () => 'We go on in English.',
     'price-with-proof': () =>
-      'I show the price, with its parts, together with the picture as soon as I have everything; if you want to compare, tell me the other version and I price that too.',
+      'I show the price together with the picture as soon as I have everything; if you want to compare, tell me the other version and I price that too.',
   },
   problems: {
     'shape-missing': ({ expected }) => `A value is missing (${expected}).`,

@@ -281,15 +281,16 @@ export const es = {
     'complaint-noted': () =>
       'Lo siento mucho. Anoté todo lo que dijo y el dueño ya está enterado. Guarde la prenda y, si puede, mande una foto. El dueño le dirá qué se puede hacer.',
     'earlier-order-noted': ({ team }) =>
-      `Estoy buscando el último pedido${team === null ? '' : ` de ${team}`}. Verá la última prueba y la lista; dígame solo qué cambia.`,
+      `Le digo al taller que quiere otra vez el último pedido${team === null ? '' : ` de ${team}`}; una persona lo busca. Mientras, dígame qué necesita y qué cambia.`,
     'status-asked': () => 'Déjeme ver cómo va su pedido.',
     'cancel-asked': () => '¿Quiere cancelar este pedido?',
-    cancelled: () => 'El pedido está cancelado. Ya no se hace nada más. Puede empezar otro cuando quiera.',
+    cancelled: () =>
+      'Entiendo que quiere cancelar este pedido. Si el trabajo ya empezó, una persona del taller le responde. Puede empezar otro cuando quiera.',
     'person-called': ({ ask }) => `Pedí a ${ask} que lo vea y le escriba.`,
     'started-over': () => 'Empezamos de nuevo con un pedido vacío.',
     'language-chosen': () => 'Seguimos en español.',
     'price-with-proof': () =>
-      'El precio, con sus partes, se lo muestro junto con el dibujo en cuanto tenga todo; si quiere comparar, dígame la otra versión y también la calculo.',
+      'El precio se lo muestro junto con el dibujo en cuanto tenga todo; si quiere comparar, dígame la otra versión y también la calculo.',
   },
   problems: {
     'shape-missing': ({ expected }) => `Falta un valor (${expected}).`,
