@@ -1,17 +1,16 @@
-import { type SaidFile, startConversation } from '../../domain/understanding/conversation.ts'
+import { startConversation } from '../../domain/understanding/conversation.ts'
 import { minutes } from '../../domain/units/units.ts'
-import type { Attachment, Channel, Incoming } from '../../ports/chat.ts'
+import type { Channel } from '../../ports/chat.ts'
 import type { CounterDesk, Line, Member, StoredFile } from '../../ports/counter-desk.ts'
 import type { ShopStore } from '../../ports/store.ts'
 import type { StoredMember, StoredMessage } from '../../ports/talk-records.ts'
-import { actOnTicket } from './act-on-ticket.ts'
 import { conversationChannel, type Desk, shopChannel } from './desk.ts'
 import { hearCustomer } from './hear-customer.ts'
 import { morningSheet } from './morning-sheet.ts'
+import { pressAction } from './press-action.ts'
 import { conversationFrom, messageFrom } from './records.ts'
-import { retryStep } from './retry-step.ts'
+import { saidFiles } from './said-files.ts'
 import { replyMessage, textMessage } from './say-message.ts'
-import { isTicketAct } from './ticket-life.ts'
 
 const ownerLinkMinutes = 7 * 1_440
 const pairingMinutes = 1_440
@@ -45,24 +44,6 @@ const lineOf = (stored: StoredMessage, shopName: string): Line => {
 
 const memberOf = ({ memberId, name, role }: StoredMember): Member => ({ id: memberId, name, role })
 
-/** What may be a roster: tables by name or kind; pictures and sound are kept and never read. */
-const mayBeTable = ({ name, mime }: Attachment): boolean =>
-  /\.(csv|tsv|txt|xlsx)$/i.test(name) || /csv|spreadsheet|^text\/plain/.test(mime)
-
-/** A file as the conversation hears of it, with the cells of a table, read under limits. */
-const saidFile = async (desk: Desk, owner: string, attachment: Attachment): Promise<SaidFile> => {
-  const { name, mime, bytes } = attachment
-  const said = { name, mediaType: mime, bytes }
-  if (!mayBeTable(attachment)) return said
-  const kept = await desk.store.shop(desk.shopId).files.read(owner, attachment.file)
-  return kept === null ? { ...said, unread: 'broken' } : { ...said, ...(await desk.readSheet({ name, bytes: kept.bytes })) }
-}
-
-const filesOf = (desk: Desk, at: { readonly id: string; readonly incoming: Incoming }): Promise<readonly SaidFile[]> => {
-  const files = at.incoming.kind === 'said' ? at.incoming.files : []
-  return Promise.all(files.map((file) => saidFile(desk, conversationChannel(at.id), file)))
-}
-
 /** Everything a customer's page asks. */
 const customerSide = (
   desk: Desk,
@@ -89,7 +70,8 @@ const customerSide = (
     hear: async (token, incoming) => {
       const id = await idOf(token)
       if (id === null) return 'unknown'
-      const heard = await hearCustomer(desk, id, { incoming, files: await filesOf(desk, { id, incoming }) })
+      const files = incoming.kind === 'said' ? await saidFiles(desk, id, incoming.files) : []
+      const heard = await hearCustomer(desk, id, { incoming, files })
       if (!heard.ok) throw new Error(`a turn of ${id} was not kept: ${heard.problems.map((one) => one.code).join(', ')}`)
       return 'heard'
     },
@@ -142,28 +124,10 @@ const files = (shop: ShopStore): Pick<CounterDesk, 'file'> => ({
   file: async (channel, id): Promise<StoredFile | null> => shop.files.read(channelName(channel), id),
 })
 
-/** Tried again when somebody else changed the same record meanwhile. */
-const mostTries = 5
-
-const press = async (desk: Desk, member: Member, action: string): Promise<string | null> => {
-  const [kind, id = '', name = '', revision = ''] = action.split(':')
-  if (kind === 'o' && name.startsWith('again-'))
-    return retryStep(desk, { orderId: id, step: name.slice('again-'.length), revision })
-  if (kind !== 't' || !isTicketAct(name)) return null
-  for (let tries = 1; ; tries += 1) {
-    const done = await desk.store.together(desk.shopId, (shop) =>
-      actOnTicket(desk, shop, { ticketId: id, act: name, by: member }),
-    )
-    if (done.ok) return done.value
-    if (tries >= mostTries)
-      throw new Error(`the ticket ${id} could not be changed: ${done.problems.map((one) => one.code).join(', ')}`)
-  }
-}
-
 /** What staff and owner do in the shop's channels; the id of an action carries no authority, the member does. */
 const benchSide = (desk: Desk, shop: ShopStore): Pick<CounterDesk, 'act'> => ({
   act: async (member, incoming) => {
-    if (incoming.kind === 'pressed') return { said: await press(desk, member, incoming.action) }
+    if (incoming.kind === 'pressed') return { said: await pressAction(desk, member, incoming.action) }
     if (incoming.kind !== 'said' || incoming.text.trim() === '') return { said: null }
     const channel = shopChannel('bench')
     const body = textMessage(incoming.text.trim(), desk.workshop.shop.profile.languages[0] ?? 'en')
