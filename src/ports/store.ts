@@ -1,5 +1,6 @@
 import type { Problem, Result } from '../domain/result/result.ts'
 import type { Minutes } from '../domain/units/units.ts'
+import type { DeliveryBook, HeardBook, PlatformRecords, ServerBook, Talks } from './platform-records.ts'
 import type { Step } from './queue.ts'
 import type { Conversations, Files, Keys, Members, Messages, PostedNotes } from './talk-records.ts'
 import type { Events, Orders, Pieces, PlanBook, Quotes, Steps, StockBook, Tickets } from './work-records.ts'
@@ -24,6 +25,10 @@ export type ShopStore = {
   readonly files: Files
   readonly members: Members
   readonly keys: Keys
+  readonly server: ServerBook
+  readonly talks: Talks
+  readonly heard: HeardBook
+  readonly deliveries: DeliveryBook
   /** Live news to every process that listens, best effort; inside `together` it goes out with the transaction. */
   readonly tell: (topic: string, id: string) => Promise<void>
   /** Orders handed over at or before this instant whose people are not forgotten yet. */
@@ -54,6 +59,7 @@ export type Store = {
     work: (shop: ShopStore) => Promise<Result<T, P>>,
   ) => Promise<Result<T, P>>
   readonly outbox: Outbox
+  readonly platform: PlatformRecords
   /** Calls the listener with every piece of news; answers with a function that stops it. */
   readonly listen: (listener: (news: News) => void) => Promise<() => Promise<void>>
   readonly close: () => Promise<void>

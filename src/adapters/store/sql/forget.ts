@@ -32,6 +32,8 @@ const forgetTalk = async ({ db, shopId }: Scope, orderId: string, conversationId
     .executeTakeFirst()
   if (others !== undefined) return
   const channel = `conversation:${conversationId}`
+  await db.deleteFrom('delivery').where('shopId', '=', shopId).where('channel', '=', channel).execute()
+  await db.deleteFrom('talk').where('shopId', '=', shopId).where('conversationId', '=', conversationId).execute()
   await db.deleteFrom('message').where('shopId', '=', shopId).where('channel', '=', channel).execute()
   await db.deleteFrom('fileUse').where('shopId', '=', shopId).where('owner', '=', channel).execute()
   await db.deleteFrom('key').where('shopId', '=', shopId).where('holder', '=', conversationId).execute()

@@ -7,6 +7,7 @@ import { type Address, shown } from '../address.ts'
 import { isDiskFull, saidBy, unopened } from '../problems.ts'
 import { listenTo } from './news.ts'
 import { outboxIn } from './outbox.ts'
+import { platformIn } from './platform.ts'
 import { openDatabase, openPool } from './pool.ts'
 import { shopStore } from './shop-store.ts'
 import type { Database } from './tables.ts'
@@ -91,6 +92,7 @@ export const openStore = async ({ address, connections = 8, log = [] }: Opening)
     shopIds: () => shopIds(db),
     together: togetherIn(db),
     outbox: outboxIn(db),
+    platform: platformIn(db),
     listen: (listener) => listenTo(address, listener),
     close: () => db.destroy(),
   })

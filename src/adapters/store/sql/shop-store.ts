@@ -5,6 +5,7 @@ import { filesIn } from './files.ts'
 import { forget, toForget } from './forget.ts'
 import { ordersIn } from './orders.ts'
 import { keysIn, membersIn } from './people.ts'
+import { deliveryBookIn, heardIn, serverIn, talksIn } from './platform.ts'
 import { piecesIn, quotesIn } from './quotes.ts'
 import { stepsIn } from './steps.ts'
 import type { Scope } from './tables.ts'
@@ -27,6 +28,10 @@ export const shopStore = (scope: Scope): ShopStore => ({
   files: filesIn(scope),
   members: membersIn(scope),
   keys: keysIn(scope),
+  server: serverIn(scope),
+  talks: talksIn(scope),
+  heard: heardIn(scope),
+  deliveries: deliveryBookIn(scope),
   tell: async (topic, id) => {
     const news = JSON.stringify({ shopId: scope.shopId, topic, id })
     await sql`select pg_notify('platenpost', ${news})`.execute(scope.db)

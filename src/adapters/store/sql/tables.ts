@@ -1,5 +1,7 @@
 import type { ColumnType, Generated, Kysely } from 'kysely'
 import type { Minutes } from '../../../domain/units/units.ts'
+import type { Language } from '../../../ports/counter-desk.ts'
+import type { GuildSettings } from '../../../ports/platform-desk.ts'
 import type { OrderStepName } from '../../../ports/queue.ts'
 import type { Key, StoredMember } from '../../../ports/talk-records.ts'
 import type { OrderState, RowState, StepKey, StepRecord, StockMove, Tick, TicketState } from '../../../ports/work-records.ts'
@@ -81,6 +83,28 @@ export type Tables = {
     revision: number
     attempt: number
     sentAt: Nullable<Date>
+  }
+  server: OfShop & Omit<GuildSettings, 'shop' | 'staffRoles' | 'ownerRoles'> & { staffRoles: string[]; ownerRoles: string[] }
+  talk: OfShop & { conversationId: string; person: string; channel: string; language: Language; usedAt: Generated<Date> }
+  heard: OfShop & { deliveryId: string; at: Generated<Date> }
+  posting: OfShop & {
+    nonce: string
+    part: number
+    channel: string | null
+    round: Generated<number>
+    firstAttemptAt: Nullable<number>
+    message: Nullable<string>
+    body: Nullable<string>
+    fence: number
+    until: number
+  }
+  delivery: OfShop & {
+    nonce: string
+    channel: string
+    seq: number
+    changed: number
+    tries: Generated<number>
+    dueAt: Generated<Date>
   }
   file: OfShop & { hash: string; bytes: Uint8Array }
   fileUse: OfShop & { owner: string; hash: string; name: string; mime: string }

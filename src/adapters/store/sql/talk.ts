@@ -9,6 +9,7 @@ import type {
   StoredConversation,
   StoredMessage,
 } from '../../../ports/talk-records.ts'
+import { waitForDelivery } from './deliveries.ts'
 import { json, text } from './json.ts'
 import { atomic, type Scope } from './tables.ts'
 import { alreadyThere, outdated } from './versions.ts'
@@ -81,9 +82,12 @@ const put = async ({ db, shopId }: Scope, { channel, nonce, by, body }: Posting)
         })
         .whereRef('message.body', 'is distinct from', 'excluded.body'),
     )
-    .returning(['messageId', 'edits'])
+    .returning(['messageId', 'edits', 'seq', 'changed'])
     .executeTakeFirst()
-  if (row !== undefined) return { messageId: row.messageId, outcome: row.edits === 0 ? 'posted' : 'edited' }
+  if (row !== undefined) {
+    if (by === 'bot') await waitForDelivery({ db, shopId }, { channel, nonce, seq: row.seq, changed: row.changed })
+    return { messageId: row.messageId, outcome: row.edits === 0 ? 'posted' : 'edited' }
+  }
   const { messageId } = await db
     .selectFrom('message')
     .select('messageId')
