@@ -163,12 +163,18 @@ const intentOf = ({ wants, replies }: Played): string => {
 }
 
 const recordMisses = (one: Case, { wants }: Played): readonly string[] => {
-  const complaint = wants.flatMap((want) => (want.kind === 'complaint' ? [want.complaint] : []))[0]
+  const complaint = wants.flatMap((want) => (want.kind === 'complaint' ? [want.complaint] : [])).at(-1)
   return Object.entries(one.record ?? {}).flatMap(([key, value]) => {
-    const got = complaint === undefined ? undefined : Reflect.get(complaint, key)
-    return same(got, value) ? [] : [`record ${key}: ${JSON.stringify(got)} ≠ ${JSON.stringify(value)}`]
+    const got: unknown = complaint === undefined ? undefined : Reflect.get(complaint, key)
+    return agrees(got, value) ? [] : [`record ${key}: ${JSON.stringify(got)} ≠ ${JSON.stringify(value)}`]
   })
 }
+
+/** Words of a record are compared as the facts' `includes` are: how a shop writes "hot dryer" down is its own choice. */
+const agrees = (got: unknown, value: unknown): boolean =>
+  typeof value === 'string' && typeof got === 'string'
+    ? got.toLowerCase().replaceAll('-', ' ').includes(value.toLowerCase().replaceAll('-', ' '))
+    : same(got, value)
 
 const wantedText = (fact: Fact): string =>
   'value' in fact ? JSON.stringify(fact.value) : 'includes' in fact ? `~${fact.includes}` : 'present'
@@ -178,12 +184,18 @@ const factMisses = (one: Case, document: unknown): readonly string[] =>
     .filter((fact) => !holds(document, fact))
     .map((fact) => `${fact.path}: ${JSON.stringify(pick(document, fact.path))} ≠ ${wantedText(fact)}`)
 
+/** Questions whose readings are lines of the roster; a case may give them as bare line numbers. */
+const ABOUT_LINES = new Set(['drop', 'duplicate-number', 'same-surname'])
+const lineOf = (line: number): string => `/roster[line=${line}]`
+
 const openMisses = (one: Case, played: Played): readonly string[] => {
   const open = openOf(played)
   const sorted = (readings: readonly unknown[]) => JSON.stringify(readings.map(String).sort())
+  const wantedOf = ({ about, readings }: NonNullable<Case['open']>[number]) =>
+    sorted(readings.map((reading) => (ABOUT_LINES.has(about) && typeof reading === 'number' ? lineOf(reading) : reading)))
   return (one.open ?? [])
-    .filter((wanted) => !open.some((asked) => asked.about === wanted.about && sorted(asked.readings) === sorted(wanted.readings)))
-    .map((wanted) => `open ${wanted.about} ${sorted(wanted.readings)}: ${JSON.stringify(open)}`)
+    .filter((wanted) => !open.some((asked) => asked.about === wanted.about && sorted(asked.readings) === wantedOf(wanted)))
+    .map((wanted) => `open ${wanted.about} ${wantedOf(wanted)}: ${JSON.stringify(open)}`)
 }
 
 const endMisses = (one: Case, played: Played): readonly string[] => {

@@ -3,19 +3,25 @@ import { expect, test } from 'vitest'
 import { readCorpus, score } from './corpus.ts'
 import { starterShop } from './starter-shop.ts'
 
-const folder = fileURLToPath(new URL('../../fixtures/conversations-held-out', import.meta.url))
+/** Sets written without a look at the recognisers: facts and silent wrong readings may get no worse than they have been. */
+const sets = [
+  { folder: 'conversations-held-out', understood: 690, wrong: 2 },
+  { folder: 'conversations-second-held-out', understood: 0, wrong: 99 },
+]
 
-test('the held-out conversations are understood no worse than they have been', async () => {
+test.each(sets)('$folder is understood no worse than it has been', async ({ folder, understood, wrong }) => {
   const shop = await starterShop()
-  const scores = readCorpus(folder).map((one) => ({ id: one.id, ...score(one, shop) }))
-  for (const { id, missed, wrong } of scores) {
-    for (const line of missed) console.log(`missed ${id} ${line}`)
-    for (const line of wrong) console.log(`WRONG ${id} ${line}`)
+  const path = fileURLToPath(new URL(`../../fixtures/${folder}`, import.meta.url))
+  const scores = readCorpus(path).map((one) => ({ id: one.id, ...score(one, shop) }))
+  for (const one of scores) {
+    for (const line of one.missed) console.log(`missed ${one.id} ${line}`)
+    for (const line of one.wrong) console.log(`WRONG ${one.id} ${line}`)
   }
-  const facts = scores.reduce((sum, one) => sum + one.facts, 0)
-  const missed = scores.reduce((sum, one) => sum + one.missed.length, 0)
-  const wrong = scores.reduce((sum, one) => sum + one.wrong.length, 0)
-  console.log(`${facts - missed} of ${facts} facts, ${wrong} wrong`)
-  expect(wrong).toBeLessThanOrEqual(2)
-  expect(facts - missed).toBeGreaterThanOrEqual(690)
+  const sum = (amount: (one: (typeof scores)[number]) => number) => scores.reduce((total, one) => total + amount(one), 0)
+  const facts = sum((one) => one.facts)
+  const found = facts - sum((one) => one.missed.length)
+  const silent = sum((one) => one.wrong.length)
+  console.log(`${folder}: ${found} of ${facts} facts (${((found / facts) * 100).toFixed(1)} %), ${silent} wrong`)
+  expect(silent).toBeLessThanOrEqual(wrong)
+  expect(found).toBeGreaterThanOrEqual(understood)
 })
