@@ -6,6 +6,12 @@ const unseen = /[\p{Cc}\p{Cs}\p{Co}\u00ad\u061c\u180e\u200b-\u200f\u2028-\u202e\
 
 const spaces = /[\u00a0\u1680\u2000-\u200a\u202f\u205f\u3000]/g
 
+/** A line that would be a formula in a sheet is nobody's order. */
+const formula = /^[ \t]*[=+@-][A-Za-z][\w.]*\([^\n]*$/gm
+
+/** Words between single quotes ('St. Brendan's Picnic'), which are no apostrophes where they stand outside a word. */
+const singleQuoted = /(^|[\s(:])'(\p{L}[^'"\n]{1,58}(?:'(?=\p{L})[^'"\n]{1,40})?)'(?=[\s.,;:!?)]|$)/gmu
+
 export type CleanText = { readonly text: string; readonly cut: boolean }
 
 /**
@@ -29,5 +35,7 @@ export const cleanText = (raw: string): CleanText => {
     .replace(/[\u2018\u2019\u201b\u02bc\u00b4]/g, "'")
     .replace(/[\u201c\u201d\u201e\u00ab\u00bb\u2033]/g, '"')
     .replace(/[\u2010-\u2015\u2212]/g, '-')
+    .replace(formula, '')
+    .replace(singleQuoted, '$1"$2"')
   return { text, cut }
 }

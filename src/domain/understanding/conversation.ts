@@ -51,6 +51,8 @@ export type Conversation = {
   readonly signed: Version | null
   readonly cancelled: boolean
   readonly kept: readonly Kept[]
+  /** What went wrong with an earlier order, as far as it was told in the messages just before. */
+  readonly complaint?: Complaint | null
   readonly past: readonly Past[]
   readonly seen: readonly string[]
 }
@@ -132,4 +134,5 @@ export type Want =
   | { readonly kind: 'status' }
   | { readonly kind: 'cancel' }
   | { readonly kind: 'earlier-order'; readonly team: string | null; readonly without: readonly string[] }
-  | { readonly kind: 'complaint'; readonly complaint: Complaint }
+  /** `adds`: more about the complaint that is known already. */
+  | { readonly kind: 'complaint'; readonly complaint: Complaint; readonly adds: boolean }

@@ -1,8 +1,10 @@
-import type { Button, Conversation, How, Said, SaidFile, Want } from './conversation.ts'
+import { cleanText } from './clean-text.ts'
+import type { Button, Complaint, Conversation, How, Said, SaidFile, Want } from './conversation.ts'
 import { type Context, documentOf } from './document.ts'
 import { hearFiles } from './files.ts'
 import type { Patch } from './patch.ts'
 import { closeTurn, type Heard, proceed, tidyOf } from './proceed.ts'
+import { complaintWith } from './read/complaint.ts'
 import { understand } from './read/understand.ts'
 import type { Reply } from './replies.ts'
 import { signPressed, signSaid } from './sign.ts'
@@ -56,6 +58,25 @@ const askCancel = (conversation: Conversation): Heard => {
   return only({ ...conversation, asked }, [{ code: 'cancel-asked', facts: {}, choices }])
 }
 
+const noteComplaint = (conversation: Conversation, complaint: Complaint, adds: boolean): Heard =>
+  only(
+    { ...conversation, complaint, asked: { code: 'complaint', path: '' } },
+    [{ code: 'complaint-noted', facts: { complaint } }],
+    {
+      kind: 'complaint',
+      complaint,
+      adds,
+    },
+  )
+
+/** Right after a complaint the next message may tell more of it: whose, which number, how it was washed. */
+const moreOfComplaint = (conversation: Conversation, text: string): Heard | null => {
+  const { asked, complaint } = conversation
+  if (asked?.code !== 'complaint' || complaint === null || complaint === undefined) return null
+  const more = complaintWith(complaint, cleanText(text).text, null)
+  return more === null ? null : noteComplaint(conversation, more, true)
+}
+
 /** What a message asks for that is not a fact of the order; null when it is about the order. */
 const hearIntent = (conversation: Conversation, intent: Intent, context: Context): Heard | null => {
   switch (intent.kind) {
@@ -73,7 +94,7 @@ const hearIntent = (conversation: Conversation, intent: Intent, context: Context
         about: 'asked',
       })
     case 'complaint':
-      return only(conversation, [{ code: 'complaint-noted', facts: { complaint: intent.complaint } }], intent)
+      return noteComplaint(conversation, intent.complaint, false)
     case 'thanks':
     case 'rude':
     case 'off-topic':
@@ -109,6 +130,8 @@ const unread = ({ unread: lines }: Understood): readonly Reply[] =>
   lines.length === 0 ? [] : [{ code: 'lines-unread', facts: { lines: lines.slice(0, 10) } }]
 
 const hearText = (start: Conversation, text: string, context: Context): Heard => {
+  const told = moreOfComplaint(start, text)
+  if (told !== null) return told
   const understood = understand(text, start, context)
   const conversation: Conversation = {
     ...start,

@@ -1,5 +1,6 @@
 import type { Conversation } from './conversation.ts'
 import { type Composed, type Context, documentOf } from './document.ts'
+import type { Patch } from './patch.ts'
 import { type Heard, proceed } from './proceed.ts'
 import type { Reply } from './replies.ts'
 import type { Understood } from './understood.ts'
@@ -43,12 +44,16 @@ const sure = (conversation: Conversation): Heard => {
   return { conversation, replies: [{ code: 'not-signed-unclear', facts: { revision }, actions }], wants: null }
 }
 
+/** The name under an approval is a signature and changes nothing. */
+const isSignature = (patch: Patch, { signing }: Understood): boolean => signing === 'clear' && patch.path[0] === 'orders'
+
 /**
  * Words that sign: only clear ones, with no change, no question and no open reading in the same breath, for the revision shown
  * last. Null when the message goes on as a change.
  */
 export const signSaid = (conversation: Conversation, understood: Understood, context: Context): Heard | null => {
-  if (understood.patches.length > 0 || understood.open.length > 0) return null
+  const changes = understood.patches.filter((patch) => !isSignature(patch, understood))
+  if (changes.length > 0 || understood.open.length > 0) return null
   const composed = documentOf(conversation, context)
   const already = isSigned(conversation, composed)
   if (already !== null) return already

@@ -5,8 +5,8 @@ import { starterShop } from './starter-shop.ts'
 
 /** Sets written without a look at the recognisers: facts and silent wrong readings may get no worse than they have been. */
 const sets = [
-  { folder: 'conversations-held-out', understood: 690, wrong: 2 },
-  { folder: 'conversations-second-held-out', understood: 0, wrong: 99 },
+  { folder: 'conversations-held-out', understood: 814, wrong: 0 },
+  { folder: 'conversations-second-held-out', understood: 290, wrong: 0 },
 ]
 
 test.each(sets)('$folder is understood no worse than it has been', async ({ folder, understood, wrong }) => {

@@ -41,11 +41,31 @@ const slashShares = (tokens: readonly Token[], first: number): readonly number[]
 
 const sums = (shares: readonly number[]): boolean => shares.reduce((sum, share) => sum + share, 0) === 100
 
+/** "algodón 60% y poliéster 40%": the shares stand behind the fibres. */
+const sharesBehind = (tokens: readonly Token[], terms: readonly Term[]): Blend | null => {
+  const found = terms.flatMap((term) => {
+    const figure = tokens[term.to]
+    const marked = tokens[term.to + 1]?.text === '%' && figure?.kind === 'number'
+    return term.meaning.kind === 'fibre' && marked
+      ? [{ fibre: term.meaning.id, percent: Number(figure.text), at: term.from, to: term.to + 2 }]
+      : []
+  })
+  const shares = found.map(({ fibre, percent }) => ({ fibre, percent }))
+  const distinct = new Set(shares.map((share) => share.fibre)).size === shares.length
+  if (shares.length < 2 || !distinct || !sums(shares.map((share) => share.percent))) return null
+  return {
+    fibres: shares,
+    taken: new Set(found.flatMap(({ at, to }) => Array.from({ length: to - at }, (_, step) => at + step))),
+  }
+}
+
 /** The blend that a label or a customer gives, when its shares add up to 100; a single fibre with "100%" or nothing is all of it. */
 export const readBlend = (tokens: readonly Token[], terms: readonly Term[]): Blend | null => {
   const all: readonly Part[] = terms.flatMap((term) =>
     term.meaning.kind === 'fibre' ? [{ fibre: term.meaning.id, at: term.from, percent: percentBefore(tokens, term.from) }] : [],
   )
+  const behind = sharesBehind(tokens, terms)
+  if (behind !== null) return behind
   const parts = all.filter(
     (part) =>
       part.percent !== null ||

@@ -46,11 +46,18 @@ const ageOf = (cell: string): Player['age'] => {
 
 type Mutable = { -readonly [K in keyof Player]: Player[K] }
 
+/** "W M", "W-M", "Y/L": the cut as a letter before the size. */
+const letterCuts: Readonly<Record<string, string>> = { w: 'womens', y: 'youth', m: 'mens' }
+const letterBefore = /^\s*([wym])[\s./-]+(?=(?:x*[sml]|[2-4]xl?|small|medium|large)\s*$)/i
+
+const saidLater = /\b(?:later|tbd|soon|will tell|luego|despues|pendiente|por confirmar)\b/
+
 const takeSize = (player: Mutable, cell: string): void => {
-  const tokens = tokensOf(cell.replace(/^\s*w\s+(?=\S)/i, 'womens '))
+  const tokens = tokensOf(cell.replace(letterBefore, (_, letter: string) => `${letterCuts[letter.toLowerCase()] ?? ''} `))
   const found = sizeAt(tokens, 0, true)
   const cut = cutAt(tokens, 0)
   if (found?.size !== undefined) player.size = found.size
+  else if (saidLater.test(fold(cell))) player.size = 'later'
   const fit = found?.fit ?? cut?.fit
   if (fit !== undefined) player.fit = fit
 }

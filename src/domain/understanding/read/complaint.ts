@@ -39,7 +39,7 @@ const trouble: readonly (readonly [Complaint['kind'], RegExp])[] = [
       'came off',
       'falling off',
       'fell off',
-      'despega(?:ndo|n|ron|do)?',
+      'despeg(?:a|o|ue|aron|an|ando|ad[oa]s?)',
       'se (?:esta |estan )?(?:despegando|levantando|cayendo)',
       'se despego',
       'se levanta',
@@ -86,7 +86,7 @@ const washCount: Readonly<Record<string, number>> = {
 
 const washesOf = (folded: string): number | undefined => {
   const found =
-    /\b(\d{1,2}|one|two|three|four|five|a|first|una|dos|tres|cuatro|cinco|primera)\s+(?:wash(?:es)?|lavadas?|veces)\b/.exec(
+    /\b(\d{1,2}|one|two|three|four|five|a|first|una|dos|tres|cuatro|cinco|primera)\s+(?:wash(?:es)?|times|lavadas?|veces|vez)\b/.exec(
       folded,
     )?.[1] ?? /\b(once|twice)\b/.exec(folded)?.[1]
   if (found === undefined) return undefined
@@ -94,30 +94,103 @@ const washesOf = (folded: string): number | undefined => {
 }
 
 const dryingOf = (folded: string): string | undefined => {
-  if (any('air[- ]?dr(?:y|ied)', 'hung', 'hang', 'line dr(?:y|ied)', 'colgad[oa]s?', 'tendid[oa]s?', 'al aire').test(folded))
+  if (
+    any(
+      'air[- ]?dr(?:y|ied)',
+      'hung',
+      'hang(?:ing)?',
+      'line dr(?:y|ied)',
+      'colgad[oa]s?',
+      'colg(?:o|ue|amos|aron)',
+      'tendi(?:mos)?',
+      'tendid[oa]s?',
+      'al aire',
+    ).test(folded)
+  )
     return 'air'
   return any('dryer', 'tumble', 'secadora').test(folded) ? 'dryer' : undefined
 }
 
-const namesIn = (text: string): readonly string[] =>
-  [...text.matchAll(/(\p{Lu}[\p{Ll}\p{M}]+)'s\b/gu)].map((match) => match[1] ?? '')
+const NAME = "\\p{Lu}[\\p{Ll}\\p{M}]+(?:[-' ]\\p{Lu}[\\p{Ll}\\p{M}]+)?"
+const owners: readonly RegExp[] = [
+  /(\p{Lu}[\p{Ll}\p{M}]+)'s\b/gu,
+  new RegExp(
+    `\\b(?:name is|named|called|se llama|la de|el de|de mi (?:hij[oa]|niñ[oa])|my (?:son|daughter|kid)) (${NAME})`,
+    'gu',
+  ),
+]
+
+const namesIn = (text: string): readonly string[] => [
+  ...new Set(owners.flatMap((pattern) => [...text.matchAll(pattern)].map((match) => match[1] ?? ''))),
+]
+
+/** "#7", "number 7", "the numbers on 8 and 22", "la número 06". */
+const numbersIn = (folded: string): readonly string[] => [
+  ...new Set(
+    [
+      ...folded.matchAll(
+        /(?:#|\bnumbers?(?: on| of)? |\bnumeros?(?: en| de| del)? |\bno\. ?)\s?#?(\d{1,3})\b(?:(?:,| and| y| &) #?(\d{1,3})\b)?/g,
+      ),
+    ].flatMap((match) => [match[1] ?? '', ...(match[2] === undefined ? [] : [match[2]])]),
+  ),
+]
+
+const teamSaid =
+  /\b(?:[Tt]eam is|[Tt]eam'?s|[Ee]quipo(?: es| de)?|[Cc]lub) (?:the |los |las |de )?((?:\p{Lu}[\p{L}\p{M}'-]*)(?: (?:(?:de la|de los|de|del|of the|of) )?\p{Lu}[\p{L}\p{M}'-]*)*)/u
+
+/** What a message says of something that went wrong, without the trouble itself. */
+export type ComplaintDetails = Omit<Complaint, 'kind' | 'text'>
+
+/** Whose, which number, how often washed, how dried. */
+export const complaintDetails = (text: string, team: string | null): ComplaintDetails => {
+  const folded = fold(text)
+  const numbers = numbersIn(folded)
+  const washes = washesOf(folded)
+  const drying = dryingOf(folded)
+  const said = teamSaid.exec(text)?.[1]
+  const whose = said ?? team
+  const names = namesIn(text).filter((name) => !(said ?? '').includes(name))
+  return {
+    ...(whose === null ? {} : { team: whose }),
+    ...(numbers.length === 0 ? {} : { numbers }),
+    ...(names.length === 0 ? {} : { names }),
+    ...(washes === undefined ? {} : { washes }),
+    ...(drying === undefined ? {} : { drying }),
+  }
+}
 
 /** A complaint with what was said of it; null when nothing went wrong yet. */
 export const complaintOf = (text: string, team: string | null): Complaint | null => {
   const folded = fold(text)
   const kind = trouble.find(([, pattern]) => pattern.test(folded))?.[0]
   if (kind === undefined || future.test(folded)) return null
-  const numbers = [...folded.matchAll(/(?:#|number |numero |no\. ?)\s?(\d{1,3})\b/g)].map((match) => match[1] ?? '')
-  const washes = washesOf(folded)
-  const drying = dryingOf(folded)
-  const names = namesIn(text)
+  return { kind, text: text.slice(0, 1_000), ...complaintDetails(text, team) }
+}
+
+/** Words of somebody who orders. */
+const wishes = any(
+  'we need',
+  'i need',
+  'want to order',
+  "i'd like",
+  'order (?:more|another|new)',
+  'necesit\\w+',
+  'ocup(?:o|amos)',
+  'quier(?:o|emos)',
+)
+
+/** A complaint with what was said of it later; null when that was nothing. */
+export const complaintWith = (complaint: Complaint, text: string, team: string | null): Complaint | null => {
+  const more = complaintDetails(text, team)
+  if (Object.keys(more).length === 0 || wishes.test(fold(text))) return null
+  const numbers = [...new Set([...(complaint.numbers ?? []), ...(more.numbers ?? [])])]
+  const names = [...new Set([...(complaint.names ?? []), ...(more.names ?? [])])]
   return {
-    kind,
-    text: text.slice(0, 1_000),
-    ...(team === null ? {} : { team }),
+    ...complaint,
+    ...more,
+    ...(complaint.team === undefined ? {} : { team: complaint.team }),
     ...(numbers.length === 0 ? {} : { numbers }),
     ...(names.length === 0 ? {} : { names }),
-    ...(washes === undefined ? {} : { washes }),
-    ...(drying === undefined ? {} : { drying }),
+    text: `${complaint.text}\n${text}`.slice(0, 2_000),
   }
 }

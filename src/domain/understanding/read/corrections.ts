@@ -2,85 +2,10 @@ import type { Draft } from '../draft.ts'
 import type { Patch } from '../patch.ts'
 import { addWords, type Change, nothing, type Scene, span } from './change.ts'
 import { readDrops } from './drops.ts'
-import { nameAt, type Ref, refAt, refsIn, rowsByName } from './refs.ts'
+import { nameAt, type Ref, refAt } from './refs.ts'
+import { readRename, readSpelling, readSwap } from './renames.ts'
 import { sizeAt } from './sizes.ts'
-import { fold, isCapital, isNumber, isWord, type Token } from './tokens.ts'
-
-/** "swap the numbers of Ansel and Bodhi". */
-const readSwap = (tokens: readonly Token[], { draft }: Scene): Change => {
-  if (
-    !tokens.some((token) => isWord(token, 'swap', 'switch', 'intercambia', 'cambia')) ||
-    !tokens.some((token) => isWord(token, 'numbers', 'numeros', 'sizes', 'tallas'))
-  )
-    return nothing
-  const [a, b] = refsIn(tokens, draft.rows)
-    .filter((ref) => ref.keys.length === 1)
-    .map((ref) => ref.keys[0] ?? '')
-  if (a === undefined || b === undefined) return nothing
-  const key = tokens.some((token) => isWord(token, 'sizes', 'tallas')) ? 'size' : 'number'
-  const value = (row: string) => draft.rows[row]?.[key] ?? null
-  return {
-    ...nothing,
-    patches: [
-      { path: ['rows', a, key], value: value(b) },
-      { path: ['rows', b, key], value: value(a) },
-    ],
-    taken: span(0, tokens.length),
-  }
-}
-
-/** "it's Katelyn, not Kaitlyn", "se escribe Itzel, no Itsel": a name spelled otherwise. */
-const readSpelling = (tokens: readonly Token[], { draft }: Scene): Change => {
-  const no = tokens.findIndex((token, index) => isWord(token, 'not', 'no') && isCapital(tokens[index + 1]))
-  const old = no < 0 ? [] : rowsByName(draft.rows, tokens[no + 1]?.text ?? '')
-  const [key] = old
-  const before = tokens[no - 1]?.text === ',' ? no - 2 : no - 1
-  const fresh = tokens[before]
-  if (key === undefined || old.length !== 1 || fresh === undefined || !isCapital(fresh)) return nothing
-  const wrong = tokens[no + 1]?.text ?? ''
-  const name = (draft.rows[key]?.name ?? '')
-    .split(' ')
-    .map((word) => (fold(word) === fold(wrong) ? fresh.text : word))
-    .join(' ')
-  return { ...nothing, patches: [{ path: ['rows', key, 'name'], value: name }], taken: span(before, no + 2) }
-}
-
-const renameWords: readonly string[] = [
-  'to',
-  'por',
-  'is',
-  'spelled',
-  'should',
-  'be',
-  'a',
-  'as',
-  'se',
-  'escribe',
-  'with',
-  'con',
-  'es',
-  'now',
-  'actually',
-]
-
-/** "change Beto to Roberto", "Pat is spelled Patt", "Ana se escribe Anna": a name that is there takes another spelling. */
-const readRename = (tokens: readonly Token[], { draft }: Scene): Change => {
-  const verb = tokens.some((token) =>
-    isWord(token, 'change', 'cambia', 'cambiar', 'rename', 'spelled', 'spell', 'escribe', 'correct'),
-  )
-  const ref = verb ? refsIn(tokens, draft.rows).find((one) => one.by === 'name' && one.keys.length === 1) : undefined
-  const [key] = ref?.keys ?? []
-  if (ref === undefined || key === undefined) return nothing
-  let at = ref.to
-  while (isWord(tokens[at], ...renameWords)) at += 1
-  const fresh = at > ref.to ? nameAt(tokens, at, () => false) : null
-  if (fresh === null) return nothing
-  const old = tokens.slice(ref.from, ref.to).map((token) => fold(token.text))
-  const words = (draft.rows[key]?.name ?? '').split(' ')
-  const name =
-    words.length > old.length ? words.map((word) => (old.includes(fold(word)) ? fresh.name : word)).join(' ') : fresh.name
-  return { ...nothing, patches: [{ path: ['rows', key, 'name'], value: name }], taken: span(ref.from, fresh.to) }
-}
+import { isNumber, isWord, type Token } from './tokens.ts'
 
 const numberVerbs: readonly string[] = [
   'should',
@@ -181,10 +106,17 @@ const renamed = (tokens: readonly Token[], ref: Ref, { draft }: Scene): Change |
   return { ...nothing, patches: [{ path: ['rows', key, 'name'], value: name.name }], taken: span(ref.from, name.to) }
 }
 
+/** "5 and 6 men's L", "1-4": the last figure of a list or a range speaks for all of them. */
+const isListed = (tokens: readonly Token[], ref: Ref): boolean =>
+  ref.by === 'number' &&
+  isNumber(tokens[ref.from - 2]) &&
+  (isWord(tokens[ref.from - 1], 'and', 'y', 'through', 'thru', 'to', 'al', 'a') ||
+    [',', '-', '&'].includes(tokens[ref.from - 1]?.text ?? ''))
+
 /** What is said right after a reference to one row: a size, another number, another name. */
 const changeAt = (tokens: readonly Token[], ref: Ref, scene: Scene): Change | null => {
   const [key] = ref.keys
-  if (key === undefined || ref.keys.length !== 1) return null
+  if (key === undefined || ref.keys.length !== 1 || isListed(tokens, ref)) return null
   const size = newSize(tokens, ref.to)
   if (size !== null) {
     const patches: readonly Patch[] = [
@@ -196,7 +128,19 @@ const changeAt = (tokens: readonly Token[], ref: Ref, scene: Scene): Change | nu
   const number = newNumber(tokens, ref.to)
   if (number !== null)
     return { ...nothing, patches: [{ path: ['rows', key, 'number'], value: number.number }], taken: span(ref.from, number.to) }
-  return renamed(tokens, ref, scene)
+  const name = renamed(tokens, ref, scene)
+  return name === null ? null : withSize(tokens, name, key)
+}
+
+/** "el 8 es Ulíses con acento y talla G": the size said of the same player in the same breath. */
+const withSize = (tokens: readonly Token[], found: Change, key: string): Change => {
+  const to = Math.max(...found.taken) + 1
+  const ahead = tokens.slice(to, to + 6).findIndex((token) => isWord(token, 'talla', 'size'))
+  const size = ahead < 0 ? null : sizeAt(tokens, to + ahead)
+  if (size?.size === undefined) return found
+  const fit: readonly Patch[] = size.fit === undefined ? [] : [{ path: ['rows', key, 'fit'], value: size.fit }]
+  const patches: readonly Patch[] = [...found.patches, { path: ['rows', key, 'size'], value: size.size }, ...fit]
+  return { ...found, patches, taken: new Set([...found.taken, ...span(to, size.to)]) }
 }
 
 const readChanges = (tokens: readonly Token[], scene: Scene): Change => {

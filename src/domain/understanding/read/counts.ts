@@ -25,15 +25,27 @@ const people: readonly string[] = [
   'guys',
 ]
 
+/** "son 10.", "somos 12": a bare figure that ends what is said. */
+const bareCount = (tokens: readonly Token[], at: number): number => {
+  const after = tokens[at + 2]
+  const ends = after === undefined || after.kind === 'break' || ['.', ',', '!'].includes(after.text)
+  return isWord(tokens[at], 'son', 'somos') && isNumber(tokens[at + 1]) && ends ? Number(tokens[at + 1]?.text) : 0
+}
+
+const peopleCount = (tokens: readonly Token[], terms: readonly Term[], at: number): number => {
+  if (!isWord(tokens[at], ...people)) return 0
+  const before = tokens[at - 1]
+  const group = tokens[at - 2]?.end === before?.start && isWord(tokens[at - 2], 'u')
+  if (group) return 0
+  const term = terms.find((one) => one.to === at && one.meaning.kind === 'count')
+  return isNumber(before) ? Number(before?.text) : term?.meaning.kind === 'count' ? term.meaning.id : 0
+}
+
 /** "6 players", "son 4 niñas": how many there shall be in all. */
 export const readCount = (tokens: readonly Token[], terms: readonly Term[]): readonly Patch[] => {
-  for (const [at, token] of tokens.entries()) {
-    if (!isWord(token, ...people)) continue
-    const before = tokens[at - 1]
-    const term = terms.find((one) => one.to === at && one.meaning.kind === 'count')
-    const count = isNumber(before) ? Number(before?.text) : term?.meaning.kind === 'count' ? term.meaning.id : 0
-    const group = tokens[at - 2]?.end === before?.start && isWord(tokens[at - 2], 'u')
-    if (!group && Number.isInteger(count) && count > 1 && count <= 500) return [{ path: ['count'], value: count }]
+  for (const at of tokens.keys()) {
+    const count = peopleCount(tokens, terms, at) || bareCount(tokens, at)
+    if (Number.isInteger(count) && count > 1 && count <= 500) return [{ path: ['count'], value: count }]
   }
   return []
 }

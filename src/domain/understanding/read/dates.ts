@@ -3,10 +3,10 @@ import type { Language } from '../../shop/show.ts'
 import type { Open } from '../conversation.ts'
 import type { Draft } from '../draft.ts'
 import type { Patch } from '../patch.ts'
-import type { WhenFound } from './day-parts.ts'
+import { dateOf, isWeekday, ordinal, shift, type WhenFound, weekdayOf } from './day-parts.ts'
 import { hourAt } from './hours.ts'
 import { relativeDay } from './relative-days.ts'
-import type { Token } from './tokens.ts'
+import { isWord, type Token } from './tokens.ts'
 import { dayAt } from './when.ts'
 
 export type DatesFound = {
@@ -17,10 +17,11 @@ export type DatesFound = {
 }
 
 type Role = 'need' | 'game' | 'both' | 'aside'
+type DayFound = Extract<WhenFound, { kind: 'day' }>
 type Mention = WhenFound & { readonly role: Role }
 
 const gameWords = new Set(
-  'game games match matches tournament competition meet opener jugamos juego partido partidos torneo fiesta competencia play plays final boda carrera party quinceanera wedding'.split(
+  'game games match matches tournament competition meet opener regatta bonspiel bout scrimmage playoff playoffs championship jugamos juego partido partidos torneo fiesta competencia play plays final boda carrera party quinceanera wedding'.split(
     ' ',
   ),
 )
@@ -66,12 +67,47 @@ const partAfterDay = (tokens: readonly Token[], at: number): 'morning' | null =>
     : null
 }
 
+const two = (value: number): string => String(value).padStart(2, '0')
+
+/** "the 14th or 15th", "Friday or Saturday": another day it may be. */
+const orDay = (tokens: readonly Token[], first: DayFound, scan: Scan): DayFound => {
+  if (!isWord(tokens[first.to], 'or', 'o', 'u')) return first
+  const at = isWord(tokens[first.to + 1], 'the', 'el') ? first.to + 2 : first.to + 1
+  const date = dateOf(tokens[at])
+  const [day = ''] = first.days
+  const sameMonth = date === null ? '' : `${day.slice(0, 8)}${two(date)}`
+  const numbered = tokens.slice(first.from, first.to).some((token) => token.kind === 'number')
+  if (numbered && date !== null && tokens[at + 1]?.text !== ':' && dayNumber(sameMonth) !== null && sameMonth >= scan.today)
+    return { ...first, days: [...new Set([...first.days, sameMonth])], to: ordinal(tokens, at + 1) }
+  const other = dayAt(tokens, first.to + 1, scan)
+  return other?.kind === 'day' ? { ...first, days: [...new Set([...first.days, ...other.days])], to: other.to } : first
+}
+
+/** "Saturday April 3, pick up the Thursday before": a weekday counted back from the day named last. */
+const dayBefore = (tokens: readonly Token[], found: DayFound, mentions: readonly Mention[]): DayFound => {
+  const last = mentions.findLast((one) => one.kind === 'day')
+  const [event] = last?.kind === 'day' ? last.days : []
+  const weekday = tokens.slice(found.from, found.to).some(isWeekday)
+  if (event === undefined || !weekday || !isWord(tokens[found.to], 'before', 'antes', 'anterior', 'previo')) return found
+  const back = (weekdayOf(event) - weekdayOf(found.days[0] ?? event) + 7) % 7
+  return { ...found, days: [shift(event, back === 0 ? -7 : -back)], to: found.to + 1 }
+}
+
+const dayIn = (
+  tokens: readonly Token[],
+  at: number,
+  { scan, before }: { readonly scan: Scan; readonly before: readonly Mention[] },
+): WhenFound | null => {
+  const found = dayAt(tokens, at, scan)
+  return found?.kind === 'day' ? dayBefore(tokens, orDay(tokens, found, scan), before) : found
+}
+
 const mentionsOf = (tokens: readonly Token[], scan: Scan): readonly Mention[] => {
   const mentions: Mention[] = []
   let morning = false
   let at = 0
   while (at < tokens.length) {
-    const found = dayAt(tokens, at, scan) ?? hourAt(tokens, at, scan.bare)
+    const found = dayIn(tokens, at, { scan, before: mentions }) ?? hourAt(tokens, at, scan.bare)
     if (found === null) {
       at += 1
       continue

@@ -113,6 +113,10 @@ export const readDrops = (tokens: readonly Token[], scene: Scene): Change => {
       (isWord(token, 'take') && tokens.slice(index, index + 5).some((one) => isWord(one, 'off', 'out'))),
   )
   if (off < 0) return nothing
+  for (const ahead of [1, 2]) {
+    const sized = isWord(tokens[off], 'take') ? dropSized(tokens, off + ahead, scene) : null
+    if (sized !== null) return sized
+  }
   const refs = refsIn(tokens.slice(0, tokens.length), scene.draft.rows)
   return refs.length === 0 ? nothing : { ...dropRefs(refs, scene), taken: span(0, tokens.length) }
 }

@@ -144,7 +144,8 @@ const everyPatches = (draft: Draft, group: Group, several: boolean): readonly Pa
 }
 
 const freeText = (draft: Draft, group: Group): Group => {
-  const there = Object.values(draft.marks).find((mark) => mark.content === 'text' && mark.wanted !== false)
+  const texts = Object.values(draft.marks).filter((mark) => mark.content === 'text' && mark.wanted !== false)
+  const there = texts.find((mark) => mark.text !== undefined && mark.text === group.text) ?? texts[0]
   return { ...group, places: new Set([there?.place ?? 'full-front']) }
 }
 
@@ -163,8 +164,17 @@ export const refusal = (place: PlaceId, content: ContentKind): readonly Patch[] 
   { path: ['marks', place, 'wanted'], value: false },
 ]
 
+/** "Gold lettering", "letras cafés" where no text was said: the make of all that is put on. */
+const isLettering = (draft: Draft, group: Group): boolean =>
+  group.content === 'text' &&
+  group.text === undefined &&
+  group.places.size === 0 &&
+  !isEmpty(group.style) &&
+  !Object.values(draft.marks).some((mark) => mark.content === 'text' && mark.wanted !== false)
+
 /** The changes of the draft that a finished group means. `several`: the order has more than one garment. */
 export const groupPatches = (draft: Draft, group: Group, several: boolean): readonly Patch[] => {
+  if (isLettering(draft, group)) return stylePatches(['styles', 'all'], group.style)
   if (group.content === 'text' && group.places.size === 0) return groupPatches(draft, freeText(draft, group), several)
   if (group.places.size === 0) return everyPatches(draft, group, several)
   return [...[...group.places].flatMap((place) => placePatches(draft, group, { place, several })), ...onlyPatches(group)]

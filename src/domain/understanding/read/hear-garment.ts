@@ -46,6 +46,14 @@ const restrict = (walk: Walk, id: string): void => {
   }
 }
 
+/** "Every girl gets one home one away": the figure counts for each of them, not in all. */
+const isPerHead = (walk: Walk, at: number): boolean => {
+  const stop = walk.items.slice(0, at).findLastIndex((item) => item.kind === 'stop')
+  return walk.items
+    .slice(stop + 1, at + 3)
+    .some((item) => ['every', 'each', 'everyone', 'everybody', 'cada', 'per'].includes(item.key))
+}
+
 const startGarment = (walk: Walk, id: string, at: number): void => {
   const aside = isOf(walk, at)
   const target = walk.target
@@ -55,19 +63,63 @@ const startGarment = (walk: Walk, id: string, at: number): void => {
   walk.target = { kind: 'garment', id }
   walk.fresh.add(id)
   const count = countWaiting(walk)
-  if (count !== undefined) putGarment(walk, id, { count })
+  if (count !== undefined && !isPerHead(walk, at)) putGarment(walk, id, { count })
   applyWaiting(walk)
   if (aside) walk.aside = target
 }
 
-export const hearGarment = (walk: Walk, item: Extract<Item, { kind: 'garment' }>, at: number): void => {
+type GarmentItem = Extract<Item, { kind: 'garment' }>
+
+const isNumberedSport = (sport: string): boolean => !['other', 'cheer', 'running'].includes(sport)
+
+const isNumber = (item: Item, before: Item | undefined): boolean =>
+  item.kind === 'content' && item.id === 'number' && before?.kind !== 'no'
+
+const isNumbered = (walk: Walk): boolean =>
+  walk.items.some(
+    (item, index) => isNumber(item, walk.items[index - 1]) || (item.kind === 'sport' && isNumberedSport(item.id)),
+  ) ||
+  Object.values(walk.draft.marks).some((mark) => mark.content === 'number' && mark.wanted !== false) ||
+  (walk.draft.sport !== undefined && isNumberedSport(walk.draft.sport))
+
+/** A word that names a jersey where a team plays in numbers, and an everyday garment else. */
+const kindOf = (walk: Walk, item: GarmentItem): GarmentKind =>
+  item.unnumbered === undefined || isNumbered(walk) ? item.id : item.unnumbered
+
+/** "Two shirts per kid: home white …": a word for both sets, of which home and away are said apart in the same message. */
+const isBothSets = (walk: Walk, kind: GarmentKind, at: number): boolean => {
+  if (kind !== 'jersey' && kind !== 't-shirt') return false
+  const roles = walk.items.flatMap((item, index) => (item.kind === 'role' && index > at ? [item.id] : []))
+  const coloured = walk.waiting.some((item) => item.kind === 'colour')
+  return new Set(roles).size === 2 && !coloured && walk.draft.garments[garmentIds[kind]] === undefined
+}
+
+/** "Chamarras no, …", "no jackets": a garment that is not wanted. */
+const isRefused = (walk: Walk, at: number): boolean => {
+  const next = walk.items[at + 1]
+  const pause = walk.items[at + 2]
+  if (walk.postfix && next?.kind === 'no' && (pause === undefined || pause.kind === 'comma' || pause.kind === 'stop')) return true
+  return walk.items[at - 1]?.kind === 'no' && walk.waiting.length === 0 && walk.groups.length === 0
+}
+
+const takeBack = (walk: Walk, id: string): void => {
+  walk.waiting = []
+  if (walk.draft.garments[id] !== undefined) put(walk, [{ path: ['garments', id], value: null }])
+}
+
+export const hearGarment = (walk: Walk, item: GarmentItem, at: number): void => {
+  const kind = kindOf(walk, item)
+  if (isRefused(walk, at)) {
+    takeBack(walk, garmentIds[kind])
+    return
+  }
   const roles = Object.keys(walk.draft.garments).filter((id) => id === 'home' || id === 'away')
-  if (item.id === 'jersey' && roles.length > 0) {
+  if ((kind === 'jersey' && roles.length > 0) || isBothSets(walk, kind, at)) {
     applyWaiting(walk)
     return
   }
-  const id = garmentId(walk, item.id)
-  putGarment(walk, id, { kind: item.id, ...(item.catalogue === undefined ? {} : { catalogue: item.catalogue }) })
+  const id = garmentId(walk, kind)
+  putGarment(walk, id, { kind, ...(item.catalogue === undefined ? {} : { catalogue: item.catalogue }) })
   startGarment(walk, id, at)
 }
 

@@ -26,8 +26,10 @@ const listWords: readonly string[] = [
 ]
 
 const isListed = (walk: Walk, at: number): boolean => {
-  const next = walk.items[at + 1]
-  if (next?.kind === 'figure' || (next?.kind === 'other' && ['is', 'es', 'are', '#'].includes(next.key))) return true
+  const [next, after] = walk.items.slice(at + 1, at + 3)
+  const linked = next?.kind === 'other' && ['is', 'es', 'are', 'son', '#'].includes(next.key)
+  if (next?.kind === 'figure' || (linked && (after?.kind === 'figure' || after?.kind === 'other' || after?.kind === 'count')))
+    return true
   return walk.items.slice(Math.max(0, at - 3), at).some((item) => item.kind === 'other' && listWords.includes(item.key))
 }
 
@@ -50,9 +52,16 @@ const refuse = (walk: Walk, content: 'number' | 'name'): void => {
   ])
 }
 
+/** "The coach: COACH on the chest, no number": where the others wear one, a single "no number" speaks of one of them. */
+const isOfOne = (walk: Walk, content: 'number' | 'name', at: number): boolean => {
+  const single = ['number', 'name', 'numero', 'nombre', 'dorsal', 'apellido'].includes(walk.items[at]?.key ?? '')
+  const worn = Object.values(walk.draft.marks).some((mark) => mark.content === content && mark.wanted !== false)
+  return single && worn && walk.scope === null && Object.keys(walk.draft.rows).length > 0
+}
+
 export const hearContent = (walk: Walk, content: 'number' | 'name', at: number): void => {
   if (isNegated(walk, at)) {
-    refuse(walk, content)
+    if (!isOfOne(walk, content, at)) refuse(walk, content)
     return
   }
   if (isListed(walk, at)) {

@@ -5,7 +5,7 @@ import { fold } from './tokens.ts'
 const patterns = {
   undo: new RegExp(
     [
-      '^(?:(?:no|wait|oops|sorry|hold on|espera|perdon|ay|please|por favor)[,.! ]+)*',
+      '^(?:(?:no|wait|oops|sorry|hold on|h+m+|u+h+|u+m+|er|ok|okay|actually|well|can you|could you|espera|perdon|ay|este|bueno|puedes?|please|por favor)[,.! ]+)*',
       '(?:undo|take (?:that|it) back|go back|revert|deshacer|deshaz(?:lo)?|regresa(?:lo)?|mejor no|cancela eso)',
       '(?: (?:that|it|this|please|eso|por favor|(?:the |that |my )?last(?: one| change| thing)?|lo ultimo|el ultimo cambio))*',
       '(?:[,;.] *[\\w# ]{1,30} (?:was|were|is|are|estaba|era) (?:right|fine|correct|ok|okay|bien|correct[oa])(?: before| antes)?)?[.! ]*$',

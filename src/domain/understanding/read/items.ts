@@ -2,7 +2,7 @@ import type { Fit, Size } from '../../garment/garment.ts'
 import type { Meaning } from '../words/word-list.ts'
 import type { Term } from './lexicon.ts'
 import { cutAt, sizeAt } from './sizes.ts'
-import { isNumber, isWord, type Token } from './tokens.ts'
+import { isCapital, isNumber, isWord, type Token } from './tokens.ts'
 
 /** What the reader of garments and decorations walks along: meanings, quoted or shouted words, lengths, figures, pauses. */
 export type Item = (
@@ -103,6 +103,18 @@ const notText: readonly string[] = [
   'please',
   'and',
   'xv',
+  'only',
+  'just',
+  'no',
+  'never',
+  'must',
+  'same',
+  'each',
+  'one',
+  'solo',
+  'nada',
+  'todos',
+  'todas',
 ]
 
 /** Shouted, "STAFF" and "CHEER" are words to write; other words of the trade keep their meaning. */
@@ -115,9 +127,22 @@ const shoutAt = (tokens: readonly Token[], terms: ReadonlyMap<number, Term>, at:
   while (isShouted(tokens[to]) && sizeAt(tokens, to) === null && isWritten(terms.get(to))) to += 1
   const words = tokens.slice(at, to)
   const only = words.length === 1 ? words[0] : undefined
-  if (only !== undefined && notText.includes(only.key)) return at
-  return to
+  if (only !== undefined && (notText.includes(only.key) || isReference(tokens, at) || endsName(tokens, at))) return at
+  return words.length > 0 && isYear(tokens[to]) ? to + 1 : to
 }
+
+/** "Copper Creek XC", "Granite FC": short capitals right behind a name belong to it. */
+const endsName = (tokens: readonly Token[], at: number): boolean => {
+  const [before, own] = [tokens[at - 1], tokens[at]]
+  return isCapital(before) && !isShouted(before) && (own?.text.length ?? 0) <= 3
+}
+
+/** "EST 1994", "CLASS OF 2027": a year after shouted words is written with them. */
+const isYear = (token: Token | undefined): boolean => token?.kind === 'number' && /^(?:19|20)\d\d$/.test(token.text)
+
+/** "LA-20718", "PO 4411": letters joined to a figure are a number of somebody's papers. */
+const isReference = (tokens: readonly Token[], at: number): boolean =>
+  tokens[at + 1]?.text === '-' && tokens[at + 1]?.start === tokens[at]?.end && isNumber(tokens[at + 2])
 
 const quoteAt = (tokens: readonly Token[], at: number): number => {
   if (tokens[at]?.text !== '"' || isNumber(tokens[at - 1])) return at

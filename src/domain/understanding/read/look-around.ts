@@ -23,7 +23,17 @@ export const glue: ReadonlySet<Item['kind']> = new Set([
   'length',
   'cut',
 ])
-const heads: ReadonlySet<Item['kind']> = new Set(['garment', 'role', 'content', 'text', 'outline', 'shadow', 'stones', 'blocker'])
+const heads: ReadonlySet<Item['kind']> = new Set([
+  'garment',
+  'role',
+  'content',
+  'text',
+  'word',
+  'outline',
+  'shadow',
+  'stones',
+  'blocker',
+])
 const cuts: readonly string[] = [
   'adult',
   'youth',
@@ -46,15 +56,6 @@ const cuts: readonly string[] = [
   'game',
 ]
 
-/** The noun that an adjective stands right before, with nothing but adjectives between. */
-export const headAhead = (walk: Walk, from: number): Item | null => {
-  for (const item of walk.items.slice(from + 1, from + 9)) {
-    if (heads.has(item.kind)) return item
-    if (!glue.has(item.kind) && !(item.kind === 'other' && cuts.includes(item.key))) return null
-  }
-  return null
-}
-
 const articles: readonly string[] = [
   'the',
   'our',
@@ -76,6 +77,16 @@ const articles: readonly string[] = [
   'of',
   'them',
 ]
+
+/** The noun that an adjective stands right before, with nothing but adjectives between. */
+export const headAhead = (walk: Walk, from: number): Item | null => {
+  for (const item of walk.items.slice(from + 1, from + 9)) {
+    if (heads.has(item.kind)) return item
+    const owned = walk.items[from]?.kind === 'own' && articles.includes(item.key)
+    if (!glue.has(item.kind) && !owned && !(item.kind === 'other' && cuts.includes(item.key))) return null
+  }
+  return null
+}
 
 /** The item before, articles and adjectives that wait for this noun left out. */
 export const before = (walk: Walk, at: number): Item | undefined => {

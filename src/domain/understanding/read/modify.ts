@@ -95,24 +95,37 @@ const modifyStones = (walk: Walk, item: Item): boolean => {
   }
 }
 
+const addPlaces = (group: Group, places: readonly PlaceId[], height: number | null): readonly PlaceId[] => {
+  for (const place of places) {
+    if (place === 'below-number') group.places.delete('name')
+    group.places.add(place)
+    if (height !== null) group.heights.set(place, height)
+  }
+  return places
+}
+
 /** A place after a length takes that length; a place alone is one more place. */
 const modifyPlace = (walk: Walk, item: Extract<Item, { kind: 'place' }>): void => {
   const garment = walk.target.kind === 'garment' && walk.groups.length === 0
   if (garment && !hasMarks(walk)) return
-  const found = new Set<PlaceId>()
   const length = walk.waiting.find((one) => one.kind === 'length')
-  for (const group of currentGroups(walk)) {
-    for (const place of placesAt(group.content, item.id)) {
-      if (place === 'below-number') group.places.delete('name')
-      group.places.add(place)
-      found.add(place)
-      if (length?.kind === 'length') group.heights.set(place, length.micrometres)
-    }
-    if (walk.only) group.only = true
-  }
+  const height = figureBehind(walk, item) ?? (length?.kind === 'length' ? length.micrometres : null)
+  const found = new Set(currentGroups(walk).flatMap((group) => addPlaces(group, placesAt(group.content, item.id), height)))
+  if (walk.only) for (const group of walk.groups) group.only = true
   walk.waiting = walk.waiting.filter((one) => one !== length)
   walk.lastPlaces = [...found]
   if (walk.target.kind === 'none') walk.target = { kind: 'mark' }
+}
+
+/** "4 pulgadas adelante y atrás de 6", "front 4 inches, back 8": a figure right behind a place has the unit said before. */
+const figureBehind = (walk: Walk, item: Item): number | null => {
+  const at = walk.items.indexOf(item)
+  const skip = walk.items[at + 1]?.kind === 'in' ? at + 2 : at + 1
+  const [figure, after] = [walk.items[skip], walk.items[skip + 1]]
+  const unit = walk.items.slice(Math.max(0, at - 8), at).findLast((one) => one.kind === 'length')
+  const ends = after === undefined || ['comma', 'stop', 'and'].includes(after.kind)
+  if (figure?.kind !== 'figure' || unit?.kind !== 'length' || !ends || !/^\d{1,2}(?:\.\d+)?$/.test(figure.text)) return null
+  return Math.round(Number(figure.text) * unit.unit)
 }
 
 const hasMarks = (walk: Walk): boolean => Object.keys(walk.draft.marks).length > 0

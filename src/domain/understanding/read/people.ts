@@ -2,7 +2,7 @@ import type { Patch } from '../patch.ts'
 
 const NAME = "(?:\\p{Lu}[\\p{L}\\p{M}'’.-]*)(?: (?:(?:de la|de|del|van|von|da|y) )?(?!Los |Las )\\p{Lu}[\\p{L}\\p{M}'’-]*){0,3}"
 const TITLE =
-  '(?:(?:[Cc]oach|[Mm]rs?\\.?|[Mm]s\\.?|[Dd]r\\.?|[Pp]rofe(?:sora?)?|la maestra|el profe|la profe|el entrenador|la entrenadora|la señora|el señor|mi (?:hermana|hermano|esposo|esposa|mamá|papá)|[Mm]y (?:husband|wife|sister|brother|son|daughter)|[Oo]ur (?:office )?(?:manager|secretary|treasurer)|[Aa]thletic director|[Tt]eam manager) )*'
+  '(?:(?:[Cc]oach|[Mm]rs?\\.?|[Mm]s\\.?|[Dd]r\\.?|[Pp]rofe(?:sora?)?|la maestra|el profe|la profe|el entrenador|la entrenadora|la señora|el señor|mi (?:hermana|hermano|esposo|esposa|mamá|papá)|[Mm]y (?:husband|wife|sister|brother|son|daughter)|[Oo]ur (?:office )?(?:manager|secretary|treasurer)|[Aa]thletic director|[Tt]eam manager|[Pp]rincipal|[Cc]ap(?:t\\.?|tain|\\.)?|[Cc]hief|[Ss]gt\\.?|[Ll]t\\.?|[Dd]oña|[Dd]on|(?:[Mm]i|[Mm]y|[Oo]ur|[Nn]uestr[oa]|[Ee]l|[Ll]a) \\p{Ll}+) )*'
 
 const pattern = (source: string): RegExp => new RegExp(source.replaceAll('NAME', `(${NAME})`).replaceAll('TITLE', TITLE), 'u')
 
@@ -17,6 +17,11 @@ const patterns: readonly (readonly [Role, readonly RegExp[]])[] = [
       pattern("(?:^|[\\s,.!])(?:[Ii]'m|[Ii]m|[Ii] am|[Tt]his is|[Ii]t'?s|soy|Soy|aquí|habla|le habla|Habla) TITLENAME"),
       pattern('TITLENAME here(?=[\\s,.!]|$)'),
       pattern('TITLENAME orders'),
+      pattern('(?:^|[.!\\n] ?)(?:[Hh]i|[Hh]ello|[Hh]ey|[Hh]ola)[,!]? TITLENAME (?:for|from|with|here|de|del) '),
+      pattern(
+        '^(?:[Cc]ap(?:t\\.?|tain|\\.)|[Cc]oach|[Mm]rs?\\.?|[Mm]s\\.?|[Dd]r\\.?|[Cc]hief|[Ss]gt\\.?|[Ll]t\\.?|[Pp]rofe) NAME,',
+      ),
+      /\b(?:[Ii]t'?s|[Tt]his is) (\p{Ll}{3,}) (?:from|with|w|at)\b/u,
       pattern('(?:^|[.!?\\n] ?)(?:- ?|-- ?|[Tt]hanks,? |[Gg]racias,? |[Aa]tte\\.? )NAME(?:, \\p{Ll}+)?\\s*$'),
       pattern("[.!?] (\\p{Lu}[\\p{L}'-]+ \\p{Lu}[\\p{L}'-]+)\\.?\\s*$"),
     ],
@@ -33,7 +38,8 @@ const patterns: readonly (readonly [Role, readonly RegExp[]])[] = [
     'collects',
     [
       pattern('TITLENAME (?:collects|will collect|picks (?:them )?up|will pick (?:them |it )?up|is picking (?:them |it )?up)'),
-      pattern('(?:[Rr]ecoge|[Pp]asa por (?:ellos|ellas)|los recoge|las recoge) TITLENAME'),
+      pattern('(?:[Cc]ollected|[Pp]icked up) by TITLENAME'),
+      pattern('(?:[Rr]ecoge(?:rá|n)?|[Vv]a a recoger|[Pp]asa por (?:ellos|ellas)|los recoge|las recoge) TITLENAME'),
     ],
   ],
 ]
@@ -43,7 +49,7 @@ const notNames =
   /^(?:I|The|We|It|They|He|She|You|El|La|Los|Las|Yo|Para|Not|Just|Need|Coach|Hi|Hello|Hey|Thanks|Everybody|Number|Numbers|Home|Away|Black|White|Navy|Red|Royal|Our|My|Number|Mom|Dad|Team|OK|Okay|Yes|No)$/u
 
 const bodies: readonly RegExp[] = [
-  /(?:^|[.,;] ?)(?:[Tt]he |[Ll]a |[Ee]l )?((?:\p{L}+ )?(?:club|school|district|league|city|church|parents|pta|pto|boosters?))\s+(?:pays|will pay|is paying)/u,
+  /(?:^|[.,;] ?)(?:[Tt]he |[Ll]a |[Ee]l )?((?:\p{L}+ )?(?:club|school|district|league|city|church|parents|pta|pto|boosters?|office|department|company|bank|union|store|foundation|treasurer|council))\s+(?:pays|will pay|is paying)/u,
   /(?:[Pp]aga|pagará|va a pagar) (?:la |el |los |las )?((?:escuela|liga|club|colegio|municipio|iglesia|papás|secundaria|preparatoria|delegación)(?: [\p{L}]+)?)/u,
 ]
 
@@ -86,10 +92,19 @@ const moneyOf = (raw: string): readonly Patch[] => {
   }
   if (/\b(?:tax[- ]exempt|exent[oa]s? de impuestos?|libre de impuestos)\b/iu.test(text)) set('taxExempt', true)
   const deposit = /\b(?:deposit|down payment|anticipo|deposito|enganche)\b/iu.test(text)
+  const advance =
+    /(\d[\d,]*(?:\.\d{2})?)\s+(?:de|as a|for the)\s+(?:anticipo|deposito|enganche|deposit|down payment)|(?:anticipo|deposito|enganche|deposit|down payment)\s+(?:de|of)\s+\$?\s?(\d[\d,]*(?:\.\d{2})?)/iu.exec(
+      text,
+    )
   const amount = /\$\s?(\d+(?:,\d{3})*(?:\.\d{2})?)|(\d+(?:\.\d{2})?)\s*(?:dollars|bucks|dolares|usd|pesos)/iu.exec(text)
-  if (deposit && order === null && /\b(?:paid|left|gave|put down|deje|di|pague|pagamos|dejamos)\b/iu.test(text)) {
+  if (
+    deposit &&
+    order === null &&
+    /\b(?:paid|left|gave|put down|deje|dejo|di|doy|dimos|damos|pague|pago|pagamos|dejamos)\b/iu.test(text)
+  ) {
     set('state', 'deposit')
-    if (amount !== null) set('amount', Math.round(Number((amount[1] ?? amount[2] ?? '0').replace(/,/g, '')) * 100))
+    const said = amount?.[1] ?? amount?.[2] ?? advance?.[1] ?? advance?.[2]
+    if (said !== undefined) set('amount', Math.round(Number(said.replace(/,/g, '')) * 100))
   } else if (/\b(?:paid in full|already paid|it'?s all paid|ya esta pagado|ya pague|todo pagado)\b/iu.test(text))
     set('state', 'paid')
   if (

@@ -31,6 +31,7 @@ const isOther =
 
 const fillers: readonly string[] = [
   'con',
+  'al',
   'el',
   'la',
   'talla',
@@ -107,7 +108,9 @@ const headed = (tokens: readonly Token[], at: number, player: Player): Player =>
 
 /** "Ida 18 YM", "Noé con el 15 talla CH", "Hattie 11 YL". */
 const nameFirst = (scene: Scene, at: number): Found | null => {
-  const named = nameAt(scene.tokens, at, isOther(scene.lexicon))
+  const before = scene.tokens[at - 1]
+  const glued = isNumber(before) && before?.end === scene.tokens[at]?.start
+  const named = glued ? null : nameAt(scene.tokens, at, isOther(scene.lexicon))
   if (named === null) return null
   const next = skip(scene.tokens, named.to)
   const number = numberAt(scene, next)
@@ -123,7 +126,7 @@ const nameFirst = (scene: Scene, at: number): Found | null => {
 /** "la 2 es Yaretzi M", "#30 Haddad", "number 1, name Benji". */
 const numberFirst = (scene: Scene, at: number): Found | null => {
   const { tokens } = scene
-  const marked = tokens[at]?.text === '#' || isWord(tokens[at], 'la', 'el', 'number', 'numero')
+  const marked = tokens[at]?.text === '#' || isWord(tokens[at], 'la', 'el', 'al', 'number', 'numero')
   const start = marked ? skip(tokens, at) : at
   const number = numberAt(scene, start)
   if (number === null || !marked) return null

@@ -14,7 +14,9 @@ import { itemsOf } from './items.ts'
 import { type Lexicon, type Term, termsOf } from './lexicon.ts'
 import { addCounted } from './merge-players.ts'
 import { readMove } from './moves.ts'
+import { readNamesInOrder } from './names-in-order.ts'
 import { readNumberLists } from './number-lists.ts'
+import { readOccasion } from './occasions.ts'
 import { readPeople } from './people.ts'
 import { readPlayers } from './players.ts'
 import { readRecolour } from './recolour.ts'
@@ -96,6 +98,7 @@ const readRows = (scene: Prose, tokens: readonly Token[]): Rosterlike => {
   const inline = readPlayers({ tokens: free, draft: scene.before, lexicon: scene.lexicon, taken: new Set() })
   add(addPlayers(draft.rows, inline.players))
   add(everyone.patches)
+  add(readNamesInOrder(scene.text, draft))
   free = without(free, inline.taken)
   return {
     patches,
@@ -104,8 +107,25 @@ const readRows = (scene: Prose, tokens: readonly Token[]): Rosterlike => {
   }
 }
 
+/** "Grease Lightning Roller Derby here" is a team and nobody's name. */
+const namesSport = (lexicon: Lexicon, { path, value }: Patch): boolean =>
+  path[0] === 'orders' &&
+  typeof value === 'string' &&
+  termsOf(lexicon, tokensOf(value)).some((term) => term.meaning.kind === 'sport')
+
+/** Where the words of a team's name stand: a colour in them is no garment's. */
+const nameSpans = (tokens: readonly Token[], team: string | undefined): ReadonlySet<number> => {
+  const words = tokensOf(team ?? '').map((token) => token.text)
+  if (words.length < 2 || team === team?.toUpperCase()) return new Set()
+  return new Set(
+    [...tokens.keys()]
+      .filter((at) => words.every((word, index) => tokens[at + index]?.text === word))
+      .flatMap((at) => words.map((_, index) => at + index)),
+  )
+}
+
 const headPatches = (scene: Prose, tokens: readonly Token[], terms: readonly Term[]): readonly Patch[] => {
-  const people = readPeople(scene.text)
+  const people = readPeople(scene.text).filter((patch) => !namesSport(scene.lexicon, patch))
   const names = people.flatMap((patch) =>
     typeof patch.value === 'string' && patch.path.length === 1 && patch.path[0] !== 'handOver' ? [patch.value] : [],
   )
@@ -127,6 +147,7 @@ const headPatches = (scene: Prose, tokens: readonly Token[], terms: readonly Ter
   const used = use?.kind === 'use' ? use.id : staff
   return [
     ...people,
+    ...readOccasion(scene.text),
     ...(team === null || (scene.before.team !== undefined && scene.asked?.code !== 'ask-team')
       ? []
       : [{ path: ['team'], value: team }]),
@@ -203,11 +224,12 @@ export const readProse = (given: Prose): ProseFound => {
   const calm = without(first, union(recolour.taken, move.taken))
   const terms = termsOf(scene.lexicon, calm)
   const before = [...rows.patches, ...recolour.patches, ...move.patches]
-  const goods = readGoods({ scene, tokens: calm, terms }, before, rows.taken)
+  const heads = headPatches(scene, first, terms)
+  const team = heads.find((patch) => patch.path[0] === 'team')?.value ?? scene.before.team
+  const plain = without(calm, nameSpans(calm, typeof team === 'string' ? team : undefined))
+  const goods = readGoods({ scene, tokens: plain, terms: termsOf(scene.lexicon, plain) }, before, rows.taken)
   const written = Object.values(goods.things.marks).flatMap((mark) => mark.text ?? [])
-  const head = headPatches(scene, first, terms).filter(
-    (patch) => patch.path[0] !== 'team' || !written.includes(String(patch.value)),
-  )
+  const head = heads.filter((patch) => patch.path[0] !== 'team' || !written.includes(String(patch.value)))
   const each = eachPatches(scene.text, goods.things, scene.lexicon)
   return { patches: [...before, ...goods.patches, ...each, ...head], open: [...rows.open, ...goods.open] }
 }

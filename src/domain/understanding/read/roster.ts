@@ -1,5 +1,5 @@
 import type { Player } from '../draft.ts'
-import { columnsOf, playerOf } from './columns.ts'
+import { type Column, columnsOf, playerOf } from './columns.ts'
 import { type RowLine, readRowLine } from './row-line.ts'
 
 /** Roster lines found in a message; `rest` is the message without them, its lines kept. `counted` lines are sizes with quantities. */
@@ -89,6 +89,16 @@ const withoutIndex = (rows: readonly RowLine[]): readonly RowLine[] => {
   return counting ? rows.map((row) => (row.index === undefined ? row : { ...row, number: row.index })) : rows
 }
 
+/** Where some are women's, the letter M between a name and a size is no initial: "Beck M L". */
+const menBeside = (rows: readonly RowLine[]): readonly RowLine[] =>
+  rows.some((row) => row.fit === 'women')
+    ? rows.map((row) =>
+        row.size !== undefined && row.fit === undefined && / M$/.test(row.name ?? '')
+          ? { ...row, name: row.name?.slice(0, -2) ?? '', fit: 'men' as const }
+          : row,
+      )
+    : rows
+
 /** Bare sizes that each stand once, beside figures: numbers of players or how many of each? */
 const isDoubtful = (rows: readonly RowLine[], numbered: boolean): boolean =>
   numbered &&
@@ -110,6 +120,14 @@ export const countedFrom = ({ number, size, fit }: RowLine): Player => ({
   quantity: Math.min(500, Math.max(1, Number(number ?? 1))),
 })
 
+/** A line under a heading: two things or more, or all the heading's cells filled. */
+const headedPlayer = (columns: readonly Column[], line: string): Player | null => {
+  const cells = cellsOf(line)
+  const player = cells.length > 1 && cells.length <= columns.length + 1 ? playerOf(columns, cells) : null
+  const whole = cells.length === columns.length && cells.every((cell) => cell.trim() !== '')
+  return player === null || (Object.keys(player).length < 2 && !whole) ? null : player
+}
+
 /** Lines under a heading ("Number,Name,Size") are read by their columns. */
 const readHeaded = (lines: readonly string[]): { readonly players: readonly Player[]; readonly lines: readonly number[] } => {
   const head = lines.findIndex((line) => columnsOf(cellsOf(line)) !== null)
@@ -119,9 +137,8 @@ const readHeaded = (lines: readonly string[]): { readonly players: readonly Play
   const taken = [head]
   for (const [index, line] of lines.entries()) {
     if (index <= head || line.trim() === '') continue
-    const cells = cellsOf(line)
-    const player = cells.length > 1 && cells.length <= columns.length + 1 ? playerOf(columns, cells) : null
-    if (player === null || Object.keys(player).length < 2) break
+    const player = headedPlayer(columns, line)
+    if (player === null) break
     players.push(player)
     taken.push(index)
   }
@@ -164,7 +181,7 @@ export const readRoster = (text: string, { expected, numbered }: Expect): Roster
   const counted: Player[] = []
   const doubtful: RowLine[] = []
   for (const block of blocks) {
-    const rows = withoutIndex(block.rows)
+    const rows = menBeside(withoutIndex(block.rows))
     if (isDoubtful(rows, numbered) && !isCounted(rows, numbered)) doubtful.push(...rows)
     else if (isCounted(rows, numbered)) counted.push(...rows.map(countedFrom))
     else players.push(...rows.map(playerFrom))

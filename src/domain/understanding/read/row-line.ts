@@ -19,7 +19,7 @@ export type RowLine = {
 const skipped: readonly string[] = ['size', 'talla', 'number', 'numero', 'no.', 'num', 'num.', 'name', 'nombre', 'jersey', 'sz']
 /** What stands beside a player and is no part of the name: "- captain", "(goalie, long sleeve)". */
 const beside =
-  /\s*(?:[-,;]\s*|\(\s*)?((?:team )?captain|capit[aá]n|capitana|goalie|goalkeeper|keeper|gk|portero|portera|libero|l[ií]bero|long sleeves?|mangas? largas?|coach|entrenador(?:a)?)\b(?:[,\s]+(?:long sleeves?|mangas? largas?|captain|capit[aá]na?))?\s*\)?\s*$/iu
+  /\s*(?:[-,;]\s*|\(\s*)?((?:team )?captain|capit[aá]n|capitana|goalie|goalkeeper|keeper|gk|portero|portera|libero|l[ií]bero|long sleeves?|mangas? largas?|alternate(?: captain)?|assistant captain|coach|entrenador(?:a)?)\b(?:[,\s]+(?:long sleeves?|mangas? largas?|captain|capit[aá]na?))?(?:,? (?:please|pls|plz|por favor))?\s*\)?\s*$/iu
 
 const noNumber = /\b(?:no number|without a number|sin n[uú]mero)\b/iu
 
@@ -148,9 +148,20 @@ const finished = (found: Found): RowLine => {
   return row
 }
 
+/** A line without a figure is a player's where a size ends it. */
+const endsInSize = (text: string): boolean => {
+  const tokens = tokensOf(text)
+  return [2, 1].some((back) => tokens.length > back && sizeAt(tokens, tokens.length - back)?.to === tokens.length)
+}
+
+const roleBeside = (line: string): RegExpExecArray | null => {
+  const found = beside.exec(line)
+  return found !== null && (/\d/.test(line) || endsInSize(line.slice(0, found.index))) ? found : null
+}
+
 /** A pasted line as a roster line, or null when it is a sentence. */
 export const readRowLine = (line: string): RowLine | null => {
-  const role = /\d/.test(line) ? beside.exec(line) : null
+  const role = roleBeside(line)
   const note =
     role?.[0]
       .replace(/[()]/g, '')
@@ -159,11 +170,11 @@ export const readRowLine = (line: string): RowLine | null => {
   const text = role === null ? line.replace(noNumber, '') : line.slice(0, role.index)
   const cells = cellsOf(text.trim()).filter((cell) => cell.trim() !== '')
   if (text.trim() === '' || text.length > 90 || /[?!]\s*$/.test(text) || cells.length > 6) return null
-  const found: Found = { spelled: false, bad: false }
-  for (const cell of cells) takeCell(found, cell)
-  const parts = [found.number, found.name, found.size].filter((part) => part !== undefined).length
-  if (found.bad || parts === 0) return null
-  if (found.size === undefined && tokensOf(found.name ?? '').some((token) => isMonth(token) || isWeekday(token))) return null
-  if (isWord(tokensOf(found.name ?? '')[0], 'and', 'y') && parts === 1) return null
-  return note === undefined ? finished(found) : { ...finished(found), note }
+  const row: Found = { spelled: false, bad: false }
+  for (const cell of cells) takeCell(row, cell)
+  const parts = [row.number, row.name, row.size].filter((part) => part !== undefined).length
+  if (row.bad || parts === 0) return null
+  if (row.size === undefined && tokensOf(row.name ?? '').some((token) => isMonth(token) || isWeekday(token))) return null
+  if (isWord(tokensOf(row.name ?? '')[0], 'and', 'y') && parts === 1) return null
+  return note === undefined ? finished(row) : { ...finished(row), note }
 }

@@ -34,7 +34,7 @@ const unknownNumbers = (sentence: string, draft: Draft): readonly string[] =>
 const captains = (sentence: string, { draft, lexicon }: Scene): readonly Patch[] => {
   const folded = fold(sentence)
   const letter =
-    /\b(?:an?|una?|la letra|letter|the) ["']?([CA])["']?(?![\p{L}'])|\b([CA]) (?:on|en) (?:the |el )?(?:left|right|pecho|chest)/u.exec(
+    /\b(?:an?|una?|la letra|letter|the) ["']?([CA])["']?(?![\p{L}'])|\b([CA]) (?:on|en) (?:the |el )?(?:left|right|pecho|chest)|(?:^|[\s,])([CA])(?:'?s)? (?:for|to|goes|para|a la|al) /u.exec(
       sentence,
     )
   const captain = /\b(?:captain|capitan|capitana|capt)\b/.test(folded)
@@ -45,7 +45,7 @@ const captains = (sentence: string, { draft, lexicon }: Scene): readonly Patch[]
     .filter((term) => term.meaning.kind === 'colour')
     .at(-1)?.meaning
   const mark = {
-    letter: letter?.[1] ?? letter?.[2] ?? 'C',
+    letter: letter?.[1] ?? letter?.[2] ?? letter?.[3] ?? 'C',
     place: rightSide.test(folded) ? 'right-chest' : 'left-chest',
     colour: hue?.kind === 'colour' && hue.readings === undefined ? hue.id : undefined,
   } as const

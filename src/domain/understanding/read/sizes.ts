@@ -187,12 +187,21 @@ const fitAt = (tokens: readonly Token[], at: number): { readonly fit: Fit; reado
 /** The cut that words at a place name: "women's", "de dama", "youth". */
 export const cutAt = fitAt
 
+/** "W S", "W 2XL": women's by its letter. */
+const letteredSize = (tokens: readonly Token[], at: number): SizeFound | null => {
+  if (tokens[at]?.text !== 'W' && tokens[at]?.text !== 'w') return null
+  const size = bareSize(tokens, at + 1, false)
+  return size === null || size.fit !== undefined ? null : { ...size, fit: 'women' }
+}
+
 /**
  * The size that begins at a token: cut before or after it ("youth medium", "M de niño"), "size" and "talla" skipped. With `loose`
  * the letters s, m, l and g count in small writing too, as in a column of sizes.
  */
 export const sizeAt = (tokens: readonly Token[], from: number, loose = false): SizeFound | null => {
   const at = isWord(tokens[from], 'size', 'talla', 'sz') ? from + 1 : from
+  const lettered = letteredSize(tokens, at)
+  if (lettered !== null) return lettered
   const before = fitAt(tokens, at)
   const sized = bareSize(tokens, before?.to ?? at, loose || before !== null || at > from)
   if (sized === null) return null

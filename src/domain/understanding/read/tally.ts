@@ -18,6 +18,7 @@ type Scene = { readonly tokens: readonly Token[]; readonly terms: readonly Term[
 const amountAt = ({ tokens, terms, taken }: Scene, at: number): { readonly amount: number; readonly to: number } | null => {
   const token = tokens[at]
   if (token === undefined || taken.has(at) || tokens[at - 1]?.text === '#') return null
+  if (isWord(token, 'a', 'an') && cutAt(tokens, at + 1) !== null) return { amount: 1, to: at + 1 }
   if (isWord(tokens[at - 1], 'number', 'numero', 'no', 'the', 'el', 'la')) return null
   const term = terms.find((one) => one.from === at)
   if (term?.meaning.kind === 'count') return { amount: term.meaning.id, to: term.to }
@@ -47,7 +48,21 @@ const cutAround = (
     return cut === null || sizeAt(tokens, at + 1) !== null ? null : { fit: cut.fit, kind: 'all', to: cut.to }
   }
   const cut = cutAt(tokens, at)
-  return cut !== null && tokens[cut.to]?.text === ':' ? { fit: cut.fit, kind: 'head', to: cut.to + 1 } : null
+  if (cut === null || sizeAt(tokens, at) !== null) return null
+  if (tokens[cut.to]?.text === ':') return { fit: cut.fit, kind: 'head', to: cut.to + 1 }
+  return isNumber(tokens[cut.to]) && sizeAt(tokens, cut.to) === null ? { fit: cut.fit, kind: 'head', to: cut.to } : null
+}
+
+/** "youth M x2", "L: 4": the amount behind the size. */
+const sizeFirst = (
+  { tokens, taken }: Scene,
+  at: number,
+): { readonly found: Omit<Counted, 'garment'>; readonly to: number } | null => {
+  const size = taken.has(at) || isNumber(tokens[at]) ? null : sizeAt(tokens, at)
+  if (size?.size === undefined || !(isWord(tokens[size.to], 'x') || tokens[size.to]?.text === '×')) return null
+  const amount = tokens[size.to + 1]
+  if (!isNumber(amount) || !/^[1-9]\d{0,2}$/.test(amount?.text ?? '')) return null
+  return { found: { size: size.size, fit: size.fit, quantity: Number(amount?.text) }, to: size.to + 2 }
 }
 
 /** Reads counted sizes out of a sentence. */
@@ -55,6 +70,11 @@ export const readTally = (scene: Scene): TallyFound => {
   const { tokens, terms } = scene
   const counted: Counted[] = []
   const taken = new Set<number>()
+  const take = (one: Omit<Counted, 'garment'>, from: number, to: number) => {
+    const garment = terms.filter((term) => term.meaning.kind === 'garment' && term.from < from).at(-1)
+    counted.push({ ...one, garment: garment?.from ?? null })
+    for (let index = from; index < to; index += 1) taken.add(index)
+  }
   let head: Fit | undefined
   let all: Fit | undefined
   let at = 0
@@ -66,6 +86,12 @@ export const readTally = (scene: Scene): TallyFound => {
       at = around.to
       continue
     }
+    const behind = sizeFirst(scene, at)
+    if (behind !== null) {
+      take({ ...behind.found, fit: behind.found.fit ?? head }, at, behind.to)
+      at = behind.to
+      continue
+    }
     const amount = amountAt(scene, at)
     const from = amount === null ? at : skipFillers(tokens, amount.to)
     const size = amount === null ? null : sizeAt(tokens, from, true)
@@ -73,9 +99,7 @@ export const readTally = (scene: Scene): TallyFound => {
       at += 1
       continue
     }
-    const garment = terms.filter((term) => term.meaning.kind === 'garment' && term.from < at).at(-1)
-    counted.push({ size: size.size, fit: size.fit ?? head, quantity: amount.amount, garment: garment?.from ?? null })
-    for (let index = at; index < size.to; index += 1) taken.add(index)
+    take({ size: size.size, fit: size.fit ?? head, quantity: amount.amount }, at, size.to)
     at = size.to
   }
   return { counted: counted.map((one) => ({ ...one, fit: one.fit ?? all })), taken }

@@ -4,6 +4,26 @@ import { isCapital, isWord, type Token } from './tokens.ts'
 
 const cues: readonly string[] = ['team', 'equipo', 'club', 'somos', 'squad', 'called', 'llama', 'llaman', 'named']
 const leads: readonly string[] = ['the', 'los', 'las', 'for', 'from', 'of', 'de', 'para', 'are', 'is', 'w', 'with', 'con', 'del']
+/** What a group of people is called behind its name. */
+const groups: readonly string[] = [
+  'team',
+  'club',
+  'crew',
+  'squad',
+  'boosters',
+  'parents',
+  'players',
+  'program',
+  'league',
+  'moms',
+  'here',
+]
+/** Words of a name that say it is a team's or a school's. */
+const bodies = new Set(
+  'club team academy school high middle elementary league company crew fc hs primaria secundaria preparatoria escuela colegio liga academia deportivo atletico'.split(
+    ' ',
+  ),
+)
 const joiners: readonly string[] = ['de', 'del', 'la', 'los', 'las', 'of', 'the', '&']
 const personal: readonly string[] = [
   "i'm",
@@ -101,7 +121,7 @@ const trimmed = (run: Run, { tokens, text, lexicon }: Scene): Run | null => {
 const openings = new Set(
   (
     "we're i'm it's that's here's im hi need needs we our i roster same parents add hi hello hey good morning afternoon evening please the they there this that these those for from fan flag slow my me it its numbers number names name everybody everyone all " +
-    'hola buenas buenos tardes dias noches necesito quiero ocupo somos para equipo le va la el los las un una son lista es se por con sin todo todos traemos gracias ya yo urge fútbol futbol old purchase order thanks bling front back each home away sizes size just also can could do does is are will what when whats captain coach coaches team names'
+    'hola buenas buenos tardes dias noches necesito quiero ocupo somos para equipo le va la el los las un una son lista es se por con sin todo todos traemos gracias ya yo urge fútbol futbol purchase order thanks bling front back each home away sizes size just also can could do does is are will what when whats captain coach coaches team names'
   ).split(' '),
 )
 
@@ -120,6 +140,10 @@ const nearSport = ({ tokens, sports }: Scene, run: Run): boolean => {
   return beside || before
 }
 
+/** A run of capitals with a sport or a word like "club" in it. */
+const isBody = ({ tokens, sports }: Scene, { from, to }: Run): boolean =>
+  tokens.slice(from, to).some((token, index) => bodies.has(token.key) || sports.has(from + index))
+
 const score = (scene: Scene, run: Run): number => {
   const { tokens, people } = scene
   const previous = [1, 2, 3].map((back) => tokens[run.from - back]?.key ?? '')
@@ -128,7 +152,7 @@ const score = (scene: Scene, run: Run): number => {
   const words = run.to - run.from
   const cued =
     previous.some((key, index) => cues.includes(key) && index < 3) ||
-    isWord(tokens[run.to], 'team', 'club') ||
+    isWord(tokens[run.to], ...groups) ||
     (isWord(tokens[run.to], 'is') && isWord(tokens[run.to + 2], 'club', 'team'))
   const led = leads.includes(previous[0] ?? '')
   const plural = ['los', 'las'].includes(previous[0] ?? '')
@@ -145,6 +169,7 @@ const score = (scene: Scene, run: Run): number => {
     Number(led) * 1.5 +
     Number(plural) +
     Number(needs) * 1.5 +
+    Number(words > 1 && isBody(scene, run)) * 1.75 +
     Number(opens && words > 1) * 1.5 +
     Number(words > 1) * 0.75
   )

@@ -7,6 +7,7 @@ import { hearContent, hearOutline, hearStones, hearText, negatedPlace, takeMake 
 import type { Item } from './items.ts'
 import { applyWaiting, glue, headAhead, isNegated } from './look-around.ts'
 import { modify } from './modify.ts'
+import { spreadPlaces } from './spread-places.ts'
 import { currentGroups, flush, garmentOf, startEdge, type Walk } from './walk.ts'
 
 export type ThingsFound = {
@@ -116,23 +117,42 @@ const splitsAt = (walk: Walk, item: Item, at: number): boolean => {
       walk.target.kind === 'mark'
     )
   }
+  if (item.kind === 'colour' && isOfAnother(walk, at)) return true
   const next = walk.items
     .slice(at + 1, at + 3)
     .find((one) => one.kind !== 'other' && one.kind !== 'class' && one.kind !== 'vinyl')
   return item.kind === 'colour' && walk.target.kind === 'mark' && next?.kind === 'place' && !walk.postfix
 }
 
-const split = (walk: Walk): void => {
+/** "gold on the home ones and maroon on the away": a colour for another garment than the last one's. */
+const isOfAnother = (walk: Walk, at: number): boolean => {
+  const ahead = walk.items.slice(at + 1, at + 5)
+  const pause = ahead.findIndex((one) => one.kind === 'comma' || one.kind === 'stop' || one.kind === 'colour')
+  const role = ahead.slice(0, pause < 0 ? 4 : pause).find((one) => one.kind === 'role' || one.kind === 'garment')
+  const on = walk.groups[0]?.on ?? new Set()
+  return role !== undefined && on.size > 0 && ahead.indexOf(role) > 0 && !(role.kind === 'role' && on.has(role.id))
+}
+
+const split = (walk: Walk, item: Item): void => {
   const [group] = walk.groups
   if (group === undefined) return
-  const fresh = newGroup(group.content, walk.scope)
+  const another = item.kind === 'colour' && group.on.size > 0 && walk.target.kind !== 'garment'
+  const fresh = newGroup(group.content, another ? null : walk.scope)
+  if (another) for (const place of group.places) fresh.places.add(place)
   flush(walk)
   walk.groups = [fresh]
 }
 
+/** "not silver", "no en blanco". */
+const isNot = (walk: Walk, at: number): boolean => {
+  const [twice, once] = [walk.items[at - 2], walk.items[at - 1]]
+  const linked = once?.kind === 'in' || (once?.kind === 'other' && ['in', 'the', 'el', 'la'].includes(once.key))
+  return once?.kind === 'no' || (linked && twice?.kind === 'no')
+}
+
 /** What a "no" before an adjective takes back; true when there is nothing more to it. */
 const takenBack = (walk: Walk, item: Item, at: number): boolean => {
-  if (item.kind === 'colour' && walk.items[at - 1]?.kind === 'no') {
+  if (item.kind === 'colour' && isNot(walk, at)) {
     walk.negated.push(item.id)
     return true
   }
@@ -144,7 +164,7 @@ const takenBack = (walk: Walk, item: Item, at: number): boolean => {
 
 const step = (walk: Walk, item: Item, at: number): void => {
   comeBack(walk, item)
-  if (splitsAt(walk, item, at)) split(walk)
+  if (splitsAt(walk, item, at)) split(walk, item)
   if (hearPause(walk, item) || hearHead(walk, item, at) || takenBack(walk, item, at)) return
   if (item.kind === 'only') walk.only = true
   if (waits(walk, item, at)) {
@@ -203,5 +223,6 @@ export const readThings = (start: Start): ThingsFound => {
   }
   if (garmentOf(walk) !== null) applyWaiting(walk)
   flush(walk)
+  spreadPlaces(walk)
   return { draft: walk.draft, patches: walk.patches, open: walk.open, negated: walk.negated, loose: walk.loose }
 }

@@ -26,6 +26,10 @@ const aside: readonly string[] = ['complaint', 'status', 'rude', 'thanks', 'undo
 /** Questions whose answers are choices: the message is tried as an answer even when it says something else besides. */
 const choosing: readonly string[] = ['drop', 'colour-of', 'numbers-or-pieces', 'count']
 
+/** A figure that answers "how many?" stands nearly alone; among other words it may be anything. */
+const isChosen = (code: string, text: string): boolean =>
+  choosing.includes(code) && (code !== 'count' || tokensOf(text).length <= 4)
+
 const rosterQuestions: readonly string[] = ['ask-roster', 'ask-sizes', 'ask-names', 'ask-numbers']
 
 const teamIn = (text: string, tokens: readonly Token[], context: Scene): string | null => {
@@ -114,7 +118,7 @@ const readOrder = ({
   })
   const patches = [...special, ...prose.patches, ...apart.patches, ...ages, ...laterPatches(roster.rest)]
   const answered =
-    asked !== null && prose.open.length === 0 && (patches.length === 0 || choosing.includes(asked.code))
+    asked !== null && prose.open.length === 0 && (patches.length === 0 || isChosen(asked.code, text))
       ? readAnswer({ draft, asked, text })
       : []
   const open = [...prose.open, ...doubts(draft, roster.doubtful)]

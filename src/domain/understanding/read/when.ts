@@ -142,6 +142,7 @@ const bareDay = (tokens: readonly Token[], at: number, { today }: Today): WhenFo
   const date = isNumber(tokens[start]) || isWord(tokens[start], 'primero') ? dateOf(tokens[start]) : null
   if (date === null) return null
   const to = ordinal(tokens, start + 1)
+  if (article && isWord(tokens[at - 1], 'con', 'with')) return null
   if (!article && isWord(tokens[at - 1], 'a', 'an', 'un', 'una')) return null
   if (to === start + 1 && !(article && isWord(tokens[at], 'el', 'dia') && endsThere(tokens, to))) return null
   const day = nextOfMonth(today, date)

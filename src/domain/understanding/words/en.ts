@@ -1,4 +1,5 @@
 import { enMarks } from './en-marks.ts'
+import { enSports } from './en-sports.ts'
 import type { Words } from './word-list.ts'
 
 const numbers = ['one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten', 'eleven', 'twelve']
@@ -14,7 +15,7 @@ export const enWords: Words = {
     { means: { kind: 'count', id: 24 }, words: ['two dozen'] },
     {
       means: { kind: 'content', id: 'number' },
-      words: ['number', 'numbers', 'nos', 'numerals', 'digits', 'jersey numbers', '#s'],
+      words: ['number', 'numbers', 'nos', 'numerals', 'digits', 'jersey numbers', '#s', 'nums'],
     },
     {
       means: { kind: 'content', id: 'name' },
@@ -30,6 +31,15 @@ export const enWords: Words = {
         'nameplate',
         'nameplates',
         'name plates',
+        'name bars',
+        'name bar',
+        'nick names',
+        'nicknames',
+        'skate names',
+        'player tags',
+        'gamer tag',
+        'gamer tags',
+        'gamertags',
       ],
     },
     {
@@ -50,6 +60,8 @@ export const enWords: Words = {
         'game tops',
         'kit',
         'kits',
+        'pinnie',
+        'pinnies',
       ],
     },
     {
@@ -69,6 +81,10 @@ export const enWords: Words = {
         'tee shirts',
         'fan shirts',
         'fan tees',
+        'tank',
+        'tanks',
+        'tank top',
+        'tank tops',
       ],
     },
     {
@@ -98,6 +114,10 @@ export const enWords: Words = {
     {
       means: { kind: 'garment', id: 'bodysuit', catalogue: 'cheer-bodysuit' },
       words: ['cheer bodysuit', 'cheer bodysuits', 'bodysuit', 'bodysuits'],
+    },
+    {
+      means: { kind: 'garment', id: 'bodysuit' },
+      words: ['leotard', 'leotards', 'singlet', 'singlets', 'unitard', 'unitards'],
     },
     {
       means: { kind: 'role', id: 'home' },
@@ -139,28 +159,17 @@ export const enWords: Words = {
     { means: { kind: 'feature', id: 'half-zip' }, words: ['half zip', 'quarter zip', 'half-zip', 'quarter-zip'] },
     { means: { kind: 'feature', id: 'collar' }, words: ['with collar', 'collared'] },
     ...enMarks,
-    { means: { kind: 'sport', id: 'football' }, words: ['football', 'flag football', 'american football'] },
-    { means: { kind: 'sport', id: 'soccer' }, words: ['soccer', 'futsal', 'futbol'] },
-    { means: { kind: 'sport', id: 'basketball' }, words: ['basketball', 'bball', 'hoops'] },
-    { means: { kind: 'sport', id: 'volleyball' }, words: ['volleyball', 'vball'] },
-    { means: { kind: 'sport', id: 'baseball' }, words: ['baseball', 't-ball', 'tball', 'little league'] },
-    {
-      means: { kind: 'sport', id: 'softball' },
-      words: ['softball', 'slow pitch', 'slowpitch', 'fastpitch', 'slow pitch softball'],
-    },
-    { means: { kind: 'sport', id: 'ice-hockey' }, words: ['hockey', 'ice hockey'] },
-    { means: { kind: 'sport', id: 'handball' }, words: ['handball', 'team handball'] },
-    { means: { kind: 'sport', id: 'cheer' }, words: ['cheer', 'cheerleading', 'cheer squad', 'cheerleaders', 'cheer team'] },
-    { means: { kind: 'sport', id: 'running' }, words: ['running', 'running club', 'track', 'cross country', '5k'] },
-    { means: { kind: 'sport', id: 'rugby' }, words: ['rugby'] },
-    { means: { kind: 'sport', id: 'lacrosse' }, words: ['lacrosse', 'lax'] },
+    ...enSports,
     {
       means: { kind: 'use', id: 'game' },
       words: ['for games', 'game jerseys', 'game day jerseys', 'league games', 'for the games'],
     },
     { means: { kind: 'use', id: 'fan' }, words: ['fan', 'fans', 'fan shirts', 'fan gear', 'spirit wear', 'parents'] },
     { means: { kind: 'use', id: 'practice' }, words: ['for practice', 'practice jerseys', 'practice shirts', 'for training'] },
-    { means: { kind: 'use', id: 'staff' }, words: ['staff', 'for the staff', 'for our staff', 'employees', 'crew shirts'] },
+    {
+      means: { kind: 'use', id: 'staff' },
+      words: ['staff', 'for the staff', 'for our staff', 'employees', 'crew shirts', 'teachers', 'faculty', 'volunteers'],
+    },
     {
       means: { kind: 'use', id: 'keepsake' },
       words: ['keepsake', 'birthday', 'wedding', 'memorial', 'reunion', 'bachelorette', 'quinceanera', 'sweet sixteen'],

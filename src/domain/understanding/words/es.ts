@@ -1,4 +1,5 @@
 import { esMarks } from './es-marks.ts'
+import { esSports } from './es-sports.ts'
 import type { Words } from './word-list.ts'
 
 const numbers = ['uno', 'dos', 'tres', 'cuatro', 'cinco', 'seis', 'siete', 'ocho', 'nueve', 'diez', 'once', 'doce']
@@ -48,8 +49,6 @@ export const esWords: Words = {
         'jerseys',
         'uniforme',
         'uniformes',
-        'camiseta',
-        'camisetas',
         'camisola',
         'camisolas',
         'casaca',
@@ -58,9 +57,10 @@ export const esWords: Words = {
         'playeras de juego',
       ],
     },
+    { means: { kind: 'garment', id: 'jersey', unnumbered: 't-shirt' }, words: ['camiseta', 'camisetas'] },
     {
       means: { kind: 'garment', id: 't-shirt' },
-      words: ['playera', 'playeras', 'camisa', 'camisas', 'franela', 'franelas', 'remera', 'remeras'],
+      words: ['blusa', 'blusas', 'playera', 'playeras', 'camisa', 'camisas', 'franela', 'franelas', 'remera', 'remeras'],
     },
     {
       means: { kind: 'garment', id: 'hoodie' },
@@ -123,31 +123,14 @@ export const esWords: Words = {
     { means: { kind: 'feature', id: 'hood' }, words: ['con capucha', 'con gorro'] },
     { means: { kind: 'feature', id: 'full-zip' }, words: ['con cierre', 'con zipper'] },
     ...esMarks,
-    {
-      means: { kind: 'sport', id: 'football' },
-      words: ['fútbol americano', 'americano', 'tocho', 'tocho bandera', 'tochito', 'football'],
-    },
-    {
-      means: { kind: 'sport', id: 'soccer' },
-      words: ['fútbol', 'futbol', 'fut', 'fútbol rápido', 'soccer', 'futsal', 'fútbol soccer', 'fútbol infantil'],
-    },
-    {
-      means: { kind: 'sport', id: 'basketball' },
-      words: ['básquetbol', 'basquetbol', 'baloncesto', 'basket', 'básquet', 'basquet'],
-    },
-    { means: { kind: 'sport', id: 'volleyball' }, words: ['voleibol', 'voley', 'volibol', 'vóley'] },
-    { means: { kind: 'sport', id: 'baseball' }, words: ['béisbol', 'beisbol', 'pelota'] },
-    { means: { kind: 'sport', id: 'softball' }, words: ['softbol', 'sóftbol'] },
-    { means: { kind: 'sport', id: 'ice-hockey' }, words: ['hockey sobre hielo', 'hockey'] },
-    { means: { kind: 'sport', id: 'handball' }, words: ['balonmano', 'handball'] },
-    { means: { kind: 'sport', id: 'cheer' }, words: ['porristas', 'porras', 'animadoras', 'porra'] },
-    { means: { kind: 'sport', id: 'running' }, words: ['atletismo', 'carrera', 'corredores', 'maratón'] },
-    { means: { kind: 'sport', id: 'rugby' }, words: ['rugby'] },
-    { means: { kind: 'sport', id: 'lacrosse' }, words: ['lacrosse'] },
+    ...esSports,
     { means: { kind: 'use', id: 'game' }, words: ['para los partidos', 'para partidos', 'de juego', 'para jugar'] },
     { means: { kind: 'use', id: 'fan' }, words: ['aficionados', 'afición', 'para los papás', 'para las mamás', 'para los fans'] },
     { means: { kind: 'use', id: 'practice' }, words: ['para entrenar', 'de entrenamiento', 'para entrenamiento'] },
-    { means: { kind: 'use', id: 'staff' }, words: ['personal', 'para el personal', 'empleados', 'staff'] },
+    {
+      means: { kind: 'use', id: 'staff' },
+      words: ['personal', 'para el personal', 'empleados', 'staff', 'maestros', 'maestras', 'para los maestros', 'docentes'],
+    },
     {
       means: { kind: 'use', id: 'keepsake' },
       words: [

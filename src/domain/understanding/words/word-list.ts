@@ -14,7 +14,7 @@ export type Meaning =
   | { readonly kind: 'vinyl' }
   | { readonly kind: 'content'; readonly id: 'number' | 'name' }
   | { readonly kind: 'word' }
-  | { readonly kind: 'garment'; readonly id: GarmentKind; readonly catalogue?: string }
+  | { readonly kind: 'garment'; readonly id: GarmentKind; readonly catalogue?: string; readonly unnumbered?: GarmentKind }
   | { readonly kind: 'role'; readonly id: 'home' | 'away' }
   | { readonly kind: 'knit'; readonly id: Knit }
   | { readonly kind: 'fibre'; readonly id: Fibre }

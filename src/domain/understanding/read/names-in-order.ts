@@ -1,0 +1,24 @@
+import type { Draft } from '../draft.ts'
+import type { Patch } from '../patch.ts'
+import { nameAt } from './refs.ts'
+import { fold, tokensOf } from './tokens.ts'
+
+const inOrder = /\b(?:in (?:that|this|the same) order|respectively|en (?:ese|este|el mismo) orden|respectivamente)\b/
+
+/** "Reyes, Reyes-Cobb, Ito in that order": as many names as there are rows without one go to those rows in turn. */
+export const readNamesInOrder = (text: string, draft: Draft): readonly Patch[] => {
+  const sentence = text.split(/[.!?\n]/).find((one) => inOrder.test(fold(one)))
+  if (sentence === undefined) return []
+  const end = inOrder.exec(fold(sentence))?.index ?? 0
+  const names = sentence
+    .slice(0, end)
+    .split(/,| and | y /)
+    .flatMap((part) => {
+      const tokens = tokensOf(part)
+      const at = tokens.findIndex((_, index) => nameAt(tokens, index, () => false) !== null)
+      return nameAt(tokens, at, () => false)?.name ?? []
+    })
+  const nameless = Object.entries(draft.rows).flatMap(([key, row]) => (row.name === undefined ? [key] : []))
+  if (names.length === 0 || names.length !== nameless.length) return []
+  return nameless.map((key, index) => ({ path: ['rows', key, 'name'], value: names[index] ?? null }))
+}

@@ -1,0 +1,79 @@
+import { type Change, nothing, type Scene, span } from './change.ts'
+import { nameAt, refsIn, rowsByName } from './refs.ts'
+import { fold, isCapital, isWord, type Token } from './tokens.ts'
+
+/** "swap the numbers of Ansel and Bodhi". */
+export const readSwap = (tokens: readonly Token[], { draft }: Scene): Change => {
+  if (
+    !tokens.some((token) => isWord(token, 'swap', 'switch', 'intercambia', 'cambia')) ||
+    !tokens.some((token) => isWord(token, 'numbers', 'numeros', 'sizes', 'tallas'))
+  )
+    return nothing
+  const [a, b] = refsIn(tokens, draft.rows)
+    .filter((ref) => ref.keys.length === 1)
+    .map((ref) => ref.keys[0] ?? '')
+  if (a === undefined || b === undefined) return nothing
+  const key = tokens.some((token) => isWord(token, 'sizes', 'tallas')) ? 'size' : 'number'
+  const value = (row: string) => draft.rows[row]?.[key] ?? null
+  return {
+    ...nothing,
+    patches: [
+      { path: ['rows', a, key], value: value(b) },
+      { path: ['rows', b, key], value: value(a) },
+    ],
+    taken: span(0, tokens.length),
+  }
+}
+
+/** "it's Katelyn, not Kaitlyn", "se escribe Itzel, no Itsel": a name spelled otherwise. */
+export const readSpelling = (tokens: readonly Token[], { draft }: Scene): Change => {
+  const no = tokens.findIndex((token, index) => isWord(token, 'not', 'no') && isCapital(tokens[index + 1]))
+  const old = no < 0 ? [] : rowsByName(draft.rows, tokens[no + 1]?.text ?? '')
+  const [key] = old
+  const before = tokens[no - 1]?.text === ',' ? no - 2 : no - 1
+  const fresh = tokens[before]
+  if (key === undefined || old.length !== 1 || fresh === undefined || !isCapital(fresh)) return nothing
+  const wrong = tokens[no + 1]?.text ?? ''
+  const name = (draft.rows[key]?.name ?? '')
+    .split(' ')
+    .map((word) => (fold(word) === fold(wrong) ? fresh.text : word))
+    .join(' ')
+  return { ...nothing, patches: [{ path: ['rows', key, 'name'], value: name }], taken: span(before, no + 2) }
+}
+
+const renameWords: readonly string[] = [
+  'to',
+  'por',
+  'is',
+  'spelled',
+  'should',
+  'be',
+  'a',
+  'as',
+  'se',
+  'escribe',
+  'with',
+  'con',
+  'es',
+  'now',
+  'actually',
+]
+
+/** "change Beto to Roberto", "Pat is spelled Patt", "Ana se escribe Anna": a name that is there takes another spelling. */
+export const readRename = (tokens: readonly Token[], { draft }: Scene): Change => {
+  const verb = tokens.some((token) =>
+    isWord(token, 'change', 'cambia', 'cambiar', 'rename', 'spelled', 'spell', 'escribe', 'correct'),
+  )
+  const ref = verb ? refsIn(tokens, draft.rows).find((one) => one.by === 'name' && one.keys.length === 1) : undefined
+  const [key] = ref?.keys ?? []
+  if (ref === undefined || key === undefined) return nothing
+  let at = ref.to
+  while (isWord(tokens[at], ...renameWords)) at += 1
+  const fresh = at > ref.to ? nameAt(tokens, at, () => false) : null
+  if (fresh === null) return nothing
+  const old = tokens.slice(ref.from, ref.to).map((token) => fold(token.text))
+  const words = (draft.rows[key]?.name ?? '').split(' ')
+  const name =
+    words.length > old.length ? words.map((word) => (old.includes(fold(word)) ? fresh.name : word)).join(' ') : fresh.name
+  return { ...nothing, patches: [{ path: ['rows', key, 'name'], value: name }], taken: span(ref.from, fresh.to) }
+}
