@@ -142,7 +142,7 @@ const teamSaid =
 export type ComplaintDetails = Omit<Complaint, 'kind' | 'text'>
 
 /** Whose, which number, how often washed, how dried. */
-export const complaintDetails = (text: string, team: string | null): ComplaintDetails => {
+const complaintDetails = (text: string, team: string | null): ComplaintDetails => {
   const folded = fold(text)
   const numbers = numbersIn(folded)
   const washes = washesOf(folded)
