@@ -6,6 +6,7 @@ import { openShop } from './desk/service/open-shop.ts'
 import { openDoor } from './wiring/open-door.ts'
 import { openGround } from './wiring/open-ground.ts'
 import { openDesk } from './wiring/open-place.ts'
+import { openPlatform } from './wiring/open-platform.ts'
 import { type Opened, orStop, runProgram } from './wiring/run-program.ts'
 import { whenStopped } from './wiring/stop.ts'
 import { reporter } from './wiring/trouble.ts'
@@ -31,6 +32,8 @@ const serve = async ({ toClose }: Opened): Promise<void> => {
   const door = { desk: pages, root, ...config.counter, sessionKey: await sessionKey(config.data), now, report }
   const counter = orStop(await openDoor(door))
   toClose(counter.close)
+  process.on('unhandledRejection', report)
+  toClose(await openPlatform(desk, config, report))
   process.stdout.write(`The counter is open: ${counter.address}
 Owner, once: ${counter.address}/owner/${await pages.newOwnerLink()}
 Stop with Ctrl-C.

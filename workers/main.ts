@@ -5,10 +5,12 @@ import { openQueue } from '../src/adapters/queue/bullmq/bull-queue.ts'
 import { startReconciler } from '../src/adapters/queue/reconcile.ts'
 import { startRelay } from '../src/adapters/queue/relay.ts'
 import { readConfig } from '../src/config.ts'
+import { type Tenants, tenantsOf } from '../src/desk/platform/tenants.ts'
 import type { WorkerDesk } from '../src/desk/service/desk.ts'
 import { tellGivenUp } from '../src/desk/service/give-up.ts'
-import type { Handlers } from '../src/ports/queue.ts'
+import type { GivenUp, Handlers } from '../src/ports/queue.ts'
 import { addressFor, openDesk, queuePlace } from '../src/wiring/open-place.ts'
+import { openDeliveries } from '../src/wiring/open-platform.ts'
 import { openPress } from '../src/wiring/open-workshop.ts'
 import { type Opened, orStop, runProgram } from '../src/wiring/run-program.ts'
 import { whenStopped } from '../src/wiring/stop.ts'
@@ -22,12 +24,12 @@ import { ticket } from './ticket.ts'
 const report = reporter('worker')
 const longestMilliseconds = 60_000
 
-const handlersOf = (desk: WorkerDesk): Handlers => ({
-  quote: quote(desk),
-  plan: plan(desk),
-  ticket: ticket(desk),
-  post: post(desk),
-  remind: remind(desk),
+const handlersOf = (tenants: Tenants<WorkerDesk>): Handlers => ({
+  quote: quote(tenants),
+  plan: plan(tenants),
+  ticket: ticket(tenants),
+  post: post(tenants),
+  remind: remind(tenants),
 })
 
 /** The queue's side: steps in hand, the outbox, what is overdue. Closed in the opposite order. */
@@ -45,10 +47,12 @@ const work = async ({ toClose }: Opened): Promise<void> => {
   toClose(queue.close)
   const relay = await startRelay({ store, queue, onTrouble: report })
   toClose(relay.close)
-  const onGivenUp = (givenUp: Parameters<typeof tellGivenUp>[1]) => tellGivenUp(desk, givenUp)
+  const tenants = tenantsOf(desk)
+  const onGivenUp = async (givenUp: GivenUp) => tellGivenUp(await tenants(givenUp.step.shopId), givenUp)
   const lockMilliseconds = lockSeconds * 1_000
-  const bench = await openBench(place, { handlers: handlersOf(desk), onGivenUp, onTrouble: report, lockMilliseconds })
+  const bench = await openBench(place, { handlers: handlersOf(tenants), onGivenUp, onTrouble: report, lockMilliseconds })
   toClose(bench.close)
+  toClose(await openDeliveries(desk, config, report))
   const everyMilliseconds = Math.min(longestMilliseconds, overdueSeconds * 1_000)
   const minute = desk.clock.now
   toClose(startReconciler({ store, queue, onTrouble: report, minute, everyMilliseconds, overdueSeconds }).close)

@@ -1,11 +1,19 @@
+import type { Tenants } from '../src/desk/platform/tenants.ts'
 import type { Desk } from '../src/desk/service/desk.ts'
 import { forgetDue } from '../src/desk/service/forget-order.ts'
 import { lapseHolds } from '../src/desk/service/lapse-holds.ts'
+import { postMorning } from '../src/desk/service/post-morning.ts'
 import type { Handlers } from '../src/ports/queue.ts'
 
+/** Nobody sends an event of the platform twice after a day. */
+const heardHours = 24
+
 export const remind =
-  (desk: Desk): Handlers['remind'] =>
-  async () => {
+  (tenants: Tenants<Desk>): Handlers['remind'] =>
+  async ({ shopId }) => {
+    const desk = await tenants(shopId)
     await lapseHolds(desk)
     await forgetDue(desk)
+    await postMorning(desk)
+    await desk.store.shop(shopId).heard.clear(heardHours)
   }

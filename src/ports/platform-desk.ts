@@ -31,6 +31,8 @@ export type Talk = {
   readonly person: string
   readonly channel: string
   readonly language: Language
+  /** Its order was handed over or cancelled: what is said is still heard, and a new order is a new talk. */
+  readonly over: boolean
 }
 
 /** Somebody in a shop's server; null: neither staff nor owner there. */
@@ -114,9 +116,9 @@ export type PlatformDesk = {
   guilds(): Promise<readonly { readonly guild: string; readonly name: string }[]>
   /** The person's running conversation with this shop; with no shop given, the one used last. */
   talkOf(person: string, shop: string | null): Promise<Talk | null>
-  /** The conversation held in a channel. */
-  talkIn(channel: string): Promise<Talk | null>
-  /** Starts a conversation, or moves the running one to this channel. The desk greets by a delivery. */
+  /** The conversation held in a channel: the one that this message of ours belongs to, else the one used last there. */
+  talkIn(channel: string, message: string | null): Promise<Talk | null>
+  /** Starts a conversation, or goes on with the running one in this channel. The desk greets by a delivery. */
   openTalk(shop: string, person: PlatformPerson, channel: string): Promise<Talk>
   /** Something the customer did in their conversation. Attachments were kept before with `keepFile`. */
   hear(talk: Talk, by: PlatformPerson, incoming: Incoming): Promise<Outcome>
@@ -131,8 +133,9 @@ export type PlatformDesk = {
     actor: Actor,
     typed: { readonly command: CommandWord; readonly option: string; readonly text: string },
   ): Promise<readonly string[]>
-  keepFile(shop: string, file: StoredFile): Promise<{ readonly id: string }>
-  file(shop: string, id: string): Promise<StoredFile | null>
+  /** Files are kept for the channel they came in, and read from a channel that shows them. */
+  keepFile(shop: string, channel: Channel, file: StoredFile): Promise<{ readonly id: string }>
+  file(shop: string, channel: Channel, id: string): Promise<StoredFile | null>
   /** The platform's channel for a channel of ours. */
   placeOf(shop: string, channel: Channel): Promise<{ readonly channel: string; readonly language: Language } | null>
   /** A message could not stand where it should; `about` names it for staff. */

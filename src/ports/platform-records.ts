@@ -3,16 +3,22 @@ import type { GuildSettings, Postings, Talk } from './platform-desk.ts'
 
 /** Which server of the platform this shop lives in, as its owner set it up. */
 export type ServerBook = {
+  /** Inside `together` it is held until the end. */
   read(): Promise<GuildSettings | null>
   save(settings: Omit<GuildSettings, 'shop'>): Promise<void>
 }
 
+/** Whether it is over is known by its order. */
+export type KeptTalk = Omit<Talk, 'over'>
+
 /** Conversations of this shop that are held on the platform, the one used last first. */
 export type Talks = {
-  of(conversationId: string): Promise<Talk | null>
-  ofPerson(person: string): Promise<readonly Talk[]>
+  of(conversationId: string): Promise<KeptTalk | null>
+  ofPerson(person: string): Promise<readonly KeptTalk[]>
+  /** Inside `together`: others that open a talk with this person wait. */
+  alone(person: string): Promise<void>
   /** Keeps where it is held, and that it is the one in use. */
-  use(talk: Omit<Talk, 'shop'>): Promise<void>
+  use(talk: Omit<KeptTalk, 'shop'>): Promise<void>
 }
 
 /** Ids of events that were heard: the same id is new once. */
@@ -57,9 +63,9 @@ export type PlatformRecords = {
   >
   shopOf(guild: string): Promise<string | null>
   /** Every talk that is or was held in this channel, the one used last first. */
-  talksIn(channel: string): Promise<readonly Talk[]>
+  talksIn(channel: string): Promise<readonly KeptTalk[]>
   /** In every shop, the one used last first. */
-  talksOf(person: string): Promise<readonly Talk[]>
+  talksOf(person: string): Promise<readonly KeptTalk[]>
   /** Which shop's message of ours this is. */
   shopOfMessage(channel: string, message: string): Promise<string | null>
   readonly postings: Postings

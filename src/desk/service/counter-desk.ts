@@ -1,29 +1,20 @@
-import { startConversation } from '../../domain/understanding/conversation.ts'
 import { minutes } from '../../domain/units/units.ts'
 import type { Channel } from '../../ports/chat.ts'
 import type { CounterDesk, Line, Member, StoredFile } from '../../ports/counter-desk.ts'
 import type { ShopStore } from '../../ports/store.ts'
 import type { StoredMember, StoredMessage } from '../../ports/talk-records.ts'
-import { conversationChannel, type Desk, shopChannel } from './desk.ts'
+import { channelFrom, channelName, conversationChannel, type Desk } from './desk.ts'
 import { hearCustomer } from './hear-customer.ts'
 import { morningSheet } from './morning-sheet.ts'
+import { noteOnBench } from './note-on-bench.ts'
 import { pressAction } from './press-action.ts'
 import { conversationFrom, messageFrom } from './records.ts'
 import { saidFiles } from './said-files.ts'
-import { replyMessage, textMessage } from './say-message.ts'
+import { startTalk } from './start-talk.ts'
 
 const ownerLinkMinutes = 7 * 1_440
 const pairingMinutes = 1_440
 const newestShown = 200
-
-const channelName = (channel: Channel): string =>
-  channel.kind === 'conversation' ? conversationChannel(channel.id) : shopChannel(channel.name)
-
-const channelFrom = (name: string): Channel | null => {
-  if (name.startsWith('conversation:')) return { kind: 'conversation', id: name.slice('conversation:'.length) }
-  if (name === shopChannel('bench')) return { kind: 'shop', name: 'bench' }
-  return name === shopChannel('owner') ? { kind: 'shop', name: 'owner' } : null
-}
 
 const speakers = { customer: 'customer', bot: 'bot', staff: 'staff', owner: 'owner' } as const
 type Speaker = keyof typeof speakers
@@ -54,11 +45,8 @@ const customerSide = (
     startConversation: async (language) => {
       const token = desk.ids.secret()
       const id = desk.ids.fresh('c')
-      const state = startConversation({ id, person: { id, name: null }, language })
-      await shop.conversations.add(id, state)
+      await startTalk(desk, shop, { id, language })
       await shop.keys.add({ hash: desk.ids.hash(token), kind: 'customer', holder: id, until: null })
-      const body = replyMessage({ code: 'greeting', facts: {} }, language, desk.workshop.shop)
-      await shop.messages.put({ channel: conversationChannel(id), nonce: `greeting-${id}`, by: 'bot', body })
       return { token }
     },
     conversation: async (token) => {
@@ -125,14 +113,10 @@ const files = (shop: ShopStore): Pick<CounterDesk, 'file'> => ({
 })
 
 /** What staff and owner do in the shop's channels; the id of an action carries no authority, the member does. */
-const benchSide = (desk: Desk, shop: ShopStore): Pick<CounterDesk, 'act'> => ({
+const benchSide = (desk: Desk): Pick<CounterDesk, 'act'> => ({
   act: async (member, incoming) => {
     if (incoming.kind === 'pressed') return { said: await pressAction(desk, member, incoming.action) }
-    if (incoming.kind !== 'said' || incoming.text.trim() === '') return { said: null }
-    const channel = shopChannel('bench')
-    const body = textMessage(incoming.text.trim(), desk.workshop.shop.profile.languages[0] ?? 'en')
-    await shop.messages.put({ channel, nonce: `note-${incoming.id}`, by: member.name, body })
-    await shop.tell('channel', channel)
+    if (incoming.kind === 'said') await noteOnBench(desk, member, incoming)
     return { said: null }
   },
 })
@@ -166,7 +150,7 @@ export const counterDesk = (desk: Desk, news: News): CounterDesk => {
     ...customerSide(desk, shop),
     ...doors(desk, shop),
     ...files(shop),
-    ...benchSide(desk, shop),
+    ...benchSide(desk),
     lines: async (channel, after) => {
       const stored = await shop.messages.after(channelName(channel), after)
       const shown = after === 0 ? stored.slice(-newestShown) : stored

@@ -1,16 +1,13 @@
 import { deskWords } from '../../../templates/desk/words.ts'
-import { writeLocal } from '../../domain/calendar/local-time.ts'
 import type { Order } from '../../domain/order/order.ts'
 import { ok, type Problem, type Result } from '../../domain/result/result.ts'
-import { showFor } from '../../domain/shop/show.ts'
 import type { Conversation, Want } from '../../domain/understanding/conversation.ts'
-import { minutes } from '../../domain/units/units.ts'
 import type { ShopStore } from '../../ports/store.ts'
 import type { StoredOrder } from '../../ports/work-records.ts'
 import { cancelOrder } from './cancel-order.ts'
 import { conversationChannel, type Desk, shopChannel } from './desk.ts'
 import { orderIdOf } from './order-id.ts'
-import { shopPlanFrom } from './records.ts'
+import { orderStatus } from './order-status.ts'
 import { textMessage } from './say-message.ts'
 import { showProgress } from './show-progress.ts'
 import { signOff } from './sign-off.ts'
@@ -51,14 +48,7 @@ const tellOwner = async (desk: Desk, shop: ShopStore, note: { readonly nonce: st
 
 const sayStatus = async (desk: Desk, shop: ShopStore, { conversation, saidId }: Wish): Followed => {
   const { language } = conversation
-  const words = deskWords[language]
-  const orderId = orderIdOf(conversation.id)
-  const order = await shop.orders.read(orderId)
-  const placed = shopPlanFrom((await shop.plan.read()).body).sold.find((one) => one.id === orderId)
-  const show = showFor(desk.workshop.shop, language)
-  const promised = placed?.promised ?? null
-  const when = promised === null ? null : show.moment(writeLocal(desk.zone, minutes(promised)))
-  const text = words.status(words.states[order?.state ?? 'asked'], when)
+  const text = await orderStatus(desk, shop, conversation)
   const channel = conversationChannel(conversation.id)
   await shop.messages.put({ channel, nonce: `status-${saidId}`, by: 'bot', body: textMessage(text, language) })
   return ok(null)

@@ -12,7 +12,7 @@ export const deliveryDesk = (postings: Postings) => {
   const troubles: { readonly code: PostingTrouble; readonly nonce: string }[] = []
   const desk: DeliveryDesk = {
     postings,
-    file: async (_shop, id) => files.get(id) ?? null,
+    file: async (_shop, _channel, id) => files.get(id) ?? null,
     placeOf: async (_shop, channel) => {
       const found = places.get(placeName(channel))
       return found === undefined ? null : { channel: found, language: 'en' }

@@ -168,6 +168,7 @@ export const smallDesk = () => {
         person: person.id,
         channel,
         language: person.language,
+        over: false,
       }
       talks.set(talk.conversation, talk)
       return talk
@@ -182,11 +183,11 @@ export const smallDesk = () => {
     },
     suggest: async (actor, { option, text }) =>
       actor.role === null ? [] : [`${option}-1`, `${option}-2`].filter((one) => one.includes(text)),
-    keepFile: async (_shop, file) => {
+    keepFile: async (_shop, _channel, file) => {
       files.set(`kept-${files.size + 1}`, file)
       return { id: `kept-${files.size}` }
     },
-    file: async (_shop, id) => files.get(id) ?? null,
+    file: async (_shop, _channel, id) => files.get(id) ?? null,
     placeOf: async (shop, channel) => {
       const settings = [...guilds.values()].find((one) => one.shop === shop)
       const place = channel.kind === 'conversation' ? talks.get(channel.id)?.channel : settings?.[channel.name]

@@ -55,13 +55,13 @@ export const acknowledgePrivately = async (answers: REST, interaction: Interacti
   const body = { type: InteractionResponseType.DeferredChannelMessageWithSource, data: { flags: MessageFlags.Ephemeral } }
   const taken = await callback(answers, interaction, body)
   if (taken === 'late') return answerAs(interaction, 'late')
-  return answerAs(interaction, taken === 'taken-before' && interaction.onMessage ? 'update' : 'private')
+  return answerAs(interaction, taken === 'taken-before' && interaction.message !== null ? 'update' : 'private')
 }
 
 /** Acknowledges: what stands on a message stays as it is, a command gets a private note. */
 export const acknowledge = async (answers: REST, interaction: Interaction): Promise<Acknowledged> => {
   if (interaction.answered.how !== null) return interaction.answered.how
-  if (!interaction.onMessage) return await acknowledgePrivately(answers, interaction)
+  if (interaction.message === null) return await acknowledgePrivately(answers, interaction)
   const body = { type: InteractionResponseType.DeferredMessageUpdate }
   return answerAs(interaction, (await callback(answers, interaction, body)) === 'late' ? 'late' : 'update')
 }

@@ -27,8 +27,8 @@ type Bundle = { readonly uploads: readonly Upload[]; readonly carried: Carried }
 /** What every server takes in one request without being boosted; the platform's default. */
 const mostBytes = 10 * 1024 * 1024
 
-const loadUpload = async (desk: DeliveryDesk, shop: string, id: string): Promise<Upload> => {
-  const stored = await desk.file(shop, id)
+const loadUpload = async (desk: DeliveryDesk, { shop, channel }: Delivery, id: string): Promise<Upload> => {
+  const stored = await desk.file(shop, channel, id)
   if (stored === null) throw new Error(`there is no file ${id} to send`)
   return { id, name: fileName(stored.name), mime: stored.mime, bytes: stored.bytes }
 }
@@ -39,9 +39,10 @@ const distinct = (picture: Upload | null, file: Upload | null): Upload | null =>
 const weight = (uploads: readonly Upload[]): number => uploads.reduce((sum, { bytes }) => sum + bytes.length, 0)
 
 /** The file sets to try, the whole one first, then without the picture, then in words only. */
-const bundlesOf = async (desk: DeliveryDesk, { shop, message }: Delivery): Promise<readonly Bundle[]> => {
-  const file = message.file === null ? null : await loadUpload(desk, shop, message.file.file)
-  const picture = distinct(message.picture === null ? null : await loadUpload(desk, shop, message.picture.file), file)
+const bundlesOf = async (desk: DeliveryDesk, delivery: Delivery): Promise<readonly Bundle[]> => {
+  const { message } = delivery
+  const file = message.file === null ? null : await loadUpload(desk, delivery, message.file.file)
+  const picture = distinct(message.picture === null ? null : await loadUpload(desk, delivery, message.picture.file), file)
   const note = platformWords[message.language].tooLarge
   const bundle = (shownPicture: Upload | null, shownFile: Upload | null): Bundle => {
     const whole = shownPicture === picture && shownFile === file

@@ -29,8 +29,8 @@ export type Interaction = {
   readonly roles: readonly string[]
   /** May manage the server, as the platform computes it. */
   readonly manages: boolean
-  /** Whether it came from a message, whose answer may be an edit of it. */
-  readonly onMessage: boolean
+  /** The message it came from, whose answer may be an edit of it. */
+  readonly message: string | null
   readonly asking: Asking
   /** How it was acknowledged, once it was; `elsewhere`: before us, by another session of the same bot, which is at it. */
   readonly answered: { how: 'update' | 'private' | 'late' | null; elsewhere: boolean }
@@ -116,7 +116,7 @@ export const readInteraction = (data: unknown): Interaction | null => {
     person: personOf(user, payload.locale),
     roles: payload.member?.roles ?? [],
     manages: (BigInt(payload.member?.permissions ?? '0') & mayManage) !== 0n,
-    onMessage: payload.message !== undefined,
+    message: payload.message?.id ?? null,
     asking: askingOf(payload),
     answered: { how: null, elsewhere: false },
   }

@@ -13,6 +13,9 @@ import { linkRow, messageParts, textPart } from './say.ts'
 import { shopChoice, shopsFor } from './shop-choice.ts'
 import { takeFiles } from './take-files.ts'
 import { tell } from './tell.ts'
+import { talkChannel } from './whose.ts'
+
+const benchOf = { kind: 'shop', name: 'bench' } as const
 
 type Command = Extract<Asking, { kind: 'command' }>
 type Asked = { readonly interaction: Interaction; readonly how: Acknowledged; readonly command: Command }
@@ -22,7 +25,7 @@ const say = async (needs: Needs, { interaction, how }: Asked, parts: readonly Pa
 
 /** The text and files given with the command, said in the conversation. */
 const saidOf = async (needs: Needs, { interaction, command }: Asked, talk: Talk) => {
-  const { files, refusals } = await takeFiles(needs, talk, command.files)
+  const { files, refusals } = await takeFiles(needs, { ...talk, channel: talkChannel(talk) }, command.files)
   const text = command.texts['text'] ?? ''
   const incoming: Incoming | null = text === '' && files.length === 0 ? null : { kind: 'said', id: interaction.id, text, files }
   return { incoming, refusals }
@@ -57,8 +60,8 @@ const orderInServer = async (needs: Needs, asked: Asked, guild: string): Promise
 
 const orderInDirect = async (needs: Needs, asked: Asked): Promise<void> => {
   const { person, channel, id } = asked.interaction
-  const running = await needs.desk.talkIn(channel)
-  if (running !== null) return await goOnIn(needs, asked, running)
+  const running = await needs.desk.talkIn(channel, null)
+  if (running !== null && !running.over) return await goOnIn(needs, asked, running)
   const shops = await shopsFor(needs, person.id)
   const [only] = shops
   const settings = only === undefined || shops.length > 1 ? null : await needs.desk.guild(only.guild)
@@ -71,11 +74,16 @@ const orderInDirect = async (needs: Needs, asked: Asked): Promise<void> => {
 const status = async (needs: Needs, asked: Asked): Promise<void> => {
   const { person, channel, guild, id } = asked.interaction
   const settings = guild === null ? null : await needs.desk.guild(guild)
-  const here = await needs.desk.talkIn(channel)
+  const here = await needs.desk.talkIn(channel, null)
   const talk = here ?? (guild !== null && settings === null ? null : await needs.desk.talkOf(person.id, settings?.shop ?? null))
   if (talk === null) return await say(needs, asked, [textPart(platformWords[person.language].noTalk)])
   const outcome = await needs.desk.hear(talk, person, { kind: 'pressed', id, action: 'c:status' })
-  return await tellOutcome(needs, asked.interaction, { how: asked.how, shop: talk.shop, outcome, refusals: [] })
+  return await tellOutcome(needs, asked.interaction, {
+    how: asked.how,
+    kept: { shop: talk.shop, channel: talkChannel(talk) },
+    outcome,
+    refusals: [],
+  })
 }
 
 /** Commands of staff and owner: the desk decides who may, and answers in private. */
@@ -91,7 +99,7 @@ const shopCommand = async (needs: Needs, asked: Asked): Promise<void> => {
       ? { kind: 'filled', id: interaction.id, form: named, values: command.texts }
       : { kind: 'pressed', id: interaction.id, action: named }
   const outcome = await needs.desk.act(actorOf(settings, interaction), incoming)
-  return await tellOutcome(needs, interaction, { how, shop: settings.shop, outcome, refusals: [] })
+  return await tellOutcome(needs, interaction, { how, kept: { shop: settings.shop, channel: benchOf }, outcome, refusals: [] })
 }
 
 /** A command was given: acknowledged first, answered in private. */

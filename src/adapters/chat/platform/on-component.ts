@@ -12,7 +12,7 @@ import { textPart } from './say.ts'
 import { shopChoiceId } from './shop-choice.ts'
 import { takeFiles } from './take-files.ts'
 import { tell } from './tell.ts'
-import { handOver, type Whose, whoseIs } from './whose.ts'
+import { handOver, keptIn, type Whose, whoseIs } from './whose.ts'
 
 /** A form must be shown as the first answer; the desk has this long to give it. */
 const formWithin = 1_800
@@ -74,8 +74,7 @@ const handComponent = async (needs: Needs, interaction: Interaction, incoming: I
     return
   }
   const outcome = await handOver(needs, whose, { by: interaction.person, incoming })
-  const shop = whose.kind === 'talk' ? whose.talk.shop : whose.actor.shop
-  await tellOutcome(needs, interaction, { how, shop, outcome, refusals: [] })
+  await tellOutcome(needs, interaction, { how, kept: keptIn(whose), outcome, refusals: [] })
 }
 
 /** A button was pressed or something was chosen. */
@@ -118,16 +117,16 @@ export const onSubmitted = async (
     await tell(needs, interaction, { how, parts: [textPart(text)], files: [] })
     return
   }
-  const shop = whose.kind === 'talk' ? whose.talk.shop : whose.actor.shop
+  const kept = keptIn(whose)
   const values: { [field: string]: string } = { ...texts }
   const refusals: string[] = []
   for (const field of new Set(files.map((one) => one.field))) {
     const given = files.filter((one) => one.field === field).map((one) => one.file)
-    const taken = await takeFiles(needs, { shop, language: interaction.person.language }, given)
+    const taken = await takeFiles(needs, { ...kept, language: interaction.person.language }, given)
     values[field] = taken.files.map(({ file }) => file).join(',')
     refusals.push(...taken.refusals)
   }
   const incoming: Incoming = { kind: 'filled', id: interaction.id, form: ref.id, values }
   const outcome = await handOver(needs, whose, { by: interaction.person, incoming })
-  await tellOutcome(needs, interaction, { how, shop, outcome, refusals })
+  await tellOutcome(needs, interaction, { how, kept, outcome, refusals })
 }

@@ -1,5 +1,5 @@
 import { platformWords } from '../../../../templates/platform/languages.ts'
-import type { Incoming } from '../../../ports/chat.ts'
+import type { Channel, Incoming } from '../../../ports/chat.ts'
 import type { GuildSettings, Outcome, PlatformPerson, Talk } from '../../../ports/platform-desk.ts'
 import { personOf } from './interaction.ts'
 import type { Needs } from './needs.ts'
@@ -9,6 +9,7 @@ import { openConversation } from './rooms.ts'
 import { messageParts, sayIn, textPart } from './say.ts'
 import { shopChoice, shopsFor } from './shop-choice.ts'
 import { takeFiles } from './take-files.ts'
+import { talkChannel } from './whose.ts'
 
 /** A plain message or a reply; everything else is the platform's own notice. */
 const spoken = [0, 19]
@@ -17,7 +18,11 @@ type Own = { readonly id: string; readonly isThread: (channel: string) => boolea
 
 const textOf = ({ content }: MessagePayload, own: string): string => content.replaceAll(new RegExp(`<@!?${own}>`, 'g'), '').trim()
 
-const saidIn = async (needs: Needs, message: MessagePayload, where: { shop: string; language: 'en' | 'es'; own: string }) => {
+const saidIn = async (
+  needs: Needs,
+  message: MessagePayload,
+  where: { shop: string; channel: Channel; language: 'en' | 'es'; own: string },
+) => {
   const { files, refusals } = await takeFiles(needs, where, message.attachments)
   const incoming: Incoming = { kind: 'said', id: message.id, text: textOf(message, where.own), files }
   return { incoming, refusals }
@@ -37,7 +42,7 @@ const hearIn = async (needs: Needs, message: MessagePayload, heard: { talk: Talk
     await needs.desk.hear(talk, person, { kind: 'said', id: message.id, text: '', files: [] })
     return
   }
-  const { incoming, refusals } = await saidIn(needs, message, { ...talk, own })
+  const { incoming, refusals } = await saidIn(needs, message, { ...talk, channel: talkChannel(talk), own })
   const outcome = await needs.desk.hear(talk, person, incoming)
   const words = [...refusals, ...saidBy(outcome)]
   await reply(needs, { ...message, channel_id: talk.channel }, words)
@@ -45,7 +50,7 @@ const hearIn = async (needs: Needs, message: MessagePayload, heard: { talk: Talk
 
 const direct = async (needs: Needs, message: MessagePayload, own: Own): Promise<void> => {
   const person = personOf(message.author, '')
-  const talk = await needs.desk.talkIn(message.channel_id)
+  const talk = await needs.desk.talkIn(message.channel_id, null)
   if (talk !== null) return await hearIn(needs, message, { talk, person, own: own.id })
   const shops = await shopsFor(needs, person.id)
   const [only] = shops
@@ -69,7 +74,11 @@ const named = async (needs: Needs, message: MessagePayload, heard: { guild: stri
   if (settings === null) return await reply(needs, message, [words.notSetUp])
   const actor = actorOf(settings, { person, roles: message.member?.roles ?? [] })
   if (actor.role !== null && isShopChannel(settings, message.channel_id)) {
-    const { incoming, refusals } = await saidIn(needs, message, { ...settings, own: heard.own.id })
+    const { incoming, refusals } = await saidIn(needs, message, {
+      ...settings,
+      channel: { kind: 'shop', name: 'bench' },
+      own: heard.own.id,
+    })
     const outcome = await needs.desk.act(actor, incoming)
     return await reply(needs, message, [...refusals, ...saidBy(outcome)])
   }
@@ -88,7 +97,8 @@ export const onMessage = async (needs: Needs, data: unknown, own: Own): Promise<
   if (message.guild_id === undefined) return await direct(needs, message, own)
   const isNamed = message.mentions.some(({ id }) => id === own.id)
   const isReadable = message.content !== '' || message.attachments.length > 0
-  const talk = isNamed || (isReadable && own.isThread(message.channel_id)) ? await needs.desk.talkIn(message.channel_id) : null
+  const talk =
+    isNamed || (isReadable && own.isThread(message.channel_id)) ? await needs.desk.talkIn(message.channel_id, null) : null
   if (talk !== null) return await hearIn(needs, message, { talk, person: personOf(message.author, talk.language), own: own.id })
   if (isNamed) await named(needs, message, { guild: message.guild_id, own })
 }

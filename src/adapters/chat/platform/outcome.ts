@@ -1,6 +1,6 @@
 import type { RawFile } from 'discord.js'
 import { platformWords } from '../../../../templates/platform/languages.ts'
-import type { Message } from '../../../ports/chat.ts'
+import type { Channel, Message } from '../../../ports/chat.ts'
 import type { Outcome } from '../../../ports/platform-desk.ts'
 import type { Acknowledged } from './acknowledge.ts'
 import type { Interaction } from './interaction.ts'
@@ -12,14 +12,16 @@ import { tell } from './tell.ts'
 
 type Shown = { readonly parts: readonly Part[]; readonly files: readonly RawFile[] }
 
-const loaded = async ({ desk }: Needs, shop: string, id: string | null): Promise<RawFile | null> => {
-  const stored = id === null ? null : await desk.file(shop, id)
+type Kept = { readonly shop: string; readonly channel: Channel }
+
+const loaded = async ({ desk }: Needs, { shop, channel }: Kept, id: string | null): Promise<RawFile | null> => {
+  const stored = id === null ? null : await desk.file(shop, channel, id)
   return stored === null ? null : { name: fileName(stored.name), contentType: stored.mime, data: Buffer.from(stored.bytes) }
 }
 
-const shownMessage = async (needs: Needs, shop: string, message: Message): Promise<Shown> => {
-  const picture = await loaded(needs, shop, message.picture?.file ?? null)
-  const file = await loaded(needs, shop, message.file?.file ?? null)
+const shownMessage = async (needs: Needs, kept: Kept, message: Message): Promise<Shown> => {
+  const picture = await loaded(needs, kept, message.picture?.file ?? null)
+  const file = await loaded(needs, kept, message.file?.file ?? null)
   const carried = { picture: picture?.name ?? null, file: file?.name === picture?.name ? null : (file?.name ?? null), note: null }
   return { parts: renderParts(message, carried), files: [picture, file].filter((one) => one !== null) }
 }
@@ -28,16 +30,16 @@ const shownMessage = async (needs: Needs, shop: string, message: Message): Promi
 export const tellOutcome = async (
   needs: Needs,
   interaction: Interaction,
-  told: { readonly how: Acknowledged; readonly shop: string; readonly outcome: Outcome; readonly refusals: readonly string[] },
+  told: { readonly how: Acknowledged; readonly kept: Kept; readonly outcome: Outcome; readonly refusals: readonly string[] },
 ): Promise<void> => {
-  const { how, shop, outcome, refusals } = told
+  const { how, kept, outcome, refusals } = told
   const words = platformWords[interaction.person.language]
   const texts = [
     ...refusals,
     ...(outcome.said === null ? [] : [outcome.said]),
     ...(outcome.outcome === 'refused' && outcome.said === null ? [words.refused] : []),
   ]
-  const shown = outcome.shown === null ? null : await shownMessage(needs, shop, outcome.shown)
+  const shown = outcome.shown === null ? null : await shownMessage(needs, kept, outcome.shown)
   const parts = [...texts.map((text) => textPart(text)), ...(shown?.parts ?? [])]
   const all = parts.length === 0 && how === 'private' ? [textPart(words.done)] : parts
   await tell(needs, interaction, { how, parts: all, files: shown?.files ?? [] })

@@ -71,7 +71,9 @@ const openDirect = async (needs: RoomNeeds, wanted: Wanted): Promise<string | nu
 export const openConversation = async (needs: RoomNeeds, wanted: Wanted): Promise<Talk | null> => {
   const { settings, person } = wanted
   const running = await needs.desk.talkOf(person.id, settings.shop)
-  if (running !== null && (await greets(needs, running.channel, wanted))) return running
+  if (running !== null && (await greets(needs, running.channel, wanted))) {
+    return await needs.desk.openTalk(settings.shop, person, running.channel)
+  }
   const [first, second] = settings.talks === 'direct' ? [openDirect, openThread] : [openThread, openDirect]
   const room = (await first(needs, wanted)) ?? (await second(needs, wanted))
   return room === null ? null : await needs.desk.openTalk(settings.shop, person, room)

@@ -1,5 +1,5 @@
 import { platformWords } from '../../../../templates/platform/languages.ts'
-import type { Attachment } from '../../../ports/chat.ts'
+import type { Attachment, Channel } from '../../../ports/chat.ts'
 import type { Language } from '../../../ports/counter-desk.ts'
 import { type Fetched, fetchAttachment } from './attachments.ts'
 import type { Needs } from './needs.ts'
@@ -18,7 +18,7 @@ const refusalOf = ({ why, name }: Extract<Fetched, { ok: false }>, language: Lan
 /** Fetches what somebody sent and keeps our own copy; what cannot be taken is said in words. */
 export const takeFiles = async (
   { desk, files: rules }: Needs,
-  where: { readonly shop: string; readonly language: Language },
+  where: { readonly shop: string; readonly channel: Channel; readonly language: Language },
   given: readonly GivenFile[],
 ): Promise<Taken> => {
   const files: Attachment[] = []
@@ -29,7 +29,7 @@ export const takeFiles = async (
       refusals.push(refusalOf(fetched, where.language, rules.mostBytes))
       continue
     }
-    const { id } = await desk.keepFile(where.shop, fetched.file)
+    const { id } = await desk.keepFile(where.shop, where.channel, fetched.file)
     files.push({ file: id, name: fetched.file.name, mime: fetched.file.mime, bytes: fetched.file.bytes.length })
   }
   return { files, refusals }

@@ -1,6 +1,6 @@
 import { sql } from 'kysely'
-import type { GuildSettings, Talk } from '../../../ports/platform-desk.ts'
-import type { DeliveryBook, HeardBook, PlatformRecords, ServerBook, Talks } from '../../../ports/platform-records.ts'
+import type { GuildSettings } from '../../../ports/platform-desk.ts'
+import type { DeliveryBook, HeardBook, KeptTalk, PlatformRecords, ServerBook, Talks } from '../../../ports/platform-records.ts'
 import { deliveriesIn } from './deliveries.ts'
 import { text } from './json.ts'
 import { postingsIn } from './postings.ts'
@@ -22,7 +22,12 @@ const talkColumns = ['shopId as shop', 'conversationId as conversation', 'person
 
 export const serverIn = ({ db, shopId }: Scope): ServerBook => ({
   read: async (): Promise<GuildSettings | null> =>
-    (await db.selectFrom('server').select(serverColumns).where('shopId', '=', shopId).executeTakeFirst()) ?? null,
+    (await db
+      .selectFrom('server')
+      .select(serverColumns)
+      .where('shopId', '=', shopId)
+      .$if(db.isTransaction, (query) => query.forUpdate())
+      .executeTakeFirst()) ?? null,
   save: async (settings) => {
     const row = {
       ...settings,
@@ -41,9 +46,12 @@ export const serverIn = ({ db, shopId }: Scope): ServerBook => ({
 const talksOver = (db: Database) => db.selectFrom('talk').select(talkColumns).orderBy('usedAt', 'desc')
 
 export const talksIn = ({ db, shopId }: Scope): Talks => ({
-  of: async (conversationId): Promise<Talk | null> =>
+  of: async (conversationId): Promise<KeptTalk | null> =>
     (await talksOver(db).where('shopId', '=', shopId).where('conversationId', '=', conversationId).executeTakeFirst()) ?? null,
   ofPerson: (person) => talksOver(db).where('shopId', '=', shopId).where('person', '=', person).execute(),
+  alone: async (person) => {
+    await sql`select pg_advisory_xact_lock(hashtextextended(${`talks of ${person} in ${shopId}`}, 0))`.execute(db)
+  },
   use: async ({ conversation, person, channel, language }) => {
     const usedAt = sql<Date>`clock_timestamp()`
     await db

@@ -97,10 +97,22 @@ const put = async ({ db, shopId }: Scope, { channel, nonce, by, body }: Posting)
   return { messageId, outcome: 'already-there' }
 }
 
+const messageColumns = ['messageId', 'channel', 'seq', 'changed', 'edits', 'by', 'at', 'body'] as const
+
+const of = async ({ db, shopId }: Scope, nonce: string): Promise<StoredMessage | null> => {
+  const row = await db
+    .selectFrom('message')
+    .select(messageColumns)
+    .where('shopId', '=', shopId)
+    .where('nonce', '=', nonce)
+    .executeTakeFirst()
+  return row === undefined ? null : { ...row, at: row.at.getTime() }
+}
+
 const after = async ({ db, shopId }: Scope, channel: string, changed: number): Promise<readonly StoredMessage[]> => {
   const rows = await db
     .selectFrom('message')
-    .select(['messageId', 'channel', 'seq', 'changed', 'edits', 'by', 'at', 'body'])
+    .select(messageColumns)
     .where('shopId', '=', shopId)
     .where('channel', '=', channel)
     .where('changed', '>', changed)
@@ -111,6 +123,7 @@ const after = async ({ db, shopId }: Scope, channel: string, changed: number): P
 
 export const messagesIn = (scope: Scope): Messages => ({
   put: (posting) => atomic(scope, (inner) => put(inner, posting)),
+  of: (nonce) => of(scope, nonce),
   after: (channel, changed) => after(scope, channel, changed),
 })
 

@@ -1,0 +1,82 @@
+import { serverWords } from '../../../templates/desk/server.ts'
+import { deskWords } from '../../../templates/desk/words.ts'
+import { dayOf, writeLocal } from '../../domain/calendar/local-time.ts'
+import type { Slot } from '../../domain/schedule/operation.ts'
+import { type Language, showFor } from '../../domain/shop/show.ts'
+import { minutes } from '../../domain/units/units.ts'
+import type { Message } from '../../ports/chat.ts'
+import { lifeOf } from '../service/act-on-ticket.ts'
+import type { Desk } from '../service/desk.ts'
+import { shopPlanFrom, ticketFrom } from '../service/records.ts'
+import { messageWith } from '../service/say-message.ts'
+import { holderOf, type TicketLife } from '../service/ticket-life.ts'
+import { ticketName } from '../service/ticket-names.ts'
+
+/** `station` by its id, `day` as YYYY-MM-DD; empty means any. */
+export type Wanted = { readonly station: string; readonly day: string; readonly language: Language }
+type Listed = { readonly life: TicketLife; readonly slots: readonly Slot[] }
+
+export const postAgainId = 'c:post-again'
+
+const slotText = (desk: Desk, slot: Slot, language: Language): string => {
+  const show = showFor(desk.workshop.shop, language)
+  const from = writeLocal(desk.zone, slot.start)
+  const to = writeLocal(desk.zone, slot.end)
+  const stations = slot.stations.join(' + ')
+  const until = from.slice(0, 10) === to.slice(0, 10) ? show.hour(to.slice(11)) : show.moment(to)
+  return serverWords[language].place(stations, show.moment(from), until)
+}
+
+const lineOf = (desk: Desk, { life, slots }: Listed, language: Language): string => {
+  const words = serverWords[language]
+  const { ticket, order, findings } = life
+  const holder = holderOf(findings)
+  const state = [deskWords[language].states[order.state], holder === null ? words.nobody : words.takenBy(holder.by)].join(', ')
+  const head = words.ticketLine(ticketName(ticket.number), ticketFrom(ticket.body).facts.team, state)
+  return [head, ...slots.map((slot) => slotText(desk, slot, language))].join('\n')
+}
+
+/** Open tickets with a slot of the plan at that station on that day; all open ones when nothing is asked. */
+const found = async (desk: Desk, wanted: Wanted): Promise<readonly Listed[]> => {
+  const shop = desk.store.shop(desk.shopId)
+  const { slots } = shopPlanFrom((await shop.plan.read()).body)
+  const isWanted = (slot: Slot): boolean =>
+    (wanted.station === '' || slot.stations.includes(wanted.station)) &&
+    (wanted.day === '' || dayOf(desk.zone, slot.start) === wanted.day)
+  const lives = await Promise.all((await shop.tickets.list(['open'])).map(({ ticketId }) => lifeOf(shop, ticketId)))
+  const listed = lives
+    .filter((life) => life !== null)
+    .map((life) => ({ life, slots: slots.filter((slot) => slot.order === life.order.orderId && isWanted(slot)) }))
+  const isAll = wanted.station === '' && wanted.day === ''
+  return listed.filter((one) => isAll || one.slots.length > 0)
+}
+
+const firstStart = ({ slots }: Listed): number => Math.min(...slots.map(({ start }) => start))
+
+/** The open tickets in the order of their work, with a way to have a lost one posted again. */
+export const listTickets = async (desk: Desk, wanted: Wanted): Promise<Message> => {
+  const { language } = wanted
+  const words = serverWords[language]
+  const listed = (await found(desk, wanted)).toSorted((a, b) => firstStart(a) - firstStart(b))
+  const title = words.tickets([wanted.station, wanted.day].filter((one) => one !== '').join(', '))
+  if (listed.length === 0) return messageWith(language, { blocks: [{ kind: 'list', title, items: [words.noTickets] }] })
+  const options = listed.map(({ life }) => ({
+    value: life.ticket.ticketId,
+    label: `${ticketName(life.ticket.number)} ${ticketFrom(life.ticket.body).facts.team}`,
+  }))
+  return messageWith(language, {
+    blocks: [{ kind: 'list', title, items: listed.map((one) => lineOf(desk, one, language)) }],
+    choice: { id: postAgainId, label: words.postAgain, options },
+  })
+}
+
+const daysAhead = 14
+
+/** What may be asked for, as far as it begins with what was typed. */
+export const suggestions = (desk: Desk, { option, text }: { readonly option: string; readonly text: string }) => {
+  const now = desk.clock.now()
+  const days = Array.from({ length: daysAhead }, (_, at) => dayOf(desk.zone, minutes(now + at * 1_440)))
+  const stations = desk.workshop.shop.stations.map(({ id }) => id)
+  const all = option === 'station' ? stations : option === 'day' ? days : []
+  return all.filter((one) => one.includes(text.trim().toLowerCase()))
+}

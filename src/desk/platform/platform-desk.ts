@@ -1,0 +1,62 @@
+import { serverWords } from '../../../templates/desk/server.ts'
+import type { PlatformDesk } from '../../ports/platform-desk.ts'
+import { channelName, type Desk } from '../service/desk.ts'
+import { orderIdOf } from '../service/order-id.ts'
+import { ticketName } from '../service/ticket-names.ts'
+import { actInShop } from './act-in-shop.ts'
+import { answerForm, answerFormId, hearInTalk } from './hear-in-talk.ts'
+import { suggestions } from './list-tickets.ts'
+import { type House, serversOf } from './servers.ts'
+import { talksOf } from './talks.ts'
+import { tenantsOf } from './tenants.ts'
+
+const filesOf = ({ desk }: House): Pick<PlatformDesk, 'keepFile' | 'file'> => ({
+  keepFile: async (shop, channel, file) => {
+    const hash = desk.ids.hash(file.bytes)
+    await desk.store.shop(shop).files.keep(channelName(channel), { ...file, hash })
+    return { id: hash }
+  },
+  file: (shop, channel, id) => desk.store.shop(shop).files.read(channelName(channel), id),
+})
+
+const placesOf = ({ desk }: House): Pick<PlatformDesk, 'placeOf' | 'troubled'> => ({
+  placeOf: async (shopId, channel) => {
+    const shop = desk.store.shop(shopId)
+    if (channel.kind === 'conversation') return shop.talks.of(channel.id)
+    const server = await shop.server.read()
+    const place = server?.[channel.name] ?? null
+    return server === null || place === null ? null : { channel: place, language: server.language }
+  },
+  troubled: async (shopId, { code, channel, nonce }) => {
+    const shop = desk.store.shop(shopId)
+    const words = serverWords[(await shop.server.read())?.language ?? 'en']
+    const ticket = await shop.tickets.read(nonce)
+    const orderId = ticket?.orderId ?? (channel.kind === 'conversation' ? orderIdOf(channel.id) : null)
+    const event = { orderId, ticketId: ticket?.ticketId ?? null, by: 'desk', at: desk.clock.now() }
+    await shop.events.add({ ...event, code: 'not-delivered', facts: { trouble: code, nonce } })
+    if (ticket !== null) return { about: words.ticket(ticketName(ticket.number)) }
+    return { about: orderId === null ? null : words.messageTo(orderId) }
+  },
+})
+
+const formsOf = (): Pick<PlatformDesk, 'opensForm' | 'form'> => ({
+  opensForm: () => false,
+  form: async (asker, id) => ('role' in asker || id !== answerFormId ? null : answerForm(asker.language)),
+})
+
+/** The desk as the chat platform's adapter sees it, over the records of every shop. */
+export const platformDesk = (desk: Desk, home: string | null): PlatformDesk => {
+  const tenants = tenantsOf(desk)
+  const house: House = { desk, tenants, home }
+  return {
+    ...serversOf(house),
+    ...talksOf(house),
+    ...filesOf(house),
+    ...placesOf(house),
+    ...formsOf(),
+    hear: async (talk, by, incoming) => hearInTalk(await tenants(talk.shop), talk, { by, incoming }),
+    act: async (actor, incoming) => actInShop(await tenants(actor.shop), actor, incoming),
+    suggest: async (actor, typed) => (actor.role === null ? [] : suggestions(await tenants(actor.shop), typed)),
+    postings: desk.store.platform.postings,
+  }
+}

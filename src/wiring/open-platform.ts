@@ -1,0 +1,29 @@
+import { platformDeliver } from '../adapters/chat/platform/deliver.ts'
+import { startDeliveries } from '../adapters/chat/platform/deliver-waiting.ts'
+import { startPlatform } from '../adapters/chat/platform/platform.ts'
+import type { Config } from '../config.ts'
+import { platformDesk } from '../desk/platform/platform-desk.ts'
+import { readyDelivery } from '../desk/platform/ready-delivery.ts'
+import type { Desk } from '../desk/service/desk.ts'
+
+type Report = (cause: unknown) => void
+type Close = () => Promise<void>
+
+const nothing: Close = async () => undefined
+
+/** Connects the bot when its token is set; it only listens and answers, nothing is drawn or printed in its process. */
+export const openPlatform = async (desk: Desk, { platform }: Config, report: Report): Promise<Close> => {
+  const { token, api, readsContent, guild } = platform
+  if (token === null) return nothing
+  const bot = await startPlatform(platformDesk(desk, guild), { token, api, readsContent, report })
+  return bot.stop
+}
+
+/** A worker's part: brings the shops' messages to the platform when the bot's token is set. */
+export const openDeliveries = async (desk: Desk, { platform }: Config, report: Report): Promise<Close> => {
+  const { token, api, guild } = platform
+  if (token === null) return nothing
+  const deliver = platformDeliver(platformDesk(desk, guild), { token, api })
+  const ready = (waiting: Parameters<typeof readyDelivery>[1]) => readyDelivery(desk, waiting)
+  return (await startDeliveries({ store: desk.store, deliver, ready, report })).close
+}

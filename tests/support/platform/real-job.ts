@@ -1,0 +1,109 @@
+import { expect } from 'vitest'
+import type { RealShops } from './real-shop.ts'
+import { idsOf, textsOf, toldTo } from './shop-in-server.ts'
+import type { Room, Stored, User } from './world.ts'
+
+export const until = <T>(read: () => T) => expect.poll(read, { timeout: 60_000, interval: 10 })
+
+export const wishes = `3 practice tees, navy, 100% cotton, white vinyl numbers on the back. Team is the Lantern Hill Lynx, sport is soccer.
+We need them December 10 at 5 pm. My name is Imke Dahl.
+4 Abel, adult M
+7 Bea, adult L
+9 Cid, adult S`
+
+type Place = { readonly user: User; readonly room: Room }
+/** One thing somebody does, and the wait for what everybody sees of it. */
+export type Event = { readonly name: string; readonly play: (shops: RealShops) => Promise<void> }
+
+export const customerAt = ({ platform, ours }: RealShops): Place => ({
+  user: ours.customer,
+  room: platform.directRoom(ours.customer),
+})
+export const staffAt = ({ ours }: RealShops): Place => ({ user: ours.staff, room: ours.bench })
+
+/** What the bot has written there, oldest first. */
+export const oursIn = ({ platform }: RealShops, room: Room): readonly Stored[] =>
+  platform.shown(room).filter((one) => one.author === platform.world.bot.id)
+
+/** The newest message of ours there that carries such an id, and the id. */
+export const carrying = (
+  shops: RealShops,
+  room: Room,
+  pattern: RegExp,
+): { readonly message: Stored; readonly id: string } | null => {
+  for (const message of oursIn(shops, room).toReversed()) {
+    const id = idsOf(message).find((one) => pattern.test(one))
+    if (id !== undefined) return { message, id }
+  }
+  return null
+}
+export const found = (shops: RealShops, room: Room, pattern: RegExp) => {
+  const one = carrying(shops, room, pattern)
+  if (one === null) throw new Error(`nothing carries ${pattern} in ${room.name}: ${oursIn(shops, room).map(textsOf).join(' | ')}`)
+  return one
+}
+export const awaitIn = async (shops: RealShops, room: Room, pattern: RegExp): Promise<void> =>
+  until(() => carrying(shops, room, pattern) !== null).toBe(true)
+
+export const benchText = (shops: RealShops): string => oursIn(shops, shops.ours.bench).map(textsOf).join('\n')
+
+const order: Event = {
+  name: 'the customer orders',
+  play: async (shops) => {
+    const { platform, ours } = shops
+    platform.command({ user: ours.customer, room: ours.lobby }, 'order', { text: wishes })
+    await awaitIn(shops, customerAt(shops).room, /^s:1:c:choice$/)
+  },
+}
+const ages: Event = {
+  name: 'the customer says how old they are',
+  play: async (shops) => {
+    const where = customerAt(shops)
+    const { message, id } = found(shops, where.room, /^s:1:c:choice$/)
+    shops.platform.choose(where, message, { customId: id, values: ['all-13-up'] })
+    await awaitIn(shops, where.room, /^c:sign-off:/)
+  },
+}
+const sign: Event = {
+  name: 'the customer signs off',
+  play: async (shops) => {
+    const where = customerAt(shops)
+    const { message, id } = found(shops, where.room, /^c:sign-off:/)
+    shops.platform.press(where, message, id)
+    await awaitIn(shops, shops.ours.bench, /^t:[^:]+:take:/)
+    await until(() => oursIn(shops, where.room).map(textsOf).join('\n')).toContain('is on the bench')
+  },
+}
+
+/** Staff press a button of the ticket; its message says so afterwards. */
+export const press = (act: string, shown: string): Event => ({
+  name: `staff: ${act}`,
+  play: async (shops) => {
+    const { message, id } = found(shops, shops.ours.bench, new RegExp(`^t:[^:]+:${act}:`))
+    shops.platform.press(staffAt(shops), message, id)
+    await until(() => benchText(shops)).toContain(shown)
+  },
+})
+const takenByTwo: Event = {
+  name: 'somebody else wants to take it too',
+  play: async (shops) => {
+    const { platform, ours } = shops
+    const { message, id } = found(shops, ours.bench, /^t:[^:]+:open:/)
+    const asked = platform.forge({ user: ours.owner, room: ours.bench }, message, id.replace(':open:', ':take:'))
+    await until(() => asked.acknowledged).toBe(6)
+    await until(() => toldTo(asked) !== '' || shops.platform.calls.some(({ path }) => path.includes(asked.token))).toBe(true)
+  },
+}
+
+/** From the order to the bag in the customer's hands. */
+export const wholeJob: readonly Event[] = [
+  order,
+  ages,
+  sign,
+  press('take', 'Taken by'),
+  takenByTwo,
+  press('start', 'Started by'),
+  press('checked', 'Checked by'),
+  press('bagged', 'Bagged by'),
+  press('collected', 'Handed over by'),
+]
