@@ -96,6 +96,7 @@ const houseFacts = ({ profile }: Shop): Pick<TicketFacts, 'show' | 'shop' | 'res
   show: {
     temperature: profile.units.temperature,
     length: profile.units.length,
+    pressure: profile.units.pressure,
     paper: profile.units.paper,
     dateOrder: profile.dateOrder,
   },

@@ -9,7 +9,8 @@ export type Language = 'en' | 'es'
 export type Show = {
   readonly shop: string
   readonly ask: string
-  readonly length: (inMicrometres: number) => string
+  /** Rounded down as a rule; up for a least that is asked, and for what is more than is allowed. */
+  readonly length: (inMicrometres: number, round?: 'down' | 'up') => string
   readonly temperature: (inTenthsC: number) => string
   readonly swing: (inTenthsC: number) => string
   /** Minor units of the price list's currency. */
@@ -110,7 +111,7 @@ export const showFor = (shop: Shop, language: Language): Show => {
   return {
     shop: shop.profile.name,
     ask: shop.profile.ask,
-    length: (value) => formatLength(micrometres(value), units.length),
+    length: (value, round) => formatLength(micrometres(value), units.length, round),
     temperature: (value) => formatTemperature(tenthsC(value), units.temperature),
     swing: (value) => formatSwing(tenthsC(value), units.temperature),
     money: (value) => formatMoney(minorUnits(value), shop.prices.currency, shop.prices.minorDigits),

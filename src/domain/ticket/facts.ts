@@ -5,6 +5,7 @@ import type { StoneSize, VinylClass } from '../material/material.ts'
 import type { Order, Use } from '../order/order.ts'
 import type { Machine } from '../press/machine.ts'
 import type { Gate, PressStep } from '../press/press-plan.ts'
+import type { PressureUnit } from '../press/shown.ts'
 import type { Severity } from '../result/result.ts'
 import type { Art, ColourShown } from './art.ts'
 import type { Change, ThrowAway } from './changes.ts'
@@ -18,6 +19,7 @@ export type Language = Order['language']
 export type Show = {
   readonly temperature: 'F' | 'C'
   readonly length: 'in' | 'cm'
+  readonly pressure: PressureUnit
   readonly paper: 'letter' | 'a4'
   readonly dateOrder: 'month-first' | 'day-first'
 }

@@ -1,7 +1,9 @@
 import type { Machine } from '../press/machine.ts'
 import type { PressStep } from '../press/press-plan.ts'
+import { shownPressure } from '../press/shown.ts'
+import { formatTemperature } from '../units/format.ts'
 import { type TenthsC, tenthsC } from '../units/units.ts'
-import { correctionText, temperatureText } from './figures.ts'
+import { correctionText } from './figures.ts'
 import { garmentName, once, placeText, rowsOf, type Scene } from './names.ts'
 import type { PressBoxBlock } from './ticket.ts'
 
@@ -38,20 +40,32 @@ const dialOf = (scene: Scene, step: PressStep): 'F' | 'C' => {
 /** The figure to set, in the unit of the dial it is set on. */
 export const temperatureOf = (scene: Scene, step: PressStep): string | null => {
   const point = setPoint(scene, step)
-  return point === null ? null : temperatureText(point, dialOf(scene, step))
+  return point === null ? null : formatTemperature(point, dialOf(scene, step))
 }
 
 /** The same figure in the shop's unit, where that press's dial is marked in the other. */
 export const sameTextOf = (scene: Scene, step: PressStep): string | null => {
   const point = setPoint(scene, step)
   const { temperature } = scene.facts.show
-  return point === null || dialOf(scene, step) === temperature ? null : temperatureText(point, temperature)
+  return point === null || dialOf(scene, step) === temperature ? null : formatTemperature(point, temperature)
 }
 
-export const pressureOf = ({ words }: Scene, step: PressStep): string | null => {
+/** The pressure of a step: its word, and how that press shows it: on its own gauge, in psi or in bar. */
+export const pressureOf = (scene: Scene, step: PressStep): string | null => {
   if (step.pressure === null) return null
-  const word = words.press.pressures[step.pressure.word]
-  return step.pressure.gauge === null ? word : words.press.gauge(word, step.pressure.gauge)
+  const { press } = scene.words
+  const word = press.pressures[step.pressure.word]
+  const machine = step.machine === null ? undefined : machineOf(scene, step.machine)
+  if (machine === undefined) return word
+  const shown = shownPressure(machine, step.pressure.word, scene.facts.show.pressure)
+  switch (shown.kind) {
+    case 'word':
+      return word
+    case 'gauge':
+      return press.gauge(word, shown.gauge)
+    case 'range':
+      return press.measured(word, shown.least === shown.most ? `${shown.least}` : `${shown.least}–${shown.most}`, shown.unit)
+  }
 }
 
 export const secondsOf = ({ words }: Scene, step: PressStep): string | null =>
@@ -128,7 +142,7 @@ const correctionOf = (scene: Scene, step: PressStep): readonly string[] => {
   if (machine === undefined || step.tenthsC === null || machine.correctionTenthsC === 0) return []
   const unit = dialOf(scene, step)
   const { correction } = scene.words.press
-  return [correction(machine.id, correctionText(machine.correctionTenthsC, unit), temperatureText(step.tenthsC, unit))]
+  return [correction(machine.id, correctionText(machine.correctionTenthsC, unit), formatTemperature(step.tenthsC, unit))]
 }
 
 const coversText = (scene: Scene, setUp: SetUp): string => {

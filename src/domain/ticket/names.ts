@@ -1,8 +1,9 @@
 import { type Fit, sizes as order, type Size } from '../garment/garment.ts'
 import type { PlaceId } from '../garment/place.ts'
 import type { PressStep } from '../press/press-plan.ts'
+import { formatLength } from '../units/format.ts'
+import { micrometres } from '../units/units.ts'
 import type { GarmentFacts, LayerFacts, LocalMinute, RosterFacts, TicketFacts } from './facts.ts'
-import { lengthText } from './figures.ts'
 import { readMoment } from './moment.ts'
 import type { TicketWords } from './words.ts'
 
@@ -69,7 +70,8 @@ export const rowsOf = (facts: TicketFacts, step: PressStep): readonly RosterFact
 
 export const piecesIn = (rows: readonly RosterFacts[]): number => rows.reduce((sum, row) => sum + row.quantity, 0)
 
-export const lengthOf = ({ facts }: Scene, micrometres: number): string => lengthText(micrometres, facts.show.length)
+export const lengthOf = ({ facts }: Scene, inMicrometres: number): string =>
+  formatLength(micrometres(inMicrometres), facts.show.length)
 
 /** The values in the order in which they first stand, each once. */
 export const once = <T>(values: readonly T[]): readonly T[] => [...new Set(values)]

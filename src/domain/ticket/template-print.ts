@@ -1,5 +1,6 @@
+import { formatLength } from '../units/format.ts'
+import { micrometres } from '../units/units.ts'
 import type { Language, LocalMinute, Show } from './facts.ts'
-import { lengthText } from './figures.ts'
 import type { Block, Sheet, Ticket } from './ticket.ts'
 import type { TicketWords } from './words.ts'
 
@@ -80,7 +81,7 @@ const rulerOf = (facts: TemplatePrintFacts, words: TicketWords): Block => {
 const sheetOf = (facts: TemplatePrintFacts, words: TicketWords, [window, at, of]: readonly [Window, number, number]): Sheet => {
   const said = words.template
   const holes = within(facts, window)
-  const title = said.title(facts.text, lengthText(facts.heightMicrometres, facts.show.length), facts.stone)
+  const title = said.title(facts.text, formatLength(micrometres(facts.heightMicrometres), facts.show.length), facts.stone)
   const plate: Block = {
     kind: 'plate',
     alternative: said.holes(holes.length),
@@ -108,7 +109,7 @@ const sheetOf = (facts: TemplatePrintFacts, words: TicketWords, [window, at, of]
 export const composeTemplatePrint = (facts: TemplatePrintFacts, words: TicketWords): Ticket => {
   const windows = windowsOf(facts)
   return {
-    title: words.template.title(facts.text, lengthText(facts.heightMicrometres, facts.show.length), facts.stone),
+    title: words.template.title(facts.text, formatLength(micrometres(facts.heightMicrometres), facts.show.length), facts.stone),
     language: words.language,
     paper: facts.show.paper,
     made: facts.now,

@@ -82,6 +82,7 @@ export type PressWords = {
   readonly figures: Of<'temperature' | 'same' | 'seconds' | 'pressure' | 'peel' | 'inside' | 'cover' | 'machine'>
   readonly seconds: (count: number) => string
   readonly gauge: (word: string, gauge: string) => string
+  readonly measured: (word: string, range: string, unit: 'psi' | 'bar') => string
   readonly correction: (machine: string, correction: string, aim: string) => string
   readonly lesser: (action: string, figures: string) => string
   readonly covers: (places: string) => string

@@ -7,17 +7,42 @@ const decimal = (value: number, places: number): string => {
   return text === '-0' ? '0' : text
 }
 
-/** A length as people write it: inches to the hundredth, centimetres to the millimetre. */
-export const formatLength = (length: Micrometres, unit: 'in' | 'cm'): string =>
-  unit === 'in' ? `${decimal(toInches(length), 2)} in` : `${decimal(toMillimetres(length) / 10, 1)} cm`
+const micrometresIn = { in: 25_400, cm: 10_000 } as const
 
-/** A temperature in whole degrees. */
+/** Half a micrometre: nearer than this a length is the hundredth itself. */
+const isHundredth = 0.5
+
+/**
+ * A length in hundredths of an inch or of a centimetre. Rounded down as a rule: 100 mm must not read as 4 in where 4 in
+ * (101.6 mm) are asked for; what is a least asked, or more than is allowed, is rounded up.
+ */
+export const formatLength = (length: Micrometres, unit: 'in' | 'cm', round: 'down' | 'up' = 'down'): string => {
+  const hundredths = (unit === 'in' ? toInches(length) : toMillimetres(length) / 10) * 100
+  const nearest = Math.round(hundredths)
+  const isThere = (Math.abs(hundredths - nearest) / 100) * micrometresIn[unit] <= isHundredth
+  const rounded = round === 'up' ? Math.ceil(hundredths) : Math.floor(hundredths)
+  return `${decimal((isThere ? nearest : rounded) / 100, 2)} ${unit}`
+}
+
+/** Hundredths of a degree Fahrenheit that lie within half a tenth of a degree Celsius. */
+const halfTenthC = 9
+
+/** Hundredths of a degree with as few decimals as read back as the same tenth of a degree Celsius. */
+const degrees = (hundredths: number): string => {
+  const whole = Math.round(hundredths / 100)
+  return Math.abs(hundredths - 100 * whole) < halfTenthC ? String(whole) : decimal(hundredths / 100, 1)
+}
+
+/**
+ * A temperature: a whole degree where the tenths of °C it is kept in stand for one (305 °F is kept as 151.7 °C), else with one
+ * decimal. It reads back as the very tenth of °C it stands for, so that no rounding crosses a limit in either unit.
+ */
 export const formatTemperature = (temperature: TenthsC, unit: 'F' | 'C'): string =>
-  unit === 'F' ? `${Math.round(toFahrenheit(temperature))} °F` : `${Math.round(toCelsius(temperature))} °C`
+  `${unit === 'F' ? degrees(Math.round(toFahrenheit(temperature) * 100)) : decimal(toCelsius(temperature), 1)} °${unit}`
 
 /** A difference of temperatures (a swing), which has no zero point to shift. */
 export const formatSwing = (difference: TenthsC, unit: 'F' | 'C'): string =>
-  unit === 'F' ? `${Math.round((difference * 9) / 50)} °F` : `${Math.round(difference / 10)} °C`
+  `${unit === 'F' ? degrees(difference * 18) : decimal(toCelsius(difference), 1)} °${unit}`
 
 /** An amount with the currency's own number of decimals (ISO 4217), thousands set off: 'USD 1,234.50'. */
 export const formatMoney = (amount: MinorUnits, currency: string, minorDigits: number): string => {

@@ -13,7 +13,8 @@ export const press: PressWords = {
     machine: 'Press',
   },
   seconds: (count) => `${count} s`,
-  gauge: (word, gauge) => `${word} (${gauge})`,
+  gauge: (word, gauge) => `${word} (gauge ${gauge})`,
+  measured: (word, range, unit) => `${word} (${range} ${unit})`,
   correction: (machine, correction, aim) =>
     `${machine}: the last probe gave a correction of ${correction}, already in the figure to set (platen ${aim}).`,
   lesser: (action, figures) => `${action}: ${figures}`,
@@ -81,7 +82,7 @@ export const steps: StepWords = {
     'tack-only-holds': 'The tack only holds the layer; its heat is made up in the joint press.',
     'full-dwell-first': 'This layer takes its full time before the next one comes on.',
     'joint-heat': 'One temperature that every layer on the place allows.',
-    'least-asking-layer': 'The layer that asks for the most sets the least temperature.',
+    'least-asking-layer': 'The usual temperature of the layer that asks for least is taken, within what all of them allow.',
     'below-hard-cap': "The setting stays below the hardest limit by the press's own swing.",
     'asked-for': 'The setting was asked for by name.',
     'cover-what-has-no-carrier': 'What has no carrier is covered with a sheet.',

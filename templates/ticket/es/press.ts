@@ -13,7 +13,8 @@ export const press: PressWords = {
     machine: 'Prensa',
   },
   seconds: (count) => `${count} s`,
-  gauge: (word, gauge) => `${word} (${gauge})`,
+  gauge: (word, gauge) => `${word} (manómetro ${gauge})`,
+  measured: (word, range, unit) => `${word} (${range} ${unit})`,
   correction: (machine, correction, aim) =>
     `${machine}: la última medición dio una corrección de ${correction}, ya incluida en el ajuste (plancha ${aim}).`,
   lesser: (action, figures) => `${action}: ${figures}`,
@@ -81,7 +82,7 @@ export const steps: StepWords = {
     'tack-only-holds': 'La fijación solo sujeta la capa; su calor llega en el prensado conjunto.',
     'full-dwell-first': 'Esta capa recibe todo su tiempo antes de la siguiente.',
     'joint-heat': 'Una temperatura que admiten todas las capas del lugar.',
-    'least-asking-layer': 'La capa que más pide fija la temperatura mínima.',
+    'least-asking-layer': 'Se toma la temperatura usual de la capa que menos pide, dentro de lo que todas admiten.',
     'below-hard-cap': 'El ajuste queda por debajo del límite más bajo, con el margen de la prensa.',
     'asked-for': 'El ajuste fue pedido expresamente.',
     'cover-what-has-no-carrier': 'Lo que no tiene soporte se cubre con una hoja.',

@@ -3,8 +3,12 @@ import { describe, expect, it } from 'vitest'
 import { checkSequence } from '../../../src/domain/press/check-sequence.ts'
 import type { Bench, JobGarment, JobLayer, PressJob } from '../../../src/domain/press/job.ts'
 import { planPress } from '../../../src/domain/press/plan-press.ts'
-import { shownTemperature } from '../../../src/domain/press/shown.ts'
-import { tenthsC } from '../../../src/domain/units/units.ts'
+import type { PressStep } from '../../../src/domain/press/press-plan.ts'
+import { composeTicket } from '../../../src/domain/ticket/compose.ts'
+import { fromFahrenheit, tenthsC } from '../../../src/domain/units/units.ts'
+import { ticketWordsEn } from '../../../templates/ticket/en.ts'
+import { blocksOf } from '../ticket/ticket-text.ts'
+import { pressFacts } from './on-paper.ts'
 import { randomBench, randomJob } from './random-jobs.ts'
 
 const isLong = process.env['LONG'] !== undefined
@@ -107,6 +111,23 @@ const tightenings: readonly ((made: Case, by: number) => Case)[] = [
   }),
 ]
 
+const show = fc.record({
+  temperature: fc.constantFrom('F' as const, 'C' as const),
+  length: fc.constantFrom('in' as const, 'cm' as const),
+  pressure: fc.constantFrom('gauge' as const, 'psi' as const, 'bar' as const),
+  paper: fc.constantFrom('letter' as const, 'a4' as const),
+  dateOrder: fc.constant('month-first' as const),
+})
+
+/** Every temperature in a text, in tenths of °C. */
+const degreesIn = (text: string): readonly number[] =>
+  [...text.matchAll(/(\d+(?:\.\d)?) °([FC])/g)].map(([, value, unit]) =>
+    unit === 'F' ? fromFahrenheit(Number(value)) : Math.round(Number(value) * 10),
+  )
+
+const correctionOf = (bench: Bench, step: PressStep): number =>
+  bench.machines.find((machine) => machine.id === step.machine)?.correctionTenthsC ?? 0
+
 describe('the planner against the checker', () => {
   it(
     'never plans a sequence that breaches a limit or the order of work',
@@ -155,35 +176,39 @@ describe('the planner against the checker', () => {
   )
 
   it(
-    'shows every setting in °F and in °C without leaving its window, so that the unit changes no verdict',
+    'prints every setting so that what is read at the dial, in °F or °C, is the one the checker passed',
     () => {
-      let shown = 0
+      let printed = 0
       fc.assert(
-        fc.property(randomJob, randomBench, fc.constantFrom('F' as const, 'C' as const), (job, bench, unit) => {
+        fc.property(randomJob, randomBench, show, (job, bench, shown) => {
           const plan = planPress(job, bench)
           if (!plan.ok) return
-          const { heats, steps } = plan.value
-          const readOf = (heat: (typeof heats)[number]): number => {
-            const { value } = shownTemperature(heat.tenthsC, unit, heat)
-            return unit === 'C' ? value * 10 : ((value - 32) * 50) / 9
-          }
-          for (const heat of heats) {
-            const read = readOf(heat)
-            const isDial = tenthsC(read) === heat.tenthsC
-            expect(isDial || (read >= heat.leastTenthsC - 1e-6 && read <= heat.mostTenthsC + 1e-6)).toBe(true)
-            shown += 1
-          }
-          const asRead = steps.map((step) => {
-            const heat = heats.find(
-              (one) => one.tenthsC === step.tenthsC && one.layers.some((layer) => step.layers.includes(layer)),
-            )
-            return step.tenthsC === null || heat === undefined ? step : { ...step, tenthsC: tenthsC(readOf(heat)) }
+          const { steps } = plan.value
+          const ticket = composeTicket(pressFacts(job, { machines: bench.machines, steps }, shown), ticketWordsEn)
+          const paper = blocksOf(ticket, 'steps').flatMap((block) => block.steps)
+          const asRead = steps.map((step, at) => {
+            const temperatures = degreesIn(JSON.stringify(paper[at]))
+            const machine = bench.machines.find((one) => one.id === step.machine)
+            if (step.tenthsC === null || machine === undefined) {
+              expect(temperatures).toEqual([])
+              return step
+            }
+            expect(temperatures).toHaveLength(machine.step.unit === shown.temperature ? 1 : 2)
+            const platens = temperatures.map((one) => one - machine.correctionTenthsC)
+            for (const platen of platens) expect(platen).toBe(step.tenthsC)
+            printed += 1
+            return { ...step, tenthsC: tenthsC(platens[0] ?? 0) }
           })
           expect(checkSequence(job, bench, asRead)).toEqual([])
+          const boxed = blocksOf(ticket, 'press-box').flatMap((box) =>
+            degreesIn(JSON.stringify(box.rows.map((row) => row.figures))),
+          )
+          const set = steps.flatMap((step) => (step.tenthsC === null ? [] : [step.tenthsC + correctionOf(bench, step)]))
+          for (const figure of boxed) expect(set).toContain(figure)
         }),
-        { numRuns: isLong ? 10_000 : 300, seed },
+        { numRuns: isLong ? 10_000 : 200, seed },
       )
-      expect(shown).toBeGreaterThan(100)
+      expect(printed).toBeGreaterThan(100)
     },
     patience,
   )

@@ -22,7 +22,7 @@ test('lengths, temperatures and money are in the units of the shop', () => {
     { ...shop, profile: { ...shop.profile, units: { ...shop.profile.units, length: 'cm', temperature: 'C' } } },
     'es',
   )
-  expect([metric.length(203_200), metric.temperature(1_600), metric.swing(50)]).toEqual(['20.3 cm', '160 °C', '5 °C'])
+  expect([metric.length(203_200), metric.temperature(1_600), metric.swing(50)]).toEqual(['20.32 cm', '160 °C', '5 °C'])
 })
 
 test('lists, colours and garments carry the names of the language', () => {

@@ -37,7 +37,8 @@ const mustSay = (step: PressStep): readonly string[] => {
   return [
     press.actions[step.action],
     ...(step.seconds === null ? [] : [`${step.seconds} s`]),
-    ...(step.pressure === null ? [] : [press.pressures[step.pressure.word], step.pressure.gauge ?? '']),
+    ...(step.pressure === null ? [] : [press.pressures[step.pressure.word]]),
+    ...(step.pressure === null || step.pressure.gauge === null ? [] : [`gauge ${step.pressure.gauge}`]),
     ...(step.peel === null ? [] : [press.peels[step.peel]]),
     ...(step.inside === 'none' ? [] : [press.insides[step.inside]]),
     ...(step.cover === 'none' ? [] : [press.overs[step.cover]]),
@@ -74,12 +75,37 @@ describe('the press sequence on paper', () => {
   })
 })
 
+describe('pressure on paper', () => {
+  const kilopascals = { light: { least: 100, most: 200 }, medium: { least: 200, most: 300 }, firm: { least: 300, most: 400 } }
+  const measured = { ...press1, kilopascals }
+  const figures = (pressure: 'gauge' | 'psi' | 'bar', machine = press1): string => {
+    const facts = footballFacts(3)
+    const ticket = composeTicket({ ...facts, show: { ...facts.show, pressure }, machines: [machine] }, ticketWordsEn)
+    return JSON.stringify([...blocksOf(ticket, 'press-box'), ...blocksOf(ticket, 'steps')])
+  }
+
+  it('is the gauge of the press that is named with it', () => {
+    expect(figures('gauge')).toContain('medium (gauge 5)')
+    expect(figures('gauge', { ...press1, gauge: { light: '20', medium: '40', firm: '60' } })).toContain('medium (gauge 40)')
+  })
+
+  it('is psi or bar where the shop writes so and has measured that press, rounded into what was measured', () => {
+    expect(figures('psi', measured)).toContain('medium (30–43 psi)')
+    expect(figures('bar', measured)).toContain('medium (2–3 bar)')
+  })
+
+  it('is the word alone where nothing was measured', () => {
+    expect(figures('psi')).toContain('"medium"')
+    expect(figures('psi')).not.toContain('psi')
+  })
+})
+
 describe('the press box', () => {
   it('stands on the first page and again at every side that is pressed', () => {
     const boxes = blocksOf(football(), 'press-box')
     expect(boxes).toHaveLength(3)
     const figures = boxes.flatMap((box) => box.rows.map((row) => row.figures.map((figure) => figure.value).join(' ')))
-    expect(new Set(figures)).toEqual(new Set(['325 °F 15 s medium (5) COLD pillow cover sheet press-1']))
+    expect(new Set(figures)).toEqual(new Set(['325 °F 15 s medium (gauge 5) COLD pillow cover sheet press-1']))
   })
 
   it('puts the temperature first', () => {

@@ -85,6 +85,7 @@ const hoodiePart = (from: number): TicketFacts['press'] =>
     place: 'left-chest',
     layers: step.layers.length > 0 ? ['crest-1'] : [],
     machine: step.machine === null ? null : 'press-2',
+    pressure: step.pressure === null ? null : { ...step.pressure, gauge: null },
     tenthsC: step.tenthsC === null ? null : tenthsC(1450),
     cautions: [...step.cautions, 'zip-in-two-halves', 'hood-and-strings-clear', 'ventilate'],
   }))

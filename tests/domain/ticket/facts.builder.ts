@@ -402,7 +402,7 @@ export const footballFacts = (count: number, more: Partial<TicketFacts> = {}): T
   return {
     now: '2026-11-02T08:30',
     language: 'en',
-    show: { temperature: 'F', length: 'in', paper: 'letter', dateOrder: 'month-first' },
+    show: { temperature: 'F', length: 'in', pressure: 'gauge', paper: 'letter', dateOrder: 'month-first' },
     shop: { name: 'Our Own Shop', ask: 'the shop lead at the front desk' },
     ticket: 'T-1042',
     revision: 1,
