@@ -43,6 +43,8 @@ export type Catalogue = {
   readonly problems: { readonly [C in keyof Problems]: (facts: Problems[C], show: Show) => string }
   readonly ways: { readonly [W in WayCode]: (subject: string) => string }
   readonly couldDo: (ways: string) => string
+  /** Said of a refusal that knows no way out. */
+  readonly noWay: string
   readonly severities: { readonly stop: string; readonly 'needs-test': string; readonly caution: string; readonly note: string }
   readonly buttons: { readonly [B in Button]: (revision: number) => string }
   readonly answers: { readonly [answer: string]: string }

@@ -127,6 +127,9 @@ const oneOf = (rows: readonly Parameters<Catalogue['row']>[0][]): string => rows
 
 const placesOf = (ids: readonly string[]): string => ids.map((id) => places[id as keyof typeof places] ?? id).join(', ')
 
+const figure = (field: string, value: number, show: { temperature: (tenthsC: number) => string }): string =>
+  field.includes('tenthsC') ? show.temperature(value) : `${value} s`
+
 const late = (minute: string, show: { moment: (minute: string) => string }): string => show.moment(minute)
 
 /** English. */
@@ -293,9 +296,9 @@ export const en = {
     'text-too-long': ({ characters, most }) => `The text has ${characters} characters; ${most} is the most.`,
     'text-right-to-left': ({ text }) => `“${text}” is written from right to left, which we cannot set.`,
     'height-impossible': ({ heightMicrometres, leastMicrometres, mostMicrometres }, show) =>
-      `${show.length(heightMicrometres)} high cannot be made; it must be ${show.length(leastMicrometres)} to ${show.length(mostMicrometres)}.`,
+      `${show.length(heightMicrometres)} high cannot be made; it must be ${show.length(leastMicrometres, 'up')} to ${show.length(mostMicrometres)}.`,
     'text-too-wide': ({ text, widthMicrometres, mostMicrometres }, show) =>
-      `“${text}” would be ${show.length(widthMicrometres)} wide; there is room for ${show.length(mostMicrometres)}.`,
+      `“${text}” would be ${show.length(widthMicrometres, 'up')} wide; there is room for ${show.length(mostMicrometres)}.`,
     'line-too-bent': ({ text }) => `“${text}” cannot be bent that much.`,
     'too-many-rows': ({ rows, most }) => `${rows} rows of stones do not fit; ${most} is the most.`,
     'stone-setting-impossible': ({ size }) => `The shop’s setting for ${size} stones cannot be cut.`,
@@ -315,9 +318,9 @@ export const en = {
     'corner-bald': ({ text, remedies }) => `A corner of “${text}” stays without a stone. ${remedyText(remedies)}`,
     'corner-blunt': ({ text }) => `Corners of “${text}” that lie close together share a stone.`,
     'part-wider-than-roll': ({ tag, widthMicrometres, mostMicrometres }, show) =>
-      `${tag} is ${show.length(widthMicrometres)} wide; the roll is ${show.length(mostMicrometres)}.`,
+      `${tag} is ${show.length(widthMicrometres, 'up')} wide; the roll is ${show.length(mostMicrometres)}.`,
     'template-larger-than-sheet': ({ text, widthMicrometres, heightMicrometres }, show) =>
-      `The template of “${text}” (${show.length(widthMicrometres)} × ${show.length(heightMicrometres)}) is larger than a sheet.`,
+      `The template of “${text}” (${show.length(widthMicrometres, 'up')} × ${show.length(heightMicrometres, 'up')}) is larger than a sheet.`,
     'fibre-melts': ({ garment, fibre, percent }) =>
       `The ${garment} has ${percent} % ${fibre}, which melts or stiffens for good under any press.`,
     'no-common-heat': ({ garment, places: where, leastTenthsC, leastBy, mostTenthsC, mostBy }, show) =>
@@ -329,12 +332,14 @@ export const en = {
     'no-setting': ({ machine, leastTenthsC, mostTenthsC }, show) =>
       `${machine} has no setting between ${show.temperature(leastTenthsC)} and ${show.temperature(mostTenthsC)}.`,
     'platen-too-small': ({ garment, places: where, widthMicrometres, heightMicrometres }, show) =>
-      `${garment}, ${placesOf(where)}: ${show.length(widthMicrometres)} × ${show.length(heightMicrometres)} fits on no platen in one press.`,
+      `${garment}, ${placesOf(where)}: ${show.length(widthMicrometres, 'up')} × ${show.length(heightMicrometres, 'up')} fits on no platen in one press.`,
     'auxiliary-missing': ({ garment, kind }) => `${garment}: a ${kind} is needed and the shop has none that stands the heat.`,
     'asked-over-cap': ({ askedTenthsC, capTenthsC, capBy }, show) =>
       `${show.temperature(askedTenthsC)} was asked for; ${capBy} allows ${show.temperature(capTenthsC)} at most.`,
     'asked-over-margin': ({ askedTenthsC, capTenthsC, capBy, swingTenthsC }, show) =>
       `${show.temperature(askedTenthsC)} lies within the press’s swing (${show.swing(swingTenthsC)}) of the limit of ${capBy}, ${show.temperature(capTenthsC)}.`,
+    'asked-too-cool': ({ askedTenthsC, setTenthsC, leastTenthsC, leastBy }, show) =>
+      `${show.temperature(askedTenthsC)} was asked for; ${leastBy} needs at least ${show.temperature(leastTenthsC)}, so the press is set to ${show.temperature(setTenthsC)}.`,
     'usual-over-margin': ({ material, usualTenthsC, setTenthsC, capTenthsC }, show) =>
       `${material}: the usual ${show.temperature(usualTenthsC)} lies too near the limit of ${show.temperature(capTenthsC)}; set ${show.temperature(setTenthsC)}.`,
     'fibre-may-suffer': ({ garment, fibre, percent, fromTenthsC }, show) =>
@@ -395,21 +400,21 @@ export const en = {
     'numbers-clash': ({ body, numbers, lines }) =>
       `${numbers.join(' and ')} may not both be on one roster (lines ${lines.join(', ')}, ${body}).`,
     'number-too-small': ({ body, clause, place, hasMicrometres, leastMicrometres }, show) =>
-      `The number (${placesOf([place])}) is ${show.length(hasMicrometres)}; ${body} ${clause} wants at least ${show.length(leastMicrometres)}.`,
+      `The number (${placesOf([place])}) is ${show.length(hasMicrometres)}; ${body} ${clause} wants at least ${show.length(leastMicrometres, 'up')}.`,
     'number-too-large': ({ body, clause, place, hasMicrometres, mostMicrometres }, show) =>
-      `The number (${placesOf([place])}) is ${show.length(hasMicrometres)}; ${body} ${clause} allows ${show.length(mostMicrometres)}.`,
+      `The number (${placesOf([place])}) is ${show.length(hasMicrometres, 'up')}; ${body} ${clause} allows ${show.length(mostMicrometres)}.`,
     'stroke-too-thin': ({ body, clause, hasMicrometres, leastMicrometres }, show) =>
-      `The strokes are ${show.length(hasMicrometres)}; ${body} ${clause} wants at least ${show.length(leastMicrometres)}.`,
+      `The strokes are ${show.length(hasMicrometres)}; ${body} ${clause} wants at least ${show.length(leastMicrometres, 'up')}.`,
     'stroke-too-thick': ({ body, clause, hasMicrometres, mostMicrometres }, show) =>
-      `The strokes are ${show.length(hasMicrometres)}; ${body} ${clause} allows ${show.length(mostMicrometres)}.`,
+      `The strokes are ${show.length(hasMicrometres, 'up')}; ${body} ${clause} allows ${show.length(mostMicrometres)}.`,
     'border-too-wide': ({ body, clause, hasMicrometres, mostMicrometres }, show) =>
-      `The border is ${show.length(hasMicrometres)}; ${body} ${clause} allows ${show.length(mostMicrometres)}.`,
+      `The border is ${show.length(hasMicrometres, 'up')}; ${body} ${clause} allows ${show.length(mostMicrometres)}.`,
     'name-too-small': ({ body, clause, hasMicrometres, leastMicrometres }, show) =>
-      `The name is ${show.length(hasMicrometres)} high; ${body} ${clause} wants at least ${show.length(leastMicrometres)}.`,
+      `The name is ${show.length(hasMicrometres)} high; ${body} ${clause} wants at least ${show.length(leastMicrometres, 'up')}.`,
     'name-too-large': ({ body, clause, hasMicrometres, mostMicrometres }, show) =>
-      `The name is ${show.length(hasMicrometres)} high; ${body} ${clause} allows ${show.length(mostMicrometres)}.`,
+      `The name is ${show.length(hasMicrometres, 'up')} high; ${body} ${clause} allows ${show.length(mostMicrometres)}.`,
     'name-near-number': ({ body, hasMicrometres, leastMicrometres }, show) =>
-      `Name and number are ${show.length(hasMicrometres)} apart; ${body} wants ${show.length(leastMicrometres)}.`,
+      `Name and number are ${show.length(hasMicrometres)} apart; ${body} wants ${show.length(leastMicrometres, 'up')}.`,
     'place-missing': ({ body, clause, garment, place }) =>
       `${body} ${clause} wants a number on the ${placesOf([place])} of the ${garment}.`,
     'no-rulebook': ({ sport }) => `We have no rule book for ${sport}: check with your league.`,
@@ -417,13 +422,13 @@ export const en = {
     'ask-your-league': ({ body, clause }) => `Check ${body} ${clause} with your league.`,
     'goalkeeper-number': ({ line, number }) => `Line ${line}: ${number} is only for the goalkeeper.`,
     'wider-than-free': ({ text, widthMicrometres, freeWidthMicrometres }, show) =>
-      `“${text}” is ${show.length(widthMicrometres)} wide; there is ${show.length(freeWidthMicrometres)} of free cloth.`,
+      `“${text}” is ${show.length(widthMicrometres, 'up')} wide; there is ${show.length(freeWidthMicrometres)} of free cloth.`,
     'places-collide': ({ first, second, overlapMicrometres }, show) =>
-      `${first} and ${second} overlap by ${show.length(overlapMicrometres)}.`,
-    'implausible-record': ({ material, field, value, least, most }) =>
-      `The record of ${material} gives ${field} ${value}; plausible is ${least} to ${most}.`,
+      `${first} and ${second} overlap by ${show.length(overlapMicrometres, 'up')}.`,
+    'implausible-record': ({ material, field, value, least, most }, show) =>
+      `The record of ${material} gives ${figure(field, value, show)} (${field}); makers of its class publish ${figure(field, least, show)} to ${figure(field, most, show)}. Look at the sheet again.`,
     'short-of-material': ({ material, kind, missing, days }, show) =>
-      `${kind === 'stones' ? `${missing} stones` : show.length(missing)} of ${material} must be ordered; it takes ${count(days, 'day', 'days')}.`,
+      `${kind === 'stones' ? `${missing} stones` : show.length(missing, 'up')} of ${material} must be ordered; it takes ${count(days, 'day', 'days')}.`,
     'book-malformed': ({ reason }) => `The book of work cannot be read: ${reason}.`,
     'need-by-past': () => 'The date you need it lies in the past.',
     'time-in-lost-hour': ({ text, readAs }) => `${text} does not exist that night (the clock jumps); it is read as ${readAs}.`,
@@ -495,9 +500,11 @@ export const en = {
     'other-face': (subject) => `other letters${subject === '' ? '' : ` (${subject})`}`,
     larger: () => 'make it larger',
     smaller: () => 'make it smaller',
+    'usual-setting': () => 'the usual setting',
     'customer-signs': () => 'you sign that it is skipped',
   },
   couldDo: (ways) => `Could be done: ${ways}.`,
+  noWay: 'We know no way round it: ask the shop.',
   severities: { stop: 'Stop', 'needs-test': 'Test first', caution: 'Caution', note: 'Note' },
   buttons: {
     'sign-off': (revision) => `I approve revision ${revision}`,

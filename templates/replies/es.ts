@@ -167,6 +167,9 @@ const oneOf = (rows: readonly Parameters<Catalogue['row']>[0][]): string => rows
 
 const placesOf = (ids: readonly string[]): string => ids.map((id) => places[id as keyof typeof places] ?? id).join(', ')
 
+const figure = (field: string, value: number, show: { temperature: (tenthsC: number) => string }): string =>
+  field.includes('tenthsC') ? show.temperature(value) : `${value} s`
+
 const aka = (word: string, subject: string): string => `${word}${subject === '' ? '' : ` (${subject})`}`
 
 /** Spanish, with the words used on the border: playera, talla CH M G, vinil, pedrería. */
@@ -334,9 +337,9 @@ export const es = {
     'text-too-long': ({ characters, most }) => `El texto tiene ${characters} caracteres; el máximo es ${most}.`,
     'text-right-to-left': ({ text }) => `«${text}» se escribe de derecha a izquierda, y eso no lo podemos poner.`,
     'height-impossible': ({ heightMicrometres, leastMicrometres, mostMicrometres }, show) =>
-      `${show.length(heightMicrometres)} de alto no se puede; debe ser de ${show.length(leastMicrometres)} a ${show.length(mostMicrometres)}.`,
+      `${show.length(heightMicrometres)} de alto no se puede; debe ser de ${show.length(leastMicrometres, 'up')} a ${show.length(mostMicrometres)}.`,
     'text-too-wide': ({ text, widthMicrometres, mostMicrometres }, show) =>
-      `«${text}» mediría ${show.length(widthMicrometres)} de ancho; caben ${show.length(mostMicrometres)}.`,
+      `«${text}» mediría ${show.length(widthMicrometres, 'up')} de ancho; caben ${show.length(mostMicrometres)}.`,
     'line-too-bent': ({ text }) => `«${text}» no se puede curvar tanto.`,
     'too-many-rows': ({ rows, most }) => `No caben ${rows} hileras de piedras; el máximo es ${most}.`,
     'stone-setting-impossible': ({ size }) => `La plantilla para piedras ${size} no se puede cortar.`,
@@ -355,9 +358,9 @@ export const es = {
     'corner-bald': ({ text, remedies }) => `Una esquina de «${text}» queda sin piedra. ${remedyText(remedies)}`,
     'corner-blunt': ({ text }) => `Esquinas muy juntas de «${text}» comparten una piedra.`,
     'part-wider-than-roll': ({ tag, widthMicrometres, mostMicrometres }, show) =>
-      `${tag} mide ${show.length(widthMicrometres)} de ancho; el rollo ${show.length(mostMicrometres)}.`,
+      `${tag} mide ${show.length(widthMicrometres, 'up')} de ancho; el rollo ${show.length(mostMicrometres)}.`,
     'template-larger-than-sheet': ({ text, widthMicrometres, heightMicrometres }, show) =>
-      `La plantilla de «${text}» (${show.length(widthMicrometres)} × ${show.length(heightMicrometres)}) es más grande que una hoja.`,
+      `La plantilla de «${text}» (${show.length(widthMicrometres, 'up')} × ${show.length(heightMicrometres, 'up')}) es más grande que una hoja.`,
     'fibre-melts': ({ garment, fibre, percent }) =>
       `La prenda ${garment} tiene ${percent} % de ${fibre}, que se derrite o endurece con cualquier plancha.`,
     'no-common-heat': ({ garment, places: where, leastTenthsC, leastBy, mostTenthsC, mostBy }, show) =>
@@ -369,12 +372,14 @@ export const es = {
     'no-setting': ({ machine, leastTenthsC, mostTenthsC }, show) =>
       `${machine} no tiene ajuste entre ${show.temperature(leastTenthsC)} y ${show.temperature(mostTenthsC)}.`,
     'platen-too-small': ({ garment, places: where, widthMicrometres, heightMicrometres }, show) =>
-      `${garment}, ${placesOf(where)}: ${show.length(widthMicrometres)} × ${show.length(heightMicrometres)} no cabe en una sola planchada.`,
+      `${garment}, ${placesOf(where)}: ${show.length(widthMicrometres, 'up')} × ${show.length(heightMicrometres, 'up')} no cabe en una sola planchada.`,
     'auxiliary-missing': ({ garment, kind }) => `${garment}: hace falta ${kind} que aguante el calor y no hay.`,
     'asked-over-cap': ({ askedTenthsC, capTenthsC, capBy }, show) =>
       `Se pidieron ${show.temperature(askedTenthsC)}; ${capBy} permite a lo más ${show.temperature(capTenthsC)}.`,
     'asked-over-margin': ({ askedTenthsC, capTenthsC, capBy, swingTenthsC }, show) =>
       `${show.temperature(askedTenthsC)} queda dentro de la variación de la plancha (${show.swing(swingTenthsC)}) del límite de ${capBy}, ${show.temperature(capTenthsC)}.`,
+    'asked-too-cool': ({ askedTenthsC, setTenthsC, leastTenthsC, leastBy }, show) =>
+      `Se pidieron ${show.temperature(askedTenthsC)}; ${leastBy} necesita al menos ${show.temperature(leastTenthsC)}, así que la plancha se pone a ${show.temperature(setTenthsC)}.`,
     'usual-over-margin': ({ material, usualTenthsC, setTenthsC, capTenthsC }, show) =>
       `${material}: los ${show.temperature(usualTenthsC)} de costumbre están muy cerca del límite de ${show.temperature(capTenthsC)}; se ajusta a ${show.temperature(setTenthsC)}.`,
     'fibre-may-suffer': ({ garment, fibre, percent, fromTenthsC }, show) =>
@@ -437,34 +442,34 @@ export const es = {
     'numbers-clash': ({ body, numbers, lines }) =>
       `${numbers.join(' y ')} no pueden estar en la misma lista (líneas ${lines.join(', ')}, ${body}).`,
     'number-too-small': ({ body, clause, place, hasMicrometres, leastMicrometres }, show) =>
-      `El número (${placesOf([place])}) mide ${show.length(hasMicrometres)}; ${body} ${clause} pide al menos ${show.length(leastMicrometres)}.`,
+      `El número (${placesOf([place])}) mide ${show.length(hasMicrometres)}; ${body} ${clause} pide al menos ${show.length(leastMicrometres, 'up')}.`,
     'number-too-large': ({ body, clause, place, hasMicrometres, mostMicrometres }, show) =>
-      `El número (${placesOf([place])}) mide ${show.length(hasMicrometres)}; ${body} ${clause} permite ${show.length(mostMicrometres)}.`,
+      `El número (${placesOf([place])}) mide ${show.length(hasMicrometres, 'up')}; ${body} ${clause} permite ${show.length(mostMicrometres)}.`,
     'stroke-too-thin': ({ body, clause, hasMicrometres, leastMicrometres }, show) =>
-      `El trazo mide ${show.length(hasMicrometres)}; ${body} ${clause} pide al menos ${show.length(leastMicrometres)}.`,
+      `El trazo mide ${show.length(hasMicrometres)}; ${body} ${clause} pide al menos ${show.length(leastMicrometres, 'up')}.`,
     'stroke-too-thick': ({ body, clause, hasMicrometres, mostMicrometres }, show) =>
-      `El trazo mide ${show.length(hasMicrometres)}; ${body} ${clause} permite ${show.length(mostMicrometres)}.`,
+      `El trazo mide ${show.length(hasMicrometres, 'up')}; ${body} ${clause} permite ${show.length(mostMicrometres)}.`,
     'border-too-wide': ({ body, clause, hasMicrometres, mostMicrometres }, show) =>
-      `El contorno mide ${show.length(hasMicrometres)}; ${body} ${clause} permite ${show.length(mostMicrometres)}.`,
+      `El contorno mide ${show.length(hasMicrometres, 'up')}; ${body} ${clause} permite ${show.length(mostMicrometres)}.`,
     'name-too-small': ({ body, clause, hasMicrometres, leastMicrometres }, show) =>
-      `El nombre mide ${show.length(hasMicrometres)} de alto; ${body} ${clause} pide al menos ${show.length(leastMicrometres)}.`,
+      `El nombre mide ${show.length(hasMicrometres)} de alto; ${body} ${clause} pide al menos ${show.length(leastMicrometres, 'up')}.`,
     'name-too-large': ({ body, clause, hasMicrometres, mostMicrometres }, show) =>
-      `El nombre mide ${show.length(hasMicrometres)} de alto; ${body} ${clause} permite ${show.length(mostMicrometres)}.`,
+      `El nombre mide ${show.length(hasMicrometres, 'up')} de alto; ${body} ${clause} permite ${show.length(mostMicrometres)}.`,
     'name-near-number': ({ body, hasMicrometres, leastMicrometres }, show) =>
-      `Nombre y número están a ${show.length(hasMicrometres)}; ${body} pide ${show.length(leastMicrometres)}.`,
+      `Nombre y número están a ${show.length(hasMicrometres)}; ${body} pide ${show.length(leastMicrometres, 'up')}.`,
     'place-missing': ({ body, clause, garment, place }) => `${body} ${clause} pide número en ${placesOf([place])} de ${garment}.`,
     'no-rulebook': ({ sport }) => `No tenemos reglamento de ${words.sports[sport] ?? sport}: pregunte a su liga.`,
     'old-edition': ({ body, edition }) => `Nuestra copia de ${body} es una edición vieja (${edition}): pregunte a la liga.`,
     'ask-your-league': ({ body, clause }) => `Confirme ${body} ${clause} con su liga.`,
     'goalkeeper-number': ({ line, number }) => `Línea ${line}: el ${number} es solo del portero.`,
     'wider-than-free': ({ text, widthMicrometres, freeWidthMicrometres }, show) =>
-      `«${text}» mide ${show.length(widthMicrometres)} de ancho; hay ${show.length(freeWidthMicrometres)} de tela libre.`,
+      `«${text}» mide ${show.length(widthMicrometres, 'up')} de ancho; hay ${show.length(freeWidthMicrometres)} de tela libre.`,
     'places-collide': ({ first, second, overlapMicrometres }, show) =>
-      `${first} y ${second} se enciman ${show.length(overlapMicrometres)}.`,
-    'implausible-record': ({ material, field, value, least, most }) =>
-      `El registro de ${material} da ${field} ${value}; lo creíble es de ${least} a ${most}.`,
+      `${first} y ${second} se enciman ${show.length(overlapMicrometres, 'up')}.`,
+    'implausible-record': ({ material, field, value, least, most }, show) =>
+      `El registro de ${material} da ${figure(field, value, show)} (${field}); los fabricantes publican de ${figure(field, least, show)} a ${figure(field, most, show)}. Vuelva a ver la hoja.`,
     'short-of-material': ({ material, kind, missing, days }, show) =>
-      `Hay que pedir ${kind === 'stones' ? `${missing} piedras` : show.length(missing)} de ${material}; tarda ${count(days, 'día', 'días')}.`,
+      `Hay que pedir ${kind === 'stones' ? `${missing} piedras` : show.length(missing, 'up')} de ${material}; tarda ${count(days, 'día', 'días')}.`,
     'book-malformed': ({ reason }) => `El libro de trabajo no se puede leer: ${reason}.`,
     'need-by-past': () => 'La fecha en que lo necesita ya pasó.',
     'time-in-lost-hour': ({ text, readAs }) => `${text} no existe esa noche (cambia la hora); se lee como ${readAs}.`,
@@ -536,9 +541,11 @@ export const es = {
     'other-face': (subject) => aka('otra letra', subject),
     larger: () => 'hacerlo más grande',
     smaller: () => 'hacerlo más chico',
+    'usual-setting': () => 'el ajuste de siempre',
     'customer-signs': () => 'usted firma que se omite',
   },
   couldDo: (ways) => `Se podría: ${ways}.`,
+  noWay: 'No conocemos otra salida: pregunte al taller.',
   severities: { stop: 'Alto', 'needs-test': 'Primero prueba', caution: 'Cuidado', note: 'Nota' },
   buttons: {
     'sign-off': (revision) => `Apruebo la revisión ${revision}`,

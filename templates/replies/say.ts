@@ -48,6 +48,8 @@ export const sayProblem = (problem: Problem, language: Language, show: Show): st
   const catalogue = catalogues[language]
   const say = sayerOf(catalogue.problems, problem.code)
   const sentence = say === undefined ? problem.code : textOf(say(problem.facts, show))
+  const { ways: known } = problem.facts
+  if (problem.severity === 'stop' && isList(known) && known.length === 0) return `${sentence} ${catalogue.noWay}`
   const ways = wayTexts(catalogue, problem.facts, show)
   return ways.length === 0 ? sentence : `${sentence} ${catalogue.couldDo(ways.join(', '))}`
 }

@@ -59,6 +59,9 @@ export const clothSchema = z.strictObject({
 })
 export type Cloth = z.infer<typeof clothSchema>
 
+/** Dots in the iron of a care label (ISO 3758); 0: do not iron. */
+export const careDotsSchema = z.union([z.literal(0), z.literal(1), z.literal(2), z.literal(3)])
+
 /**
  * A fabric of the shop: a cloth with a name; `capTenthsC` is the mill's own limit where its sheet gives one, `careDots` the
  * dots in the iron of its care label (0: do not iron), `marks` whether a press leaves a shine or a box on it.
@@ -68,7 +71,7 @@ export const fabricSchema = clothSchema.extend({
   perforated: z.boolean(),
   thin: z.boolean(),
   capTenthsC: z.int().positive().optional(),
-  careDots: z.union([z.literal(0), z.literal(1), z.literal(2), z.literal(3)]).optional(),
+  careDots: careDotsSchema.optional(),
   marks: z.boolean().optional(),
   source: z.string(),
 })

@@ -1,5 +1,5 @@
 import * as z from 'zod'
-import { dyes, features, fibresSchema, finishes, fits, idSchema, knits, sizes } from '../garment/garment.ts'
+import { careDotsSchema, dyes, features, fibresSchema, finishes, fits, idSchema, knits, sizes } from '../garment/garment.ts'
 import { placeIds } from '../garment/place.ts'
 import { stoneSizes, vinylClasses } from '../material/material.ts'
 
@@ -17,6 +17,10 @@ const moneySchema = z.strictObject({
   taxExempt: z.boolean().optional(),
 })
 
+/**
+ * A garment of the order, as its labels say as far as anybody has read them. `careDots` are the dots in the iron of the care
+ * label (0: do not iron); it counts before what the shop's own record of the fabric says.
+ */
 export const orderGarmentSchema = z.strictObject({
   id: idSchema,
   catalogue: idSchema.optional(),
@@ -24,6 +28,7 @@ export const orderGarmentSchema = z.strictObject({
   knit: z.enum(knits),
   finish: z.enum(finishes),
   dye: z.enum(dyes),
+  careDots: careDotsSchema.optional(),
   features: z.array(z.enum(features)),
   colour: idSchema,
   from: z.enum(['shop', 'customer']),
@@ -66,6 +71,11 @@ export type Layer = z.infer<typeof layerSchema>
 export type VinylLayer = z.infer<typeof vinylLayerSchema>
 export type StoneLayer = z.infer<typeof stoneLayerSchema>
 
+/**
+ * What is put on one place, layers bottom first. `askedTenthsC` is the set point of the press that the customer or the owner asks
+ * for against the usual one, in tenths of °C: it is set and shown as over the margin where it lies within the press's swing of a
+ * limit, and never above one.
+ */
 export const decorationSchema = z.strictObject({
   id: idSchema,
   on: z.array(idSchema).min(1),
@@ -85,6 +95,7 @@ export const decorationSchema = z.strictObject({
     ])
     .default({ kind: 'straight' }),
   layers: z.array(layerSchema).min(1).max(6),
+  askedTenthsC: z.int().min(600).max(2_500).optional(),
 })
 export type Decoration = z.infer<typeof decorationSchema>
 

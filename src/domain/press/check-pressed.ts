@@ -47,6 +47,13 @@ const clothMost = ({ state }: Replayed): number => {
   return Math.min(...limits, capTenthsC ?? Number.POSITIVE_INFINITY)
 }
 
+/** Degrees of the thermostat's own unit, which tenths of °C hit to within a tenth. */
+const isOnDial = (machine: Machine, tenths: number): boolean => {
+  const { unit, degrees } = machine.step
+  const shown = unit === 'C' ? tenths / 10 : (tenths * 9) / 50 + 32
+  return Math.abs(shown - degrees * Math.round(shown / degrees)) <= (unit === 'C' ? 0.05 : 0.091)
+}
+
 /** No temperature passes a limit less the swing, of cloth, layers, sheet, tape or pad; asked-for settings keep the limit itself. */
 const checkHeat = (replayed: Replayed): void => {
   const { bench, state, step, tell } = replayed
@@ -65,6 +72,12 @@ const checkHeat = (replayed: Replayed): void => {
   }
   if (state.garment.cloth.fibres !== 'unknown' && state.garment.cloth.fibres.some((share) => share.fibre === 'polypropylene'))
     tell('too-hot')
+}
+
+const checkDial = (replayed: Replayed): void => {
+  const machine = machineOf(replayed)
+  const set = (replayed.step.tenthsC ?? 0) + (machine?.correctionTenthsC ?? 0)
+  if (machine !== undefined && !isOnDial(machine, set)) replayed.tell('off-the-dial')
 }
 
 /** Glue that could pass through is caught by a pad, and nothing without a carrier meets the platen bare. */
@@ -159,6 +172,7 @@ const checkInside = (replayed: Replayed): void => {
 /** One closing of the press over one garment: heat, protection, platen, and what every layer under the load makes of it. */
 export const checkPressed = (replayed: Replayed): void => {
   checkHeat(replayed)
+  checkDial(replayed)
   checkPlaten(replayed)
   if (replayed.step.action === 'press-inside') {
     checkInside(replayed)

@@ -53,6 +53,13 @@ const certificates = (garment: JobGarment): readonly Gate[] => {
   return lots.map((lot) => gate(garment, 'certificate', { subject: lot }))
 }
 
+/** Lots of stones that are new to the shop: a coupon is cut and brushed first, because their hole is not known yet. */
+const coupons = (garments: readonly JobGarment[]): readonly Gate[] => {
+  const stones = garments.flatMap(materialsOf).flatMap((material) => (material.kind === 'stone' ? [material] : []))
+  const lots = stones.filter((stone) => stone.coupon === undefined).map(({ id, lot }) => `${id} ${lot}`)
+  return [...new Set(lots)].map((subject) => ({ code: 'coupon', garment: null, subject, blocks: 'cutting', waitMinutes: 0 }))
+}
+
 const gatesFor = (bench: Bench, garment: JobGarment, heats: readonly Heat[]): readonly Gate[] => {
   const gates: Gate[] = [gate(garment, 'count-in', { blocks: 'cutting' })]
   if (garment.cloth.finish === 'unknown' || repellenceSuspected(garment.cloth) !== null)
@@ -63,8 +70,10 @@ const gatesFor = (bench: Bench, garment: JobGarment, heats: readonly Heat[]): re
 }
 
 /**
- * What must be found right first, per garment in this order: count-in, water drops, test press, bleed test, certificates by
- * lot, first piece. A bleed test waits the shop's time (24 h as a rule) before it opens.
+ * What must be found right first: a coupon for every new lot of stones, then per garment in this order: count-in, water drops,
+ * test press, bleed test, certificates by lot, first piece. A bleed test waits the shop's time (24 h as a rule) before it opens.
  */
-export const gatesOf = (bench: Bench, garments: readonly JobGarment[], heats: readonly Heat[]): readonly Gate[] =>
-  garments.filter((garment) => garment.places.length > 0).flatMap((garment) => gatesFor(bench, garment, heats))
+export const gatesOf = (bench: Bench, garments: readonly JobGarment[], heats: readonly Heat[]): readonly Gate[] => {
+  const pressed = garments.filter((garment) => garment.places.length > 0)
+  return [...coupons(pressed), ...pressed.flatMap((garment) => gatesFor(bench, garment, heats))]
+}

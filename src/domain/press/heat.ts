@@ -2,9 +2,10 @@ import type { Auxiliary } from '../material/material.ts'
 import { timesFor } from './dwell.ts'
 import type { JobLayer, JobPlace } from './job.ts'
 import { auxiliaryCap, bestAuxiliary, type Cap, clothCaps, layerCap, lowest, machineMost, softCaps } from './limits.ts'
+import type { Machine } from './machine.ts'
 import { type Group, groupings, rungsOf } from './rungs.ts'
 import { failed, greatest, type HeatContext, type HeatFailure, type Solved, type Under } from './solved.ts'
-import { settingNear } from './thermostat.ts'
+import { type Range, settingNear } from './thermostat.ts'
 
 /** One full press and the tacks before it, all at one temperature. `mostTenthsC` is already less the swing. */
 export type GroupHeat = {
@@ -18,6 +19,8 @@ export type GroupHeat = {
   readonly mostTenthsC: number
   readonly mostBy: string
   readonly cap: Cap
+  /** The set point a person asked for; null: the usual one is taken. */
+  readonly askedTenthsC: number | null
   readonly overMargin: boolean
 }
 
@@ -59,13 +62,21 @@ const roomFor = (context: HeatContext, under: Under): Solved<Room> => {
   return { ok: true, value: gentle >= floor.value ? { ...room, mostTenthsC: gentle } : room }
 }
 
+/** The platen temperature nearest to `wanted` that today's correction leaves on a step of the thermostat; null when none is inside. */
+const platenNear = ({ step, correctionTenthsC }: Machine, range: Range, wanted: number): number | null => {
+  const dial = (tenths: number): number => tenths + correctionTenthsC
+  const inside = { leastTenthsC: dial(range.leastTenthsC), mostTenthsC: dial(range.mostTenthsC) }
+  const set = settingNear(step, inside, dial(wanted))
+  return set === null ? null : set - correctionTenthsC
+}
+
 type Point = Room & { readonly tenthsC: number; readonly overMargin: boolean }
 
 const pointAsked = (context: HeatContext, room: Room, asked: number): Solved<Point> => {
   const hard = Math.min(room.mostBy.tenthsC, machineMost(context.machine))
   if (asked > hard) return failed({ code: 'asked-over-cap', askedTenthsC: asked, cap: room.mostBy })
   const range = { leastTenthsC: room.leastTenthsC, mostTenthsC: hard }
-  const set = settingNear(context.machine.step, range, Math.max(asked, room.leastTenthsC))
+  const set = platenNear(context.machine, range, Math.max(asked, room.leastTenthsC))
   if (set === null) return failed({ code: 'no-setting', ...range })
   return { ok: true, value: { ...room, tenthsC: set, overMargin: set > room.mostTenthsC } }
 }
@@ -78,7 +89,7 @@ const pointIn = (context: HeatContext, under: Under): Solved<Point> => {
   const { leastTenthsC, mostTenthsC } = room.value
   const usual = Math.min(...under.group.members.map((layer) => layer.material.window.tenthsC.usual))
   const wanted = Math.min(Math.max(usual, leastTenthsC), mostTenthsC)
-  const set = settingNear(context.machine.step, { leastTenthsC, mostTenthsC }, wanted)
+  const set = platenNear(context.machine, { leastTenthsC, mostTenthsC }, wanted)
   if (set === null) return failed({ code: 'no-setting', leastTenthsC, mostTenthsC })
   return { ok: true, value: { ...room.value, tenthsC: set, overMargin: false } }
 }
@@ -91,7 +102,15 @@ const solveGroup = (context: HeatContext, under: Under): Solved<GroupHeat> => {
   const { mostBy, ...rest } = point.value
   return {
     ok: true,
-    value: { ...rest, mostBy: mostBy.by, cap: mostBy, ...times.value, group: under.group, finished: under.finished },
+    value: {
+      ...rest,
+      mostBy: mostBy.by,
+      cap: mostBy,
+      askedTenthsC: under.asked,
+      ...times.value,
+      group: under.group,
+      finished: under.finished,
+    },
   }
 }
 

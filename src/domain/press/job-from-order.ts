@@ -1,4 +1,3 @@
-import type { Fabric } from '../garment/garment.ts'
 import type { Colour } from '../material/material.ts'
 import type { Layer } from '../order/order.ts'
 import type { Application, ResolvedGarment, ResolvedLayer, ResolvedOrder } from '../order/resolve.ts'
@@ -23,16 +22,12 @@ const clothOf = (garment: ResolvedGarment): ClothFacts => {
     perforated: knit === 'mesh' || knit === 'unknown' || fabric?.perforated === true,
     thin: knit === 'tricot' || fabric?.thin === true,
     marks: knit === 'fleece' || fabric?.marks === true,
-    ...capsOf(fabric),
+    capTenthsC: fabric?.capTenthsC ?? null,
+    careDots: garment.order.careDots ?? fabric?.careDots ?? null,
     families: garment.colour.families,
     colour: garment.colour.id,
   }
 }
-
-const capsOf = (fabric: Fabric | null): Pick<ClothFacts, 'capTenthsC' | 'careDots'> => ({
-  capTenthsC: fabric?.capTenthsC ?? null,
-  careDots: fabric?.careDots ?? null,
-})
 
 /** An outline of stones runs beside the vinyl it goes round; everything else lies on what is below. */
 const lies = (layer: Layer, below: Layer | undefined): JobLayer['lies'] => {
@@ -92,7 +87,7 @@ const placeOf = (source: Source, garment: string, decoration: string): JobPlace 
     heightMicrometres: greatest(
       extents.length > 0 ? extents.map((extent) => extent.heightMicrometres) : here.map((one) => one.height),
     ),
-    askedTenthsC: null,
+    askedTenthsC: first.decoration.askedTenthsC ?? null,
   }
 }
 

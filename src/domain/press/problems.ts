@@ -45,6 +45,14 @@ export type PressProblems = {
   'asked-over-cap': Why & Where & { readonly askedTenthsC: number; readonly capTenthsC: number; readonly capBy: string }
   'asked-over-margin': Why &
     Where & { readonly askedTenthsC: number; readonly capTenthsC: number; readonly capBy: string; readonly swingTenthsC: number }
+  /** What was asked for lies below what a layer needs. */
+  'asked-too-cool': Why &
+    Where & {
+      readonly askedTenthsC: number
+      readonly setTenthsC: number
+      readonly leastTenthsC: number
+      readonly leastBy: string
+    }
   /** A record's usual point lies within the press's swing of a hard cap, so the setting stays below it. */
   'usual-over-margin': Why &
     Where & {

@@ -7,6 +7,7 @@ import { way } from './way.ts'
 import { crossesZip, obstaclesNear } from './zones.ts'
 
 const commonPractice = 'common practice'
+const recordSource = "the maker's sheet named in the material's record"
 /** Nothing is pressed within 25 mm of a zip, a seam or a snap (common practice). */
 const clearMicrometres = 25_000
 
@@ -27,14 +28,29 @@ const onMargins = (setUp: SetUp): readonly PressProblem[] =>
     }
     if (heat.overMargin) {
       return [
-        { code: 'asked-over-margin', at: pointerOf(setUp), severity: 'caution', facts: { ...facts, askedTenthsC: heat.tenthsC } },
+        {
+          code: 'asked-over-margin',
+          at: pointerOf(setUp),
+          severity: 'caution',
+          facts: { ...facts, askedTenthsC: heat.tenthsC, ways: [way('usual-setting')] },
+        },
       ]
     }
+    if (heat.askedTenthsC !== null) return []
     const usuals = heat.group.members.map((layer) => ({ id: layer.material.id, usual: layer.material.window.tenthsC.usual }))
     const lowest = usuals.reduce((least, one) => (one.usual < least.usual ? one : least))
     if (lowest.usual <= heat.mostTenthsC) return []
     const point = { material: lowest.id, usualTenthsC: lowest.usual, setTenthsC: heat.tenthsC }
     return [{ code: 'usual-over-margin', at: pointerOf(setUp), severity: 'note', facts: { ...facts, ...point } }]
+  })
+
+/** A set point that was asked for and lies below what a layer needs: the least it needs is set. */
+const onAskedTooCool = (setUp: SetUp): readonly PressProblem[] =>
+  setUp.heats.flatMap(({ askedTenthsC, tenthsC, leastTenthsC, leastBy }): readonly PressProblem[] => {
+    if (askedTenthsC === null || askedTenthsC >= leastTenthsC) return []
+    const facts = { ...where(setUp), askedTenthsC, setTenthsC: tenthsC, leastTenthsC, leastBy, source: recordSource }
+    const ways = [way('usual-setting'), way('another-class')]
+    return [{ code: 'asked-too-cool', at: pointerOf(setUp), severity: 'caution', facts: { ...facts, ways } }]
   })
 
 const onLowMargin = (setUp: SetUp): readonly PressProblem[] =>
@@ -50,7 +66,7 @@ const onLowMargin = (setUp: SetUp): readonly PressProblem[] =>
         leastTenthsC: heat.leastTenthsC,
         leastBy: heat.leastBy,
         swingTenthsC: setUp.machine.swingTenthsC,
-        source: "the maker's sheet named in the material's record",
+        source: recordSource,
         ways: [],
       },
     }))
@@ -116,6 +132,7 @@ const onInside = (setUp: SetUp, inside: InsidePress): readonly PressProblem[] =>
 /** What is to be said about a set-up that can be pressed: margins, fibres known from memory, pressures, obstacles. */
 export const remarksOn = (setUp: SetUp, inside: InsidePress): readonly PressProblem[] => [
   ...onMargins(setUp),
+  ...onAskedTooCool(setUp),
   ...onLowMargin(setUp),
   ...softCaps(setUp.garment.cloth).flatMap((cap) => suffers(setUp, cap)),
   ...onPresses(setUp),

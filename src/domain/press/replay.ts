@@ -56,6 +56,7 @@ export type BreachCode =
   | 'turned-without-saying'
   | 'inside-not-allowed'
   | 'off-the-platen'
+  | 'off-the-dial'
   | 'not-finished'
   | 'unknown-layer'
 

@@ -102,10 +102,10 @@ const tacking = (turn: Turn, heat: GroupHeat, rung: Rung): readonly Draft[] => [
 ]
 
 const pressReasons = (heat: GroupHeat): readonly WhyCode[] => {
+  if (heat.askedTenthsC !== null) return ['asked-for']
   const reasons: WhyCode[] = heat.group.members.length > 1 ? ['joint-heat', 'least-asking-layer'] : ['record-says']
   const usual = Math.min(...heat.group.members.map((layer) => layer.material.window.tenthsC.usual))
   if (usual > heat.tenthsC) reasons.push('below-hard-cap')
-  if (heat.overMargin) reasons.push('asked-for')
   return reasons
 }
 

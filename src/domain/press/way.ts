@@ -37,6 +37,7 @@ export const wayCodes = [
   'other-face',
   'larger',
   'smaller',
+  'usual-setting',
   'customer-signs',
 ] as const
 export type WayCode = (typeof wayCodes)[number]

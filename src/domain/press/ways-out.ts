@@ -94,7 +94,15 @@ const withStones = (bench: Bench, failed: Failed): readonly Way[] => {
   return ways
 }
 
+/** A set point that was asked for and cannot be kept: the usual one instead. */
+const withUsualSetting = (bench: Bench, failed: Failed): readonly Way[] => {
+  if (failed.failure.code !== 'asked-over-cap') return []
+  const usual = withPlaces(failed, (place) => ({ ...place, askedTenthsC: null }))
+  return isPressable(bench, usual) ? [way('usual-setting')] : []
+}
+
 const cost: Partial<Readonly<Record<WayCode, number>>> = {
+  'usual-setting': 0,
   'another-class': 1,
   'separate-places': 2,
   'no-stones': 3,
@@ -117,5 +125,6 @@ export const waysOut = (bench: Bench, failed: Failed): readonly Way[] => {
   if (failed.failure.code === 'platen-too-small') return [way('smaller')]
   const other = { ...failed.garment, cloth: plainCotton(failed.garment.cloth) }
   const garment = isPressable(bench, other) ? [way('another-garment')] : []
-  return [...otherVinyls(bench, failed), ...withStones(bench, failed), ...garment].toSorted(byShelf)
+  const ways = [...withUsualSetting(bench, failed), ...otherVinyls(bench, failed), ...withStones(bench, failed), ...garment]
+  return ways.toSorted(byShelf)
 }

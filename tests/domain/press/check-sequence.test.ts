@@ -60,6 +60,7 @@ describe('the checker', () => {
   it.each<readonly [string, Tamper, string]>([
     ['0.1 °C over the window less the swing', edit('press', { tenthsC: tenthsC(1651) }), 'too-hot'],
     ['under the window', edit('press', { tenthsC: tenthsC(1516) }), 'too-cool'],
+    ['between two steps of the thermostat', edit('press', { tenthsC: tenthsC(1603) }), 'off-the-dial'],
     ['a dwell that makes the vinyl’s total longer than its sheet allows', edit('press', { seconds: seconds(18) }), 'too-long'],
     ['a dwell shorter than the stones’ least', edit('press', { seconds: seconds(9) }), 'too-short'],
     ['softer than the firmest layer asks', edit('press', { pressure: { word: 'medium', gauge: null } }), 'too-soft'],

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import type { Bench } from '../../../src/domain/press/job.ts'
 import { planPress } from '../../../src/domain/press/plan-press.ts'
-import { platenPoundsForce, shownPressure, shownTemperature, wordOnGauge } from '../../../src/domain/press/shown.ts'
+import { platenPoundsForce, shownPressure, wordOnGauge } from '../../../src/domain/press/shown.ts'
 import { settingNear } from '../../../src/domain/press/thermostat.ts'
 import { hazards } from '../../../src/domain/ticket/hazards.ts'
 import { cloth, f, garment, glitter, job, mesh, place, stones, windowOf } from './builders.ts'
@@ -114,6 +114,18 @@ describe('limits of tools and layers', () => {
     expect(setting([glitter()], cloth(), machine(30))).toBeLessThanOrEqual(1570)
   })
 
+  it.each([30, -30, 17])(
+    'a correction of %d tenths of °C leaves the figure to set on a step of the dial, and the platen in the window',
+    (correctionTenthsC) => {
+      const machines = bench.machines.map((one) => ({ ...one, correctionTenthsC, step: { unit: 'F' as const, degrees: 5 } }))
+      const platen = setting([glitter()], cloth(), { ...bench, machines }) ?? 0
+      const dial = ((platen + correctionTenthsC) * 9) / 50 + 32
+      expect(Math.abs(dial - 5 * Math.round(dial / 5))).toBeLessThan(0.1)
+      expect(platen).toBeGreaterThanOrEqual(glitter().window.tenthsC.least)
+      expect(Math.abs(platen - f(320))).toBeLessThanOrEqual(14)
+    },
+  )
+
   it('vinyl that lies on stones is refused, since the platen would stand on the stones', () => {
     const stack = place([stones(), glitter()])
     expect(planPress(job(garment([stack])), bench).ok).toBe(false)
@@ -146,25 +158,6 @@ describe('the thermostat', () => {
 })
 
 describe('what people read', () => {
-  it.each([
-    [1600, 'F', 320, 0],
-    [1600, 'C', 160, 0],
-    [1517, 'F', 305, 0],
-    [1650, 'F', 329, 0],
-    [1628, 'C', 163, 0],
-  ] as const)('%d tenths of °C reads in °%s as %d', (set, unit, value, digits) => {
-    expect(shownTemperature(set, unit, { leastTenthsC: 1500, mostTenthsC: 1650 })).toEqual({ value, digits, unit })
-  })
-
-  it('rounds into the window: 162 °C is 323.6 °F, shown as 323 °F where 162.2 °C is the most, else as 324 °F', () => {
-    expect(shownTemperature(1620, 'F', { leastTenthsC: 1500, mostTenthsC: 1622 }).value).toBe(323)
-    expect(shownTemperature(1620, 'F', { leastTenthsC: 1500, mostTenthsC: 1623 }).value).toBe(324)
-  })
-
-  it('shows a tenth of a degree where no whole one lies inside the window', () => {
-    expect(shownTemperature(1620, 'F', { leastTenthsC: 1620, mostTenthsC: 1621 })).toEqual({ value: 323.6, digits: 1, unit: 'F' })
-  })
-
   it.each([
     [1, 'light'],
     [3, 'light'],

@@ -130,6 +130,23 @@ describe('each material by itself (common practice)', () => {
     expect(plan.steps.find((step) => step.action === 'press')?.cautions).toContain('over-margin')
   })
 
+  it('says so when what is asked for is cooler than a layer needs, and sets the least it needs', () => {
+    const plan = planned(job(garment([place([glitter()], { askedTenthsC: f(250) })])))
+    expect(closings(plan).at(-1)?.tenthsC).toBe(f(305))
+    expect(plan.problems).toContainEqual(
+      expect.objectContaining({
+        code: 'asked-too-cool',
+        facts: expect.objectContaining({ askedTenthsC: f(250), leastTenthsC: 1517, leastBy: 'vinyl-glitter-white' }),
+      }),
+    )
+  })
+
+  it('names the usual setting as the first way out of one that is asked for and cannot be kept', () => {
+    const over = planPress(job(garment([place([stones()], { askedTenthsC: f(339) })])), bench)
+    const ways = over.ok ? [] : over.problems[0]?.facts.ways
+    expect(ways?.[0]).toEqual({ way: 'usual-setting', subject: null, inStock: null })
+  })
+
   it('refuses to set stones over their cap of 170 °C even when asked (338 °F passes, 339 °F does not)', () => {
     expect(planPress(job(garment([place([stones()], { askedTenthsC: f(338) })])), bench).ok).toBe(true)
     const over = planPress(job(garment([place([stones()], { askedTenthsC: f(339) })])), bench)
