@@ -8,6 +8,7 @@ import { openGround } from './wiring/open-ground.ts'
 import { openDesk } from './wiring/open-place.ts'
 import { openPlatform } from './wiring/open-platform.ts'
 import { type Opened, orStop, runProgram } from './wiring/run-program.ts'
+import { recordLines } from './wiring/say-problems.ts'
 import { whenStopped } from './wiring/stop.ts'
 import { reporter } from './wiring/trouble.ts'
 import { watchWorker } from './wiring/watch-worker.ts'
@@ -23,6 +24,7 @@ const serve = async ({ toClose }: Opened): Promise<void> => {
   toClose(ground.close)
   const desk = orStop(await openDesk(root, config, ground.service))
   toClose(desk.store.close)
+  process.stderr.write(recordLines(desk.workshop.shop))
   await openShop(desk)
   const news = await openNews(desk)
   toClose(news.close)

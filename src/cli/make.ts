@@ -7,7 +7,7 @@ import { type Made, makeJob, refusedJob } from '../desk/make-job.ts'
 import type { Workshop } from '../desk/work-out.ts'
 import { ok, type Result, refuse } from '../domain/result/result.ts'
 import { openPress, openWorkshop } from '../wiring/open-workshop.ts'
-import { plainProblems, problemLines } from '../wiring/say-problems.ts'
+import { plainProblems, problemLines, recordLines } from '../wiring/say-problems.ts'
 import { type Command, exitCodes, isOn, runCommand, text, UsageError, type Words } from './command.ts'
 import { shopNow } from './shop-clock.ts'
 import { ticketNumber, writeJob } from './write-job.ts'
@@ -58,6 +58,7 @@ const run = async (words: Words): Promise<number> => {
     process.stderr.write(problemLines(plainProblems(workshop.problems)))
     return exitCodes.refused
   }
+  process.stderr.write(recordLines(workshop.value.shop))
   const made = await makeFrom(document, workshop.value, text(words, 'now'))
   await writeJob(out, made)
   process.stdout.write(report(made, out, isOn(words, 'json')))

@@ -11,7 +11,7 @@ import { documentOf } from '../domain/understanding/document.ts'
 import { hear } from '../domain/understanding/hear.ts'
 import type { Reply } from '../domain/understanding/replies.ts'
 import { openPress, openWorkshop } from '../wiring/open-workshop.ts'
-import { plainProblems, problemLines } from '../wiring/say-problems.ts'
+import { plainProblems, problemLines, recordLines } from '../wiring/say-problems.ts'
 import { type Command, exitCodes, isOn, runCommand, text, type Words } from './command.ts'
 import { shopNow } from './shop-clock.ts'
 import { ticketNumber, writeJob } from './write-job.ts'
@@ -93,6 +93,7 @@ const run = async (words: Words): Promise<number> => {
     return exitCodes.refused
   }
   const workshop = opened.value
+  process.stderr.write(recordLines(workshop.shop))
   const now = shopNow(text(words, 'now'), workshop.shop.profile.zone)
   const language = workshop.shop.profile.languages[0] ?? 'en'
   const conversation = startConversation({ id: 'talk', person: { id: 'talk', name: null }, language })

@@ -1,7 +1,9 @@
 /** The owner's morning sheet in words; every line ends in a thing to do. */
 type MorningWords = {
   readonly titles: { readonly [section: string]: string }
-  readonly todo: { readonly [todo in 'bag' | 'countIn' | 'signOff' | 'take' | 'order' | 'call' | 'callAndMoney']: string }
+  readonly todo: {
+    readonly [todo in 'bag' | 'countIn' | 'signOff' | 'take' | 'order' | 'call' | 'callAndMoney' | 'lookUp']: string
+  }
   readonly leaves: (name: string, pieces: number, day: string) => string
   readonly game: (name: string, day: string) => string
   readonly waits: (name: string) => string
@@ -19,6 +21,7 @@ export const morningWords = {
       'press-list': 'Press list by temperature',
       shorts: 'Short on the shelf',
       collectable: 'Bagged, not collected',
+      records: 'Records that look wrong',
     },
     todo: {
       bag: 'finish and bag it',
@@ -28,6 +31,7 @@ export const morningWords = {
       order: 'order it',
       call: 'call for collection',
       callAndMoney: 'call for collection and settle the money',
+      lookUp: 'look it up on the maker’s sheet and correct the record',
     },
     leaves: (name, pieces, day) => `${name}: ${pieces} garments, promised ${day}`,
     game: (name, day) => `${name}: game on ${day}`,
@@ -44,6 +48,7 @@ export const morningWords = {
       'press-list': 'Lista de plancha por temperatura',
       shorts: 'Falta en el estante',
       collectable: 'Embolsado, sin recoger',
+      records: 'Registros que parecen equivocados',
     },
     todo: {
       bag: 'terminar y embolsar',
@@ -53,6 +58,7 @@ export const morningWords = {
       order: 'pedirlo',
       call: 'llamar para que recojan',
       callAndMoney: 'llamar para que recojan y arreglar el pago',
+      lookUp: 'verlo en la hoja del fabricante y corregir el registro',
     },
     leaves: (name, pieces, day) => `${name}: ${pieces} prendas, prometido ${day}`,
     game: (name, day) => `${name}: partido el ${day}`,

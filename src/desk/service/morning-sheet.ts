@@ -1,5 +1,7 @@
 import { morningWords } from '../../../templates/desk/morning.ts'
+import { sayProblem } from '../../../templates/replies/say.ts'
 import { writeLocal } from '../../domain/calendar/local-time.ts'
+import { oddRecords } from '../../domain/shop/odd-records.ts'
 import { type Language, type Show, showFor } from '../../domain/shop/show.ts'
 import { type Minutes, minutes } from '../../domain/units/units.ts'
 import type { Morning, MorningLine, MorningSection } from '../../ports/counter-desk.ts'
@@ -26,6 +28,8 @@ type Sheet = {
   readonly now: Minutes
   readonly show: Show
   readonly words: (typeof morningWords)[Language]
+  /** What in the shop's own records looks wrong, in words. */
+  readonly odd: readonly string[]
   readonly localDay: (at: number) => string
 }
 
@@ -107,6 +111,9 @@ const collectable = ({ entries, words }: Sheet): readonly MorningLine[] =>
     .filter(({ order }) => order.state === 'bagged')
     .map((entry) => line(entry, words.bagged(nameOf(entry)), entry.money === 'paid' ? words.todo.call : words.todo.callAndMoney))
 
+const odd = ({ odd: records, words }: Sheet): readonly MorningLine[] =>
+  records.map((text) => ({ text, todo: words.todo.lookUp, order: null, ticket: null }))
+
 const sectionsOf = (sheet: Sheet): readonly MorningSection[] => {
   const titles: { readonly [section: string]: string } = sheet.words.titles
   return [
@@ -116,6 +123,7 @@ const sectionsOf = (sheet: Sheet): readonly MorningSection[] => {
     { code: 'press-list', lines: pressList(sheet) },
     { code: 'shorts', lines: shorts(sheet) },
     { code: 'collectable', lines: collectable(sheet) },
+    { code: 'records', lines: odd(sheet) },
   ].map(({ code, lines }) => ({ code, title: titles[code] ?? code, lines }))
 }
 
@@ -128,13 +136,15 @@ export const morningSheet = async (desk: Desk, language: Language): Promise<Morn
   const entries = await Promise.all(orders.map((order) => entryOf(desk, order, plan)))
   const sums = await shop.stock.sums()
   const today = writeLocal(desk.zone, now).slice(0, 10)
+  const show = showFor(desk.workshop.shop, language)
   const sheet: Sheet = {
     entries: entries.filter((entry) => entry !== null),
     plan,
     short: [...sums].filter(([, amount]) => amount < 0).map(([item, amount]) => ({ item, missing: -amount })),
     today,
     now,
-    show: showFor(desk.workshop.shop, language),
+    show,
+    odd: oddRecords(desk.workshop.shop).map((problem) => sayProblem(problem, language, show)),
     words: morningWords[language],
     localDay: (at) => writeLocal(desk.zone, minutes(at)).slice(0, 10),
   }

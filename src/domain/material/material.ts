@@ -84,6 +84,11 @@ export const stoneSchema = z.strictObject({
   /** Weight of one gross (144 pieces) of this lot, in milligrams. */
   grossMilligrams: z.int().positive(),
   insideSeconds: z.strictObject({ least: z.int().min(0), most: z.int().min(0) }),
+  /**
+   * The coupon this lot was tried on, 5 × 5 holes at three sizes, and the hole it got: the smallest in which 24 of 25 dropped.
+   * A lot without one is new to the shop.
+   */
+  coupon: z.strictObject({ date: z.iso.date(), holeMicrometres: z.int().positive() }).optional(),
 })
 export type Stone = z.infer<typeof stoneSchema>
 

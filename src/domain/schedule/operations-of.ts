@@ -122,15 +122,16 @@ const atTheCutter = ({ facts, rates, crew }: Job): readonly Operation[] => {
     family: vinyl.colour,
     release,
   }))
-  if (facts.templates.length > 0) {
-    const cut = facts.templates.length * rates.template.cutEach
-    steps.push({ id: 'cut-templates', minutes: cut, needs: cutter.slice(0, 1), after: after(0, 'count-in'), family: 'template' })
-    const board = plugMinutes(facts, rates)
-    steps.push({ id: 'plugs', minutes: board, needs: atPlace(crew, 'bench'), after: after(0, 'cut-templates') })
-  }
   if (facts.coupon) {
     const needs = atPlace(crew, 'bench')
     steps.push({ id: 'coupon', minutes: rates.couponMinutes, needs, after: after(0, 'count-in'), release })
+  }
+  if (facts.templates.length > 0) {
+    const hole = after(0, facts.coupon ? 'coupon' : 'count-in')
+    const cut = facts.templates.length * rates.template.cutEach
+    steps.push({ id: 'cut-templates', minutes: cut, needs: cutter.slice(0, 1), after: hole, family: 'template' })
+    const board = plugMinutes(facts, rates)
+    steps.push({ id: 'plugs', minutes: board, needs: atPlace(crew, 'bench'), after: after(0, 'cut-templates') })
   }
   return steps.map(operation)
 }

@@ -53,6 +53,7 @@ export const stones = (parts: Partial<Stone> = {}): Stone => ({
   glass: 'lead-free',
   grossMilligrams: 3300,
   insideSeconds: { least: 10, most: 15 },
+  coupon: { date: '2026-01-02', holeMicrometres: 3300 },
   ...parts,
 })
 

@@ -1,0 +1,55 @@
+import { describe, expect, it } from 'vitest'
+import type { JobGarment } from '../../../src/domain/press/job.ts'
+import { planPress } from '../../../src/domain/press/plan-press.ts'
+import type { Gate } from '../../../src/domain/press/press-plan.ts'
+import { cloth, garment, glitter, job, mesh, place, stones } from './builders.ts'
+import { bench, starter } from './workbench.ts'
+
+const gates = (...garments: readonly JobGarment[]): readonly Gate[] => {
+  const plan = planPress(job(...garments), bench)
+  if (!plan.ok) throw new Error(JSON.stringify(plan.problems))
+  return plan.value.gates
+}
+const codes = (...garments: readonly JobGarment[]): readonly string[] => gates(...garments).map((gate) => gate.code)
+
+const { coupon: _coupon, ...newLot } = stones()
+
+describe('a new lot of stones (common practice: a coupon of 5 × 5 holes at three sizes comes first)', () => {
+  it('opens with a coupon before anything is cut, once however many garments wear it', () => {
+    const home = garment([place([newLot])])
+    const away = garment([place([newLot], { lines: [2] })], { id: 'away', at: '/garments/1' })
+    expect(gates(home, away).filter((gate) => gate.code === 'coupon')).toEqual([
+      { code: 'coupon', garment: null, subject: 'stone-ss10-crystal S-1', blocks: 'cutting', waitMinutes: 0 },
+    ])
+    expect(codes(home)[0]).toBe('coupon')
+  })
+
+  it('needs none once its record holds the hole it got', () => {
+    expect(codes(garment([place([stones()])]))).not.toContain('coupon')
+  })
+
+  it('is told apart by lot: one of two stones of the order may be new', () => {
+    const both = garment([
+      place([stones()]),
+      place([{ ...newLot, id: 'stone-ss6-jet', lot: 'S-9' }], { place: 'back-number', side: 'back' }),
+    ])
+    expect(gates(both).flatMap((gate) => (gate.code === 'coupon' ? [gate.subject] : []))).toEqual(['stone-ss6-jet S-9'])
+  })
+
+  it('stands in the starter shop on the one lot that has come in since', () => {
+    expect(starter.stones.filter((stone) => stone.coupon === undefined).map((stone) => stone.id)).toEqual(['stone-ss20-gold'])
+  })
+})
+
+describe('the care label (ISO 3758, 2012 edition, quoted)', () => {
+  it('asks for a test press where the press gets hotter than its iron, and not where it does not', () => {
+    expect(codes(garment([place([glitter()])], { cloth: cloth({ careDots: 2 }) }))).toContain('test-press')
+    expect(codes(garment([place([glitter()])], { cloth: cloth({ careDots: 3 }) }))).not.toContain('test-press')
+  })
+})
+
+it('the gates stand in the order in which they are opened', () => {
+  const dressed = garment([place([glitter(), newLot])], { cloth: mesh({ finish: 'unknown', careDots: 1 }) })
+  const child = { ...dressed, lines: dressed.lines.map((line) => ({ ...line, age: '3-12' as const })) }
+  expect(codes(child)).toEqual(['coupon', 'count-in', 'water-drops', 'test-press', 'bleed-test', 'certificate', 'first-piece'])
+})
