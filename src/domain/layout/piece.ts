@@ -58,7 +58,7 @@ const layWork = (work: Work, ways: Ways, pen: number): Laid | undefined => {
   if (!drawRows(drawn, work.rows, ways)) return undefined
   for (const stroke of separate(work.stroke))
     drawLines(drawn, centreLines(stroke, Math.max(ways.pitch / 6, pen / 12), Math.max(ways.pitch * 1.5, pen / 2)), ways, 0)
-  const core = hexFill(work.core, ways.pitch, ways.axis).filter(({ x }) => ways.axis === undefined || x <= ways.axis + 0.5)
+  const core = hexFill(work.core, ways.pitch, ways.axis)
   drawn.placed.push(...core.map((point) => ({ point, along: 0, fixed: true, row: 1, ring: -1 })))
   const facing = work.area.length === 0 && work.stroke.length === 0
   const pitch = ways.least
