@@ -8,11 +8,11 @@ import { type Region, regionBox } from '../geometry/region.ts'
 export type Lattice = { readonly turn: number; readonly up: number; readonly across: number; readonly count: number }
 
 /** From row to row, in pitches. */
-export const ROW = Math.sqrt(3) / 2
+const ROW = Math.sqrt(3) / 2
 
 const PHASES = 16
 
-export const turned = (points: readonly Point[], turn: number): readonly Point[] => {
+const turned = (points: readonly Point[], turn: number): readonly Point[] => {
   const [cosine, sine] = [Math.cos(turn), Math.sin(turn)]
   return points.map(({ x, y }) => ({ x: cosine * x - sine * y, y: sine * x + cosine * y }))
 }
