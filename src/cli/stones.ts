@@ -79,7 +79,7 @@ const lay = async (words: Words): Promise<Result<{ layout: StoneLayout; svg: str
   const setting = settingOf(words, await readJson(join(shop, 'stone-settings.json'), z.array(stoneSettingSchema)))
   const height = lengthOf(words, 'height') ?? fromInches(6.8)
   const style = styleOf(words)
-  const faces = await loadFaces(await readJson(join(shop, 'faces.json'), faceListingsSchema), projectRoot())
+  const faces = await loadFaces(await readJson(join(shop, 'faces.json'), faceListingsSchema), { root: projectRoot(), shop })
   if (!faces.ok) return faces
   const id = text(words, 'face') ?? 'quantico-700'
   const face = faces.value.get(id)

@@ -14,9 +14,10 @@ import { ok, type Result } from '../domain/result/result.ts'
 
 /** The shop's records and faces, read and checked. */
 export const openWorkshop = async (root: string, shopFolder: string | undefined): Promise<Result<Workshop>> => {
-  const shop = await loadShop(shopFolder ?? join(root, 'templates', 'shop'))
+  const folder = shopFolder ?? join(root, 'templates', 'shop')
+  const shop = await loadShop(folder)
   if (!shop.ok) return shop
-  const faces = await loadFaces(shop.value.faces, root)
+  const faces = await loadFaces(shop.value.faces, { root, shop: folder })
   if (!faces.ok) return faces
   return ok({ shop: shop.value, faces: faces.value, cache: new Map<string, PieceStones>() })
 }

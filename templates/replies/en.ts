@@ -291,6 +291,7 @@ export const en = {
     'face-without-digits': ({ face, missing }) => `The letters “${face}” lack the digits ${missing.join(' ')}.`,
     'face-contour-open': ({ face, character }) => `“${character}” of “${face}” has an open contour.`,
     'face-changed': ({ face, file }) => `The file ${file} of “${face}” is not the one that was checked.`,
+    'face-listed-twice': ({ face }) => `Two kinds of letters in the shop’s list are called “${face}”; give one another id.`,
     'face-file-missing': ({ face, file }) => `The file ${file} of “${face}” is missing.`,
     'text-empty': () => 'There is no text to set.',
     'text-too-long': ({ characters, most }) => `The text has ${characters} characters; ${most} is the most.`,

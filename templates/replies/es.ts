@@ -332,6 +332,7 @@ export const es = {
     'face-without-digits': ({ face, missing }) => `A la letra «${face}» le faltan los dígitos ${missing.join(' ')}.`,
     'face-contour-open': ({ face, character }) => `«${character}» de «${face}» tiene un contorno abierto.`,
     'face-changed': ({ face, file }) => `El archivo ${file} de «${face}» no es el que se revisó.`,
+    'face-listed-twice': ({ face }) => `Dos tipos de letra de la lista de la tienda se llaman «${face}»; dele otro id a uno.`,
     'face-file-missing': ({ face, file }) => `Falta el archivo ${file} de «${face}».`,
     'text-empty': () => 'No hay texto que poner.',
     'text-too-long': ({ characters, most }) => `El texto tiene ${characters} caracteres; el máximo es ${most}.`,

@@ -55,7 +55,7 @@ const flattenAndWiden = (shapes: readonly TextShape[]): void => {
 export const bench: Bench = async ({ quick }) => {
   const root = projectRoot()
   const listings = faceListingsSchema.parse(JSON.parse(await readFile(join(root, 'templates', 'shop', 'faces.json'), 'utf8')))
-  const faces = await loadFaces(listings, root)
+  const faces = await loadFaces(listings, { root, shop: join(root, 'templates', 'shop') })
   if (!faces.ok) throw new Error('the faces cannot be loaded')
   const [numbers, names] = [faces.value.get('quantico-700'), faces.value.get('anton')]
   if (numbers === undefined || names === undefined) throw new Error('the faces are not offered')

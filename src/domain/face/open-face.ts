@@ -5,7 +5,7 @@ import { item } from '../geometry/point.ts'
 import { ok, type Result, refuse } from '../result/result.ts'
 import type { Face, ShapedGlyph } from './face.ts'
 import { contoursFrom, withoutIslands } from './glyph-contours.ts'
-import type { FaceListing } from './listing.ts'
+import type { PackagedFace } from './listing.ts'
 import type { FaceProblem } from './problems.ts'
 
 type Part = { readonly font: Font; readonly glyphs: Map<string, readonly Contour[]> }
@@ -73,7 +73,7 @@ const median = (values: readonly number[]): number =>
 
 const topOf = (contours: readonly Contour[]): number => (contours.length === 0 ? 0 : contoursBox(contours).top)
 
-const faceOver = (listing: Pick<FaceListing, 'id' | 'kind' | 'files'>, parts: readonly Part[]): Face => {
+const faceOver = (listing: Pick<PackagedFace, 'id' | 'kind' | 'files'>, parts: readonly Part[]): Face => {
   const coverage = new Set(parts.flatMap(({ font }) => font.characterSet))
   const owner = (character: string): Part | undefined =>
     parts.find(({ font }) => font.hasGlyphForCodePoint(character.codePointAt(0) ?? 0))
@@ -109,7 +109,7 @@ const openParts = (files: readonly Uint8Array[]): readonly Part[] => {
  * library tells a broken file by throwing; it is caught here and nowhere else.
  */
 export const openFace = (
-  listing: Pick<FaceListing, 'id' | 'kind' | 'files'>,
+  listing: Pick<PackagedFace, 'id' | 'kind' | 'files'>,
   files: readonly Uint8Array[],
 ): Result<Face, FaceProblem> => {
   try {

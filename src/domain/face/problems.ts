@@ -7,6 +7,7 @@ export type FaceProblems = {
   'face-without-digits': { readonly face: string; readonly missing: readonly string[] }
   'face-contour-open': { readonly face: string; readonly character: string }
   'face-changed': { readonly face: string; readonly file: string; readonly expected: string; readonly found: string }
+  'face-listed-twice': { readonly face: string }
   'face-file-missing': { readonly face: string; readonly file: string }
 }
 

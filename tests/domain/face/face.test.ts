@@ -4,14 +4,14 @@ import { checkFace } from '../../../src/domain/face/check-face.ts'
 import { drawFace, faceFrom } from '../../../src/domain/face/drawn-face.ts'
 import type { Face } from '../../../src/domain/face/face.ts'
 import { lacking } from '../../../src/domain/face/lacking.ts'
-import { type FaceListing, faceListingsSchema } from '../../../src/domain/face/listing.ts'
+import { faceListingsSchema, type PackagedFace } from '../../../src/domain/face/listing.ts'
 import { openFace } from '../../../src/domain/face/open-face.ts'
 import { type Contour, contoursBox, flatten } from '../../../src/domain/geometry/contour.ts'
 import { signedArea } from '../../../src/domain/geometry/region.ts'
 import { faceBytes, faceListings, offeredFaces } from '../../support/faces.ts'
 
 let faces: ReadonlyMap<string, Face>
-let listings: readonly FaceListing[]
+let listings: readonly PackagedFace[]
 
 beforeAll(async () => {
   faces = await offeredFaces()
@@ -112,7 +112,7 @@ describe('offered faces', () => {
 })
 
 describe('files that are no faces', () => {
-  const listing: Pick<FaceListing, 'id' | 'kind' | 'files'> = {
+  const listing: Pick<PackagedFace, 'id' | 'kind' | 'files'> = {
     id: 'own',
     kind: 'numeral',
     files: [{ file: 'own.ttf', sha256: '0'.repeat(64) }],

@@ -1,15 +1,17 @@
-import { existsSync } from 'node:fs'
+import { existsSync, mkdirSync, writeFileSync } from 'node:fs'
 import { readFile } from 'node:fs/promises'
 import { join } from 'node:path'
 import { pathToFileURL } from 'node:url'
-import { describe, expect, test } from 'vitest'
-import { readOwnFace } from '../../../src/adapters/face/own-face.ts'
+import { afterAll, describe, expect, test } from 'vitest'
+import { loadFaces } from '../../../src/adapters/folder/faces.ts'
+import { readOwnFace } from '../../../src/adapters/folder/own-face.ts'
 import { setText } from '../../../src/domain/layout/set-text.ts'
 import { fromInches } from '../../../src/domain/units/units.ts'
+import { freshFolder } from '../../support/command.ts'
 import { faceBytes, faceListings } from '../../support/faces.ts'
 
 const root = new URL('../../..', import.meta.url).pathname
-const thread = join(root, '.build/src/adapters/face/face-thread.js')
+const thread = join(root, '.build/src/adapters/folder/face-thread.js')
 
 const read = (bytes: Uint8Array) => readOwnFace({ id: 'own', kind: 'numeral', bytes }, pathToFileURL(thread))
 
@@ -51,5 +53,36 @@ describe("a shop's own face", () => {
   test('a font without digits is refused with the digits it lacks', async () => {
     const extended = await readFile(join(root, 'node_modules/@fontsource/pacifico/files/pacifico-latin-ext-400-normal.woff'))
     expect(await codes(extended)).toEqual(['face-without-digits'])
+  })
+})
+
+describe('the faces folder of a shop', () => {
+  const shop = freshFolder('own-faces')
+  afterAll(shop.remove)
+  mkdirSync(join(shop.path, 'faces'))
+
+  const load = async (own: string, bytes: Uint8Array | undefined, id = 'club-block') => {
+    if (bytes !== undefined) writeFileSync(join(shop.path, 'faces', own), bytes)
+    const listings = [...(await faceListings()), { id, kind: 'numeral' as const, name: 'Club block', own }]
+    return loadFaces(listings, { root, shop: shop.path, thread: pathToFileURL(thread) })
+  }
+
+  const troubles = async (...given: Parameters<typeof load>) => {
+    const faces = await load(...given)
+    return faces.ok ? [] : faces.problems.map(({ code, facts }) => `${code} ${'face' in facts ? facts.face : ''}`)
+  }
+
+  test('offers its file by id beside the faces that ship', async () => {
+    const faces = await load('club-block.woff', await shipped('russo-one'))
+    expect(faces.ok && [...faces.value.keys()].slice(-2)).toEqual(['lobster', 'club-block'])
+    expect(faces.ok && faces.value.get('club-block')?.has('7')).toBe(true)
+  })
+
+  test('refuses a PDF named as a font, a font without digits, a file that is not there and an id that is taken', async () => {
+    const extended = await readFile(join(root, 'node_modules/@fontsource/pacifico/files/pacifico-latin-ext-400-normal.woff'))
+    expect(await troubles('paper.ttf', new TextEncoder().encode('%PDF-1.7'))).toEqual(['face-unreadable club-block'])
+    expect(await troubles('extended.woff', extended)).toEqual(['face-without-digits club-block'])
+    expect(await troubles('nowhere.otf', undefined)).toEqual(['face-file-missing club-block'])
+    expect(await troubles('again.woff', await shipped('russo-one'), 'anton')).toEqual(['face-listed-twice anton'])
   })
 })

@@ -45,7 +45,7 @@ const inThread = (task: FaceTask, thread: URL | string): Promise<Result<DrawnFac
  */
 export const readOwnFace = async (
   own: { readonly id: string; readonly kind: FaceKind; readonly bytes: Uint8Array },
-  thread: URL | string = new URL('./face-thread.js', import.meta.url),
+  thread: URL | string | undefined = new URL('./face-thread.js', import.meta.url),
 ): Promise<Result<Face, FaceProblem>> => {
   const start = Buffer.from(own.bytes.subarray(0, 4)).toString('latin1')
   if (!SIGNATURES.includes(start)) return unreadable(own.id, 'it is not a TTF, OTF or WOFF font file')
