@@ -1,4 +1,5 @@
 import type { Face } from '../domain/face/face.ts'
+import { gatherFlags } from '../domain/layout/gather-flags.ts'
 import type {
   LayoutCache,
   StoneLayout,
@@ -9,7 +10,9 @@ import type {
   VinylForm,
   VinylShape,
 } from '../domain/layout/layout.ts'
-import { placeStones } from '../domain/layout/place-stones.ts'
+import type { StonePlan } from '../domain/layout/piece-work.ts'
+import { pieceKeys, placeStones } from '../domain/layout/place-stones.ts'
+import type { LayoutProblem } from '../domain/layout/problems.ts'
 import { roomForRows } from '../domain/layout/room.ts'
 import { setText } from '../domain/layout/set-text.ts'
 import { vinylShape } from '../domain/layout/vinyl-shape.ts'
@@ -117,9 +120,12 @@ const letters = (means: LayoutMeans, application: Application, layers: readonly 
   })
 }
 
-const stonesOf = (means: LayoutMeans, shape: TextShape, layers: readonly ResolvedLayer[]): Result<readonly LaidStones[]> => {
+type StoneWork = { readonly layer: ResolvedLayer; readonly plan: StonePlan }
+
+/** How each stone layer is to be laid; `stone-size-not-set` where the shop has no hole for its size. */
+const stonePlans = (means: LayoutMeans, layers: readonly ResolvedLayer[]): Result<readonly StoneWork[]> => {
   const form = widestForm(layers)
-  const laid: LaidStones[] = []
+  const work: StoneWork[] = []
   const problems: Problem[] = []
   for (const resolved of layers) {
     if (resolved.layer.kind !== 'stones') continue
@@ -128,33 +134,63 @@ const stonesOf = (means: LayoutMeans, shape: TextShape, layers: readonly Resolve
       problems.push({ code: 'stone-size-not-set', at: '', severity: 'stop', facts: { size: resolved.layer.size } })
       continue
     }
-    const layout = placeStones(shape, {
-      setting,
-      style: styleOf(resolved.layer),
-      around: form ?? 'face',
-      under: form === null ? 'cloth' : 'vinyl',
-      cache: means.cache,
-    })
-    if (layout.ok) laid.push({ layer: resolved, layout: layout.value })
+    const style = styleOf(resolved.layer)
+    const under = form === null ? 'cloth' : 'vinyl'
+    work.push({ layer: resolved, plan: { setting, style, around: form ?? 'face', under, cache: means.cache } })
+  }
+  return problems.length > 0 ? { ok: false, problems } : ok(work)
+}
+
+const stonesOf = (means: LayoutMeans, shape: TextShape, layers: readonly ResolvedLayer[]): Result<readonly LaidStones[]> => {
+  const work = stonePlans(means, layers)
+  if (!work.ok) return work
+  const laid: LaidStones[] = []
+  const problems: Problem[] = []
+  for (const { layer, plan } of work.value) {
+    const layout = placeStones(shape, plan)
+    if (layout.ok) laid.push({ layer, layout: layout.value })
     if (!layout.ok) problems.push(...layout.problems)
   }
   return problems.length > 0 ? { ok: false, problems } : ok(laid)
 }
 
-type Drawn = { readonly drawing: Drawing | null; readonly problems: readonly Problem[] }
+type Drawn = {
+  readonly at: string
+  readonly drawing: Drawing | null
+  readonly problems: readonly Problem[]
+  /** What the stones' evidence says of this text; a decoration's texts are told of together. */
+  readonly flags: readonly LayoutProblem[]
+}
+
+const undrawn = (at: string, problems: readonly Problem[]): Drawn => ({
+  at,
+  drawing: null,
+  problems: problems.map((problem) => ({ ...problem, at })),
+  flags: [],
+})
 
 const draw = (means: LayoutMeans, application: Application, layers: readonly ResolvedLayer[]): Drawn => {
-  const located = (problems: readonly Problem[]) => problems.map((problem) => ({ ...problem, at: application.at }))
+  const { at } = application
   const shape = letters(means, application, layers)
-  if (!shape.ok) return { drawing: null, problems: located(shape.problems) }
+  if (!shape.ok) return undrawn(at, shape.problems)
   const stones = stonesOf(means, shape.value, layers)
-  if (!stones.ok) return { drawing: null, problems: located(stones.problems) }
+  if (!stones.ok) return undrawn(at, stones.problems)
   const vinyl = layers.flatMap((resolved) =>
     resolved.layer.kind === 'vinyl' ? [{ layer: resolved, shape: vinylShape(shape.value, formOf(resolved.layer)) }] : [],
   )
-  const notes = [...shape.value.notes, ...stones.value.flatMap(({ layout }) => layout.flags)]
-  return { drawing: { key: drawingKey(application), shape: shape.value, vinyl, stones: stones.value }, problems: located(notes) }
+  return {
+    at,
+    drawing: { key: drawingKey(application), shape: shape.value, vinyl, stones: stones.value },
+    problems: shape.value.notes.map((note) => ({ ...note, at })),
+    flags: stones.value.flatMap(({ layout }) => layout.flags),
+  }
 }
+
+/** One note of each kind for a decoration, naming the texts or pieces it is about. */
+const gathered = (drawn: readonly Drawn[]): readonly Problem[] =>
+  [...new Set(drawn.map(({ at }) => at))].flatMap((at) =>
+    gatherFlags(drawn.flatMap((one) => (one.at === at ? one.flags : []))).map((flag) => ({ ...flag, at })),
+  )
 
 const drawingKey = ({ decoration, text, height, freeWidth }: Application): string =>
   JSON.stringify([decoration.id, text, height, freeWidth])
@@ -169,5 +205,19 @@ export const layOut = (resolved: ResolvedOrder, means: LayoutMeans): LaidOut => 
     drawn.set(key, known)
     return { application, drawing: known.drawing }
   })
-  return { applications, problems: [...drawn.values()].flatMap((one) => one.problems) }
+  const all = [...drawn.values()]
+  return { applications, problems: [...all.flatMap((one) => one.problems), ...gathered(all)] }
+}
+
+/** Content keys of every piece that `layOut` will ask its cache for, without laying any. */
+export const wantedPieces = (resolved: ResolvedOrder, means: LayoutMeans): readonly string[] => {
+  const distinct = new Map(resolved.applications.map((application) => [drawingKey(application), application]))
+  const keys = [...distinct.values()].flatMap((application) => {
+    const layers = resolved.layers.get(application.decoration.id) ?? []
+    const work = stonePlans(means, layers)
+    if (application.decoration.content.kind === 'artwork' || !work.ok || work.value.length === 0) return []
+    const shape = letters(means, application, layers)
+    return shape.ok ? work.value.flatMap(({ plan }) => pieceKeys(shape.value, plan)) : []
+  })
+  return [...new Set(keys)]
 }

@@ -22,7 +22,7 @@ import { extentsOf } from './extents.ts'
 import { type AskFloor, operationsFor, type ShopTime, shopTime } from './floor.ts'
 import { hangsOn, type Leads } from './hangs-on.ts'
 import { jobFacts } from './job-facts.ts'
-import { type Faces, type LaidOut, layOut } from './lay-out.ts'
+import { type Faces, type LaidOut, type LayoutMeans, layOut, wantedPieces } from './lay-out.ts'
 import { priceFacts } from './price-facts.ts'
 import { type Shortage, shortages } from './shortages.ts'
 
@@ -86,6 +86,13 @@ const benchOf = (shop: Shop): Bench => ({
   settings: usualBenchSettings,
 })
 
+const meansOf = ({ shop, faces, cache }: Workshop): LayoutMeans => ({
+  faces,
+  settings: shop.stoneSettings,
+  leastNameMicrometres: shop.profile.usual.leastNameMicrometres,
+  cache,
+})
+
 type Drawn = Pick<Work, 'resolved' | 'laid' | 'job'> & {
   readonly press: Result<PressPlan>
   readonly problems: readonly Problem[]
@@ -94,12 +101,7 @@ type Drawn = Pick<Work, 'resolved' | 'laid' | 'job'> & {
 /** Draws the order, plans the press and lets every rule look at what came out. */
 const drawAndCheck = (resolved: ResolvedOrder, workshop: Workshop, now: string): Drawn => {
   const { shop } = workshop
-  const laid = layOut(resolved, {
-    faces: workshop.faces,
-    settings: shop.stoneSettings,
-    leastNameMicrometres: shop.profile.usual.leastNameMicrometres,
-    cache: workshop.cache,
-  })
+  const laid = layOut(resolved, meansOf(workshop))
   const extents = extentsOf(laid.applications)
   const job = jobFromOrder({ resolved, colours: shop.colours, extents })
   const bench = benchOf(shop)
@@ -229,4 +231,12 @@ export const workOut = (asked: Asked, workshop: Workshop): WorkedOut => {
     ...shortageProblems(rest.value.shortages),
   ]
   return { order, problems: tidy(problems), work: { order, ...rest.value } }
+}
+
+/** Content keys of the pieces that an order document will have laid out; none for a document that will be refused. */
+export const piecesOf = (document: unknown, workshop: Workshop): readonly string[] => {
+  const parsed = parseOrder(document)
+  if (!parsed.ok) return []
+  const resolved = resolveOrder(parsed.value, catalogueOf(workshop.shop))
+  return resolved.ok ? wantedPieces(resolved.value, meansOf(workshop)) : []
 }

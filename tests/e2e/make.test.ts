@@ -1,8 +1,9 @@
 import { createHash } from 'node:crypto'
-import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs'
+import { copyFileSync, cpSync, existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import * as z from 'zod'
+import { projectRoot } from '../../src/adapters/folder/root.ts'
 import { freshFolder, type Ran, runCompiled } from '../support/command.ts'
 import { decoration, order, row } from '../support/orders.ts'
 import { pdfPages } from '../support/pdf-text.ts'
@@ -194,5 +195,40 @@ describe('make, when something is wrong', () => {
     expect(status).toBe(1)
     expect(err).toContain('prices.json#/setUp')
     expect(err).toContain('a lot')
+  })
+})
+
+describe("a shop's own face", () => {
+  const shop = join(folder.path, 'shop')
+  const own = join(shop, 'faces', 'club-block.ttf')
+  const words = ['--shop', shop]
+  const inOwnFace = order({ decorations: [decoration({ face: 'club-block' })], roster: [row(1, { number: '7' })] })
+
+  beforeAll(() => {
+    cpSync(join(projectRoot(), 'templates', 'shop'), shop, { recursive: true })
+    mkdirSync(join(shop, 'faces'))
+    const faces: unknown[] = JSON.parse(readFileSync(join(shop, 'faces.json'), 'utf8'))
+    const listing = { id: 'club-block', kind: 'numeral', name: 'Club block', own: 'club-block.ttf' }
+    writeFileSync(join(shop, 'faces.json'), JSON.stringify([...faces, listing]))
+  })
+
+  test('is set by its id in an order and by the command that places stones', { timeout: 120_000 }, () => {
+    const packages = join(projectRoot(), 'node_modules', '@fontsource', 'russo-one', 'files')
+    copyFileSync(join(packages, 'russo-one-latin-400-normal.woff'), own)
+    expect(make(write('own.json', inOwnFace), 'own', ...words).status).toBe(0)
+    expect(resultIn('own').stones[0]?.pieces).toBeGreaterThan(100)
+    const { status, out } = runCompiled('stones', ['--text', '7', '--face', 'club-block', ...words])
+    expect([status, out.includes('stones SS10')]).toEqual([0, true])
+  })
+
+  test('that is a PDF by another name is refused in words, by both', { timeout: 120_000 }, () => {
+    writeFileSync(own, '%PDF-1.7\n')
+    for (const ran of [
+      make(write('own.json', inOwnFace), 'own-pdf', ...words),
+      runCompiled('stones', ['--text', '7', '--face', 'club-block', ...words]),
+    ]) {
+      expect(ran.status).toBe(1)
+      expect(ran.err).toContain('“club-block” cannot be read: it is not a TTF, OTF or WOFF font file')
+    }
   })
 })

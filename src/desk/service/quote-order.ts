@@ -7,9 +7,10 @@ import type { ShopStore } from '../../ports/store.ts'
 import { cutFiles, previewOf } from '../make-job.ts'
 import { quoteOf } from '../quote.ts'
 import { ticketFacts } from '../ticket/ticket-facts.ts'
-import { type Work, type WorkedOut, type Workshop, workOut } from '../work-out.ts'
+import { piecesOf, type Work, type WorkedOut, type Workshop, workOut } from '../work-out.ts'
 import { conversationChannel, orderFiles, type WorkerDesk } from './desk.ts'
 import { hearQuote } from './hear-quote.ts'
+import { keepPieces, knownPieces } from './kept-pieces.ts'
 import { isDone } from './moot.ts'
 import { orderFrom, type PlacedOrder, type QuoteBody, quoteFrom, type ShopPlan, shopPlanFrom } from './records.ts'
 import { withStock } from './shelf.ts'
@@ -78,7 +79,9 @@ const bodyOf = async ({ desk, step, conversation }: Asking, worked: WorkedOut, w
 const workOutFor = async (asking: Asking, order: Order): Promise<QuoteBody> => {
   const { desk, step } = asking
   const shopStore = desk.store.shop(desk.shopId)
-  const workshop = withStock(desk.workshop, await shopStore.stock.sums())
+  const keys = piecesOf(order, desk.workshop)
+  const pieces = await knownPieces(shopStore, desk.ids, keys)
+  const workshop = { ...withStock(desk.workshop, await shopStore.stock.sums()), cache: pieces }
   const plan = shopPlanFrom((await shopStore.plan.read()).body)
   const worked = workOut(
     {
@@ -89,6 +92,7 @@ const workOutFor = async (asking: Asking, order: Order): Promise<QuoteBody> => {
     },
     workshop,
   )
+  await keepPieces(shopStore, desk.ids, { orderId: step.orderId, pieces, keys })
   return bodyOf(asking, worked, workshop)
 }
 

@@ -1,3 +1,4 @@
+import type { PieceStones } from '../../domain/layout/layout.ts'
 import type { Order } from '../../domain/order/order.ts'
 import type { BookOrder, Slot } from '../../domain/schedule/operation.ts'
 import type { TicketFacts } from '../../domain/ticket/facts.ts'
@@ -48,6 +49,7 @@ export const conversationFrom = (document: unknown): Conversation => readVersion
 export const orderFrom = (document: unknown): Order => readVersion1(document, 'order')
 export const quoteFrom = (document: unknown): QuoteBody => readVersion1(document, 'quote')
 export const ticketFrom = (document: unknown): TicketBody => readVersion1(document, 'ticket')
+export const pieceFrom = (document: unknown): PieceStones => readVersion1<{ piece: PieceStones }>(document, 'piece').piece
 export const messageFrom = (document: unknown): Message => document as Message
 
 const emptyShopPlan: ShopPlan = { version: 1, sold: [], held: [], slots: [] }

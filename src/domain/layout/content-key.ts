@@ -1,7 +1,7 @@
 import type { Letter, StoneSetting, StoneStyle, TextShape, VinylForm } from './layout.ts'
 
 /** Raised with every change that moves a stone. */
-const ENGINE = 1
+const ENGINE = 2
 
 const styleKey = (style: StoneStyle): string => {
   if (style.style === 'outline') return `outline ${style.rows} ${style.contours}`
@@ -22,12 +22,12 @@ export type KeyParts = {
 }
 
 /** Names a piece by what it is made of: face files, letters and their places, stone setting, style, vinyl and engine. */
-export const contentKey = (shape: TextShape, letters: readonly Letter[], parts: KeyParts): string => {
+export const contentKey = (shape: TextShape, letters: readonly Letter[], parts: KeyParts, engine = ENGINE): string => {
   const first = letters[0]?.at ?? { x: 0, y: 0 }
   const places = letters.map(({ form, at }) => `${form}@${at.x - first.x},${at.y - first.y}`)
   const { hole, web, edgeGap } = parts.setting
   return [
-    `stones ${ENGINE}`,
+    `stones ${engine}`,
     shape.fingerprint,
     places.join(' '),
     `${hole} ${web} ${edgeGap}`,

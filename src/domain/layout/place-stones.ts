@@ -1,40 +1,19 @@
-import { regionGap } from '../geometry/nearness.ts'
-import { boxGap, item, shiftBox } from '../geometry/point.ts'
-import { perimeter, type Region, regionArea, shiftRegion } from '../geometry/region.ts'
-import { ok, type Result } from '../result/result.ts'
+import { perimeter, type Region, regionArea } from '../geometry/region.ts'
+import { ok, type Result, refuse } from '../result/result.ts'
 import { type Micrometres, micrometres } from '../units/units.ts'
-import { contentKey } from './content-key.ts'
 import { gatherFlags } from './gather-flags.ts'
-import type {
-  LayoutCache,
-  Letter,
-  PieceStones,
-  StoneLayout,
-  StonePiece,
-  StoneSetting,
-  StoneStyle,
-  TextShape,
-  VinylForm,
-} from './layout.ts'
+import type { Letter, StoneLayout, StonePiece, StoneStyle, TextShape } from './layout.ts'
 import { layPiece } from './piece.ts'
+import { type PieceWork, pieceWork, type StonePlan } from './piece-work.ts'
 import type { LayoutProblem } from './problems.ts'
 import { roomForRows } from './room.ts'
 import { pitchOf } from './rows.ts'
-import { formRegion, letterRegion } from './vinyl-shape.ts'
+import { letterRegion } from './vinyl-shape.ts'
 
 const MOST_ROWS = 3
 const MOST_INNER_ROWS = 12
 /** More stones than this on one text are a slip of the pen: over two hundred gross. */
 const MOST_STONES = 30_000
-
-export type StonePlan = {
-  readonly setting: StoneSetting
-  readonly style: StoneStyle
-  /** The outermost vinyl the stones stand beside or on. */
-  readonly around?: VinylForm
-  readonly under?: 'vinyl' | 'cloth'
-  readonly cache?: LayoutCache
-}
 
 const refusePlan = ({ setting, style }: StonePlan): readonly LayoutProblem[] => {
   const { size, hole, web, edgeGap } = setting
@@ -65,30 +44,7 @@ const expected = (regions: readonly Region[], { setting, style }: StonePlan): nu
   return Math.round((edges * perRow(style)) / pitch)
 }
 
-type Group = readonly Letter[]
-
-/** Neighbours nearer than the rows need, joined transitively. */
-const groupLetters = (letters: readonly Letter[], regions: readonly Region[], room: number): readonly (readonly number[])[] => {
-  const owner = letters.map((_, index) => index)
-  const root = (index: number): number => (owner[index] === index ? index : root(item(owner, index)))
-  for (let one = 0; one < letters.length; one += 1) {
-    for (let two = one + 1; two < letters.length; two += 1) {
-      const [a, b] = [item(letters, one), item(letters, two)]
-      if (root(one) === root(two) || boxGap(shiftBox(a.box, a.at), shiftBox(b.box, b.at)) >= room) continue
-      if (regionGap(item(regions, one), item(regions, two), room) < room) owner[root(two)] = root(one)
-    }
-  }
-  const groups = new Map<number, number[]>()
-  for (const index of letters.keys()) groups.set(root(index), [...(groups.get(root(index)) ?? []), index])
-  return [...groups.values()]
-}
-
-const extraRoom = (form: VinylForm): number => {
-  if (form === 'face') return 0
-  return 'surround' in form ? 2 * form.surround : Math.abs(form.shadow[0]) + Math.abs(form.shadow[1])
-}
-
-const joinedNote = (group: Group, room: Micrometres, shape: TextShape): readonly LayoutProblem[] =>
+const joinedNote = (group: readonly Letter[], room: Micrometres, shape: TextShape): readonly LayoutProblem[] =>
   group.length < 2 || !/^\d+$/.test(shape.text)
     ? []
     : [
@@ -104,70 +60,54 @@ const joinedNote = (group: Group, room: Micrometres, shape: TextShape): readonly
         },
       ]
 
+/** The pieces a text takes, once the plan is one that can be laid. */
+const workFor = (shape: TextShape, plan: StonePlan): Result<readonly PieceWork[], LayoutProblem> => {
+  const refused = refusePlan(plan)
+  if (refused.length > 0) return { ok: false, problems: refused }
+  const flatness = pitchOf(plan.setting) / 165
+  const regions = shape.letters.map((letter) => letterRegion(letter, flatness))
+  const about = expected(regions, plan)
+  if (about <= MOST_STONES) return ok(pieceWork(shape, plan, regions))
+  const remedies = ['larger-stone', 'fewer-rows', 'shorter-text']
+  return refuse({
+    code: 'stones-too-many',
+    at: '',
+    severity: 'stop',
+    facts: { text: shape.text, about, most: MOST_STONES, remedies },
+  })
+}
+
+/** Content keys of the pieces that `placeStones` will ask its cache for; none when it will refuse. */
+export const pieceKeys = (shape: TextShape, plan: StonePlan): readonly string[] => {
+  const work = workFor(shape, plan)
+  return work.ok ? work.value.map(({ key }) => key) : []
+}
+
+const laidPiece = ({ key, text, at, region }: PieceWork, plan: StonePlan, pen: number): StonePiece => {
+  const { setting, style, under = 'vinyl', cache } = plan
+  const stones = cache?.get(key) ?? layPiece(region(), { text, setting, style, under, pen })
+  cache?.set(key, stones)
+  return { ...stones, text, key, at: [micrometres(at.x), micrometres(at.y)], count: stones.stones.length }
+}
+
 /**
  * Stones for a text, piece by piece: letters whose rows would crowd each other are one piece, laid out as their union.
  * Whole micrometres, each piece relative to its `at`. Refuses impossible settings, more rows than can be made, and text that
  * leaves no room for a single stone.
  */
 export const placeStones = (shape: TextShape, plan: StonePlan): Result<StoneLayout, LayoutProblem> => {
-  const refused = refusePlan(plan)
-  if (refused.length > 0) return { ok: false, problems: refused }
-  const { setting, style, around = 'face', under = 'vinyl' } = plan
-  const room = roomForRows(setting, style)
-  const flatness = pitchOf(setting) / 165
-  const regions = shape.letters.map((letter) => letterRegion(letter, flatness))
-  const about = expected(regions, plan)
-  if (about > MOST_STONES) {
-    const remedies = ['larger-stone', 'fewer-rows', 'shorter-text']
-    const facts = { text: shape.text, about, most: MOST_STONES, remedies }
-    return { ok: false, problems: [{ code: 'stones-too-many', at: '', severity: 'stop', facts }] }
-  }
-  const groups = groupLetters(shape.letters, regions, room + extraRoom(around))
-  const notes: LayoutProblem[] = []
-  const pieces = groups.map((indexes): StonePiece => {
-    const letters = indexes.map((index) => item(shape.letters, index))
-    const origin = item(letters, 0).at
-    const text = letters.map((letter) => letter.text).join('')
-    const key = contentKey(shape, letters, { setting, style, around, under })
-    const lay = (): PieceStones => {
-      const region = formRegion(
-        shiftRegion(
-          indexes.flatMap((index) => item(regions, index)),
-          { x: -origin.x, y: -origin.y },
-        ),
-        around,
-      )
-      return layPiece(region, { text, setting, style, under, pen: shape.pen })
-    }
-    const stones = plan.cache?.get(key) ?? lay()
-    plan.cache?.set(key, stones)
-    notes.push(...joinedNote(letters, room, shape))
-    return {
-      ...stones,
-      text,
-      key,
-      at: [micrometres(origin.x), micrometres(origin.y)],
-      count: stones.stones.length,
-    }
-  })
+  const work = workFor(shape, plan)
+  if (!work.ok) return work
+  const { setting, style } = plan
+  const pieces = work.value.map((one) => laidPiece(one, plan, shape.pen))
   const count = pieces.reduce((sum, piece) => sum + piece.count, 0)
-  if (count === 0)
-    return {
-      ok: false,
-      problems: [
-        {
-          code: 'no-room-for-stones',
-          at: '',
-          severity: 'stop',
-          facts: { text: shape.text, size: setting.size, remedies: ['smaller-stone', 'larger-letters'] },
-        },
-      ],
-    }
-  return ok({
-    setting,
-    style,
-    pieces,
-    count,
-    flags: gatherFlags([...notes, ...pieces.flatMap(({ evidence }) => evidence.flags)]),
-  })
+  if (count === 0) {
+    const remedies = ['smaller-stone', 'larger-letters']
+    const facts = { text: shape.text, size: setting.size, remedies }
+    return refuse({ code: 'no-room-for-stones', at: '', severity: 'stop', facts })
+  }
+  const room = roomForRows(setting, style)
+  const notes = work.value.flatMap(({ letters }) => joinedNote(letters, room, shape))
+  const flags = gatherFlags([...notes, ...pieces.flatMap(({ evidence }) => evidence.flags)])
+  return ok({ setting, style, pieces, count, flags })
 }

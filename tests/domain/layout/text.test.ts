@@ -1,6 +1,7 @@
 import { beforeAll, describe, expect, test } from 'vitest'
 import type { Face } from '../../../src/domain/face/face.ts'
 import { regionGap } from '../../../src/domain/geometry/nearness.ts'
+import { contentKey } from '../../../src/domain/layout/content-key.ts'
 import { countStones } from '../../../src/domain/layout/count.ts'
 import type { PieceStones, StoneSetting, StoneStyle, TextRequest, TextShape } from '../../../src/domain/layout/layout.ts'
 import { placeStones } from '../../../src/domain/layout/place-stones.ts'
@@ -272,4 +273,22 @@ describe('bad input', () => {
     expect(problems({ setting: { ...SS10, hole: micrometres(0) }, style: twoRows })).toEqual(['stone-setting-impossible'])
     expect(problems({ setting: SS10, style: { style: 'rows', rows: 1 } })).toEqual(['no-room-for-stones'])
   })
+})
+
+test('a piece is named by engine, face, letters, setting and style: another of any is another piece', () => {
+  const shape = shaped('7', { height: fromInches(8) })
+  const parts = { setting: SS10, style: twoRows, around: 'face', under: 'vinyl' } as const
+  const key = contentKey(shape, shape.letters, parts)
+  const taller = shaped('7', { height: fromInches(9) })
+  const others = [
+    contentKey(shape, shape.letters, parts, 0),
+    contentKey({ ...shape, fingerprint: 'another file' }, shape.letters, parts),
+    contentKey(taller, taller.letters, parts),
+    contentKey(shape, shape.letters, { ...parts, setting: { ...SS10, hole: micrometres(3_310) } }),
+    contentKey(shape, shape.letters, { ...parts, style: { style: 'rows', rows: 2 } }),
+    contentKey(shape, shape.letters, { ...parts, around: { surround: micrometres(3_000) } }),
+    contentKey(shape, shape.letters, { ...parts, under: 'cloth' }),
+  ]
+  expect(new Set([key, ...others]).size).toBe(others.length + 1)
+  expect(contentKey(shaped('7', { height: fromInches(8) }), shape.letters, parts)).toBe(key)
 })

@@ -1,0 +1,99 @@
+import { afterAll, beforeAll, describe, expect, test } from 'vitest'
+import { projectRoot } from '../../src/adapters/folder/root.ts'
+import { machineIds } from '../../src/adapters/machine/machine.ts'
+import { emptyShopFloor } from '../../src/desk/floor.ts'
+import { keepPieces, knownPieces } from '../../src/desk/service/kept-pieces.ts'
+import { piecesOf, type Work, type Workshop, workOut } from '../../src/desk/work-out.ts'
+import type { PieceStones } from '../../src/domain/layout/layout.ts'
+import type { Shop } from '../../src/domain/shop/shop.ts'
+import { openWorkshop } from '../../src/wiring/open-workshop.ts'
+import { openTestStore, type TestStore, unwrap } from '../support/embedded.ts'
+import { decoration, order, row } from '../support/orders.ts'
+
+let opened: TestStore
+let workshop: Workshop
+beforeAll(async () => {
+  opened = await openTestStore()
+  workshop = unwrap(await openWorkshop(projectRoot(), undefined))
+}, 60_000)
+afterAll(() => opened.close())
+
+const document = order({ roster: [row(1, { number: '12' }), row(2, { number: '21' }), row(3, { number: '11' })] })
+
+const worked = (given: Workshop, asked: unknown = document): Work => {
+  const { work, problems } = workOut({ document: asked, now: '2026-11-25T09:00', job: 'o-1', floor: emptyShopFloor }, given)
+  if (work === null) throw new Error(JSON.stringify(problems))
+  return work
+}
+
+const withShop = (change: (shop: Shop) => Shop): Workshop => ({ ...workshop, shop: change(workshop.shop), cache: new Map() })
+
+describe('laid-out pieces', () => {
+  test('are found by the next process that needs them, and nothing is laid out again', async () => {
+    const shop = await opened.store.openShop('shop-pieces')
+    const keys = piecesOf(document, workshop)
+    expect(keys).toHaveLength(2)
+    const first = await knownPieces(shop, machineIds, keys)
+    expect(first.size).toBe(0)
+    const fresh = worked({ ...workshop, cache: first })
+    await keepPieces(shop, machineIds, { orderId: 'o-1', pieces: first, keys })
+
+    const next = unwrap(await openWorkshop(projectRoot(), undefined))
+    const known = await knownPieces(shop, machineIds, piecesOf(document, next))
+    expect([...known.keys()].sort()).toEqual([...keys].sort())
+    const laid: string[] = []
+    const kept = (key: string, piece: PieceStones): void => {
+      if (known.get(key) !== piece) laid.push(key)
+    }
+    const again = worked({ ...next, cache: { get: (key) => known.get(key), set: kept } })
+    expect(laid).toEqual([])
+    expect(again.counted).toEqual(fresh.counted)
+    expect(again.cuts.templates).toEqual(fresh.cuts.templates)
+  })
+
+  test('are other pieces when the hole, the face or the rows differ, and none for an order that is refused', () => {
+    const keys = new Set(piecesOf(document, workshop))
+    const wider = withShop((shop) => ({
+      ...shop,
+      stoneSettings: shop.stoneSettings.map((one) => ({ ...one, holeMicrometres: one.holeMicrometres + 50 })),
+    }))
+    const inOtherFace = order({ ...document, decorations: [decoration({ face: 'anton' })] })
+    for (const others of [piecesOf(document, wider), piecesOf(inOtherFace, workshop)]) {
+      expect(others.length).toBeGreaterThan(0)
+      for (const key of others) expect(keys.has(key)).toBe(false)
+    }
+    expect(piecesOf({ version: 1 }, workshop)).toEqual([])
+  })
+})
+
+test('templates on the shelf are counted as brushed but neither cut, nor charged, nor planned', () => {
+  const first = worked(workshop)
+  const onShelf = first.counted.templates.map(({ key }) => ({ key, box: 'T1', made: '2026-10-01', brushed: 4 }))
+  const shelved = withShop((shop) => ({ ...shop, stock: { ...shop.stock, templates: onShelf } }))
+  const again = worked(shelved)
+  expect(first.cuts.templates.length).toBeGreaterThan(0)
+  expect(again.cuts.templates).toEqual([])
+  expect(again.facts.templates).toEqual([])
+  expect(again.counted.templates.map(({ text, brushed }) => [text, brushed])).toEqual([
+    ['1', 4],
+    ['2', 2],
+  ])
+  const charged = ({ price }: Work): readonly string[] =>
+    price.parts.map(({ code }) => code).filter((code) => /template/i.test(code))
+  expect(charged(first).length).toBeGreaterThan(0)
+  expect(charged(again)).toEqual([])
+  const minutes = ({ operations }: Work): number => operations.reduce((sum, one) => sum + one.minutes, 0)
+  expect(minutes(again)).toBeLessThan(minutes(first))
+})
+
+test('a decoration is told of once for each kind of hard case, however many numbers it has', () => {
+  const many = order({
+    decorations: [decoration({ face: 'anton', height: { micrometres: 101_600 } })],
+    roster: Array.from({ length: 9 }, (_, index) => row(index + 1, { number: String(80 + index) })),
+  })
+  const { problems } = workOut({ document: many, now: '2026-11-25T09:00', job: 'o-2', floor: emptyShopFloor }, workshop)
+  const kinds = problems.map(({ code, at, facts }) => JSON.stringify([code, at, 'row' in facts ? facts.row : null]))
+  const ofStones = kinds.filter((kind) => /corner-|row-|letters-joined/.test(kind))
+  expect(ofStones.length).toBeGreaterThan(0)
+  expect(new Set(ofStones).size).toBe(ofStones.length)
+})
