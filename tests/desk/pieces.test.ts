@@ -92,7 +92,7 @@ test('a decoration is told of once for each kind of hard case, however many numb
     roster: Array.from({ length: 9 }, (_, index) => row(index + 1, { number: String(80 + index) })),
   })
   const { problems } = workOut({ document: many, now: '2026-11-25T09:00', job: 'o-2', floor: emptyShopFloor }, workshop)
-  const kinds = problems.map(({ code, at, facts }) => JSON.stringify([code, at, 'row' in facts ? facts.row : null]))
+  const kinds = problems.map(({ code, at, facts }) => JSON.stringify([code, at, 'row' in facts ? facts['row'] : null]))
   const ofStones = kinds.filter((kind) => /corner-|row-|letters-joined/.test(kind))
   expect(ofStones.length).toBeGreaterThan(0)
   expect(new Set(ofStones).size).toBe(ofStones.length)
