@@ -16,7 +16,8 @@ const usage = `make: the whole job for one order, without database or chat
 
   npm run -s make -- order.json --out <folder> [--shop <folder>] [--now YYYY-MM-DDTHH:MM] [--json]
 
-Writes ticket.pdf, preview.png, cut/*.svg, cut/*.dxf and result.json into the folder; a refused order writes result.json only.
+Writes ticket.pdf, price.pdf, care.pdf, preview.png, cut/*.svg, cut/*.dxf, templates.pdf (new stone templates one to one),
+cut.zip (all for the cutter in one archive) and result.json into the folder; a refused order writes result.json only.
 Exit code 0: made. 1: refused, every problem is said with its place. 2: the command was not understood.`
 
 const readOrder = async (file: string | undefined): Promise<Result<unknown>> => {

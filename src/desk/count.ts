@@ -1,16 +1,20 @@
 import type { PlaceId } from '../domain/garment/place.ts'
 import { countStones, type StoneLine, type StoneUse, type TemplateLine } from '../domain/layout/count.ts'
+import type { StonePiece } from '../domain/layout/layout.ts'
 import type { Stone } from '../domain/material/material.ts'
+import type { Micrometres } from '../domain/units/units.ts'
 import type { LaidApplication } from './lay-out.ts'
 
 /** Stones of one material record (so of one lot), counted over the roster. */
 export type MaterialStones = { readonly material: Stone; readonly line: StoneLine }
 
-/** One template, with where it is used and what it is laid out in. */
+/** One template, with where it is used, what it is laid out in, and the piece itself with its hole in µm. */
 export type PlacedTemplate = TemplateLine & {
   readonly place: PlaceId
   readonly face: string
   readonly heightMicrometres: number
+  readonly piece: StonePiece
+  readonly hole: Micrometres
 }
 
 export type Counted = { readonly stones: readonly MaterialStones[]; readonly templates: readonly PlacedTemplate[] }
@@ -27,10 +31,20 @@ const usesOf = (applications: readonly LaidApplication[]): readonly Use[] =>
   )
 
 const placed = (template: TemplateLine, uses: readonly Use[]): readonly PlacedTemplate[] => {
-  const use = uses.find(({ layout }) => layout.pieces.some((piece) => piece.key === template.key))
-  if (use === undefined) return []
-  const { application } = use.laid
-  return [{ ...template, place: application.place.id, face: application.decoration.face, heightMicrometres: application.height }]
+  const found = uses.flatMap((use) => use.layout.pieces.flatMap((piece) => (piece.key === template.key ? [{ use, piece }] : [])))
+  const [first] = found
+  if (first === undefined) return []
+  const { application } = first.use.laid
+  return [
+    {
+      ...template,
+      place: application.place.id,
+      face: application.decoration.face,
+      heightMicrometres: application.height,
+      piece: first.piece,
+      hole: first.use.layout.setting.hole,
+    },
+  ]
 }
 
 /** Stones per material record with spare and whole gross, and one template per distinct piece and colour. */

@@ -3,13 +3,12 @@ import type { CuttingProblem } from '../domain/cutting/problems.ts'
 import type { Sheet } from '../domain/cutting/sheet.ts'
 import { type StoneTemplate, templateSheets } from '../domain/cutting/template-sheets.ts'
 import { type CutPart, type CutSheet, type Roll, vinylSheet } from '../domain/cutting/vinyl-sheets.ts'
-import type { StonePiece } from '../domain/layout/layout.ts'
 import type { Auxiliary, Vinyl } from '../domain/material/material.ts'
 import type { Order } from '../domain/order/order.ts'
 import { ok, type Problem, type Result } from '../domain/result/result.ts'
 import type { Profile } from '../domain/shop/shop.ts'
 import { micrometres } from '../domain/units/units.ts'
-import type { Counted } from './count.ts'
+import type { Counted, PlacedTemplate } from './count.ts'
 import type { LaidApplication } from './lay-out.ts'
 import { vinylUses } from './ticket/picks.ts'
 
@@ -62,35 +61,23 @@ const vinylCut = (use: ReturnType<typeof vinylUses>[number], means: CutMeans): R
   return sheet.ok ? ok({ material: use.material, sheet: sheet.value, applications: use.laid }) : sheet
 }
 
-const piecesByKey = (applications: readonly LaidApplication[]): ReadonlyMap<string, StonePiece> =>
-  new Map(
-    applications.flatMap(({ drawing }) =>
-      (drawing?.stones ?? []).flatMap(({ layout }) => layout.pieces.map((piece) => [piece.key, piece] as const)),
-    ),
-  )
+/** Templates that do not lie on the shelf. */
+export const freshTemplates = (counted: Counted, shelf: ReadonlySet<string>): readonly PlacedTemplate[] =>
+  counted.templates.filter(({ key }) => !shelf.has(key))
 
-const templatesOf = (applications: readonly LaidApplication[], counted: Counted, means: CutMeans): readonly StoneTemplate[] => {
-  const pieces = piecesByKey(applications)
-  const holes = new Map(
-    applications.flatMap(({ drawing }) =>
-      (drawing?.stones ?? []).map(({ layout }) => [layout.setting.size, layout.setting.hole] as const),
-    ),
-  )
-  const fresh = counted.templates.filter(({ key }) => !means.shelf.has(key))
-  return fresh.flatMap((template) => {
-    const piece = pieces.get(template.key)
-    const hole = holes.get(template.size)
-    if (piece === undefined || hole === undefined) return []
-    const height = `${(template.heightMicrometres / 1_000).toFixed(0)} mm`
-    return [{ key: template.key, piece, hole, lines: [template.text, height, template.size, template.colour, means.job] }]
-  })
-}
+const templatesOf = (counted: Counted, means: CutMeans): readonly StoneTemplate[] =>
+  freshTemplates(counted, means.shelf).map(({ key, piece, hole, text, size, colour, heightMicrometres }) => ({
+    key,
+    piece,
+    hole,
+    lines: [text, `${(heightMicrometres / 1_000).toFixed(0)} mm`, size, colour, means.job],
+  }))
 
 /** Cuts an order: every vinyl name and number one part in roster order, every template that is not on the shelf. */
 export const cutOrder = (applications: readonly LaidApplication[], counted: Counted, means: CutMeans): Result<Cuts, Problem> => {
   const vinyl = vinylUses(applications).map((use) => vinylCut(use, means))
   const flock = means.auxiliaries.find((auxiliary) => auxiliary.kind === 'flock-sheet')
-  const templates = templatesOf(applications, counted, means)
+  const templates = templatesOf(counted, means)
   const stock = { width: micrometres(flock?.widthMicrometres ?? 0), height: micrometres(flock?.heightMicrometres ?? 0) }
   const sheets: Result<readonly Sheet[], Problem> =
     templates.length === 0 ? ok([]) : templateSheets(templates, stock, sheetWords[means.language])

@@ -2,6 +2,8 @@
 export const ticketFile = 'ticket.pdf'
 export const priceFile = 'price.pdf'
 export const careFile = 'care.pdf'
+export const templatePrintFile = 'templates.pdf'
+export const archiveFile = 'cut.zip'
 export const previewFile = 'preview.png'
 export const resultFile = 'result.json'
 export const vinylSheetFile = (material: string): string => `cut/${material}.svg`

@@ -7,12 +7,24 @@ import { composeTicket } from '../domain/ticket/compose.ts'
 import type { TicketFacts } from '../domain/ticket/facts.ts'
 import { previewSvg } from '../domain/ticket/preview.ts'
 import { paperLacks } from '../domain/ticket/problems.ts'
+import type { Ticket } from '../domain/ticket/ticket.ts'
 import type { Pack } from '../ports/archive.ts'
 import type { Picture } from '../ports/picture.ts'
 import type { Printer } from '../ports/printer.ts'
-import { careFile, dxfOf, previewFile, priceFile, templateSheetFile, ticketFile, vinylSheetFile } from './file-names.ts'
+import {
+  archiveFile,
+  careFile,
+  dxfOf,
+  previewFile,
+  priceFile,
+  templatePrintFile,
+  templateSheetFile,
+  ticketFile,
+  vinylSheetFile,
+} from './file-names.ts'
 import { type JobFile, resultDocument } from './result-document.ts'
 import { careCard, priceSlip } from './ticket/slips.ts'
+import { templatePrint } from './ticket/template-print.ts'
 import { type TicketIdentity, ticketFacts } from './ticket/ticket-facts.ts'
 import { type Asked, type Work, type WorkedOut, type Workshop, workOut } from './work-out.ts'
 
@@ -31,7 +43,7 @@ export type Made = {
 const encode = (text: string): Uint8Array => new TextEncoder().encode(text)
 
 /** Every sheet for the cutter, as SVG in mm and as DXF. */
-export const cutFiles = (work: Work): readonly JobFile[] =>
+const cutFiles = (work: Work): readonly JobFile[] =>
   [
     ...work.cuts.vinyl.map(({ material, sheet }) => ({ name: vinylSheetFile(material.id), sheet })),
     ...work.cuts.templates.map((sheet) => ({ name: templateSheetFile(sheet.id), sheet })),
@@ -39,6 +51,36 @@ export const cutFiles = (work: Work): readonly JobFile[] =>
     { name, bytes: encode(sheetSvg(sheet)) },
     { name: dxfOf(name), bytes: encode(sheetDxf(sheet)) },
   ])
+
+/** Everything that goes to the cutter in one archive: its sheets, the templates one to one on paper, and the picture. */
+export const archiveEntries = (
+  work: Work,
+  shown: { readonly picture: Uint8Array; readonly templates: Uint8Array | null },
+): readonly JobFile[] => [
+  ...cutFiles(work),
+  ...(shown.templates === null ? [] : [{ name: templatePrintFile, bytes: shown.templates }]),
+  { name: previewFile, bytes: shown.picture },
+]
+
+const printTemplates = async (ticket: Ticket | null, printer: Printer): Promise<Uint8Array | null> =>
+  ticket === null ? null : (await printer.print(ticket)).bytes
+
+type Papers = { readonly work: Work; readonly facts: TicketFacts; readonly shop: Shop }
+
+/** The papers beside the ticket, the picture, and the files for the cutter, loose and in one archive. */
+const otherFiles = async ({ work, facts, shop }: Papers, { printer, picture, pack }: Press): Promise<readonly JobFile[]> => {
+  const price = await printer.print(priceSlip(work, facts, shop))
+  const care = await printer.print(careCard(facts))
+  const preview = previewOf(facts, picture)
+  const templates = await printTemplates(templatePrint(work, facts, shop), printer)
+  const entries = archiveEntries(work, { picture: preview, templates })
+  return [
+    { name: priceFile, bytes: price.bytes },
+    { name: careFile, bytes: care.bytes },
+    ...entries,
+    { name: archiveFile, bytes: pack(entries) },
+  ]
+}
 
 /** The picture a customer and a presser see: front and back of every garment, to scale. */
 export const previewOf = (facts: TicketFacts, picture: Picture): Uint8Array =>
@@ -67,15 +109,8 @@ export const makeJob = async (
   const facts = ticketFacts(worked.work, workshop.shop, { identity: asked.identity, problems, now: asked.now })
   const { printer } = press
   const printed = await printer.print(composeTicket(facts, ticketWords[facts.language]))
-  const price = await printer.print(priceSlip(worked.work, facts, workshop.shop))
-  const care = await printer.print(careCard(facts))
-  const files: readonly JobFile[] = [
-    { name: ticketFile, bytes: printed.bytes },
-    { name: priceFile, bytes: price.bytes },
-    { name: careFile, bytes: care.bytes },
-    { name: previewFile, bytes: previewOf(facts, press.picture) },
-    ...cutFiles(worked.work),
-  ]
+  const others = await otherFiles({ work: worked.work, facts, shop: workshop.shop }, press)
+  const files: readonly JobFile[] = [{ name: ticketFile, bytes: printed.bytes }, ...others]
   const all = [...problems, ...paperLacks(printed.lacking)]
   const names = files.map((file) => file.name)
   return { refused: false, problems: all, result: resultDocument({ ...worked, problems: all }, workshop.shop, names), files }

@@ -121,7 +121,8 @@ const drawAndCheck = (resolved: ResolvedOrder, workshop: Workshop, now: string):
   return { resolved, laid, job, press, problems: [...resolved.problems, ...laid.problems, ...checked] }
 }
 
-const templateShelf = (shop: Shop): ReadonlySet<string> => new Set(shop.stock.templates.map((template) => template.key))
+/** Content keys of the templates that lie on the shop's shelf. */
+export const templateShelf = (shop: Shop): ReadonlySet<string> => new Set(shop.stock.templates.map((template) => template.key))
 
 /** Days that ordered garments and materials take, where any must be ordered. */
 const leadsOf = ({ garments }: ResolvedOrder, short: readonly Shortage[]): Leads => {

@@ -43,6 +43,8 @@ export type Message = {
   readonly blocks: readonly Block[]
   readonly picture: { readonly file: string; readonly alt: string } | null
   readonly file: Attachment | null
+  /** Further papers beside the file, for chats that can show more than one. */
+  readonly papers?: readonly Attachment[]
   readonly actions: readonly Action[]
   readonly choice: Choice | null
   readonly form: Form | null

@@ -19,6 +19,7 @@ export type DeskWords = {
   readonly acts: { readonly [act in Act]: string }
   readonly done: { readonly [act in Act]: (name: string, hour: string) => string }
   readonly ready: string
+  readonly papers: string
   readonly noTicket: string
   readonly notOpen: string
   readonly sheet: string
@@ -87,6 +88,7 @@ export const deskWords = {
       collected: (name, hour) => `Handed over by ${name}, ${hour}`,
     },
     ready: 'Your order is bagged and ready to be collected.',
+    papers: 'Your papers: the price slip, and the care card with how to wash it.',
     noTicket: 'There is no such ticket in this shop.',
     notOpen: 'This ticket is no longer open; look for its newest revision.',
     sheet: 'Job ticket (PDF)',
@@ -161,6 +163,7 @@ export const deskWords = {
       collected: (name, hour) => `Entregada por ${name}, ${hour}`,
     },
     ready: 'Su pedido está embolsado y listo para recoger.',
+    papers: 'Sus papeles: la nota con el precio y la tarjeta de cuidado, que dice cómo lavarlo.',
     noTicket: 'No hay tal orden en este taller.',
     notOpen: 'Esta orden ya no está abierta; busque su revisión más nueva.',
     sheet: 'Orden de trabajo (PDF)',

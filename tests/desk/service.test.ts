@@ -1,3 +1,4 @@
+import { unzipSync } from 'fflate'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { actOnTicket } from '../../src/desk/service/act-on-ticket.ts'
 import { counterDesk, openNews } from '../../src/desk/service/counter-desk.ts'
@@ -78,6 +79,37 @@ describe('an order over the store', () => {
     expect(talk.filter(({ body }) => body.picture !== null).length).toBe(1)
     const events = await desk.store.shop(desk.shopId).events.ofOrder(orderIdOf('c-lynx'))
     expect(events.map(({ code }) => code)).toEqual(['asked', 'quoted', 'signed-off', 'planned', 'ticketed', 'posted'])
+  })
+
+  test('brings its papers: cut files, picture and templates one to one to the bench, price and care to the customer', {
+    timeout: 120_000,
+  }, async () => {
+    const desk = await openTestDesk(opened.store, clock)
+    const { files } = desk.store.shop(desk.shopId)
+    await openTalk(desk, 'c-papers')
+    await says(desk, 'c-papers', wishes('December 10 at 5 pm').replace('numbers on', 'numbers with an SS10 crystal outline on'))
+    if ((await talkOf(desk, 'c-papers')).asked?.code === 'ask-ages') await says(desk, 'c-papers', 'all are 13 or older')
+    await work(desk, 2)
+    await sign(desk, 'c-papers')
+    await work(desk, 2)
+
+    const ticket = (await bodies(desk, shopChannel('bench'))).at(-1)?.body
+    const papers = ticket?.papers ?? []
+    expect(papers.map(({ name, mime }) => [name.replace(/^T\d+-1-/, ''), mime])).toEqual([
+      ['cut.zip', 'application/zip'],
+      ['templates.pdf', 'application/pdf'],
+    ])
+    const [archive, templates] = await Promise.all(papers.map(({ file }) => files.read(shopChannel('bench'), file)))
+    const names = Object.keys(unzipSync(archive?.bytes ?? new Uint8Array()))
+    expect(names).toEqual(expect.arrayContaining(['preview.png', 'templates.pdf', 'cut/vinyl-standard-white.svg']))
+    expect(new TextDecoder().decode(templates?.bytes.subarray(0, 5))).toBe('%PDF-')
+
+    const talk = conversationChannel('c-papers')
+    const offered = (await bodies(desk, talk)).filter(({ body }) => body.file !== null)
+    expect(offered).toHaveLength(1)
+    const own = offered.flatMap(({ body }) => [...(body.file === null ? [] : [body.file]), ...(body.papers ?? [])])
+    expect(own.map(({ name }) => name.split('-')[0])).toEqual(['price', 'care'])
+    for (const { file, bytes } of own) expect((await files.read(talk, file))?.bytes.length).toBe(bytes)
   })
 
   test('keeps its stock: reserved at the sign-off, used when checked, given back when cancelled', {

@@ -27,8 +27,9 @@ const blank = async (
 
 const forgetTickets = async (desk: Desk, shop: ShopStore, orderId: string): Promise<void> => {
   for (const ticket of await shop.tickets.ofOrder(orderId)) {
-    const { pdf } = ticketFrom(ticket.body)
-    if (pdf !== '') await shop.files.hide(shopChannel('bench'), pdf)
+    const { pdf, papers = [] } = ticketFrom(ticket.body)
+    for (const file of [pdf, ...papers.map((paper) => paper.file)])
+      if (file !== '') await shop.files.hide(shopChannel('bench'), file)
     await blank(desk, shop, { channel: 'bench', nonce: ticket.ticketId, name: ticketName(ticket.number) })
   }
 }

@@ -9,8 +9,9 @@ import type { ShopStore } from '../../ports/store.ts'
 import type { StoredTicket } from '../../ports/work-records.ts'
 import { slotFacts } from '../ticket/ticket-facts.ts'
 import { type Desk, orderFiles, shopChannel, type WorkerDesk } from './desk.ts'
+import { type CustomerPapers, keepBenchPapers, offerCustomerPapers, printCustomerPapers } from './job-papers.ts'
 import { isDone, isDropped } from './moot.ts'
-import { quoteFrom, shopPlanFrom, type TicketBody, ticketFrom } from './records.ts'
+import { type QuoteBody, quoteFrom, shopPlanFrom, type TicketBody, ticketFrom } from './records.ts'
 import { ticketIdOf, ticketName } from './ticket-names.ts'
 
 /** The plan as it is now, in the ticket's words. */
@@ -38,12 +39,17 @@ const differences = async (
   }
 }
 
-const factsOf = async (desk: Desk, shop: ShopStore, step: OrderStep<'ticket'>): Promise<TicketFacts> => {
-  const { orderId, revision } = step
+/** What was worked out for the revision; a ticket without it is a bug and thrown. */
+const keptQuote = async (shop: ShopStore, { orderId, revision }: OrderStep<'ticket'>): Promise<QuoteBody> => {
   const document = await shop.orders.revision(orderId, revision)
   const stored = document === null ? null : await shop.quotes.read({ orderId, revision, hash: document.hash })
   if (stored === null || stored === undefined) throw new Error(`no quote is kept for ${orderId}, revision ${revision}`)
-  const { facts } = quoteFrom(stored)
+  return quoteFrom(stored)
+}
+
+const factsOf = async (desk: Desk, step: OrderStep<'ticket'>, { facts }: QuoteBody): Promise<TicketFacts> => {
+  const { orderId, revision } = step
+  const shop = desk.store.shop(desk.shopId)
   if (facts === null) throw new Error(`the quote of ${orderId}, revision ${revision} was refused, so there is nothing to print`)
   const earlier = (await shop.tickets.ofOrder(orderId)).filter((ticket) => ticket.revision < revision).at(-1)
   const now = writeLocal(desk.zone, desk.clock.now())
@@ -66,12 +72,15 @@ const numberedTicket = async (shop: ShopStore, step: OrderStep<'ticket'>, facts:
   return raced
 }
 
-const finish = async (
-  desk: Desk,
-  shop: ShopStore,
-  done: { readonly step: OrderStep<'ticket'>; readonly ticket: StoredTicket; readonly body: TicketBody },
-): Promise<Result<null, Problem>> => {
-  const { step, ticket, body } = done
+type Printed = {
+  readonly step: OrderStep<'ticket'>
+  readonly ticket: StoredTicket
+  readonly body: TicketBody
+  readonly slips: CustomerPapers | null
+}
+
+const finish = async (desk: Desk, shop: ShopStore, done: Printed): Promise<Result<null, Problem>> => {
+  const { step, ticket, body, slips } = done
   const { orderId, revision } = step
   if (await isDone(shop, step)) return ok(null)
   const present = await shop.tickets.read(ticket.ticketId)
@@ -90,6 +99,7 @@ const finish = async (
     at: desk.clock.now(),
     facts: { revision },
   })
+  if (slips !== null) await offerCustomerPapers(shop, step, slips)
   await shop.steps.want({ step: 'post', orderId, revision })
   await shop.steps.done(step)
   return ok(null)
@@ -103,16 +113,20 @@ export const printTicket = async (desk: WorkerDesk, step: OrderStep<'ticket'>): 
     await shop.steps.done(step)
     return
   }
-  const facts = await factsOf(desk, shop, step)
+  const quote = await keptQuote(shop, step)
+  const facts = await factsOf(desk, step, quote)
   const ticket = await numberedTicket(shop, step, facts)
   const named = { ...facts, ticket: ticketName(ticket.number) }
   const printed = await desk.press.printer.print(composeTicket(named, ticketWords[named.language]))
   const hash = desk.ids.hash(printed.bytes)
-  const file = { hash, name: `${named.ticket}-${step.revision}.pdf`, mime: 'application/pdf', bytes: printed.bytes }
+  const called = `${named.ticket}-${step.revision}`
+  const file = { hash, name: `${called}.pdf`, mime: 'application/pdf', bytes: printed.bytes }
   await shop.files.keep(orderFiles(step.orderId), file)
   await shop.files.keep(shopChannel('bench'), file)
-  const body: TicketBody = { version: 1, pdf: hash, facts: named }
-  const kept = await desk.store.together(desk.shopId, (inside) => finish(desk, inside, { step, ticket, body }))
+  const papers = await keepBenchPapers(shop, step, { quote, called })
+  const body: TicketBody = { version: 1, pdf: hash, papers, facts: named }
+  const slips = await printCustomerPapers(desk, step, { quote, called })
+  const kept = await desk.store.together(desk.shopId, (inside) => finish(desk, inside, { step, ticket, body, slips }))
   if (!kept.ok)
     throw new Error(`the ticket ${ticket.ticketId} could not be kept: ${kept.problems.map((one) => one.code).join(', ')}`)
 }

@@ -1,11 +1,15 @@
 import { writeLocal } from '../../domain/calendar/local-time.ts'
 import type { Order } from '../../domain/order/order.ts'
 import { ok, type Problem, type Result } from '../../domain/result/result.ts'
+import type { Shop } from '../../domain/shop/shop.ts'
+import type { TicketFacts } from '../../domain/ticket/facts.ts'
 import { minutes } from '../../domain/units/units.ts'
 import type { OrderStep } from '../../ports/queue.ts'
 import type { ShopStore } from '../../ports/store.ts'
-import { cutFiles, previewOf } from '../make-job.ts'
+import { archiveEntries, previewOf } from '../make-job.ts'
 import { quoteOf } from '../quote.ts'
+import { careCard, priceSlip } from '../ticket/slips.ts'
+import { templatePrint } from '../ticket/template-print.ts'
 import { ticketFacts } from '../ticket/ticket-facts.ts'
 import { piecesOf, type Work, type WorkedOut, type Workshop, workOut } from '../work-out.ts'
 import { conversationChannel, orderFiles, type WorkerDesk } from './desk.ts'
@@ -35,6 +39,29 @@ const stockOf = ({ counted, cuts }: Work): QuoteBody['stock'] => [
 
 type Asking = { readonly desk: WorkerDesk; readonly step: OrderStep<'quote'>; readonly conversation: string | null }
 
+type Papers = { readonly work: Work; readonly facts: TicketFacts; readonly shop: Shop }
+
+/** Keeps the new templates one to one on paper, and the archive of everything for the cutter. */
+const keepCutterFiles = async (
+  { desk, step }: Asking,
+  { work, facts, shop }: Papers,
+  picture: Uint8Array,
+): Promise<Pick<QuoteBody, 'cutArchive' | 'templatePrint'>> => {
+  const keep = async (name: string, mime: string, bytes: Uint8Array): Promise<string> => {
+    const hash = desk.ids.hash(bytes)
+    await desk.store.shop(desk.shopId).files.keep(orderFiles(step.orderId), { hash, name, mime, bytes })
+    return hash
+  }
+  const print = templatePrint(work, facts, shop)
+  const templates = print === null ? null : (await desk.press.printer.print(print)).bytes
+  const zip = desk.press.pack(archiveEntries(work, { picture, templates }))
+  const called = `${step.orderId}-${step.revision}`
+  return {
+    cutArchive: await keep(`cut-${called}.zip`, 'application/zip', zip),
+    templatePrint: templates === null ? null : await keep(`templates-${called}.pdf`, 'application/pdf', templates),
+  }
+}
+
 /** Keeps picture and cut files, and gathers what the ticket will need. */
 const bodyOf = async ({ desk, step, conversation }: Asking, worked: WorkedOut, workshop: Workshop): Promise<QuoteBody> => {
   const { work, problems } = worked
@@ -57,21 +84,16 @@ const bodyOf = async ({ desk, step, conversation }: Asking, worked: WorkedOut, w
   const picture = desk.ids.hash(png)
   const owner = conversation === null ? orderFiles(step.orderId) : conversationChannel(conversation)
   await files.keep(owner, { hash: picture, name: `proof-${step.revision}.png`, mime: 'image/png', bytes: png })
-  const zip = desk.press.pack(cutFiles(work))
-  const archive = desk.ids.hash(zip)
-  await files.keep(orderFiles(step.orderId), {
-    hash: archive,
-    name: `cut-${step.orderId}-${step.revision}.zip`,
-    mime: 'application/zip',
-    bytes: zip,
-  })
+  const papers = { work, facts, shop: workshop.shop }
+  const kept = await keepCutterFiles({ desk, step, conversation }, papers, png)
   return {
     version: 1,
     quote: quoteOf(worked, picture),
     placed: placedOf(work, step),
     facts,
     stock: stockOf(work),
-    cutArchive: archive,
+    ...kept,
+    slips: { price: priceSlip(work, facts, workshop.shop), care: careCard(facts) },
     picture,
   }
 }

@@ -2,8 +2,9 @@ import type { PieceStones } from '../../domain/layout/layout.ts'
 import type { Order } from '../../domain/order/order.ts'
 import type { BookOrder, Slot } from '../../domain/schedule/operation.ts'
 import type { TicketFacts } from '../../domain/ticket/facts.ts'
+import type { Ticket } from '../../domain/ticket/ticket.ts'
 import type { Conversation, Quote } from '../../domain/understanding/conversation.ts'
-import type { Message } from '../../ports/chat.ts'
+import type { Attachment, Message } from '../../ports/chat.ts'
 import type { StockMove } from '../../ports/work-records.ts'
 
 /**
@@ -30,11 +31,21 @@ export type QuoteBody = {
   readonly placed: PlacedOrder | null
   readonly facts: TicketFacts | null
   readonly stock: readonly Pick<StockMove, 'item' | 'amount'>[]
+  /** Hashes of files that the order keeps: all for the cutter in one archive, and the new templates one to one on paper. */
   readonly cutArchive: string | null
+  readonly templatePrint?: string | null
+  /** The customer's own papers, composed: they are printed when the order is signed. */
+  readonly slips?: { readonly price: Ticket; readonly care: Ticket } | null
   readonly picture: string | null
 }
 
-export type TicketBody = { readonly version: 1; readonly pdf: string; readonly facts: TicketFacts }
+/** A printed ticket: its file, what else lies beside it at the bench, and what it was composed from. */
+export type TicketBody = {
+  readonly version: 1
+  readonly pdf: string
+  readonly papers?: readonly Attachment[]
+  readonly facts: TicketFacts
+}
 
 const isVersion1 = (document: unknown): boolean =>
   typeof document === 'object' && document !== null && 'version' in document && document.version === 1

@@ -29,7 +29,7 @@ const doneLine = (desk: Desk, finding: Finding): readonly Block[] => {
 /** What stands in the bench channel: whose, when, how many, the gates, the paper, what was done with it and what can be. */
 const ticketMessage = (desk: Desk, life: TicketLife, bytes: number): Message => {
   const { ticket, findings } = life
-  const { facts, pdf } = ticketFrom(ticket.body)
+  const { facts, pdf, papers = [] } = ticketFrom(ticket.body)
   const language = desk.workshop.shop.profile.languages[0] ?? 'en'
   const words = deskWords[language]
   const show = showFor(desk.workshop.shop, language)
@@ -43,6 +43,7 @@ const ticketMessage = (desk: Desk, life: TicketLife, bytes: number): Message => 
       ...findings.flatMap((finding) => doneLine(desk, finding)),
     ],
     file: { file: pdf, name: `${name}-${ticket.revision}.pdf`, mime: 'application/pdf', bytes },
+    papers,
     actions: openActs(life).map((act) => ({
       id: `t:${ticket.ticketId}:${act}:${ticket.revision}`,
       label: words.acts[act],

@@ -30,7 +30,7 @@ export const stonePicks = (counted: Counted, means: PickMeans): readonly StoneFa
 
 /** Templates to fetch from the shelf or to cut. */
 export const templatePicks = (counted: Counted, means: PickMeans): readonly TemplateFacts[] =>
-  counted.templates.flatMap(({ size, colour, ...template }) => {
+  counted.templates.flatMap(({ size, colour, piece: _piece, hole: _hole, ...template }) => {
     const known = stoneSizes.find((one) => one === size)
     const box = means.stock.templates.find((entry) => entry.key === template.key)?.box ?? null
     return known === undefined ? [] : [{ ...template, size: known, colour: shownColour(means, colour), box }]

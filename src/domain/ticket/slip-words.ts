@@ -18,6 +18,7 @@ export type SlipWords = {
 }
 
 export type TemplateWords = {
+  readonly all: (job: string) => string
   readonly title: (text: string, height: string, stone: string) => string
   readonly fullSize: string
   readonly readsRight: string

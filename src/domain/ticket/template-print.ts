@@ -5,12 +5,7 @@ import type { Block, Sheet, Ticket } from './ticket.ts'
 import type { TicketWords } from './words.ts'
 
 /** A stone template to print one to one: middles of its holes and their diameter in whole µm, x right, y down. */
-export type TemplatePrintFacts = {
-  readonly now: LocalMinute
-  readonly language: Language
-  readonly show: Show
-  readonly ticket: string
-  readonly revision: number
+export type PrintedTemplate = {
   readonly text: string
   readonly stone: string
   readonly heightMicrometres: number
@@ -18,6 +13,16 @@ export type TemplatePrintFacts = {
   readonly holes: readonly (readonly [x: number, y: number])[]
   /** Outlines of the vinyl it stands around, to lay it by. */
   readonly paths: readonly string[]
+}
+
+/** The templates of one job; `of` is what it is called: its ticket, or its order while no ticket is made. */
+export type TemplatePrintFacts = {
+  readonly now: LocalMinute
+  readonly language: Language
+  readonly show: Pick<Show, 'length' | 'paper'>
+  readonly of: string
+  readonly revision: number
+  readonly templates: readonly PrintedTemplate[]
 }
 
 type Window = { readonly left: number; readonly top: number; readonly width: number; readonly height: number }
@@ -40,19 +45,19 @@ const spans = (from: number, to: number, room: number): readonly number[] => {
 }
 
 /** The windows of the paper that cover all holes, row by row. */
-export const windowsOf = (facts: TemplatePrintFacts): readonly Window[] => {
-  const { width, height } = PLATE[facts.show.paper]
-  const edge = Math.ceil(facts.holeMicrometres / 2)
-  const xs = facts.holes.map(([x]) => x)
-  const ys = facts.holes.map(([, y]) => y)
+export const windowsOf = (template: PrintedTemplate, paper: Show['paper']): readonly Window[] => {
+  const { width, height } = PLATE[paper]
+  const edge = Math.ceil(template.holeMicrometres / 2)
+  const xs = template.holes.map(([x]) => x)
+  const ys = template.holes.map(([, y]) => y)
   const lefts = spans(Math.min(...xs) - edge, Math.max(...xs) + edge, width)
   const tops = spans(Math.min(...ys) - edge, Math.max(...ys) + edge, height)
   return tops.flatMap((top) => lefts.map((left) => ({ left, top, width, height })))
 }
 
-const within = (facts: TemplatePrintFacts, window: Window): readonly (readonly [number, number])[] => {
-  const edge = facts.holeMicrometres / 2
-  return facts.holes
+const within = (template: PrintedTemplate, window: Window): readonly (readonly [number, number])[] => {
+  const edge = template.holeMicrometres / 2
+  return template.holes
     .filter(
       ([x, y]) =>
         x - edge >= window.left &&
@@ -78,18 +83,21 @@ const rulerOf = (facts: TemplatePrintFacts, words: TicketWords): Block => {
   }
 }
 
-const sheetOf = (facts: TemplatePrintFacts, words: TicketWords, [window, at, of]: readonly [Window, number, number]): Sheet => {
+type Shown = { readonly template: PrintedTemplate; readonly window: Window; readonly at: number; readonly of: number }
+
+const sheetOf = (facts: TemplatePrintFacts, words: TicketWords, { template, window, at, of }: Shown): Sheet => {
   const said = words.template
-  const holes = within(facts, window)
-  const title = said.title(facts.text, formatLength(micrometres(facts.heightMicrometres), facts.show.length), facts.stone)
+  const holes = within(template, window)
+  const height = formatLength(micrometres(template.heightMicrometres), facts.show.length)
+  const title = said.title(template.text, height, template.stone)
   const plate: Block = {
     kind: 'plate',
     alternative: said.holes(holes.length),
     widthMicrometres: window.width,
     heightMicrometres: window.height,
-    paths: of === 1 ? facts.paths : [],
+    paths: of === 1 ? template.paths : [],
     shiftMicrometres: [-window.left, -window.top],
-    circles: [{ diameterMicrometres: facts.holeMicrometres, at: holes }],
+    circles: [{ diameterMicrometres: template.holeMicrometres, at: holes }],
   }
   return {
     title,
@@ -103,19 +111,22 @@ const sheetOf = (facts: TemplatePrintFacts, words: TicketWords, [window, at, of]
 }
 
 /**
- * A stone template drawn one to one, in as many sheets as the paper needs, each with a ruler that shows whether it was
- * printed at 100 %. Templates are not mirrored.
+ * Stone templates drawn one to one, each in as many sheets as the paper needs, every sheet with a ruler that shows whether it
+ * was printed at 100 %. Templates are not mirrored.
  */
 export const composeTemplatePrint = (facts: TemplatePrintFacts, words: TicketWords): Ticket => {
-  const windows = windowsOf(facts)
+  const shown = facts.templates.flatMap((template) => {
+    const windows = windowsOf(template, facts.show.paper)
+    return windows.map((window, at): Shown => ({ template, window, at, of: windows.length }))
+  })
   return {
-    title: words.template.title(facts.text, formatLength(micrometres(facts.heightMicrometres), facts.show.length), facts.stone),
+    title: words.template.all(facts.of),
     language: words.language,
     paper: facts.show.paper,
     made: facts.now,
-    running: [facts.ticket, words.head.revision(facts.revision)].join(' · '),
+    running: [facts.of, words.head.revision(facts.revision)].join(' · '),
     foot: words.head.page,
     lacking: words.head.lacking,
-    sheets: windows.map((window, at) => sheetOf(facts, words, [window, at, windows.length])),
+    sheets: shown.map((one) => sheetOf(facts, words, one)),
   }
 }

@@ -32,6 +32,7 @@ export const slip: SlipWords = {
 }
 
 export const template: TemplateWords = {
+  all: (job) => `Stone templates of ${job}, one to one`,
   title: (text, height, stone) => `Stone template ${text} · ${height} · ${stone}`,
   fullSize: 'Print at 100 %, no fitting to the page: measure the ruler',
   readsRight: 'READS RIGHT',

@@ -32,6 +32,7 @@ export const slip: SlipWords = {
 }
 
 export const template: TemplateWords = {
+  all: (job) => `Plantillas de piedras de ${job}, tamaño real`,
   title: (text, height, stone) => `Plantilla de piedras ${text} · ${height} · ${stone}`,
   fullSize: 'Imprimir al 100 %, sin ajustar a la página: medir la regla',
   readsRight: 'SE LEE AL DERECHO',

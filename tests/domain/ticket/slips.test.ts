@@ -7,7 +7,12 @@ import {
   moneyText,
   type PriceSlipFacts,
 } from '../../../src/domain/ticket/slips.ts'
-import { composeTemplatePrint, type TemplatePrintFacts, windowsOf } from '../../../src/domain/ticket/template-print.ts'
+import {
+  composeTemplatePrint,
+  type PrintedTemplate,
+  type TemplatePrintFacts,
+  windowsOf,
+} from '../../../src/domain/ticket/template-print.ts'
 import { ticketWordsEn } from '../../../templates/ticket/en.ts'
 import { footballFacts, white } from './facts.builder.ts'
 import { blocksOf, textOf } from './ticket-text.ts'
@@ -69,19 +74,22 @@ describe('the care card', () => {
   })
 })
 
-const template = (holes: TemplatePrintFacts['holes'], more: Partial<TemplatePrintFacts> = {}): TemplatePrintFacts => ({
-  now: base.now,
-  language: 'en',
-  show: base.show,
-  ticket: base.ticket,
-  revision: 1,
-  text: '8',
+const template = (holes: PrintedTemplate['holes'], text = '8'): PrintedTemplate => ({
+  text,
   stone: 'SS10 crystal',
   heightMicrometres: 254_000,
   holeMicrometres: 3_300,
   holes,
   paths: [],
-  ...more,
+})
+
+const printOf = (templates: readonly PrintedTemplate[], paper: 'letter' | 'a4' = 'letter'): TemplatePrintFacts => ({
+  now: base.now,
+  language: 'en',
+  show: { ...base.show, paper },
+  of: base.ticket,
+  revision: 1,
+  templates,
 })
 
 const hole = fc.tuple(fc.integer({ min: -200_000, max: 200_000 }), fc.integer({ min: -400_000, max: 100_000 }))
@@ -90,10 +98,9 @@ describe('a template printed one to one', () => {
   it('shows every hole whole on at least one sheet, and none that is not there', () => {
     fc.assert(
       fc.property(fc.array(hole, { minLength: 1, maxLength: 200 }), fc.constantFrom('letter', 'a4'), (holes, paper) => {
-        const facts = template(holes, { show: { ...base.show, paper } })
-        const windows = windowsOf(facts)
+        const windows = windowsOf(template(holes), paper)
         const shown = new Set<string>()
-        blocksOf(composeTemplatePrint(facts, ticketWordsEn), 'plate').forEach((plate, sheet) => {
+        blocksOf(composeTemplatePrint(printOf([template(holes)], paper), ticketWordsEn), 'plate').forEach((plate, sheet) => {
           const window = windows[sheet]
           if (window === undefined) throw new Error('a sheet without a window')
           for (const [x, y] of plate.circles.flatMap((circles) => circles.at)) shown.add(`${x + window.left} ${y + window.top}`)
@@ -104,7 +111,7 @@ describe('a template printed one to one', () => {
   })
 
   it('carries a ruler, says to print at 100 % and that it reads right', () => {
-    const ticket = composeTemplatePrint(template([[0, 0]]), ticketWordsEn)
+    const ticket = composeTemplatePrint(printOf([template([[0, 0]])]), ticketWordsEn)
     const [ruler] = blocksOf(ticket, 'ruler')
     expect(ruler?.lengthMicrometres).toBe(6 * 25_400)
     expect(textOf(ticket)).toContain('Print at 100 %')

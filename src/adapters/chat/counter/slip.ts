@@ -118,7 +118,8 @@ export const renderSlip = (line: Line, place: Place): Html => {
 ${when(ticket !== null, () => html`<span class="anchor" id="${ticketAnchor(ticket ?? '')}"></span>`)}
 <div class="body">${when(message.picture !== null, () => (message.picture === null ? null : renderPicture(message.picture, place)))}
 <div class="words">${message.blocks.map((block) => renderBlock(block, place.words))}
-${message.file === null ? null : renderFile(message.file, place)}</div></div>
+${message.file === null ? null : renderFile(message.file, place)}
+${(message.papers ?? []).map((paper) => renderFile(paper, place))}</div></div>
 ${message.choice === null ? null : renderChoice(message.choice, place)}
 ${message.form === null ? null : renderForm(message.form, place)}
 ${renderActions(message.actions, place)}
