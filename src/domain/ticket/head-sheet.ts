@@ -133,7 +133,7 @@ const titleBlocks = (scene: Scene): readonly Block[] => {
     },
     { kind: 'fields', columns: 1, fields: neededFields(scene).slice(0, 1) },
     { kind: 'text', style: 'strong', text: purpose(scene) },
-    { kind: 'fields', columns: 3, fields: neededFields(scene).slice(1) },
+    { kind: 'fields', columns: 4, fields: neededFields(scene).slice(1) },
   ]
 }
 

@@ -65,8 +65,8 @@ const planBlocks = (scene: Scene): readonly Block[] => {
 
 const problemBlocks = ({ facts, words }: Scene): readonly Block[] => {
   if (facts.problems.length === 0) return []
-  const said = facts.problems.map((problem) => body(`${words.last.severities[problem.severity]}: ${problem.text}`))
-  return [heading(words.last.problems), ...said]
+  const said = once(facts.problems.map((problem) => `${words.last.severities[problem.severity]}: ${problem.text}`))
+  return [heading(words.last.problems), ...said.map(body)]
 }
 
 const rulebookBlocks = ({ facts, words }: Scene): readonly Block[] => {

@@ -13,7 +13,7 @@ export const press: PressWords = {
     machine: 'Prensa',
   },
   seconds: (count) => `${count} s`,
-  gauge: (word, gauge) => `${word} (manómetro ${gauge})`,
+  gauge: (word, gauge) => `${word} (man. ${gauge})`,
   measured: (word, range, unit) => `${word} (${range} ${unit})`,
   correction: (machine, correction, aim) =>
     `${machine}: la última medición dio una corrección de ${correction}, ya incluida en el ajuste (plancha ${aim}).`,

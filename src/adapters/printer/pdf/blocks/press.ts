@@ -8,26 +8,40 @@ const PAD = 7
 
 type Figure = PressBoxBlock['rows'][number]['figures'][number]
 
-const figureLook = (at: number): Look =>
-  at === 0 ? lookOf('giant') : at === 1 ? { size: 26, bold: true } : { size: 13.5, bold: true }
+const figureLook = (at: number, lesser: number): Look =>
+  at === 0 ? lookOf('giant') : at === 1 ? { size: 26, bold: true } : { size: lesser, bold: true }
+
+/** Sizes of what stands beside temperature and time; the first in which a row holds them all is taken. */
+const LESSER = [13.5, 12.5, 11.5] as const
+const BESIDE = 11
+
+const widthOf = (room: Room, figure: Figure, look: Look): number =>
+  Math.max(room.setter.width(room.setter.spell(figure.value), look), room.setter.width(room.setter.spell(figure.label), SMALL)) +
+  0.5
+
+const lesserFor = (room: Room, figures: readonly Figure[]): number => {
+  const isOneRow = (lesser: number): boolean =>
+    figures.reduce((sum, figure, at) => sum + widthOf(room, figure, figureLook(at, lesser)) + BESIDE, -BESIDE) <=
+    room.width - 2 * PAD
+  return LESSER.find(isOneRow) ?? LESSER[0]
+}
 
 /** Figures from left to right, the first the largest; what does not fit goes on below. */
 const setFigures = (room: Room, figures: readonly Figure[], top: number) => {
   const nodes: Node[] = []
-  const base = lineHeight(SMALL) + lineHeight(figureLook(0))
+  const lesser = lesserFor(room, figures)
+  const base = lineHeight(SMALL) + lineHeight(figureLook(0, lesser))
   let [x, y, height] = [PAD, top, 0]
   figures.forEach((figure, at) => {
-    const look = figureLook(at)
-    const value = room.setter.spell(figure.value)
-    const wide = Math.max(room.setter.width(value, look), room.setter.width(room.setter.spell(figure.label), SMALL))
-    const width = Math.min(wide + 0.5, room.width - 2 * PAD)
+    const look = figureLook(at, lesser)
+    const width = Math.min(widthOf(room, figure, look), room.width - 2 * PAD)
     if (x + width > room.width - PAD && x > PAD) [x, y] = [PAD, y + (y === top ? base : lineHeight(SMALL) + lineHeight(look)) + 2]
     const label = setText(room, figure.label, { look: SMALL, x, y, width })
     const drop = y === top ? base - lineHeight(SMALL) - lineHeight(look) - (at === 0 ? 0 : 4) : 0
     const set = setText(room, figure.value, { look, x, y: y + label.height + Math.max(0, drop), width })
     nodes.push(label.node, set.node)
     height = Math.max(height, y - top + label.height + Math.max(0, drop) + set.height)
-    x += width + 11
+    x += width + BESIDE
   })
   return { nodes, height: Math.max(height, base) }
 }
@@ -49,17 +63,13 @@ const setRow = (room: Room, row: PressBoxBlock['rows'][number]): Piece => {
 
 const TITLE: Look = { size: 12, bold: true }
 
-/** The garment's name stands in a frame of its own: black on white, so that a printer without greys keeps it readable. */
+/** The garment's name stands in a frame of its own, again over rows that come on the next page: black on white, so that a printer without greys keeps it readable. */
 export const setPressBox = (block: PressBoxBlock, room: Room): readonly Piece[] => {
   const title = setText(room, block.title, { look: TITLE, x: PAD, y: 3, width: room.width - 2 * PAD, tag: 'H3' })
   const height = title.height + 5
   const bar = node(null, [frame([0, 0, room.width, height], { weight: 1.8 })])
-  return [
-    { ...gap(6), keep: true },
-    piece(height, [bar, title.node], { keep: true }),
-    ...block.rows.map((row) => setRow(room, row)),
-    gap(5),
-  ]
+  const head = piece(height, [bar, title.node], { keep: true })
+  return [{ ...gap(6), keep: true }, head, ...block.rows.map((row) => ({ ...setRow(room, row), head })), gap(5)]
 }
 
 const MARGIN = 48
