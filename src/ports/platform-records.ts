@@ -24,6 +24,7 @@ export type Talks = {
 /** Ids of events that were heard: the same id is new once. */
 export type HeardBook = {
   isNew(deliveryId: string): Promise<boolean>
+  count(): Promise<number>
   /** Forgets those heard so many hours ago or earlier. */
   clear(hours: number): Promise<void>
 }

@@ -1,13 +1,14 @@
 import { chmodSync, mkdtempSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
+import { projectRoot } from '../../src/adapters/folder/root.ts'
 import { type Embedded, startEmbedded } from '../../src/adapters/store/embedded/start-embedded.ts'
 import { migrate } from '../../src/adapters/store/sql/migrate.ts'
 import { openStore } from '../../src/adapters/store/sql/open-store.ts'
 import type { Problem, Result } from '../../src/domain/result/result.ts'
 import type { Store } from '../../src/ports/store.ts'
 
-export const root = join(import.meta.dirname, '../..')
+export const root = projectRoot()
 
 /** The value, or the problems thrown as an error of the test. */
 export const unwrap = <T>(result: Result<T, Problem>): T => {
@@ -22,15 +23,22 @@ export const temporaryFolder = (): { readonly path: string; readonly remove: () 
   return { path, remove: () => rmSync(path, { recursive: true, force: true }) }
 }
 
-export type TestStore = { readonly embedded: Embedded; readonly store: Store; readonly close: () => Promise<void> }
+export type TestStore = {
+  readonly data: string
+  readonly embedded: Embedded
+  readonly store: Store
+  readonly close: () => Promise<void>
+}
 
 /** A migrated store on a server of its own. `onStatement` sees every statement's text. */
 export const openTestStore = async (onStatement: (text: string) => void = () => undefined): Promise<TestStore> => {
   const folder = temporaryFolder()
-  const embedded = unwrap(await startEmbedded(join(folder.path, 'data')))
+  const data = join(folder.path, 'data')
+  const embedded = unwrap(await startEmbedded(data))
   unwrap(await migrate({ owner: embedded.owner, role: 'service', root }))
   const store = unwrap(await openStore({ address: embedded.service, log: ({ query }) => onStatement(query.sql) }))
   return {
+    data,
     embedded,
     store,
     close: async () => {

@@ -31,6 +31,7 @@ export const smallDesk = () => {
   const guilds = new Map<string, GuildSettings>()
   const talks = new Map<string, Talk>()
   const files = new Map<string, StoredFile>()
+  const owners = new Map<string, string>()
   const tickets = new Map<string, Ticket>()
   const forms = new Map<string, Form>()
   const seen = new Set<string>()
@@ -183,11 +184,12 @@ export const smallDesk = () => {
     },
     suggest: async (actor, { option, text }) =>
       actor.role === null ? [] : [`${option}-1`, `${option}-2`].filter((one) => one.includes(text)),
-    keepFile: async (_shop, _channel, file) => {
+    keepFile: async (shop, _channel, file) => {
       files.set(`kept-${files.size + 1}`, file)
+      owners.set(`kept-${files.size}`, shop)
       return { id: `kept-${files.size}` }
     },
-    file: async (_shop, _channel, id) => files.get(id) ?? null,
+    file: async (shop, _channel, id) => (owners.get(id) === shop ? (files.get(id) ?? null) : null),
     placeOf: async (shop, channel) => {
       const settings = [...guilds.values()].find((one) => one.shop === shop)
       const place = channel.kind === 'conversation' ? talks.get(channel.id)?.channel : settings?.[channel.name]

@@ -1,4 +1,5 @@
 import { type APIModalInteractionResponseCallbackData, InteractionResponseType, MessageFlags, REST, Routes } from 'discord.js'
+import { inTurn } from './in-turn.ts'
 import type { Interaction } from './interaction.ts'
 import { failureOf, hasCode } from './rest-failure.ts'
 
@@ -14,6 +15,8 @@ const alreadyAcknowledged = 40_060
 const unknownInteraction = 10_062
 /** Answers do not count against a bot's global limit (the platform's documentation); the library would count them. */
 const answersPerSecond = 1_000
+/** Lines opened at once: many more would only wait for one another. */
+const calls = inTurn(64)
 
 /** The REST side for answers: an interaction's own token is its only key. */
 export const answerRest = (api: string | null): REST =>
@@ -23,7 +26,9 @@ type Taken = 'taken' | 'taken-before' | 'late'
 
 const tryCallback = async (answers: REST, { id, token }: Interaction, body: object): Promise<Taken | 'unknown'> => {
   try {
-    await answers.post(Routes.interactionCallback(id, token), { body, auth: false, signal: AbortSignal.timeout(tryFor) })
+    await calls(() =>
+      answers.post(Routes.interactionCallback(id, token), { body, auth: false, signal: AbortSignal.timeout(tryFor) }),
+    )
     return 'taken'
   } catch (error) {
     if (hasCode(error, alreadyAcknowledged)) return 'taken-before'

@@ -3,6 +3,7 @@ import { platformWords } from '../../../../templates/platform/languages.ts'
 import type { PlatformDesk } from '../../../ports/platform-desk.ts'
 import { answerRest } from './acknowledge.ts'
 import { type Fetch, fetchRules } from './attachments.ts'
+import { inTurn } from './in-turn.ts'
 import { listen } from './listen.ts'
 import type { Needs } from './needs.ts'
 import { onInteraction } from './on-interaction.ts'
@@ -50,6 +51,18 @@ const openClient = ({ api, readsContent }: PlatformSettings): Client =>
     ...(api === null ? {} : { rest: { api } }),
   })
 
+/** Deeds that the desk works on at once; between two of them the process turns to what must be acknowledged. */
+const mostAtOnce = 3
+
+const unhurried = (desk: PlatformDesk): PlatformDesk => {
+  const turn = inTurn(mostAtOnce)
+  return {
+    ...desk,
+    hear: (talk, by, incoming) => turn(() => desk.hear(talk, by, incoming)),
+    act: (actor, incoming) => turn(() => desk.act(actor, incoming)),
+  }
+}
+
 const needsOf = (client: Client, desk: PlatformDesk, settings: PlatformSettings): Needs => {
   const { api, token, report } = settings
   const clock = settings.clock ?? systemClock
@@ -57,7 +70,7 @@ const needsOf = (client: Client, desk: PlatformDesk, settings: PlatformSettings)
   const rest = new REST({ version: '10', retries: 0, timeout, ...(api === null ? {} : { api }) }).setToken(token)
   const files = { ...fetchRules, ...(settings.fetch === undefined ? {} : { fetch: settings.fetch }) }
   const serverName = (guild: string): string | null => client.guilds.cache.get(guild)?.name ?? null
-  return { desk, rest, answers: answerRest(api), clock, files, report, serverName }
+  return { desk: unhurried(desk), rest, answers: answerRest(api), clock, files, report, serverName }
 }
 
 /** A server added us: a word in its own channel for notices, with the way into the set-up dialogue. */

@@ -72,6 +72,14 @@ export const heardIn = ({ db, shopId }: Scope): HeardBook => ({
       .executeTakeFirst()
     return row !== undefined
   },
+  count: async () => {
+    const { many } = await db
+      .selectFrom('heard')
+      .select(sql<number>`count(*)::integer`.as('many'))
+      .where('shopId', '=', shopId)
+      .executeTakeFirstOrThrow()
+    return many
+  },
   clear: async (hours) => {
     await db
       .deleteFrom('heard')
