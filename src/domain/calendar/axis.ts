@@ -19,35 +19,45 @@ export const never = 2 ** 30
 export const neverBefore = -1
 
 /** An axis from intervals in any order; touching and overlapping ones are joined. */
-export const axisFrom = (intervals: readonly Interval[]): Axis => {
-  const joined: { start: number; end: number }[] = []
-  for (const { start, end } of intervals.filter((i) => i.end > i.start).toSorted((a, b) => a.start - b.start)) {
-    const last = joined.at(-1)
-    if (last !== undefined && start <= last.end) last.end = Math.max(last.end, end)
-    else joined.push({ start, end })
+export const axisFrom = (intervals: readonly Interval[]): Axis =>
+  axisFromSorted(intervals.filter((one) => one.end > one.start).toSorted((a, b) => a.start - b.start))
+
+/** An axis from intervals that are sorted by their start and not empty; touching and overlapping ones are joined. */
+const axisFromSorted = (intervals: readonly Interval[]): Axis => {
+  const starts = new Int32Array(intervals.length)
+  const ends = new Int32Array(intervals.length)
+  let count = 0
+  for (const { start, end } of intervals) {
+    if (count > 0 && start <= (ends[count - 1] ?? 0)) ends[count - 1] = Math.max(ends[count - 1] ?? 0, end)
+    else {
+      starts[count] = start
+      ends[count] = end
+      count += 1
+    }
   }
-  const before = new Int32Array(joined.length)
-  let total = 0
-  joined.forEach((interval, index) => {
-    before[index] = total
-    total += interval.end - interval.start
-  })
-  const ends = Int32Array.from(joined, (i) => i.end)
-  return { starts: Int32Array.from(joined, (i) => i.start), ends, before, ...jumpsOf(joined) }
+  return compiled(starts.slice(0, count), ends.slice(0, count))
+}
+
+const compiled = (starts: Int32Array, ends: Int32Array): Axis => {
+  const before = new Int32Array(starts.length)
+  for (let index = 1; index < starts.length; index += 1) {
+    before[index] = (before[index - 1] ?? 0) + (ends[index - 1] ?? 0) - (starts[index - 1] ?? 0)
+  }
+  return { starts, ends, before, ...jumpsOf(starts, ends) }
 }
 
 const stretch = 10
 const fewIntervals = 4
 
-const jumpsOf = (intervals: readonly Interval[]): Pick<Axis, 'base' | 'jump'> => {
-  const first = intervals[0]
-  const last = intervals.at(-1)
-  if (first === undefined || last === undefined || intervals.length <= fewIntervals) return { base: 0, jump: new Int32Array(0) }
-  const base = first.start >> stretch
-  const jump = new Int32Array((last.end >> stretch) - base + 1)
+/** Whatever lies behind the beginning of the last interval leads to it, so that is as far as jumps go. */
+const jumpsOf = (starts: Int32Array, ends: Int32Array): Pick<Axis, 'base' | 'jump'> => {
+  const { length } = starts
+  if (length <= fewIntervals) return { base: 0, jump: new Int32Array(0) }
+  const base = (starts[0] ?? 0) >> stretch
+  const jump = new Int32Array(((starts[length - 1] ?? 0) >> stretch) - base + 1)
   let index = 0
   for (let step = 0; step < jump.length; step += 1) {
-    while (index < intervals.length - 1 && (intervals[index]?.end ?? 0) <= (base + step) << stretch) index += 1
+    while (index < length - 1 && (ends[index] ?? 0) <= (base + step) << stretch) index += 1
     jump[step] = index
   }
   return { base, jump }
@@ -157,23 +167,34 @@ export const beginWholeBy = (axis: Axis, end: number, work: number): number => {
 
 /** Open when both are. */
 export const intersect = (one: Axis, two: Axis): Axis => {
-  const shared: Interval[] = []
-  let j = 0
-  for (const { start, end } of intervalsOf(one)) {
-    while (j < two.ends.length && (two.ends[j] ?? 0) <= start) j += 1
-    for (let k = j; k < two.starts.length && (two.starts[k] ?? 0) < end; k += 1) {
-      shared.push({ start: Math.max(start, two.starts[k] ?? 0), end: Math.min(end, two.ends[k] ?? 0) })
+  const starts = new Int32Array(one.starts.length + two.starts.length)
+  const ends = new Int32Array(starts.length)
+  let count = 0
+  for (let i = 0, j = 0; i < one.starts.length && j < two.starts.length; ) {
+    const end = Math.min(one.ends[i] ?? 0, two.ends[j] ?? 0)
+    const start = Math.max(one.starts[i] ?? 0, two.starts[j] ?? 0)
+    if (start < end) {
+      starts[count] = start
+      ends[count] = end
+      count += 1
     }
+    if ((one.ends[i] ?? 0) === end) i += 1
+    else j += 1
   }
-  return axisFrom(shared)
+  return compiled(starts.slice(0, count), ends.slice(0, count))
+}
+
+/** Open when the other is not, from minute 0 on. */
+const opposite = ({ starts, ends }: Axis): Axis => {
+  const from = Int32Array.from([0, ...ends])
+  const to = Int32Array.from([...starts, never])
+  const first = to[0] === 0 ? 1 : 0
+  const last = from.at(-1) === never ? from.length - 1 : from.length
+  return compiled(from.slice(first, last), to.slice(first, last))
 }
 
 /** Open when the first is and the second is not. */
-export const without = (one: Axis, two: Axis): Axis => {
-  const closed = intervalsOf(two)
-  const gaps = closed.map((interval, index) => ({ start: interval.end, end: closed[index + 1]?.start ?? never }))
-  return intersect(one, axisFrom([{ start: 0, end: closed[0]?.start ?? never }, ...gaps]))
-}
+export const without = (one: Axis, two: Axis): Axis => (two.starts.length === 0 ? one : intersect(one, opposite(two)))
 
 /** The longest stretch without a closed minute. */
 export const longestStretch = (axis: Axis): number =>

@@ -7,7 +7,8 @@ import type { Model } from './model.ts'
 
 /**
  * Something that would bring a late order in on time, tried before it is told: a gap that breaks no promise, extra minutes at a station, a longer day, an earlier
- * delivery, the order without its stones, in front of another order, a part of it first; and what is left: another promise.
+ * delivery, the order without its stones, in front of another order, a part of it first; and what is left: another promise. Extra
+ * minutes at several stations belong together, as does an earlier delivery that stands before them.
  */
 export type Fix = {
   readonly code:

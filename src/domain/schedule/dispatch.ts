@@ -2,6 +2,7 @@ import { completionOf, placeOrder } from './fit.ts'
 import { fixedTimelines } from './floor.ts'
 import type { Timelines } from './lanes.ts'
 import { free, type Model } from './model.ts'
+import { type Objective, orderCost } from './objective.ts'
 
 /** e^-x from products alone, so that every machine ranks alike. */
 const decay = (x: number): number => {
@@ -94,6 +95,21 @@ const bySettingAside = (model: Model, pace: number): readonly number[] => {
 export const layDown = (model: Model, orders: readonly number[]): Timelines => {
   const lines = fixedTimelines(model)
   for (const order of orders) placeOrder(lines, order, 1)
+  return lines
+}
+
+/** The same, given up with null as soon as the orders that lie cost more than `most`. */
+export const layDownFor = (
+  model: Model,
+  orders: readonly number[],
+  { objective, most }: { readonly objective: Objective; readonly most: number },
+): Timelines | null => {
+  const lines = fixedTimelines(model)
+  let cost = 0
+  for (const order of orders) {
+    cost += orderCost(objective, model, order, placeOrder(lines, order, 1))
+    if (cost > most) return null
+  }
   return lines
 }
 

@@ -49,23 +49,25 @@ const changed = <T>(column: number[], operations: readonly number[], value: (now
   return answer
 }
 
-const earlierDelivery = ({ lines, order, due, late }: Case): readonly Fix[] => {
+/** An earlier delivery, where it is enough; where it is not, the earliest one together with the helpers it takes besides. */
+const earlierDelivery = (one: Case, alone: boolean): readonly Fix[] => {
+  const { lines, order, due, late } = one
   const { model } = lines
-  const waiting = rangeOf(model, order).filter((one) => model.state[one] === free && (model.release[one] ?? 0) > model.now)
+  const waiting = rangeOf(model, order).filter((op) => model.state[op] === free && (model.release[op] ?? 0) > model.now)
   if (waiting.length === 0) return []
-  const onTime = (by: number): boolean =>
-    changed(
-      model.release,
-      waiting,
-      (now) => Math.max(model.now, now - by),
-      () => lookAt(lines, order, (complete) => complete <= due),
-    )
-  const most = Math.max(...waiting.map((one) => (model.release[one] ?? 0) - model.now))
-  const by = [late, late * 2, most].find((one) => one <= most && onTime(one))
-  const subject = model.names[waiting[0] ?? 0] ?? ''
-  return by === undefined
-    ? []
-    : [{ code: 'earlier-delivery', subject, at: minutes((model.release[waiting[0] ?? 0] ?? 0) - by), minutes: by }]
+  const sooner = <T>(by: number, ask: () => T): T => changed(model.release, waiting, (now) => Math.max(model.now, now - by), ask)
+  const most = Math.max(...waiting.map((op) => (model.release[op] ?? 0) - model.now))
+  const onTime = (by: number): boolean => sooner(by, () => lookAt(lines, order, (complete) => complete <= due))
+  const by = [late, late * 2, most].find((minutes) => minutes <= most && onTime(minutes))
+  const fix = (minutesSooner: number): Fix => ({
+    code: 'earlier-delivery',
+    subject: model.names[waiting[0] ?? 0] ?? '',
+    at: minutes((model.release[waiting[0] ?? 0] ?? 0) - minutesSooner),
+    minutes: minutesSooner,
+  })
+  if (by !== undefined) return [fix(by)]
+  const helpers = alone ? sooner(most, () => bottleneck(one)) : null
+  return helpers === null ? [] : [fix(most), ...helpers]
 }
 
 const stoneWork = /^(?:cut-templates|plugs|coupon|brush-)/
@@ -130,7 +132,14 @@ const fixesOf = (one: Case): readonly Fix[] => {
     at: minutes(one.due + one.late),
     minutes: one.late,
   }
-  return [...direct, ...earlierDelivery(one), ...dropStones(one), ...goBefore(one), ...splitCollection(one), promised]
+  return [
+    ...direct,
+    ...earlierDelivery(one, direct.length === 0),
+    ...dropStones(one),
+    ...goBefore(one),
+    ...splitCollection(one),
+    promised,
+  ]
 }
 
 /** Why one order of a plan is late and what would mend it; `reserved` is the plan's reservation, which is left as it was. */

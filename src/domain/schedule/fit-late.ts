@@ -70,6 +70,35 @@ const fitCrewingLate = (lines: Timelines, crewing: number, whole: boolean, least
   }
 }
 
+const latestOf: number[] = []
+const askedFor: number[] = []
+let question = 0
+
+/** The latest minute by which a station alone could be done with so much work: no crewing with it ends later. */
+const latestAlone = (lines: Timelines, station: number, by: number, work: number): number => {
+  if (askedFor[station] === question) return latestOf[station] ?? 0
+  askedFor[station] = question
+  const lane = lines.lanes[station]
+  latestOf[station] = by
+  if (lane === undefined || lane.gap === null || lane.count === 0) return by
+  const index = spanAfter(lane, by - 1)
+  const isBusy = index < lane.count && (lane.start[index] ?? 0) < by
+  if (!isBusy && (index === 0 || by - (lane.end[index - 1] ?? 0) >= work)) return by
+  const next = roomInFront(lane, isBusy ? index : index - 1, work)
+  latestOf[station] = lane.start[next] ?? 0
+  return lane.start[next] ?? 0
+}
+
+const latestTogether = (lines: Timelines, crewing: number, by: number, work: number): number => {
+  const stations = lines.model.crewings[crewing]?.stations
+  let latest = by
+  for (let index = 0; index < (stations?.length ?? 0); index += 1) {
+    const own = latestAlone(lines, stations?.[index] ?? 0, by, work)
+    if (own < latest) latest = own
+  }
+  return latest
+}
+
 /**
  * The place where an operation begins latest and is over by `by`, not before `least`; false when there is none. The place is
  * left in `spot`.
@@ -86,9 +115,11 @@ export const fitLate = (
   const whole = model.whole[operation] ?? false
   let { least } = ask
   spot.crewing = -1
+  question += 1
   for (let index = 0; index < ways.length; index += 1) {
     const crewing = ways[index] ?? 0
-    span.end = ask.by
+    span.end = latestTogether(lines, crewing, ask.by, ask.work)
+    if (span.end - ask.work < least) continue
     span.work = ask.work
     span.family = model.family[operation] ?? 0
     if (!fitCrewingLate(lines, crewing, whole, least)) continue

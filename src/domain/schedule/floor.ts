@@ -4,7 +4,7 @@ import type { Minutes } from '../units/units.ts'
 import { bookProblems } from './check-book.ts'
 import { placeFixed } from './fit.ts'
 import { copyOf, emptyTimelines, type Timelines } from './lanes.ts'
-import { addOrder, emptyModel, type Model } from './model.ts'
+import { addOrder, emptyModel, free, type Model } from './model.ts'
 import type { Book, Station } from './operation.ts'
 import type { ScheduleProblem } from './problems.ts'
 import { reserve } from './reserve.ts'
@@ -18,10 +18,13 @@ export const compile = (book: Book): Result<Model, ScheduleProblem> => {
   return shared === null ? ok(model) : refuse(shared)
 }
 
-/** An operation whose stations are never open together for long enough. */
-export const staffingProblem = (model: Model): ScheduleProblem | null => {
-  const operation = model.waysOf.findIndex((ways, index) => model.state[index] === 0 && (model.ways[ways]?.length ?? 0) === 0)
-  if (operation < 0) return null
+/** An operation from `first` on whose stations are never open together for long enough. */
+export const staffingProblem = (model: Model, first = 0): ScheduleProblem | null => {
+  const isUnstaffed = (operation: number): boolean =>
+    model.state[operation] === free && (model.ways[model.waysOf[operation] ?? 0]?.length ?? 0) === 0
+  let operation = first
+  while (operation < model.work.length && !isUnstaffed(operation)) operation += 1
+  if (operation >= model.work.length) return null
   const order = model.order[operation] ?? 0
   const facts = { order: model.orders[order]?.id ?? '', operation: model.names[operation] ?? '' }
   return { code: 'never-together', at: `/orders/${order}`, severity: 'stop', facts }
@@ -35,17 +38,24 @@ export const fixedTimelines = (model: Model): Timelines => {
 }
 
 /**
- * The shop as promises see it: the open orders in a reservation plan, and when somebody is there to hand over. `promise` leaves it
- * as it was; `hold` adds an order.
+ * The shop as promises see it: the open orders in a reservation plan, lanes with nothing on them but what cannot move, spare lanes
+ * to try things on, and when somebody is there to hand over. `promise` leaves it as it was; `hold` adds an order.
  */
-export type Floor = { readonly model: Model; lines: Timelines; readonly open: Axis }
+export type Floor = { readonly model: Model; lines: Timelines; spare: Timelines; readonly fixed: Timelines; readonly open: Axis }
 
 /** A floor from a compiled book and a plan of it. */
 export const floorOf = (plan: Timelines): Floor => {
   const lines = copyOf(plan)
   reserve(lines)
   const open = axisFrom(plan.model.stations.flatMap((station) => intervalsOf(station.axis)))
-  return { model: plan.model, lines, open }
+  return { model: plan.model, lines, spare: emptyTimelines(plan.model), fixed: fixedTimelines(plan.model), open }
+}
+
+/** Makes lanes that were tried the floor's own; the old ones are spare now. */
+export const adopt = (floor: Floor, lines: Timelines): void => {
+  if (lines === floor.lines) return
+  floor.spare = floor.lines
+  floor.lines = lines
 }
 
 /** A floor without orders; `station-never-open` and the like when the stations cannot work. */

@@ -28,7 +28,8 @@ const laneOf = (room: number): Lane => ({
   count: 0,
 })
 
-const grown = (array: Int32Array, room: number): Int32Array => {
+/** The same numbers with more room behind them. */
+export const grown = (array: Int32Array, room: number): Int32Array => {
   const larger = new Int32Array(room)
   larger.set(array)
   return larger

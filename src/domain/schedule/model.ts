@@ -104,7 +104,7 @@ const combinations = (lists: readonly (readonly number[])[]): readonly (readonly
 
 const waysFor = (model: Model, operation: Operation): number => {
   const needs = operation.started !== null && operation.on !== null ? operation.on.map((id) => [id]) : operation.needs
-  const key = JSON.stringify([needs, operation.splittable ? 0 : operation.minutes])
+  const key = `${operation.splittable ? 0 : operation.minutes}|${needs.map((list) => list.join(' ')).join('|')}`
   const found = model.known.ways.get(key)
   if (found !== undefined) return found
   const lists = needs.map((list) => list.flatMap((id) => model.stationIndex.get(id) ?? []))
@@ -115,8 +115,18 @@ const waysFor = (model: Model, operation: Operation): number => {
   return model.ways.length - 1
 }
 
+const isInOrder = (operations: readonly Operation[]): boolean => {
+  const seen = new Set<string>()
+  for (const one of operations) {
+    for (const after of one.after) if (!seen.has(after.operation)) return false
+    seen.add(one.id)
+  }
+  return true
+}
+
 /** Operations with every one after those it waits for; fewer than given when they wait in a circle. */
 export const inOrder = (operations: readonly Operation[]): readonly Operation[] => {
+  if (isInOrder(operations)) return operations
   const sorted: Operation[] = []
   const seen = new Set<string>()
   let rest = operations

@@ -1,6 +1,6 @@
 import { ok, type Result } from '../result/result.ts'
 import { annealFor, annealFrom, asOperations } from './anneal.ts'
-import { byDue, layDown, paceOf, startLists } from './dispatch.ts'
+import { byDue, layDown, layDownFor, paceOf, startLists } from './dispatch.ts'
 import { placeOperation } from './fit.ts'
 import { compile, fixedTimelines } from './floor.ts'
 import type { Timelines } from './lanes.ts'
@@ -35,9 +35,9 @@ const firstList = (model: Model, objective: Objective): { readonly list: readonl
   let best = { list: due, lines: layDown(model, due) }
   let least = planCost(objective, best.lines)
   for (const list of startLists(model, paceOf(model, best.lines)).slice(1)) {
-    const lines = layDown(model, list)
-    const cost = planCost(objective, lines)
-    if (cost >= least) continue
+    const lines = layDownFor(model, list, { objective, most: least })
+    const cost = lines === null ? least : planCost(objective, lines)
+    if (lines === null || cost >= least) continue
     best = { list, lines }
     least = cost
   }

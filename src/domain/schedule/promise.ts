@@ -5,13 +5,14 @@ import { type Cause, causesOf } from './causes.ts'
 import { orderProblems } from './check-book.ts'
 import { placeOrder } from './fit.ts'
 import { moveLate, placementsOf, putBack, takeOrder } from './fit-late.ts'
-import { type Floor, fixedTimelines, staffingProblem } from './floor.ts'
+import { adopt, type Floor, staffingProblem } from './floor.ts'
 import { makeRoom, type Timelines } from './lanes.ts'
 import { addOrder, dropLastOrder } from './model.ts'
 import type { BookOrder, Operation, Slot } from './operation.ts'
 import type { ScheduleProblem } from './problems.ts'
+import { reserveOrders } from './reserve.ts'
 import { slotsOfOrder } from './slots.ts'
-import { decodeInFront, type Rung, squeeze } from './squeeze.ts'
+import { decodeAnew, type Place, type Rung, squeeze } from './squeeze.ts'
 
 /** What is asked: can these operations be over by then? `decideMinutes` is the time a customer gets when the answer is a later date. */
 export type Request = {
@@ -51,7 +52,13 @@ const decideMinutes = 240
 
 const earlierQuarter = (at: number): Minutes => minutes(Math.floor(at / quarter) * quarter)
 
-const aloneCompletion = (floor: Floor, order: number): number => placeOrder(fixedTimelines(floor.model), order, 1)
+/** When the order would be ready in an empty shop. */
+const aloneCompletion = ({ fixed }: Floor, order: number): number => {
+  makeRoom(fixed)
+  const complete = placeOrder(fixed, order, 1)
+  takeOrder(fixed, order)
+  return complete
+}
 
 const shifted = (request: Request, from: number): Request => ({
   ...request,
@@ -80,21 +87,21 @@ const hangsOnOf = (held: readonly Slot[]): Promised['hangsOn'] => {
   ]
 }
 
-type Found = { readonly rung: Rung; readonly earliest: number; readonly moved: readonly string[]; readonly lines: Timelines }
+type Found = { readonly rung: Rung; readonly alone: boolean } & Place
 
 /** Asks each rung in turn for a place by `due`; the order was added to the floor and lies on `lines` of what is found. */
 const climb = (floor: Floor, order: number, due: number): Found => {
   const { lines } = floor
   const earliest = placeOrder(lines, order, stretch)
-  if (earliest <= due) return { rung: 'gap', earliest, moved: [], lines }
+  if (earliest <= due) return { rung: 'gap', alone: false, earliest, moved: [], lines, limits: new Map() }
   takeOrder(lines, order)
-  if (aloneCompletion(floor, order) > due) return { rung: 'no', earliest, moved: [], lines }
-  for (const pull of [15, 60]) {
-    const place = squeeze(floor, order, { due, pull, stretch })
-    if (place !== null) return { rung: 'squeeze', ...place }
-  }
-  const place = decodeInFront(floor, order, { due, stretch })
-  return place === null ? { rung: 'no', earliest, moved: [], lines } : { rung: 'front', ...place }
+  const alone = aloneCompletion(floor, order) > due
+  const none: Found = { rung: 'no', alone, earliest, moved: [], lines, limits: new Map() }
+  if (alone) return none
+  const squeezed = squeeze(floor, order, { due, stretch })
+  if (squeezed !== null) return { rung: 'squeeze', alone, ...squeezed }
+  const anew = decodeAnew(floor, order, { due, stretch })
+  return anew === null ? none : { rung: 'anew', alone, ...anew }
 }
 
 /** The work as early and as late as its places allow; the order is left lying late. */
@@ -164,7 +171,8 @@ const laterDate = (floor: Floor, request: Request, alone: boolean): Result<Promi
       return refuse({ code: 'beyond-horizon', at: '/operations', severity: 'stop', facts: { order: request.id } })
     }
     const due = honestHour(floor, earliest)
-    const answer = answerOf(index, { rung: 'no', earliest, moved: [], lines: floor.lines }, due)
+    const found: Found = { rung: 'no', alone, earliest, moved: [], lines: floor.lines, limits: new Map() }
+    const answer = answerOf(index, found, due)
     return ok({ ...answer, feasible: false, alone, slackMinutes: request.needBy - earliest, problems: [] })
   })
 
@@ -181,11 +189,11 @@ export const promise = (floor: Floor, request: Request): Result<Promised, Schedu
   const due = lastOpen(floor.open, request.needBy)
   const notes = closedNote(request, due)
   const wanted = visiting(floor, asOrder(request, due), (index) => {
-    const unstaffed = staffingProblem(floor.model)
+    const unstaffed = staffingProblem(floor.model, floor.model.orders[index]?.first)
     if (unstaffed !== null) return refuse({ ...unstaffed, at: '/operations' })
     const found = climb(floor, index, due)
     if (found.rung !== 'no') return ok({ ...answerOf(index, found, due), feasible: true, alone: false, problems: notes })
-    return ok(aloneCompletion(floor, index) > due)
+    return ok(found.alone)
   })
   if (!wanted.ok) return wanted
   if (typeof wanted.value === 'object') return ok(wanted.value)
@@ -206,7 +214,8 @@ export const hold = (floor: Floor, request: Request, promised: Minutes): boolean
     dropLastOrder(floor.model)
     return false
   }
-  floor.lines = found.lines
+  adopt(floor, found.lines)
   moveLate(floor.lines, index, promised, 1)
+  reserveOrders(floor.lines, found.limits)
   return true
 }

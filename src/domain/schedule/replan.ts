@@ -1,14 +1,14 @@
 import { ok, type Result } from '../result/result.ts'
 import { completionOf, findPlace, placeOrder, readyAt } from './fit.ts'
 import { moveLate, takeOrder } from './fit-late.ts'
-import { compile, type Floor, fixedTimelines, floorOf } from './floor.ts'
+import { adopt, compile, type Floor, fixedTimelines, floorOf } from './floor.ts'
 import { copyOf, leavesRoom, put, readyAfter, type Spot, spanAfter, type Timelines, take } from './lanes.ts'
 import { free, type Model } from './model.ts'
 import { planCost, shopObjective } from './objective.ts'
 import type { Book, Slot } from './operation.ts'
 import { type Effort, type Plan, planModel } from './plan.ts'
 import type { ScheduleProblem } from './problems.ts'
-import { reserve } from './reserve.ts'
+import { reserve, reserveOrders } from './reserve.ts'
 import { squeeze } from './squeeze.ts'
 
 type Old = { readonly start: number; readonly end: number; readonly crewing: number }
@@ -129,8 +129,9 @@ const bringIn = (lines: Timelines, old: ReadonlyMap<number, Old>): Timelines => 
       continue
     }
     takeOrder(floor.lines, order)
-    const place = squeeze(floor, order, { due, pull: 15, stretch: 1 }) ?? squeeze(floor, order, { due, pull: 60, stretch: 1 })
-    floor.lines = place?.lines ?? before
+    const place = squeeze(floor, order, { due, stretch: 1 })
+    adopt(floor, place?.lines ?? before)
+    if (place !== null) reserveOrders(floor.lines, new Map([...place.limits, [order, due]]))
   }
   snapBack(floor.lines, old)
   return floor.lines
