@@ -1,5 +1,6 @@
 import { projectRoot } from '../src/adapters/folder/root.ts'
 import { startPulse } from '../src/adapters/machine/pulse.ts'
+import { searchInThread } from '../src/adapters/machine/search-plan.ts'
 import { openBench } from '../src/adapters/queue/bullmq/bull-bench.ts'
 import { openQueue } from '../src/adapters/queue/bullmq/bull-queue.ts'
 import { startReconciler } from '../src/adapters/queue/reconcile.ts'
@@ -8,6 +9,7 @@ import { readConfig } from '../src/config.ts'
 import { type Tenants, tenantsOf } from '../src/desk/platform/tenants.ts'
 import type { WorkerDesk } from '../src/desk/service/desk.ts'
 import { tellGivenUp } from '../src/desk/service/give-up.ts'
+import { searchBetterPlans } from '../src/desk/service/plan/better-plan.ts'
 import type { GivenUp, Handlers } from '../src/ports/queue.ts'
 import { addressFor, openDesk, queuePlace } from '../src/wiring/open-place.ts'
 import { openDeliveries } from '../src/wiring/open-platform.ts'
@@ -19,17 +21,18 @@ import { plan } from './plan.ts'
 import { post } from './post.ts'
 import { quote } from './quote.ts'
 import { remind } from './remind.ts'
+import { type Background, startBackground } from './search.ts'
 import { ticket } from './ticket.ts'
 
 const report = reporter('worker')
 const longestMilliseconds = 60_000
 
-const handlersOf = (tenants: Tenants<WorkerDesk>): Handlers => ({
+const handlersOf = (tenants: Tenants<WorkerDesk>, background: Background): Handlers => ({
   quote: quote(tenants),
-  plan: plan(tenants),
+  plan: plan(tenants, background),
   ticket: ticket(tenants),
   post: post(tenants),
-  remind: remind(tenants),
+  remind: remind(tenants, background),
 })
 
 /** The queue's side: steps in hand, the outbox, what is overdue. Closed in the opposite order. */
@@ -50,7 +53,11 @@ const work = async ({ toClose }: Opened): Promise<void> => {
   const tenants = tenantsOf(desk)
   const onGivenUp = async (givenUp: GivenUp) => tellGivenUp(await tenants(givenUp.step.shopId), givenUp)
   const lockMilliseconds = lockSeconds * 1_000
-  const bench = await openBench(place, { handlers: handlersOf(tenants), onGivenUp, onTrouble: report, lockMilliseconds })
+  const better = searchBetterPlans(searchInThread())
+  const background = startBackground(async (shopId) => better(await tenants(shopId)), report)
+  toClose(background.close)
+  const handlers = handlersOf(tenants, background)
+  const bench = await openBench(place, { handlers, onGivenUp, onTrouble: report, lockMilliseconds })
   toClose(bench.close)
   toClose(await openDeliveries(desk, config, report))
   const everyMilliseconds = Math.min(longestMilliseconds, overdueSeconds * 1_000)

@@ -4,16 +4,18 @@ import { forgetDue } from '../src/desk/service/forget-order.ts'
 import { lapseHolds } from '../src/desk/service/lapse-holds.ts'
 import { postMorning } from '../src/desk/service/post-morning.ts'
 import type { Handlers } from '../src/ports/queue.ts'
+import type { Background } from './search.ts'
 
 /** Nobody sends an event of the platform twice after a day. */
 const heardHours = 24
 
 export const remind =
-  (tenants: Tenants<Desk>): Handlers['remind'] =>
+  (tenants: Tenants<Desk>, background: Pick<Background, 'wake'>): Handlers['remind'] =>
   async ({ shopId }) => {
     const desk = await tenants(shopId)
     await lapseHolds(desk)
     await forgetDue(desk)
     await postMorning(desk)
     await desk.store.shop(shopId).heard.clear(heardHours)
+    background.wake(shopId)
   }

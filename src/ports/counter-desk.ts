@@ -1,4 +1,4 @@
-import type { Channel, Incoming, Message } from './chat.ts'
+import type { Action, Channel, Incoming, Message } from './chat.ts'
 
 export type Language = 'en' | 'es'
 
@@ -29,6 +29,33 @@ export type MorningLine = {
 export type MorningSection = { readonly code: string; readonly title: string; readonly lines: readonly MorningLine[] }
 export type Morning = { readonly date: string; readonly sections: readonly MorningSection[] }
 
+/** Busy or due shares in percent; null where a station is neither open nor busy. `head` begins with the name of the first column. */
+export type LoadTable = {
+  readonly head: readonly string[]
+  readonly rows: readonly { readonly name: string; readonly percents: readonly (number | null)[] }[]
+}
+export type LoadRate = { readonly name: string; readonly text: string; readonly action: Action }
+export type LoadFix = { readonly text: string; readonly action: Action | null }
+/** The owner's load page: everything is said already; `picture` is an SVG of the same figures as the tables. */
+export type LoadSheet = {
+  readonly title: string
+  readonly lead: string
+  readonly picture: string
+  readonly pictureAlt: string
+  readonly stations: LoadTable & { readonly title: string }
+  readonly due: LoadTable & { readonly title: string }
+  readonly late: {
+    readonly title: string
+    readonly none: string
+    readonly because: string
+    readonly fixesTitle: string
+    readonly jobs: readonly { readonly text: string; readonly causes: readonly string[]; readonly fixes: readonly LoadFix[] }[]
+  }
+  readonly rates: { readonly title: string; readonly lead: string; readonly rates: readonly LoadRate[] }
+  readonly changesTitle: string
+  readonly changes: readonly string[]
+}
+
 export type StoredFile = { readonly name: string; readonly mime: string; readonly bytes: Uint8Array }
 
 /** What a page asks of the desk. Every call is of one shop; a conversation is named by its own unguessable token. */
@@ -48,6 +75,7 @@ export type CounterDesk = {
   /** Something staff or owner did in the shop's channels. */
   act(member: Member, incoming: Incoming): Promise<{ readonly said: string | null }>
   morning(language: Language): Promise<Morning>
+  load(language: Language): Promise<LoadSheet>
   /** Files a channel shows; null when that channel shows no such file. */
   file(channel: Channel, id: string): Promise<StoredFile | null>
   keepFile(token: string, file: StoredFile): Promise<{ readonly id: string }>

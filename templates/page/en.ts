@@ -3,7 +3,7 @@ import type { PageWords } from './words.ts'
 export const english: PageWords = {
   language: 'English',
   skip: 'Skip to the page',
-  pages: { bench: 'Bench', morning: 'Morning sheet', people: 'People' },
+  pages: { bench: 'Bench', morning: 'Morning sheet', load: 'Load', people: 'People' },
   signOut: 'Sign out',
   speak: 'Language',
   start: {

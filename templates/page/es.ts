@@ -3,7 +3,7 @@ import type { PageWords } from './words.ts'
 export const spanish: PageWords = {
   language: 'Español',
   skip: 'Saltar a la página',
-  pages: { bench: 'Taller', morning: 'Hoja de la mañana', people: 'Personas' },
+  pages: { bench: 'Taller', morning: 'Hoja de la mañana', load: 'Carga', people: 'Personas' },
   signOut: 'Salir',
   speak: 'Idioma',
   start: {

@@ -25,7 +25,7 @@ export type TroubleFacts = { readonly name: string; readonly most: string }
 export type PageWords = {
   readonly language: string
   readonly skip: string
-  readonly pages: { readonly bench: string; readonly morning: string; readonly people: string }
+  readonly pages: { readonly bench: string; readonly morning: string; readonly load: string; readonly people: string }
   readonly signOut: string
   readonly speak: string
   readonly start: {

@@ -1,8 +1,22 @@
 import { randomUUID } from 'node:crypto'
 import type { Channel, Incoming, Message } from '../../src/ports/chat.ts'
-import type { CounterDesk, Language, Line, Member, Morning, StoredFile } from '../../src/ports/counter-desk.ts'
+import type { CounterDesk, Language, Line, LoadSheet, Member, Morning, StoredFile } from '../../src/ports/counter-desk.ts'
 
 const nameOf = (channel: Channel): string => (channel.kind === 'conversation' ? `c:${channel.id}` : `s:${channel.name}`)
+
+const noShares = { title: '', head: ['Station'], rows: [] }
+const emptyLoad: LoadSheet = {
+  title: 'Load',
+  lead: 'No station is over nine tenths of its time.',
+  picture: '<svg xmlns="http://www.w3.org/2000/svg"/>',
+  pictureAlt: 'The load of the stations',
+  stations: noShares,
+  due: noShares,
+  late: { title: 'Late or tight', none: 'Every promise is kept.', because: 'Why:', fixesTitle: 'What would mend it', jobs: [] },
+  rates: { title: 'How long work takes here', lead: '', rates: [] },
+  changesTitle: 'Why the plan was changed',
+  changes: [],
+}
 
 /** A message with nothing in it but what is given. */
 export const message = (parts: Partial<Message>): Message => ({
@@ -140,6 +154,7 @@ export const makePageDesk = (now: () => number): PageDesk => {
       return { said: told.said }
     },
     morning: async () => told.morning,
+    load: async () => emptyLoad,
     file: async (channel, id) => files.get(`${nameOf(channel)}/${id}`) ?? null,
     keepFile: async (token, file) => {
       const id = `kept-${kept.size + 1}`

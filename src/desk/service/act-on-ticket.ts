@@ -6,6 +6,7 @@ import type { Member } from '../../ports/counter-desk.ts'
 import type { ShopStore } from '../../ports/store.ts'
 import type { StoredOrder, StoredTicket } from '../../ports/work-records.ts'
 import { conversationChannel, type Desk } from './desk.ts'
+import { learnPace } from './plan/learn-pace.ts'
 import { conversationFrom, ticketFrom } from './records.ts'
 import { textMessage } from './say-message.ts'
 import { holderOf, openActs, rowsAfter, stateAfter, type TicketAct, type TicketLife } from './ticket-life.ts'
@@ -77,6 +78,7 @@ const consequences = async (
     if (!changed.ok) return changed
   }
   if (act === 'checked') await useStock(desk, shop, order.orderId)
+  if (act === 'checked') await learnPace(desk, shop, life.ticket)
   if (act === 'bagged') await tellReady(shop, order, ticket)
   return ok(null)
 }

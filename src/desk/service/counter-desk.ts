@@ -7,6 +7,7 @@ import { channelFrom, channelName, conversationChannel, type Desk } from './desk
 import { hearCustomer } from './hear-customer.ts'
 import { morningSheet } from './morning-sheet.ts'
 import { noteOnBench } from './note-on-bench.ts'
+import { loadSheet } from './plan/load-sheet.ts'
 import { pressAction } from './press-action.ts'
 import { conversationFrom, messageFrom } from './records.ts'
 import { saidFiles } from './said-files.ts'
@@ -157,6 +158,7 @@ export const counterDesk = (desk: Desk, news: News): CounterDesk => {
       return shown.map((message) => lineOf(message, profile.name))
     },
     morning: (language) => morningSheet(desk, language),
+    load: (language) => loadSheet(desk, language),
     onNews: news.onNews,
   }
 }

@@ -6,6 +6,7 @@ import type { Incoming } from '../../ports/chat.ts'
 import type { ShopStore } from '../../ports/store.ts'
 import { conversationChannel, type Desk } from './desk.ts'
 import { followWish } from './follow-wish.ts'
+import { hearAnswer } from './plan/ask-customer.ts'
 import { conversationFrom } from './records.ts'
 import { saidFrom, wordsOf } from './said.ts'
 import { replyMessage, textMessage } from './say-message.ts'
@@ -59,6 +60,31 @@ export const takeTurn = async (desk: Desk, shop: ShopStore, turn: Turn): Promise
 const isVersionChange = (problems: readonly Problem[]): boolean =>
   problems.some((problem) => problem.code === 'store-version-changed')
 
+const isAnswer = (incoming: Incoming): incoming is Incoming & { readonly kind: 'pressed' } =>
+  incoming.kind === 'pressed' && incoming.action.startsWith('p:')
+
+/** An answer to a question about the promise; a yes to a change of the order goes on as a turn in the customer's words. */
+const takeAnswer = async (
+  desk: Desk,
+  shop: ShopStore,
+  answer: { readonly conversationId: string; readonly id: string; readonly action: string },
+): Promise<Result<Conversation, Problem>> => {
+  const { conversationId, id } = answer
+  const stored = await shop.conversations.read(conversationId)
+  if (stored === null) return takeTurn(desk, shop, { conversationId, said: { id, kind: 'said', text: '' }, words: null })
+  const before = conversationFrom(stored.state)
+  if (before.seen.includes(id)) return ok(before)
+  const heard = await hearAnswer(desk, shop, { ...answer, language: before.language })
+  if (!heard.ok) return heard
+  if (heard.value !== null) {
+    const said = { id, kind: 'said', text: heard.value } as const
+    return takeTurn(desk, shop, { conversationId, said, words: heard.value })
+  }
+  const after = { ...before, seen: [...before.seen, id] }
+  const saved = await shop.conversations.save({ id: conversationId, version: stored.version }, after)
+  return saved.ok ? ok(after) : saved
+}
+
 /** Something a customer did, heard once whatever arrives twice; conflicts with a turn made meanwhile are tried again. */
 export const hearCustomer = async (
   desk: Desk,
@@ -67,7 +93,11 @@ export const hearCustomer = async (
 ): Promise<Result<Conversation, Problem>> => {
   const turn = { conversationId, said: saidFrom(about.incoming, about.files), words: wordsOf(about.incoming) }
   for (let tries = 1; ; tries += 1) {
-    const taken = await desk.store.together(desk.shopId, (shop) => takeTurn(desk, shop, turn))
+    const taken = await desk.store.together(desk.shopId, (shop) =>
+      isAnswer(about.incoming)
+        ? takeAnswer(desk, shop, { conversationId, id: about.incoming.id, action: about.incoming.action })
+        : takeTurn(desk, shop, turn),
+    )
     if (taken.ok || !isVersionChange(taken.problems) || tries >= mostTries) return taken
   }
 }

@@ -37,7 +37,7 @@ const planAll = async (desk: Desk, shop: ShopStore, step: OrderStep<'plan'>): Pr
   await shop.plan.alone()
   const read = await shop.plan.read()
   const plan = shopPlanFrom(read.body)
-  const book = bookOf(desk, plan.sold, desk.clock.now())
+  const book = bookOf(desk, plan, desk.clock.now())
   if (!book.ok) return book
   const found = replanFor(book.value, plan.slots, { seed: planSeed, budget: budgetFor(planSeconds), stop: () => false })
   if (!found.ok) return found

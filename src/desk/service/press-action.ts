@@ -1,6 +1,8 @@
 import type { Member } from '../../ports/counter-desk.ts'
 import { actOnTicket } from './act-on-ticket.ts'
 import type { Desk } from './desk.ts'
+import { freezeRate } from './plan/learn-pace.ts'
+import { mend } from './plan/mend.ts'
 import { retryStep } from './retry-step.ts'
 import { isTicketAct } from './ticket-life.ts'
 
@@ -15,6 +17,9 @@ export const pressAction = async (desk: Desk, member: Member, action: string): P
   const [kind, id = '', name = '', revision = ''] = action.split(':')
   if (kind === 'o' && name.startsWith('again-'))
     return retryStep(desk, { orderId: id, step: name.slice('again-'.length), revision })
+  if (kind === 'o' && name.startsWith('mend-'))
+    return mend(desk, member, { orderId: id, code: name.slice('mend-'.length), revision })
+  if (kind === 'r') return freezeRate(desk, member, { stage: id, word: name })
   if (kind !== 't' || !isTicketAct(name)) return null
   for (let tries = 1; ; tries += 1) {
     const done = await desk.store.together(desk.shopId, (shop) =>

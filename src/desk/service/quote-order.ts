@@ -16,6 +16,7 @@ import { conversationChannel, orderFiles, type WorkerDesk } from './desk.ts'
 import { hearQuote } from './hear-quote.ts'
 import { keepPieces, knownPieces } from './kept-pieces.ts'
 import { isDone } from './moot.ts'
+import { withPace } from './plan/learn-pace.ts'
 import { orderFrom, type PlacedOrder, type QuoteBody, quoteFrom, type ShopPlan, shopPlanFrom } from './records.ts'
 import { withStock } from './shelf.ts'
 import { floorFor, liveHolds } from './shop-plan.ts'
@@ -101,10 +102,11 @@ const bodyOf = async ({ desk, step, conversation }: Asking, worked: WorkedOut, w
 const workOutFor = async (asking: Asking, order: Order): Promise<QuoteBody> => {
   const { desk, step } = asking
   const shopStore = desk.store.shop(desk.shopId)
+  const plan = shopPlanFrom((await shopStore.plan.read()).body)
   const keys = piecesOf(order, desk.workshop)
   const pieces = await knownPieces(shopStore, desk.ids, keys)
-  const workshop = { ...withStock(desk.workshop, await shopStore.stock.sums()), cache: pieces }
-  const plan = shopPlanFrom((await shopStore.plan.read()).body)
+  const atPresent = withPace(withStock(desk.workshop, await shopStore.stock.sums()), plan.pace)
+  const workshop = { ...atPresent, cache: pieces }
   const worked = workOut(
     {
       document: order,

@@ -1,9 +1,12 @@
 import type { PieceStones } from '../../domain/layout/layout.ts'
 import type { Order } from '../../domain/order/order.ts'
+import type { ExtraHours } from '../../domain/schedule/extra-hours.ts'
+import { type LearnedRates, ratesAsSet } from '../../domain/schedule/learned-rates.ts'
 import type { BookOrder, Slot } from '../../domain/schedule/operation.ts'
 import type { TicketFacts } from '../../domain/ticket/facts.ts'
 import type { Ticket } from '../../domain/ticket/ticket.ts'
 import type { Conversation, Quote } from '../../domain/understanding/conversation.ts'
+import type { Minutes } from '../../domain/units/units.ts'
 import type { Attachment, Message } from '../../ports/chat.ts'
 import type { StockMove } from '../../ports/work-records.ts'
 
@@ -16,12 +19,36 @@ export type PlacedOrder = BookOrder & { readonly revision: number }
 /** A place that a shown promise holds until `until` (epoch minutes). */
 export type HeldPlace = PlacedOrder & { readonly until: number }
 
+/** A question about a promise that a customer has not answered yet; nothing changes until they do. */
+export type Proposal = {
+  readonly orderId: string
+  readonly kind: 'move-promise' | 'split-collection' | 'drop-stones'
+  readonly at: Minutes
+  /** What part is ready then, in the words of the plan. */
+  readonly ready: string
+}
+
+export const planReasons = ['search', 'extra-hours', 'earlier-delivery', 'put-first', 'promise-moved'] as const
+/** Why a plan took another's place; about one order, or all of them. */
+export type PlanChange = {
+  readonly reason: (typeof planReasons)[number]
+  readonly at: Minutes
+  readonly orderId: string | null
+}
+
 export type ShopPlan = {
   readonly version: 1
   readonly sold: readonly PlacedOrder[]
   readonly held: readonly HeldPlace[]
   /** The execution plan of what is sold; a sold order without slots is not planned yet. */
   readonly slots: readonly Slot[]
+  /** Hours the owner added to the shop's. */
+  readonly extra: readonly ExtraHours[]
+  /** How long work takes here, as far as tickets have shown. */
+  readonly pace: LearnedRates
+  readonly proposals: readonly Proposal[]
+  /** The newest last, the last twenty. */
+  readonly changes: readonly PlanChange[]
 }
 
 /** What a quote leaves behind for the ticket, so that nothing is computed twice. */
@@ -63,5 +90,24 @@ export const ticketFrom = (document: unknown): TicketBody => readVersion1(docume
 export const pieceFrom = (document: unknown): PieceStones => readVersion1<{ piece: PieceStones }>(document, 'piece').piece
 export const messageFrom = (document: unknown): Message => document as Message
 
-const emptyShopPlan: ShopPlan = { version: 1, sold: [], held: [], slots: [] }
-export const shopPlanFrom = (document: unknown): ShopPlan => (document === null ? emptyShopPlan : readVersion1(document, 'plan'))
+const emptyShopPlan: ShopPlan = {
+  version: 1,
+  sold: [],
+  held: [],
+  slots: [],
+  extra: [],
+  pace: ratesAsSet,
+  proposals: [],
+  changes: [],
+}
+/** What a plan of an earlier day did not have yet is empty. */
+export const shopPlanFrom = (document: unknown): ShopPlan =>
+  document === null ? emptyShopPlan : { ...emptyShopPlan, ...readVersion1<Partial<ShopPlan>>(document, 'plan') }
+
+const mostChanges = 20
+
+/** The plan with one more reason for what it is now. */
+export const withChange = (plan: ShopPlan, change: PlanChange): ShopPlan => ({
+  ...plan,
+  changes: [...plan.changes, change].slice(-mostChanges),
+})

@@ -1,8 +1,10 @@
 import { ok, type Problem, type Result } from '../../domain/result/result.ts'
+import { withExtra } from '../../domain/schedule/extra-hours.ts'
 import { compile, type Floor, floorOf } from '../../domain/schedule/floor.ts'
-import { shopObjective } from '../../domain/schedule/objective.ts'
+import { lateWeight, shopObjective } from '../../domain/schedule/objective.ts'
 import type { Book } from '../../domain/schedule/operation.ts'
 import { firstPlan } from '../../domain/schedule/plan.ts'
+import { layKept } from '../../domain/schedule/replan.ts'
 import { stationsOf } from '../../domain/schedule/station-records.ts'
 import { type Minutes, minutes } from '../../domain/units/units.ts'
 import type { Desk } from './desk.ts'
@@ -13,20 +15,27 @@ const horizonMinutes = 120 * 1_440
 /** Places whose time to decide is not over. */
 export const liveHolds = (plan: ShopPlan, now: Minutes): readonly HeldPlace[] => plan.held.filter((held) => held.until > now)
 
-/** The shop's book: what is sold and what is held, on its stations, from now on. */
-export const bookOf = (desk: Desk, orders: readonly PlacedOrder[], until: Minutes): Result<Book, Problem> => {
+/** The shop's book: what is sold or held, on its stations in their hours and the extra ones, from now on. */
+export const bookOf = (
+  desk: Desk,
+  { sold: orders, extra }: Pick<ShopPlan, 'sold' | 'extra'>,
+  until: Minutes,
+): Result<Book, Problem> => {
   const now = desk.clock.now()
   const { hours, stations: records } = desk.workshop.shop
   const last = Math.max(now, until, ...orders.map((order) => order.promised ?? order.needBy))
   const range = { from: minutes(now - 1_440), to: minutes(last + horizonMinutes) }
   const stations = stationsOf(desk.zone, hours, records, range)
-  return stations.ok ? ok({ now, stations: stations.value, orders }) : stations
+  return stations.ok ? ok({ now, stations: withExtra(stations.value, extra), orders }) : stations
 }
 
 /** A held revision stands beside what was sold of the same order, until it is signed or let go: both need their place. */
 const asOrder = (held: HeldPlace): PlacedOrder => ({ ...held, id: `${held.id}~${held.revision}` })
 
-/** The floor that a new promise is asked of: every sold order and every live hold but the asking order's own. */
+/**
+ * The floor that a new promise is asked of: every sold order and every live hold but the asking order's own, as the kept plan has
+ * them. Only where somebody is late in it is the book laid down anew.
+ */
 export const floorFor = (
   desk: Desk,
   plan: ShopPlan,
@@ -34,8 +43,12 @@ export const floorFor = (
 ): Result<Floor, Problem> => {
   const isOther = (order: PlacedOrder): boolean => order.id !== asking.orderId
   const held = liveHolds(plan, desk.clock.now()).filter(isOther).map(asOrder)
-  const book = bookOf(desk, [...plan.sold.filter(isOther), ...held], asking.needBy)
+  const book = bookOf(desk, { ...plan, sold: [...plan.sold.filter(isOther), ...held] }, asking.needBy)
   if (!book.ok) return book
   const model = compile(book.value)
-  return model.ok ? ok(floorOf(firstPlan(model.value, shopObjective))) : model
+  if (!model.ok) return model
+  const kept = layKept(model.value, plan.slots)
+  if (lateWeight(kept) === 0) return ok(floorOf(kept))
+  const fresh = firstPlan(model.value, shopObjective)
+  return ok(floorOf(lateWeight(fresh) < lateWeight(kept) ? fresh : kept))
 }

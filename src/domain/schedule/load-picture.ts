@@ -1,56 +1,114 @@
-import type { DayLoad } from './load.ts'
+import type { DayLoad, DueLoad } from './load.ts'
 
-const cell = { width: 46, height: 30 }
-const margin = { left: 96, top: 34, right: 8, bottom: 8 }
-const ink = '#1c1c1c'
+const cell = { width: 58, height: 30 }
+const margin = { left: 132, top: 62, right: 12, bottom: 16 }
+const ink = '#1d2733'
+const soft = '#4d5663'
+const frame = '#9aa3ad'
 const calm = '#b7c9db'
 const tight = '#eda46c'
+const tightFrom = 90
+/** The least share at which somebody is late whatever the order of work. */
+const overFrom = 100
 
 const escaped = (text: string): string =>
   text.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('>', '&gt;').replaceAll('"', '&quot;')
 
-const percentOf = (load: DayLoad): number =>
-  load.open === 0 ? (load.busy > 0 ? 100 : 0) : Math.round((load.busy * 100) / load.open)
+/** Busy or due minutes as a share of the open ones; work without any open minute is over whatever there is. */
+export const percentOf = (part: number, open: number): number =>
+  open === 0 ? (part > 0 ? 999 : 0) : Math.round((part * 100) / open)
 
-/** One day of one station: a frame for the open time, a bar for the busy part, its share in figures. */
-const dayCell = (load: DayLoad, column: number, row: number): string => {
-  const percent = percentOf(load)
-  const x = margin.left + column * cell.width
-  const y = margin.top + row * cell.height
-  const width = Math.round((Math.min(100, percent) * (cell.width - 4)) / 100)
-  const title = escaped(`${load.station} ${load.day} ${load.busy}/${load.open}`)
+export type PictureWords = {
+  readonly title: string
+  readonly dueTitle: string
+  /** 'YYYY-MM-DD' as a head of a column, in one or two short lines. */
+  readonly day: (day: string) => readonly [string, string]
+  readonly station: (id: string) => string
+  readonly kind: (kind: string) => string
+}
+
+type At = { readonly x: number; readonly y: number }
+
+const text = (at: At, words: string, look: string): string => `<text x="${at.x}" y="${at.y}" ${look}>${escaped(words)}</text>`
+
+/** A frame for what is open, a bar for what is busy, its share in figures; from 90 % on hatched, so that colour is not needed. */
+const shareCell = (at: At, percent: number): string => {
+  const width = Math.round((Math.min(100, percent) * (cell.width - 6)) / 100)
+  const inside = `x="${at.x + 3}" y="${at.y + 3}" height="${cell.height - 6}"`
+  const shown = percent >= 999 ? '!' : `${percent}`
+  const weight = percent >= overFrom ? 'font-weight="700"' : ''
   return [
-    `<g><title>${title}</title>`,
-    `<rect x="${x + 2}" y="${y + 3}" width="${cell.width - 4}" height="${cell.height - 6}" fill="none" stroke="#c8c8c8"/>`,
-    `<rect x="${x + 2}" y="${y + 3}" width="${width}" height="${cell.height - 6}" fill="${percent >= 90 ? tight : calm}"/>`,
-    `<text x="${x + cell.width / 2}" y="${y + cell.height / 2 + 4}" text-anchor="middle" font-size="11" fill="${ink}">${percent}</text></g>`,
+    `<rect ${inside} width="${width}" fill="${percent >= tightFrom ? tight : calm}"/>`,
+    percent >= tightFrom ? `<rect ${inside} width="${width}" fill="url(#tight)"/>` : '',
+    `<rect ${inside} width="${cell.width - 6}" fill="none" stroke="${percent >= overFrom ? ink : frame}" stroke-width="${percent >= overFrom ? 2 : 1}"/>`,
+    text({ x: at.x + cell.width / 2, y: at.y + 20 }, shown, `text-anchor="middle" font-size="13" fill="${ink}" ${weight}`),
   ].join('')
 }
 
-/**
- * The load as a picture: a row for each station, a column for each day, busy minutes as a share of open ones in percent; from 90 % on
- * the bar changes its colour. SVG text, sizes in CSS pixels.
- */
-export const loadPicture = (load: readonly DayLoad[]): string => {
+type Grid = {
+  readonly top: number
+  readonly title: string
+  readonly days: readonly string[]
+  readonly rows: readonly { readonly name: string; readonly percents: readonly (number | null)[] }[]
+}
+
+const gridHeight = (grid: Grid): number => margin.top + grid.rows.length * cell.height + margin.bottom
+
+const drawGrid = (grid: Grid, words: PictureWords): string => {
+  const body = grid.top + margin.top
+  const heads = grid.days.flatMap((day, column) => {
+    const x = margin.left + (column + 0.5) * cell.width
+    const [first, second] = words.day(day)
+    const look = `text-anchor="middle" font-size="12" fill="${soft}"`
+    return [text({ x, y: body - 22 }, first, look), text({ x, y: body - 8 }, second, look)]
+  })
+  const rows = grid.rows.flatMap((row, index) => {
+    const y = body + index * cell.height
+    const cells = row.percents.map((percent, column) =>
+      percent === null ? '' : shareCell({ x: margin.left + column * cell.width, y }, percent),
+    )
+    return [text({ x: margin.left - 8, y: y + 20 }, row.name, `text-anchor="end" font-size="13" fill="${ink}"`), ...cells]
+  })
+  const title = text({ x: 8, y: grid.top + 20 }, grid.title, `font-size="15" font-weight="700" fill="${ink}"`)
+  return [title, ...heads, ...rows].join('')
+}
+
+const loadGrid = (load: readonly DayLoad[], words: PictureWords): Grid => {
   const stations = [...new Set(load.map((one) => one.station))]
   const days = [...new Set(load.map((one) => one.day))].toSorted()
-  const width = margin.left + days.length * cell.width + margin.right
-  const height = margin.top + stations.length * cell.height + margin.bottom
-  const heads = days.map(
-    (day, column) =>
-      `<text x="${margin.left + (column + 0.5) * cell.width}" y="${margin.top - 10}" text-anchor="middle" font-size="11" fill="${ink}">${escaped(day.slice(5))}</text>`,
-  )
-  const names = stations.map(
-    (station, row) =>
-      `<text x="${margin.left - 8}" y="${margin.top + row * cell.height + cell.height / 2 + 4}" text-anchor="end" font-size="12" fill="${ink}">${escaped(station)}</text>`,
-  )
-  const cells = load.map((one) => dayCell(one, days.indexOf(one.day), stations.indexOf(one.station)))
+  const share = (station: string, day: string): number | null => {
+    const one = load.find((each) => each.station === station && each.day === day)
+    return one === undefined ? null : percentOf(one.busy, one.open)
+  }
+  const rows = stations.map((station) => ({ name: words.station(station), percents: days.map((day) => share(station, day)) }))
+  return { top: 0, title: words.title, days, rows }
+}
+
+const dueGrid = (due: readonly DueLoad[], words: PictureWords, top: number): Grid => {
+  const days = [...new Set(due.map((one) => one.day))].toSorted()
+  const share = (kind: string, day: string): number | null =>
+    due.find((one) => one.kind === kind && one.day === day)?.percent ?? null
+  const kinds = [...new Set(due.map((one) => one.kind))]
+  const rows = kinds.map((kind) => ({ name: words.kind(kind), percents: days.map((day) => share(kind, day)) }))
+  return { top, title: words.dueTitle, days, rows }
+}
+
+/**
+ * The load as a picture: a row for each station, a column for each day, busy minutes as a share of open ones in percent; below it,
+ * per kind of station and day on which orders are due, what must be done by then against what can be. SVG text in CSS pixels.
+ */
+export const loadPicture = (load: readonly DayLoad[], due: readonly DueLoad[], words: PictureWords): string => {
+  const upper = loadGrid(load, words)
+  const lower = dueGrid(due, words, gridHeight(upper))
+  const columns = Math.max(upper.days.length, lower.days.length, 6)
+  const width = margin.left + columns * cell.width + margin.right
+  const height = lower.top + (lower.rows.length === 0 ? 0 : gridHeight(lower))
   return [
-    `<svg xmlns="http://www.w3.org/2000/svg" width="${width}" height="${height}" viewBox="0 0 ${width} ${height}" font-family="sans-serif">`,
-    `<rect width="${width}" height="${height}" fill="#ffffff"/>`,
-    ...heads,
-    ...names,
-    ...cells,
+    `<svg xmlns="http://www.w3.org/2000/svg" width="${width}" height="${height}" viewBox="0 0 ${width} ${height}" font-family="IBM Plex Sans Condensed, sans-serif">`,
+    `<defs><pattern id="tight" width="6" height="6" patternUnits="userSpaceOnUse" patternTransform="rotate(45)"><rect width="2" height="6" fill="#ffffff" fill-opacity="0.55"/></pattern></defs>`,
+    `<rect width="${width}" height="${height}" fill="#fffcf3"/>`,
+    drawGrid(upper, words),
+    lower.rows.length === 0 ? '' : drawGrid(lower, words),
     '</svg>',
   ].join('')
 }

@@ -65,3 +65,7 @@ export const planCost = (objective: Objective, lines: Timelines): number => {
     })
   return cost + objective.makespan * (last - model.now)
 }
+
+/** The weights of the orders that are late on the lanes, added up. */
+export const lateWeight = (lines: Timelines): number =>
+  lines.model.orders.reduce((sum, order, index) => (completionOf(lines, index) > order.due ? sum + order.weight : sum), 0)

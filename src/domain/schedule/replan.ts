@@ -112,6 +112,9 @@ const oldPlanWithNew = (model: Model, old: ReadonlyMap<number, Old>): Timelines 
   return lines
 }
 
+/** A plan as it was kept, laid on the lanes of a model of now: what is gone is left out, what is new is laid into the gaps. */
+export const layKept = (model: Model, slots: readonly Slot[]): Timelines => oldPlanWithNew(model, oldPlaces(model, slots))
+
 const isLate = (lines: Timelines, order: number): boolean => completionOf(lines, order) > (lines.model.orders[order]?.due ?? 0)
 
 /** Tries to bring late orders in by the reservation plan: into its gaps first, then by moving a few that have time. */

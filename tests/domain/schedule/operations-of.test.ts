@@ -99,13 +99,23 @@ describe('the operations of a job', () => {
 
 describe('the picture of the load', () => {
   it('shows each station and day with its share, and marks what is tight', () => {
-    const svg = loadPicture([
+    const load = [
       { station: 'press-1', day: '2026-08-03', busy: 540, open: 570 },
       { station: 'a<b', day: '2026-08-03', busy: 57, open: 570 },
-    ])
+    ]
+    const due = [{ kind: 'press', day: '2026-08-05', due: 660, open: 600, percent: 110 }]
+    const plain = (text: string): string => text
+    const svg = loadPicture(load, due, {
+      title: 'Load',
+      dueTitle: 'Due',
+      day: (day) => ['Mon', day],
+      station: plain,
+      kind: plain,
+    })
+    expect(svg).toContain('>110</text>')
     expect(svg).toContain('>95</text>')
     expect(svg).toContain('>10</text>')
     expect(svg).toContain('a&lt;b')
-    expect(svg.match(/#eda46c/g)?.length).toBe(1)
+    expect(svg.match(/#eda46c/g)?.length).toBe(2)
   })
 })

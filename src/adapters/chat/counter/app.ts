@@ -4,6 +4,7 @@ import type { Counter, Door } from './counter.ts'
 import { customerRoutes } from './customer-routes.ts'
 import { doorRoutes } from './door-routes.ts'
 import { type Doors, guardDoors, safeHeaders } from './guard.ts'
+import { loadRoutes } from './load-routes.ts'
 import { staffRoutes } from './staff-routes.ts'
 
 const forGood = 'public, max-age=31536000, immutable'
@@ -25,6 +26,7 @@ export const makeApp = (counter: Counter, doors: Doors): Hono<Door> => {
   app.route('/', customerRoutes(counter))
   app.route('/', doorRoutes(counter))
   app.route('/', staffRoutes(counter))
+  app.route('/', loadRoutes(counter))
   app.notFound((c) => refuse(c, counter, { trouble: { code: 'not-found' }, language: visitorLanguage(c, counter), back: '/' }))
   app.onError((error, c) => {
     counter.report(error)

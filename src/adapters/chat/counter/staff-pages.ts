@@ -8,9 +8,10 @@ import type { Signed } from './sign-in.ts'
 import { type Place, renderSlips, ticketAnchor } from './slip.ts'
 
 type Page = Look & { readonly main: Piece }
-type Here = 'bench' | 'morning' | 'people'
+type Here = 'bench' | 'morning' | 'load' | 'people'
 
-const ways = (signed: Signed): readonly Here[] => (signed.member.role === 'owner' ? ['morning', 'bench', 'people'] : ['bench'])
+const ways = (signed: Signed): readonly Here[] =>
+  signed.member.role === 'owner' ? ['morning', 'load', 'bench', 'people'] : ['bench']
 
 /** The way round for people who work here, with language and the way out. */
 const staffLinks = (counter: Counter, signed: Signed, here: Here): Piece => {
@@ -27,7 +28,8 @@ const staffLinks = (counter: Counter, signed: Signed, here: Here): Piece => {
   )}<button class="quiet" formaction="/sign-out">${words.signOut}</button></form>`
 }
 
-const look = (counter: Counter, signed: Signed, here: Here): Look => ({
+/** Language, title and way round of a page of the shop's own people. */
+export const look = (counter: Counter, signed: Signed, here: Here): Look => ({
   language: signed.language,
   look: 'staff',
   title: wordsOf(signed.language).pages[here],

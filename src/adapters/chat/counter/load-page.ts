@@ -1,0 +1,85 @@
+import { randomUUID } from 'node:crypto'
+import { type Html, html, type Piece, when } from '../../../../templates/page/html.ts'
+import type { PageWords } from '../../../../templates/page/words.ts'
+import type { Action } from '../../../ports/chat.ts'
+import type { LoadSheet, LoadTable } from '../../../ports/counter-desk.ts'
+import { type Look, wordsOf } from './answer.ts'
+import type { Counter } from './counter.ts'
+import type { Signed } from './sign-in.ts'
+import { look } from './staff-pages.ts'
+
+const tightFrom = 90
+
+/** A share of a cell: from nine tenths on it stands out by weight and a mark, not by colour. */
+const shareCell = (percent: number | null): Html => {
+  if (percent === null) return html`<td class="share"></td>`
+  return percent >= tightFrom
+    ? html`<td class="share tight"><strong>${percent} !</strong></td>`
+    : html`<td class="share">${percent}</td>`
+}
+
+const shareTable = (
+  table: LoadTable & { readonly title: string },
+  words: PageWords,
+): Html => html`<div class="wide" role="region" tabindex="0" aria-label="${words.wideTable}"><table><caption>${table.title}</caption>
+<thead><tr>${table.head.map((head) => html`<th scope="col">${head}</th>`)}</tr></thead>
+<tbody>${table.rows.map((row) => html`<tr><th scope="row">${row.name}</th>${row.percents.map(shareCell)}</tr>`)}</tbody></table></div>`
+
+const pressForm = (action: Action, words: PageWords): Html => {
+  const button = (label: string): Html =>
+    html`<button class="${action.weight}" name="action" value="${action.id}">${label}</button>`
+  const inner =
+    action.weight === 'grave'
+      ? html`<details class="grave"><summary>${action.label}</summary>${button(words.sure(action.label))}</details>`
+      : button(action.label)
+  return html`<form method="post" action="/load/press"><input type="hidden" name="id" value="${randomUUID()}">${inner}</form>`
+}
+
+const lateJob = (
+  job: LoadSheet['late']['jobs'][number],
+  { late }: LoadSheet,
+  words: PageWords,
+): Html => html`<li><p class="what">${job.text}</p>
+${when(job.causes.length > 0, () => html`<p>${late.because}</p><ul class="plain-list">${job.causes.map((cause) => html`<li>${cause}</li>`)}</ul>`)}
+${when(
+  job.fixes.length > 0,
+  () =>
+    html`<p>${late.fixesTitle}</p><ul class="mends">${job.fixes.map((fix) => html`<li><p>${fix.text}</p>${fix.action === null ? null : pressForm(fix.action, words)}</li>`)}</ul>`,
+)}</li>`
+
+const lateSection = (
+  sheet: LoadSheet,
+  words: PageWords,
+): Html => html`<section class="sheet" aria-labelledby="late"><h2 id="late">${sheet.late.title} <span class="count">${sheet.late.jobs.length}</span></h2>
+${sheet.late.jobs.length === 0 ? html`<p class="none">${sheet.late.none}</p>` : html`<ul>${sheet.late.jobs.map((job) => lateJob(job, sheet, words))}</ul>`}</section>`
+
+const ratesSection = (
+  { rates }: LoadSheet,
+  words: PageWords,
+): Html => html`<section class="sheet" aria-labelledby="rates"><h2 id="rates">${rates.title}</h2><p>${rates.lead}</p>
+<ul>${rates.rates.map((rate) => html`<li><p class="what">${rate.name}</p><p>${rate.text}</p>${pressForm(rate.action, words)}</li>`)}</ul></section>`
+
+const changesSection = ({ changesTitle, changes }: LoadSheet): Piece =>
+  when(
+    changes.length > 0,
+    () =>
+      html`<section class="sheet" aria-labelledby="changes"><h2 id="changes">${changesTitle}</h2><ul>${changes.map((change) => html`<li>${change}</li>`)}</ul></section>`,
+  )
+
+/** What will be late and what mends it, the load as picture and tables, and how long work takes in this shop. */
+export const loadPage = (
+  counter: Counter,
+  signed: Signed,
+  { sheet, said }: { readonly sheet: LoadSheet; readonly said: string | null },
+): Look & { readonly main: Piece } => {
+  const words = wordsOf(signed.language)
+  const main = html`<h1>${sheet.title}</h1><p class="lead">${sheet.lead}</p>
+${when(said !== null, () => html`<p class="said" role="status">${said}</p>`)}
+${lateSection(sheet, words)}
+<section class="sheet load"><figure><div class="wide" role="region" tabindex="0" aria-label="${words.wideTable}"><img src="/load/picture" alt="${sheet.pictureAlt}"></div></figure>
+${shareTable(sheet.stations, words)}
+${shareTable(sheet.due, words)}</section>
+${ratesSection(sheet, words)}
+${changesSection(sheet)}`
+  return { ...look(counter, signed, 'load'), main }
+}

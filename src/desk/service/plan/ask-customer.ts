@@ -1,0 +1,134 @@
+import { loadWords } from '../../../../templates/desk/load.ts'
+import { ok, type Problem, type Result } from '../../../domain/result/result.ts'
+import type { Fix } from '../../../domain/schedule/bottleneck.ts'
+import { minutes } from '../../../domain/units/units.ts'
+import type { Action } from '../../../ports/chat.ts'
+import type { ShopStore } from '../../../ports/store.ts'
+import { conversationChannel, type Desk, shopChannel } from '../desk.ts'
+import { orderIdOf } from '../order-id.ts'
+import { conversationFrom, type Proposal, type ShopPlan, shopPlanFrom, withChange } from '../records.ts'
+import { messageWith, textMessage } from '../say-message.ts'
+import { jobName } from './job-names.ts'
+import { momentText, type PlanWords, planWords } from './plan-words.ts'
+import type { LateJob } from './tight-jobs.ts'
+
+/** Buttons of a question about a promise: `p:<order>:<kind>:<yes or no>`. */
+const actionsOf = ({ words }: PlanWords, { orderId, kind }: Proposal): readonly Action[] => [
+  { id: `p:${orderId}:${kind}:yes`, label: words.proposal.yes, weight: 'main' },
+  { id: `p:${orderId}:${kind}:no`, label: words.proposal.no, weight: 'plain' },
+]
+
+const questionOf = (said: PlanWords, proposal: Proposal, rest: number): string => {
+  const at = momentText(said, proposal.at)
+  if (proposal.kind === 'split-collection') {
+    return said.words.proposal['split-collection'](proposal.ready.replace('/', ' / '), at, momentText(said, rest))
+  }
+  return said.words.proposal[proposal.kind](at)
+}
+
+const isAsked = (code: Fix['code']): code is Proposal['kind'] =>
+  code === 'move-promise' || code === 'split-collection' || code === 'drop-stones'
+
+const halfHour = 30
+
+/** Puts the question into the customer's conversation and remembers that it is open. The promise stays until they answer. */
+export const askCustomer = async (
+  desk: Desk,
+  shop: ShopStore,
+  about: { readonly plan: ShopPlan; readonly version: number; readonly job: LateJob; readonly fix: Fix },
+): Promise<Result<string, Problem>> => {
+  const { plan, version, job, fix } = about
+  const owner = loadWords[desk.workshop.shop.profile.languages[0] ?? 'en']
+  const order = await shop.orders.read(job.orderId)
+  const sold = plan.sold.find(({ id }) => id === job.orderId)
+  const conversationId = order?.conversationId ?? null
+  const stored = conversationId === null ? null : await shop.conversations.read(conversationId)
+  if (conversationId === null || stored === null || sold === undefined || !isAsked(fix.code)) return ok(owner.gone)
+  const promised = sold.promised ?? sold.needBy
+  const proposal: Proposal = { orderId: job.orderId, kind: fix.code, at: minutes(fix.at ?? promised), ready: fix.subject }
+  const others = plan.proposals.filter(({ orderId }) => orderId !== job.orderId)
+  const written = await shop.plan.write(version, { ...plan, proposals: [...others, proposal] })
+  if (!written.ok) return written
+  const { language } = conversationFrom(stored.state)
+  const said = planWords(desk, language, new Map())
+  const rest = Math.ceil((promised + job.minutes) / halfHour) * halfHour
+  const text = questionOf(said, proposal, rest)
+  const body = messageWith(language, { blocks: [{ kind: 'text', text, tone: 'caution' }], actions: actionsOf(said, proposal) })
+  const channel = conversationChannel(conversationId)
+  await shop.messages.put({ channel, nonce: `ask-${job.orderId}-${written.value}`, by: 'bot', body })
+  await shop.tell('channel', channel)
+  const facts = { kind: proposal.kind, at: proposal.at }
+  await shop.events.add({ code: 'promise-asked', orderId: job.orderId, ticketId: null, by: 'owner', at: desk.clock.now(), facts })
+  return ok(owner.asked(await jobName(shop, job.orderId)))
+}
+
+export type Answer = {
+  readonly conversationId: string
+  readonly id: string
+  readonly action: string
+  readonly language: 'en' | 'es'
+}
+
+const agreed = (plan: ShopPlan, { orderId, kind, at }: Proposal, now: number): ShopPlan => {
+  if (kind !== 'move-promise') return plan
+  const sold = plan.sold.map((order) => (order.id === orderId ? { ...order, promised: at } : order))
+  return withChange({ ...plan, sold }, { reason: 'promise-moved', at: minutes(now), orderId })
+}
+
+const thanksFor = (said: PlanWords, { kind, at }: Proposal, yes: boolean): string | null => {
+  if (!yes) return said.words.proposal.refused
+  return kind === 'drop-stones' ? null : said.words.proposal.thanks[kind](momentText(said, at))
+}
+
+const tellOwner = async (
+  desk: Desk,
+  shop: ShopStore,
+  told: { readonly answer: Answer; readonly proposal: Proposal; readonly yes: boolean },
+) => {
+  const language = desk.workshop.shop.profile.languages[0] ?? 'en'
+  const said = planWords(desk, language, new Map())
+  const job = await jobName(shop, told.proposal.orderId)
+  const what = said.words.fixes[told.proposal.kind]({
+    subject: told.proposal.ready,
+    at: momentText(said, told.proposal.at),
+    duration: '',
+  })
+  const text = said.words.answered[told.yes ? 'yes' : 'no'](job, what)
+  const channel = shopChannel('owner')
+  await shop.messages.put({ channel, nonce: `answer-${told.answer.id}`, by: 'bot', body: textMessage(text, language) })
+  await shop.tell('channel', channel)
+}
+
+/**
+ * What a customer answers to a question about their promise. Answers with words to say in their name where a yes asks for a new
+ * revision, null otherwise. A question that is no longer open is said to be so.
+ */
+export const hearAnswer = async (desk: Desk, shop: ShopStore, answer: Answer): Promise<Result<string | null, Problem>> => {
+  const [, orderId = '', kind = '', word = ''] = answer.action.split(':')
+  await shop.plan.alone()
+  const read = await shop.plan.read()
+  const plan = shopPlanFrom(read.body)
+  const own = orderIdOf(answer.conversationId) === orderId
+  const proposal = plan.proposals.find((one) => own && one.orderId === orderId && one.kind === kind)
+  const said = planWords(desk, answer.language, new Map())
+  const channel = conversationChannel(answer.conversationId)
+  const say = async (text: string): Promise<void> => {
+    await shop.messages.put({ channel, nonce: `answered-${answer.id}`, by: 'bot', body: textMessage(text, answer.language) })
+    await shop.tell('channel', channel)
+  }
+  if (proposal === undefined) {
+    await say(said.words.proposal.over)
+    return ok(null)
+  }
+  const yes = word === 'yes'
+  const now = desk.clock.now()
+  const closed = { ...plan, proposals: plan.proposals.filter((one) => one !== proposal) }
+  const written = await shop.plan.write(read.version, yes ? agreed(closed, proposal, now) : closed)
+  if (!written.ok) return written
+  const thanks = thanksFor(said, proposal, yes)
+  if (thanks !== null) await say(thanks)
+  await tellOwner(desk, shop, { answer, proposal, yes })
+  const facts = { kind: proposal.kind, at: proposal.at, agreed: yes }
+  await shop.events.add({ code: 'promise-answered', orderId, ticketId: null, by: 'customer', at: now, facts })
+  return ok(yes && proposal.kind === 'drop-stones' ? said.words.proposal.withoutStones : null)
+}

@@ -1,0 +1,18 @@
+import { ok, type Problem, type Result } from '../../../domain/result/result.ts'
+import { compile } from '../../../domain/schedule/floor.ts'
+import type { Timelines } from '../../../domain/schedule/lanes.ts'
+import type { Book } from '../../../domain/schedule/operation.ts'
+import { layKept } from '../../../domain/schedule/replan.ts'
+import type { Desk } from '../desk.ts'
+import type { ShopPlan } from '../records.ts'
+import { bookOf } from '../shop-plan.ts'
+
+export type PresentPlan = { readonly book: Book; readonly lines: Timelines }
+
+/** The kept plan as it stands now: its slots on the lanes of the present hour. */
+export const presentPlan = (desk: Desk, plan: ShopPlan): Result<PresentPlan, Problem> => {
+  const book = bookOf(desk, plan, desk.clock.now())
+  if (!book.ok) return book
+  const model = compile(book.value)
+  return model.ok ? ok({ book: book.value, lines: layKept(model.value, plan.slots) }) : model
+}
