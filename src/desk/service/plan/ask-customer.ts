@@ -1,4 +1,4 @@
-import { loadWords } from '../../../../templates/desk/load.ts'
+import { loadWords } from '../../../../templates/desk/load/languages.ts'
 import { ok, type Problem, type Result } from '../../../domain/result/result.ts'
 import type { Fix } from '../../../domain/schedule/bottleneck.ts'
 import { minutes } from '../../../domain/units/units.ts'

@@ -1,4 +1,4 @@
-import { loadWords } from '../../../../templates/desk/load.ts'
+import { loadWords } from '../../../../templates/desk/load/languages.ts'
 import { peopleTime } from '../../../domain/calendar/hours.ts'
 import { ok } from '../../../domain/result/result.ts'
 import {

@@ -1,4 +1,5 @@
-import { loadWords } from '../../../../templates/desk/load.ts'
+import { loadWords } from '../../../../templates/desk/load/languages.ts'
+import type { LoadWords } from '../../../../templates/desk/load/words.ts'
 import { writeLocal } from '../../../domain/calendar/local-time.ts'
 import type { Zone } from '../../../domain/calendar/zone.ts'
 import type { Fix } from '../../../domain/schedule/bottleneck.ts'
@@ -10,7 +11,7 @@ import type { Desk } from '../desk.ts'
 
 /** How the plan is spoken of in one language. */
 export type PlanWords = {
-  readonly words: (typeof loadWords)[Language]
+  readonly words: LoadWords
   readonly show: Show
   readonly zone: Zone
   /** Names of jobs by order. */
