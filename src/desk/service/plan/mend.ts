@@ -32,19 +32,27 @@ const withHours = (plan: ShopPlan, extra: readonly ExtraHours[]): Mended => ({
   reason: 'extra-hours',
 })
 
-const addHours = (desk: Desk, plan: ShopPlan, { book, fixes }: { book: Book; fixes: readonly Fix[] }): Mended => {
+/** Tried one after the other, so that nobody stays longer than it takes. */
+const hoursToTry = [30, 60, 90, 120, 180, 240, 360, 540] as const
+
+type Needed = { readonly book: Book; readonly fixes: readonly Fix[] }
+
+/** So many minutes more, on the day of each fix and before it, at the stations it names: one station, or the whole shop. */
+const hoursFor = (desk: Desk, { book, fixes }: Needed, most: number): readonly ExtraHours[] => {
   const crew = desk.workshop.shop.stations
   const { now } = book
-  const extra = fixes.flatMap((fix) => {
+  return fixes.flatMap((fix) => {
     const by = fix.at ?? now
-    if (fix.code === 'extra-minutes')
-      return extraHours(book.stations, crew, { station: fix.subject, minutes: fix.minutes, by, now })
-    return crew
-      .filter(({ kind }) => kind !== 'person')
-      .flatMap(({ id }) => extraHours(book.stations, crew, { station: id, minutes: fix.minutes, by, now }))
+    const named = fix.code === 'extra-minutes' ? [fix.subject] : crew.filter(({ kind }) => kind !== 'person').map(({ id }) => id)
+    return named.flatMap((station) => extraHours(book.stations, crew, { station, minutes: most, by, now }))
   })
-  return withHours(plan, extra)
 }
+
+const addHours = (desk: Desk, plan: ShopPlan, needed: Needed): readonly Mended[] =>
+  hoursToTry
+    .map((most) => hoursFor(desk, needed, most))
+    .filter(({ length }) => length > 0)
+    .map((extra) => withHours(plan, extra))
 
 /** Work that waits for a delivery waits until then at most. */
 const deliveredBy = (plan: ShopPlan, orderId: string, by: Minutes): Mended => ({
@@ -67,7 +75,12 @@ const putFirst = (plan: ShopPlan, orderId: string): Mended => ({
   reason: 'put-first',
 })
 
-const changeFor = (desk: Desk, plan: ShopPlan, at: { book: Book; job: LateJob; code: Fix['code'] }): Mended | null => {
+/** Changes of the plan to try one after the other; null where a person has to agree. */
+const changesFor = (
+  desk: Desk,
+  plan: ShopPlan,
+  at: { book: Book; job: LateJob; code: Fix['code'] },
+): readonly Mended[] | null => {
   const { book, job, code } = at
   const fixes = job.fixes.filter((fix) => fix.code === code)
   switch (code) {
@@ -77,13 +90,14 @@ const changeFor = (desk: Desk, plan: ShopPlan, at: { book: Book; job: LateJob; c
     case 'earlier-delivery': {
       const delivered = deliveredBy(plan, job.orderId, fixes[0]?.at ?? minutes(book.now))
       const hours = job.fixes.filter((fix) => fix.code === 'extra-minutes')
-      return job.fixes[0]?.code === code && hours.length > 0
-        ? { ...addHours(desk, delivered.plan, { book, fixes: hours }), reason: delivered.reason }
-        : delivered
+      return [
+        delivered,
+        ...addHours(desk, delivered.plan, { book, fixes: hours }).map((one) => ({ ...one, reason: delivered.reason })),
+      ]
     }
     case 'move-up':
     case 'go-before':
-      return putFirst(plan, job.orderId)
+      return [putFirst(plan, job.orderId)]
     case 'drop-stones':
     case 'split-collection':
     case 'move-promise':
@@ -111,30 +125,39 @@ const planAnew = (desk: Desk, before: ShopPlan, mended: Mended & { readonly orde
 
 export type Mending = { readonly orderId: string; readonly code: string; readonly revision: string }
 
+/** The first change that is sound, or the last that was tried; null when there was none. */
+const firstSound = (
+  desk: Desk,
+  before: ShopPlan,
+  at: { readonly orderId: string; readonly changes: readonly Mended[] },
+): Result<(Tried & { readonly reason: PlanChange['reason'] }) | null, Problem> => {
+  let last: (Tried & { readonly reason: PlanChange['reason'] }) | null = null
+  for (const change of at.changes) {
+    const tried = planAnew(desk, before, { ...change, orderId: at.orderId })
+    if (!tried.ok) return tried
+    last = { ...tried.value, reason: change.reason }
+    if (last.sound) break
+  }
+  return ok(last)
+}
+
 const tryMending = async (
   desk: Desk,
   shop: ShopStore,
-  at: { plan: ShopPlan; version: number; job: LateJob; mended: Mended },
+  at: { plan: ShopPlan; version: number; job: LateJob; changes: readonly Mended[] },
 ): Promise<Result<string, Problem>> => {
   const { orderId } = at.job
   const language = desk.workshop.shop.profile.languages[0] ?? 'en'
   const job = await jobName(shop, orderId)
   const said = planWords(desk, language, new Map([[orderId, job]]))
-  const tried = planAnew(desk, at.plan, { ...at.mended, orderId })
+  const tried = firstSound(desk, at.plan, { orderId, changes: at.changes })
   if (!tried.ok) return tried
-  if (!tried.value.sound) return ok(said.words.notMended(job, durationText(said, tried.value.lateBy)))
+  const found = tried.value
+  if (found === null || !found.sound) return ok(said.words.notMended(job, durationText(said, found?.lateBy ?? at.job.minutes)))
   const now = desk.clock.now()
-  const next = withChange(tried.value.plan, { reason: at.mended.reason, at: now, orderId })
-  const written = await shop.plan.write(at.version, next)
+  const written = await shop.plan.write(at.version, withChange(found.plan, { reason: found.reason, at: now, orderId }))
   if (!written.ok) return written
-  await shop.events.add({
-    code: 'plan-mended',
-    orderId,
-    ticketId: null,
-    by: 'owner',
-    at: now,
-    facts: { reason: at.mended.reason },
-  })
+  await shop.events.add({ code: 'plan-mended', orderId, ticketId: null, by: 'owner', at: now, facts: { reason: found.reason } })
   return ok(said.words.mended(job))
 }
 
@@ -149,8 +172,8 @@ const mendNow = async (desk: Desk, shop: ShopStore, { orderId, code, revision }:
   const job = lateJobs(present.value).find((one) => one.orderId === orderId)
   const fix = job?.fixes.find((one) => one.code === code)
   if (sold === undefined || job === undefined || fix === undefined) return ok(loadWords[language].gone)
-  const mended = changeFor(desk, plan, { book: present.value.book, job, code: fix.code })
-  if (mended !== null) return tryMending(desk, shop, { plan, version: read.version, job, mended })
+  const changes = changesFor(desk, plan, { book: present.value.book, job, code: fix.code })
+  if (changes !== null) return tryMending(desk, shop, { plan, version: read.version, job, changes })
   return askCustomer(desk, shop, { plan, version: read.version, job, fix })
 }
 
