@@ -1,11 +1,11 @@
 import { type Affine, type Contour, changeContours } from '../geometry/contour.ts'
-import type { Box, Point } from '../geometry/point.ts'
+import { type Box, item, type Point } from '../geometry/point.ts'
 import { ok, type Result } from '../result/result.ts'
 import { type Micrometres, micrometres } from '../units/units.ts'
+import { packInTurn } from './pack-in-turn.ts'
 import { type LoosePart, placePart } from './place-part.ts'
 import type { CuttingProblem } from './problems.ts'
 import type { Mark, Sheet, SheetPart, SheetWords } from './sheet.ts'
-import { emptyStrip, heightOf, placeNext } from './skyline.ts'
 
 /** One name or number of one layer. All layers of a piece share their axes, so their ticks meet. */
 export type CutPart = {
@@ -103,8 +103,8 @@ const headMarks = (sheet: Omit<Sheet, 'marks'>, roll: Roll, words: SheetWords): 
 const HEAD = 8_000
 
 /**
- * All pieces of one colour on the shop's roll, in the order they come (the roster's), each whole, with weeding box, ticks and
- * tag; mirrored where the material is cut mirrored, never turned where it has grain. `part-wider-than-roll` names each piece
+ * All pieces of one colour on the shop's roll, listed in the order they come (the roster's) and lying within three places of
+ * it, each whole, with weeding box, ticks and tag; mirrored where the material is cut mirrored, never turned where it has grain. `part-wider-than-roll` names each piece
  * that cannot be cut from it.
  */
 export const vinylSheet = (
@@ -114,24 +114,24 @@ export const vinylSheet = (
   room: CutRoom = usualCutRoom,
 ): Result<CutSheet, CuttingProblem> => {
   const usable = roll.width - 2 * roll.margin + room.partGap
-  const strip = emptyStrip(usable)
-  const placed: SheetPart[] = []
-  const problems: CuttingProblem[] = []
-  for (const part of parts) {
-    const loose = loosePart(part, roll, room)
-    const size = { width: loose.outside.right - loose.outside.left, height: loose.outside.top - loose.outside.bottom }
-    const whole = { width: Math.ceil(size.width), height: Math.ceil(size.height) }
-    const mayTurn = !roll.grain && whole.width > usable
-    const spot = placeNext(strip, whole, mayTurn, Infinity)
-    if (spot === undefined) {
-      const facts = { tag: part.tag, widthMicrometres: whole.width, mostMicrometres: usable, material: roll.id }
-      problems.push({ code: 'part-wider-than-roll', at: '', severity: 'stop', facts })
-      continue
-    }
-    placed.push(placePart(loose, { x: spot.x + roll.margin, y: spot.y }, spot.turned))
-  }
+  const loose = parts.map((part) => loosePart(part, roll, room))
+  const sizes = loose.map(({ outside }) => ({
+    width: Math.ceil(outside.right - outside.left),
+    height: Math.ceil(outside.top - outside.bottom),
+  }))
+  const turns = sizes.map((size) => ({ size, mayTurn: !roll.grain && size.width > usable }))
+  const { spots, height } = packInTurn(turns, usable)
+  const problems = parts.flatMap(({ tag }, index): CuttingProblem[] => {
+    if (spots[index] !== undefined) return []
+    const facts = { tag, widthMicrometres: item(sizes, index).width, mostMicrometres: usable, material: roll.id }
+    return [{ code: 'part-wider-than-roll', at: '', severity: 'stop', facts }]
+  })
   if (problems.length > 0) return { ok: false, problems }
-  const length = micrometres(heightOf(strip) + HEAD)
+  const placed = loose.flatMap((part, index): SheetPart[] => {
+    const spot = spots[index]
+    return spot === undefined ? [] : [placePart(part, { x: spot.x + roll.margin, y: spot.y }, spot.turned)]
+  })
+  const length = micrometres(height + HEAD)
   const sheet: Omit<Sheet, 'marks'> = {
     id: roll.id,
     width: roll.width,

@@ -2,10 +2,13 @@ import { createRequire } from 'node:module'
 import { Resvg } from '@resvg/resvg-js'
 import { Helper } from 'dxf'
 import type { DxfParser as Parser } from 'dxf-parser'
+import fc from 'fast-check'
 import { beforeAll, describe, expect, test } from 'vitest'
+import { packInTurn } from '../../../src/domain/cutting/pack-in-turn.ts'
 import type { Sheet, SheetWords } from '../../../src/domain/cutting/sheet.ts'
 import { sheetDxf } from '../../../src/domain/cutting/sheet-dxf.ts'
 import { sheetSvg } from '../../../src/domain/cutting/sheet-svg.ts'
+import { emptyStrip, heightOf, placeNext } from '../../../src/domain/cutting/skyline.ts'
 import { coupon, templateSheets } from '../../../src/domain/cutting/template-sheets.ts'
 import { type CutPart, type Roll, usualCutRoom, vinylSheet } from '../../../src/domain/cutting/vinyl-sheets.ts'
 import type { Face } from '../../../src/domain/face/face.ts'
@@ -143,6 +146,40 @@ describe('vinyl sheets', () => {
       Math.abs(list.reduce((sum, contour) => sum + signedArea(flatten(contour, 20)), 0))
     const [turned] = cut([wide], { width: micrometres(300_000) }).parts
     expect(area(turned?.contours ?? []) / area(wide.contours)).toBeCloseTo(1, 6)
+  })
+})
+
+describe('parts nearly in turn', () => {
+  const size = fc.record({ width: fc.integer({ min: 60, max: 310 }), height: fc.integer({ min: 60, max: 220 }) })
+  const turnsOf = (sizes: readonly { width: number; height: number }[]) => sizes.map((one) => ({ size: one, mayTurn: false }))
+
+  test('lie apart on the strip, whatever their sizes', () => {
+    fc.assert(
+      fc.property(fc.array(size, { maxLength: 30 }), (sizes) => {
+        const { spots, height } = packInTurn(turnsOf(sizes), 490)
+        const boxes = sizes.map((one, index) => ({ ...one, x: spots[index]?.x ?? Infinity, y: spots[index]?.y ?? Infinity }))
+        for (const [index, a] of boxes.entries()) {
+          expect(a.x + a.width).toBeLessThanOrEqual(490)
+          expect(a.y + a.height).toBeLessThanOrEqual(height)
+          for (const b of boxes.slice(index + 1))
+            expect(
+              Math.max(b.x - a.x - a.width, a.x - b.x - b.width, b.y - a.y - a.height, a.y - b.y - b.height),
+            ).toBeGreaterThanOrEqual(0)
+        }
+      }),
+      { numRuns: 100, seed: 31 },
+    )
+  })
+
+  test('take clearly less of a roll than parts in strict turn on rosters of a name and two numbers', () => {
+    const roster = Array.from({ length: 20 }, (_, line) => [
+      { width: 200 + ((line * 37) % 110), height: 66 },
+      { width: 110 + ((line * 53) % 130), height: 218 },
+      { width: 80 + ((line * 29) % 90), height: 117 },
+    ]).flat()
+    const strict = emptyStrip(491)
+    for (const one of roster) placeNext(strict, one, false, Infinity)
+    expect(packInTurn(turnsOf(roster), 491).height / heightOf(strict)).toBeLessThan(0.95)
   })
 })
 
