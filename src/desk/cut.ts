@@ -3,12 +3,13 @@ import type { CuttingProblem } from '../domain/cutting/problems.ts'
 import type { Sheet } from '../domain/cutting/sheet.ts'
 import { type StoneTemplate, templateSheets } from '../domain/cutting/template-sheets.ts'
 import { type CutPart, type CutSheet, type Roll, vinylSheet } from '../domain/cutting/vinyl-sheets.ts'
-import type { Auxiliary, Vinyl } from '../domain/material/material.ts'
+import type { Auxiliary, StoneSettingRecord, Vinyl } from '../domain/material/material.ts'
 import type { Order } from '../domain/order/order.ts'
 import { ok, type Problem, type Result } from '../domain/result/result.ts'
 import type { Profile } from '../domain/shop/shop.ts'
 import { micrometres } from '../domain/units/units.ts'
 import type { Counted, PlacedTemplate } from './count.ts'
+import { couponsFor } from './coupons.ts'
 import type { LaidApplication } from './lay-out.ts'
 import { vinylUses } from './ticket/picks.ts'
 
@@ -22,6 +23,7 @@ export type CutMeans = {
   readonly language: Order['language']
   readonly cutter: Profile['cutter']
   readonly auxiliaries: readonly Auxiliary[]
+  readonly settings: readonly StoneSettingRecord[]
   /** Content keys of the templates on the shelf: they are not cut again. */
   readonly shelf: ReadonlySet<string>
 }
@@ -73,15 +75,31 @@ const templatesOf = (counted: Counted, means: CutMeans): readonly StoneTemplate[
     lines: [text, `${(heightMicrometres / 1_000).toFixed(0)} mm`, size, colour, means.job],
   }))
 
-/** Cuts an order: every vinyl name and number one part in roster order, every template that is not on the shelf. */
+/** Template sheets of one kind, named by it and counted; none where there is nothing to cut. */
+const sheetsOf = (
+  kind: 'coupon' | 'template',
+  templates: readonly StoneTemplate[],
+  means: CutMeans,
+): Result<readonly Sheet[]> => {
+  if (templates.length === 0) return ok([])
+  const flock = means.auxiliaries.find((auxiliary) => auxiliary.kind === 'flock-sheet')
+  const stock = { width: micrometres(flock?.widthMicrometres ?? 0), height: micrometres(flock?.heightMicrometres ?? 0) }
+  const sheets = templateSheets(templates, stock, sheetWords[means.language])
+  return sheets.ok ? ok(sheets.value.map((sheet, index) => ({ ...sheet, id: `${kind}-${index + 1}` }))) : sheets
+}
+
+/**
+ * Cuts an order: every vinyl name and number one part in roster order, a coupon for every new lot of stones, every template
+ * that is not on the shelf.
+ */
 export const cutOrder = (applications: readonly LaidApplication[], counted: Counted, means: CutMeans): Result<Cuts, Problem> => {
   const vinyl = vinylUses(applications).map((use) => vinylCut(use, means))
-  const flock = means.auxiliaries.find((auxiliary) => auxiliary.kind === 'flock-sheet')
-  const templates = templatesOf(counted, means)
-  const stock = { width: micrometres(flock?.widthMicrometres ?? 0), height: micrometres(flock?.heightMicrometres ?? 0) }
-  const sheets: Result<readonly Sheet[], Problem> =
-    templates.length === 0 ? ok([]) : templateSheets(templates, stock, sheetWords[means.language])
-  const problems = [...vinyl.flatMap((cut) => (cut.ok ? [] : cut.problems)), ...(sheets.ok ? [] : sheets.problems)]
+  const coupons = sheetsOf('coupon', couponsFor(counted, means.settings, means.job), means)
+  const templates = sheetsOf('template', templatesOf(counted, means), means)
+  const problems = [...vinyl, coupons, templates].flatMap((cut) => (cut.ok ? [] : cut.problems))
   if (problems.length > 0) return { ok: false, problems }
-  return ok({ vinyl: vinyl.flatMap((cut) => (cut.ok ? [cut.value] : [])), templates: sheets.ok ? sheets.value : [] })
+  return ok({
+    vinyl: vinyl.flatMap((cut) => (cut.ok ? [cut.value] : [])),
+    templates: [coupons, templates].flatMap((sheets) => (sheets.ok ? sheets.value : [])),
+  })
 }

@@ -47,12 +47,13 @@ export type LayoutMeans = {
   readonly cache: LayoutCache
 }
 
-const settingFor = (means: LayoutMeans, layer: StoneLayer): StoneSetting | null => {
+/** The shop's setting for a size, with the hole that the layer's own lot got on its coupon. */
+const settingFor = (means: LayoutMeans, { material }: ResolvedLayer, layer: StoneLayer): StoneSetting | null => {
   const record = means.settings.find((setting) => setting.size === layer.size)
   if (record === undefined) return null
   return {
     size: record.size,
-    hole: micrometres(record.holeMicrometres),
+    hole: micrometres((material.kind === 'stone' ? material.coupon?.holeMicrometres : undefined) ?? record.holeMicrometres),
     web: micrometres(record.webMicrometres),
     edgeGap: micrometres(record.edgeGapMicrometres),
   }
@@ -85,9 +86,10 @@ const lineOf = (decoration: Decoration): TextLine =>
 
 /** The stone rows on both sides of the letters take their part of the free width. */
 const marginOf = (means: LayoutMeans, layers: readonly ResolvedLayer[]): Micrometres => {
-  const outside = layers.map(({ layer }) => {
+  const outside = layers.map((resolved) => {
+    const { layer } = resolved
     if (layer.kind === 'vinyl') return reach(formOf(layer))
-    const setting = settingFor(means, layer)
+    const setting = settingFor(means, resolved, layer)
     if (setting === null || layer.layout.style !== 'outline') return 0
     return setting.edgeGap + setting.hole + (layer.layout.rows - 1) * (setting.hole + setting.web)
   })
@@ -95,9 +97,10 @@ const marginOf = (means: LayoutMeans, layers: readonly ResolvedLayer[]): Microme
 }
 
 const gapOf = (means: LayoutMeans, layers: readonly ResolvedLayer[]): Micrometres | null => {
-  const gaps = layers.flatMap(({ layer }) => {
+  const gaps = layers.flatMap((resolved) => {
+    const { layer } = resolved
     if (layer.kind !== 'stones') return []
-    const setting = settingFor(means, layer)
+    const setting = settingFor(means, resolved, layer)
     return setting === null ? [] : [roomForRows(setting, styleOf(layer))]
   })
   return gaps.length === 0 ? null : micrometres(Math.max(...gaps))
@@ -129,7 +132,7 @@ const stonePlans = (means: LayoutMeans, layers: readonly ResolvedLayer[]): Resul
   const problems: Problem[] = []
   for (const resolved of layers) {
     if (resolved.layer.kind !== 'stones') continue
-    const setting = settingFor(means, resolved.layer)
+    const setting = settingFor(means, resolved, resolved.layer)
     if (setting === null) {
       problems.push({ code: 'stone-size-not-set', at: '', severity: 'stop', facts: { size: resolved.layer.size } })
       continue

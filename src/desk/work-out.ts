@@ -144,7 +144,14 @@ const countAndCut = ({ resolved, laid, plan: press, time, asked }: Planned, shop
   const shelf = templateShelf(shop)
   const { language } = resolved.order
   const { cutter } = shop.profile
-  const cuts = cutOrder(applications, counted, { job: asked.job, language, cutter, auxiliaries: shop.auxiliaries, shelf })
+  const cuts = cutOrder(applications, counted, {
+    job: asked.job,
+    language,
+    cutter,
+    auxiliaries: shop.auxiliaries,
+    settings: shop.stoneSettings,
+    shelf,
+  })
   if (!cuts.ok) return cuts
   const short = shortages(counted, cuts.value.vinyl, shop.stock)
   const wait = Math.max(0, ...short.map((one) => one.days))

@@ -51,11 +51,11 @@ describe('laid-out pieces', () => {
     expect(again.cuts.templates).toEqual(fresh.cuts.templates)
   })
 
-  test('are other pieces when the hole, the face or the rows differ, and none for an order that is refused', () => {
+  test('are other pieces when the edge gap or the face differ, and none for an order that is refused', () => {
     const keys = new Set(piecesOf(document, workshop))
     const wider = withShop((shop) => ({
       ...shop,
-      stoneSettings: shop.stoneSettings.map((one) => ({ ...one, holeMicrometres: one.holeMicrometres + 50 })),
+      stoneSettings: shop.stoneSettings.map((one) => ({ ...one, edgeGapMicrometres: one.edgeGapMicrometres + 50 })),
     }))
     const inOtherFace = order({ ...document, decorations: [decoration({ face: 'anton' })] })
     for (const others of [piecesOf(document, wider), piecesOf(inOtherFace, workshop)]) {
@@ -96,4 +96,21 @@ test('a decoration is told of once for each kind of hard case, however many numb
   const ofStones = kinds.filter((kind) => /corner-|row-|letters-joined/.test(kind))
   expect(ofStones.length).toBeGreaterThan(0)
   expect(new Set(ofStones).size).toBe(ofStones.length)
+})
+
+test('a lot of stones that is new to the shop gets a coupon to cut, and a tried lot is laid out with the hole it got', () => {
+  const untried = withShop((shop) => ({ ...shop, stones: shop.stones.map(({ coupon: _, ...stone }) => stone) }))
+  const wider = withShop((shop) => ({
+    ...shop,
+    stones: shop.stones.map((stone) => ({ ...stone, coupon: { date: '2026-10-01', holeMicrometres: 3_400 } })),
+  }))
+  const ids = (work: Work): readonly string[] => work.cuts.templates.map(({ id }) => id)
+  expect(ids(worked(workshop)).filter((id) => id.startsWith('coupon'))).toEqual([])
+  const [first] = worked(untried).cuts.templates
+  expect(first?.id).toBe('coupon-1')
+  expect(first?.parts.map(({ holes }) => holes.length)).toEqual([25, 25, 25])
+  const words = first?.parts.flatMap(({ marks }) => marks.flatMap((mark) => (mark.kind === 'text' ? [mark.text] : []))) ?? []
+  for (const text of words) expect(text).toMatch(/SS10 · 3\.\d mm · \S+ · o-1$/)
+  const holes = worked(wider).counted.templates.map(({ hole }) => hole)
+  expect(new Set(holes)).toEqual(new Set([3_400]))
 })
