@@ -1,8 +1,10 @@
 import type { Patch } from '../patch.ts'
 
-const NAME = "(?:\\p{Lu}[\\p{L}\\p{M}'’.-]*)(?: (?:(?:de la|de|del|van|von|da|y) )?(?!Los |Las )\\p{Lu}[\\p{L}\\p{M}'’-]*){0,3}"
+/** A name begins where no word goes on, and each of its words has an end: every pattern stays linear in the text. */
+const NAME =
+  "(?<![\\p{L}\\p{M}'’.-])(?:\\p{Lu}[\\p{L}\\p{M}'’.-]{0,40})(?: (?:(?:de la|de|del|van|von|da|y) )?(?!Los |Las )\\p{Lu}[\\p{L}\\p{M}'’-]{0,40}){0,3}"
 const TITLE =
-  '(?:(?:[Cc]oach|[Mm]rs?\\.?|[Mm]s\\.?|[Dd]r\\.?|[Pp]rofe(?:sora?)?|la maestra|el profe|la profe|el entrenador|la entrenadora|la señora|el señor|mi (?:hermana|hermano|esposo|esposa|mamá|papá)|[Mm]y (?:husband|wife|sister|brother|son|daughter)|[Oo]ur (?:office )?(?:manager|secretary|treasurer)|[Aa]thletic director|[Tt]eam manager|[Pp]rincipal|[Cc]ap(?:t\\.?|tain|\\.)?|[Cc]hief|[Ss]gt\\.?|[Ll]t\\.?|[Dd]oña|[Dd]on|(?:[Mm]i|[Mm]y|[Oo]ur|[Nn]uestr[oa]|[Ee]l|[Ll]a) \\p{Ll}+) )*'
+  '(?:(?<![\\p{L}\\p{M}])(?:[Cc]oach|[Mm]rs?\\.?|[Mm]s\\.?|[Dd]r\\.?|[Pp]rofe(?:sora?)?|la maestra|el profe|la profe|el entrenador|la entrenadora|la señora|el señor|mi (?:hermana|hermano|esposo|esposa|mamá|papá)|[Mm]y (?:husband|wife|sister|brother|son|daughter)|[Oo]ur (?:office )?(?:manager|secretary|treasurer)|[Aa]thletic director|[Tt]eam manager|[Pp]rincipal|[Cc]ap(?:t\\.?|tain|\\.)?|[Cc]hief|[Ss]gt\\.?|[Ll]t\\.?|[Dd]oña|[Dd]on|(?:[Mm]i|[Mm]y|[Oo]ur|[Nn]uestr[oa]|[Ee]l|[Ll]a) \\p{Ll}{1,20}) ){0,3}'
 
 const pattern = (source: string): RegExp => new RegExp(source.replaceAll('NAME', `(${NAME})`).replaceAll('TITLE', TITLE), 'u')
 
