@@ -19,6 +19,7 @@ import { whenStopped } from '../src/wiring/stop.ts'
 import { reporter } from '../src/wiring/trouble.ts'
 import { plan } from './plan.ts'
 import { post } from './post.ts'
+import { price } from './price.ts'
 import { quote } from './quote.ts'
 import { remind } from './remind.ts'
 import { type Background, startBackground } from './search.ts'
@@ -29,6 +30,7 @@ const longestMilliseconds = 60_000
 
 const handlersOf = (tenants: Tenants<WorkerDesk>, background: Background): Handlers => ({
   quote: quote(tenants),
+  price: price(tenants),
   plan: plan(tenants, background),
   ticket: ticket(tenants),
   post: post(tenants),

@@ -68,6 +68,13 @@ const follow = async (talk: Talk, wish: Want): Promise<void> => {
     talk.turns += 1
     await turn(talk, { id: `quote-${talk.turns}`, kind: 'quoted', revision: wish.revision, hash: wish.hash, quote })
   }
+  const { variant } = talk.conversation
+  if (wish.kind === 'variant' && variant) {
+    const asked = { document: variant.order, now: talk.now, job: ticketNumber(variant.order), floor: emptyShopFloor }
+    const { price, promise, problems } = quoteOf(workOut(asked, talk.workshop), null)
+    const told = { total: price?.total ?? null, promised: promise?.promised ?? null, problems }
+    await turn(talk, { id: `price-${variant.number}`, kind: 'priced', number: variant.number, ...told })
+  }
   if (wish.kind === 'sign-off') {
     const { out } = await signedJob(talk, wish.order)
     if (!talk.json) process.stdout.write(`${out}/ticket.pdf\n\n`)

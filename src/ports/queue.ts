@@ -3,7 +3,7 @@
  * there, computes, stores, and passes on by the outbox. `attempt` is counted in the store, because a job id that is still
  * kept is silently ignored.
  */
-export const orderSteps = ['quote', 'plan', 'ticket', 'post'] as const
+export const orderSteps = ['quote', 'price', 'plan', 'ticket', 'post'] as const
 export type OrderStepName = (typeof orderSteps)[number]
 
 export type OrderStep<Name extends OrderStepName> = {
@@ -16,7 +16,13 @@ export type OrderStep<Name extends OrderStepName> = {
 /** Asks the clock what must be said or let go; `minute` is the minute it was sent. */
 export type RemindStep = { readonly step: 'remind'; readonly shopId: string; readonly minute: number }
 
-export type Step = OrderStep<'quote'> | OrderStep<'plan'> | OrderStep<'ticket'> | OrderStep<'post'> | RemindStep
+export type Step =
+  | OrderStep<'quote'>
+  | OrderStep<'price'>
+  | OrderStep<'plan'>
+  | OrderStep<'ticket'>
+  | OrderStep<'post'>
+  | RemindStep
 export type StepName = Step['step']
 export type StepOf<Name extends StepName> = Extract<Step, { readonly step: Name }>
 

@@ -154,6 +154,8 @@ export type StepKey = Pick<StepRecord, 'step' | 'orderId' | 'revision'>
 export type Steps = {
   /** Writes that the step is due and its row in the outbox; nothing when it was wanted before. */
   want(key: StepKey): Promise<void>
+  /** As `want`, and due once more when it was done before: the same revision may be priced in another make again. */
+  renew(key: StepKey): Promise<void>
   done(key: StepKey): Promise<void>
   giveUp(key: StepKey, reason: string): Promise<void>
   /** One more attempt, with a new job id. */

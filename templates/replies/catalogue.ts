@@ -34,6 +34,8 @@ export type Sentence = {
   readonly before: string
   readonly fields?: readonly { readonly name: string; readonly value: string; readonly assumed: boolean }[]
   readonly table?: { readonly head: readonly string[]; readonly rows: readonly (readonly string[])[] }
+  /** What it costs, part by part, the total last. */
+  readonly sums?: readonly { readonly name: string; readonly value: string; readonly assumed: boolean }[]
   readonly after?: string
 }
 

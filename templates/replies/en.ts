@@ -1,4 +1,9 @@
+import type { Show } from '../../src/domain/shop/show.ts'
+import type { LateChange } from '../../src/domain/understanding/conversation.ts'
+import type { Tidy } from '../../src/domain/understanding/replies.ts'
+import { priceWords } from '../desk/price.ts'
 import type { Catalogue } from './catalogue.ts'
+import { priceParts } from './price-parts.ts'
 import { sizeText, type TidyWords, tidyList } from './tidy.ts'
 
 const fits = { toddler: 'toddler', youth: 'youth', women: "women's", men: 'adult' }
@@ -133,6 +138,20 @@ const figure = (field: string, value: number, show: { temperature: (tenthsC: num
 const late = (minute: string, show: { moment: (minute: string) => string }): string => show.moment(minute)
 
 /** English. */
+const rosterCount = ({ order: { roster } }: Tidy): string => {
+  const nameless = roster.filter((row) => row.name === undefined).length
+  const without = nameless === 0 || nameless === roster.length ? '' : `, ${nameless} without a name`
+  return `${count(roster.length, 'line', 'lines')}${without}`
+}
+
+const lateText = ({ row, needs, amount }: LateChange, show: Show): string => {
+  const who =
+    [row.number === null ? null : `#${row.number}`, row.name].filter((part) => part !== null).join(' ') || `Line ${row.line}`
+  if (needs === 'made') return `${who} is already made and stays on the bill.`
+  const why = needs === 'piece' ? 'is already cut: a new piece of vinyl' : 'is already pressed: a new garment'
+  return `${who} ${why} adds ${show.money(amount)}.`
+}
+
 export const en = {
   replies: {
     greeting: (_, show) =>
@@ -189,8 +208,7 @@ export const en = {
       `Two players are called ${name}: ${oneOf(rows)}. Shall we add initials? Write them as they should appear, or keep both as they are.`,
     'raise-count': ({ said, rows }) => `You said ${said}, the list has ${count(rows, 'line', 'lines')}. Which is right?`,
     'working-it-out': () => 'That is everything I need. I am working out the picture, the price and the date.',
-    proof: ({ revision, price, promise, ...tidy }, show) => {
-      const parts = price === null ? '' : `Price: ${show.money(price.total)}.`
+    proof: ({ revision, price, promise, late: changed, ...tidy }, show) => {
       const hangs = promise?.hangsOn.map(({ code, by }) => {
         const what = { 'sign-off': 'you sign off', garments: 'your garments are here', materials: 'the materials are here' }[code]
         return `${what} by ${late(by, show)}`
@@ -202,15 +220,16 @@ export const en = {
           : `${promise?.feasible === false ? 'That is later than you need it. The soonest is' : 'Ready'} ${show.moment(promised)}${hangs !== undefined && hangs.length > 0 ? ` if ${show.list(hangs)}` : ''}.`
       const freeze = promise?.freezesAt == null ? '' : ` Changes to the list are free until ${show.moment(promise.freezesAt)}.`
       return {
-        before: `Revision ${revision}. Please read it line by line: spelling, numbers and sizes are made as you sign them.`,
+        before: `Revision ${revision}: ${rosterCount(tidy)}. Please read it line by line: spelling, numbers and sizes are made as you sign them.`,
         ...tidyList(words, show, tidy),
-        after: `${parts} ${promise === null ? '' : ready}${freeze} Screen colours are not the vinyl's. To order exactly this, press the button or write "I approve revision ${revision}". If anything is different, just say what.`,
+        ...priceParts({ parts: priceWords.en, classes, total: 'Total' }, show, price),
+        after: `${changed.map((one) => `${lateText(one, show)} `).join('')}${promise === null ? '' : ready}${freeze} Screen colours are not the vinyl's. To order exactly this, press the button or write "I approve revision ${revision}". If anything is different, just say what.`,
       }
     },
     'cannot-be-made': () => 'As it stands this cannot be made. Here is why and what could be done; tell me what to change:',
     'proof-outdated': () => 'The order has changed since that was worked out. I am working out the new one.',
     signed: ({ revision }) =>
-      `Thank you. Revision ${revision} is signed and goes to the bench. I will write when it is ready; ask me any time how it stands.`,
+      `Thank you. Revision ${revision} is signed and goes to the bench. I will write when it is ready; ask me any time how it stands, or how to wash them. Changes after this are priced before you sign again.`,
     'not-signed-change': () => 'I have made that change, so nothing is signed yet. You get the new proof to sign.',
     'not-signed-unclear': ({ revision }) =>
       `To be sure: is everything on revision ${revision} right, every name, number and size? Press the button or write "I approve revision ${revision}".`,
@@ -245,12 +264,29 @@ export const en = {
     'earlier-order-noted': ({ team }) =>
       `I tell the shop that you want the last order${team === null ? '' : ` of ${team}`} again; a person looks it up. Meanwhile tell me what you need, and what changes.`,
     'status-asked': () => 'Let me see how your order stands.',
-    'cancel-asked': () => 'Do you want to cancel this order?',
+    'cancel-asked': ({ signed }) =>
+      signed
+        ? 'Do you want to cancel this order? It is signed: what is already cut or pressed, and garments bought for it, are charged; what is not begun is not. The shop tells you the sum before it asks for anything.'
+        : 'Do you want to cancel this order? Nothing is signed, so it costs you nothing.',
     cancelled: () =>
       'I take it that you want to cancel this order. Where work on it has begun, a person at the shop answers you. You can start a new one any time.',
     'person-called': ({ ask }) => `I have asked ${ask} to look at this and write to you.`,
     'started-over': () => 'We start again with an empty order.',
     'language-chosen': () => 'We go on in English.',
+    'price-now': ({ total }, show) =>
+      total === null
+        ? 'The price comes with the proof.'
+        : `As it stands it is ${show.money(total)}, with the parts shown on the proof. Tell me another version and I price that beside it.`,
+    'variant-asked': () => 'I work out what that would cost. Nothing on the order changes meanwhile.',
+    'variant-price': ({ quote, total, present, promised }, show) => {
+      const beside = present === null ? '' : ` As it is now: ${show.money(present)}.`
+      const when = promised === null ? '' : ` It would be ready ${show.moment(promised)}.`
+      return `“${quote}”: ${show.money(total)}.${beside}${when} Nothing is changed unless you choose it.`
+    },
+    'variant-refused': ({ quote }) => `“${quote}”: that cannot be made, and the order stays as it is. This is why:`,
+    'kept-as-is': () => 'Good, the order stays as it was shown.',
+    care: () =>
+      'Turn them inside out, wash cold or warm without softener or bleach, hang them up or dry on low: a hot dryer lets vinyl and stones come off. Do not iron on the print. The first wash is not before the day printed on your care card; the shop gives you the card with the order. The label in the garment goes before all this.',
     'price-with-proof': () =>
       'I show the price together with the picture as soon as I have everything; if you want to compare, tell me the other version and I price that too.',
   },
@@ -418,7 +454,8 @@ export const en = {
       `Name and number are ${show.length(hasMicrometres)} apart; ${body} wants ${show.length(leastMicrometres, 'up')}.`,
     'place-missing': ({ body, clause, garment, place }) =>
       `${body} ${clause} wants a number on the ${placesOf([place])} of the ${garment}.`,
-    'no-rulebook': ({ sport }) => `We have no rule book for ${sport}: check with your league.`,
+    'no-rulebook': ({ sport }) =>
+      `No rule book was named for this ${words.sports[sport] ?? sport} order, so the numbers are not checked against one: ask your league what it wants.`,
     'old-edition': ({ body, edition }) => `Our copy of ${body} is an old edition (${edition}): ask the league.`,
     'ask-your-league': ({ body, clause }) => `Check ${body} ${clause} with your league.`,
     'goalkeeper-number': ({ line, number }) => `Line ${line}: ${number} is only for the goalkeeper.`,
@@ -533,6 +570,8 @@ export const en = {
     none: 'None',
     'front-back': 'Front and back',
     cancel: 'Yes, cancel',
+    'take-variant': 'Take this one',
+    'keep-order': 'Keep it as it is',
   },
   fits: { ...fits, men: 'adult (men’s)' },
   classes,

@@ -1,4 +1,9 @@
+import type { Show } from '../../src/domain/shop/show.ts'
+import type { LateChange } from '../../src/domain/understanding/conversation.ts'
+import type { Tidy } from '../../src/domain/understanding/replies.ts'
+import { priceWords } from '../desk/price.ts'
 import type { Catalogue } from './catalogue.ts'
+import { priceParts } from './price-parts.ts'
 import { sizeText, type TidyWords, tidyList } from './tidy.ts'
 
 const fits = { toddler: 'bebé', youth: 'juvenil', women: 'de dama', men: 'adulto' }
@@ -173,6 +178,21 @@ const figure = (field: string, value: number, show: { temperature: (tenthsC: num
 const aka = (word: string, subject: string): string => `${word}${subject === '' ? '' : ` (${subject})`}`
 
 /** Spanish, with the words used on the border: playera, talla CH M G, vinil, pedrería. */
+const rosterCount = ({ order: { roster } }: Tidy): string => {
+  const nameless = roster.filter((row) => row.name === undefined).length
+  const without = nameless === 0 || nameless === roster.length ? '' : `, ${nameless} sin nombre`
+  return `${roster.length} ${roster.length === 1 ? 'línea' : 'líneas'}${without}`
+}
+
+const lateText = ({ row, needs, amount }: LateChange, show: Show): string => {
+  const who =
+    [row.number === null ? null : `El ${row.number}`, row.name].filter((part) => part !== null).join(' ') ||
+    `La línea ${row.line}`
+  if (needs === 'made') return `${who} ya está hecho y se queda en la cuenta.`
+  const why = needs === 'piece' ? 'ya está cortado: una pieza nueva de vinil' : 'ya está planchado: una prenda nueva'
+  return `${who} ${why} suma ${show.money(amount)}.`
+}
+
 export const es = {
   replies: {
     greeting: (_, show) =>
@@ -231,8 +251,7 @@ export const es = {
       `Hay dos ${name}: ${oneOf(rows)}. ¿Ponemos iniciales? Escríbalos como deben verse, o los dejamos así.`,
     'raise-count': ({ said, rows }) => `Dijo ${said} y la lista tiene ${count(rows, 'línea', 'líneas')}. ¿Cuál es correcto?`,
     'working-it-out': () => 'Ya tengo todo. Estoy haciendo el dibujo, el precio y la fecha.',
-    proof: ({ revision, price, promise, ...tidy }, show) => {
-      const parts = price === null ? '' : `Precio: ${show.money(price.total)}.`
+    proof: ({ revision, price, promise, late: changed, ...tidy }, show) => {
       const hangs = promise?.hangsOn.map(({ code, by }) => {
         const what = { 'sign-off': 'usted aprueba', garments: 'sus prendas están aquí', materials: 'el material está aquí' }[code]
         return `${what} a más tardar el ${show.moment(by)}`
@@ -245,9 +264,10 @@ export const es = {
       const freeze =
         promise?.freezesAt == null ? '' : ` Los cambios en la lista no cuestan hasta el ${show.moment(promise.freezesAt)}.`
       return {
-        before: `Revisión ${revision}. Léala por favor línea por línea: nombres, números y tallas se hacen tal como los aprueba.`,
+        before: `Revisión ${revision}: ${rosterCount(tidy)}. Léala por favor línea por línea: nombres, números y tallas se hacen tal como los aprueba.`,
         ...tidyList(words, show, tidy),
-        after: `${parts} ${promise === null ? '' : ready}${freeze} Los colores de pantalla no son los del vinil. Para pedir exactamente esto, apriete el botón o escriba «Apruebo la revisión ${revision}». Si algo es distinto, solo dígalo.`,
+        ...priceParts({ parts: priceWords.es, classes, total: 'Total' }, show, price),
+        after: `${changed.map((one) => `${lateText(one, show)} `).join('')}${promise === null ? '' : ready}${freeze} Los colores de pantalla no son los del vinil. Para pedir exactamente esto, apriete el botón o escriba «Apruebo la revisión ${revision}». Si algo es distinto, solo dígalo.`,
       }
     },
     'cannot-be-made': () => 'Así como está no se puede hacer. Aquí está por qué y qué se podría; dígame qué cambiamos:',
@@ -286,12 +306,29 @@ export const es = {
     'earlier-order-noted': ({ team }) =>
       `Le digo al taller que quiere otra vez el último pedido${team === null ? '' : ` de ${team}`}; una persona lo busca. Mientras, dígame qué necesita y qué cambia.`,
     'status-asked': () => 'Déjeme ver cómo va su pedido.',
-    'cancel-asked': () => '¿Quiere cancelar este pedido?',
+    'cancel-asked': ({ signed }) =>
+      signed
+        ? '¿Quiere cancelar este pedido? Ya está aprobado: lo que ya se cortó o planchó y las prendas que se compraron se cobran; lo que no se ha empezado, no. La tienda le dice cuánto sería antes de pedirle nada.'
+        : '¿Quiere cancelar este pedido? No hay nada aprobado, así que no le cuesta nada.',
     cancelled: () =>
       'Entiendo que quiere cancelar este pedido. Si el trabajo ya empezó, una persona del taller le responde. Puede empezar otro cuando quiera.',
     'person-called': ({ ask }) => `Pedí a ${ask} que lo vea y le escriba.`,
     'started-over': () => 'Empezamos de nuevo con un pedido vacío.',
     'language-chosen': () => 'Seguimos en español.',
+    'price-now': ({ total }, show) =>
+      total === null
+        ? 'El precio viene con la prueba.'
+        : `Como está son ${show.money(total)}, con las partes que muestra la prueba. Dígame otra versión y le pongo su precio al lado.`,
+    'variant-asked': () => 'Calculo cuánto saldría así. Mientras tanto no cambia nada del pedido.',
+    'variant-price': ({ quote, total, present, promised }, show) => {
+      const beside = present === null ? '' : ` Como está ahora: ${show.money(present)}.`
+      const when = promised === null ? '' : ` Estaría listo el ${show.moment(promised)}.`
+      return `«${quote}»: ${show.money(total)}.${beside}${when} Nada cambia si usted no lo elige.`
+    },
+    'variant-refused': ({ quote }) => `«${quote}»: así no se puede hacer, y el pedido queda como está. La razón:`,
+    'kept-as-is': () => 'Bien, el pedido queda como se lo mostré.',
+    care: () =>
+      'Voltéelas al revés, lave con agua fría o tibia sin suavizante ni cloro, y cuélguelas o séquelas a baja temperatura: la secadora caliente despega el vinil y las piedras. No planche sobre el estampado. La primera lavada no es antes del día que dice su tarjeta de cuidado; la tienda se la da con el pedido. La etiqueta de la prenda manda sobre todo esto.',
     'price-with-proof': () =>
       'El precio se lo muestro junto con el dibujo en cuanto tenga todo; si quiere comparar, dígame la otra versión y también la calculo.',
   },
@@ -459,7 +496,8 @@ export const es = {
     'name-near-number': ({ body, hasMicrometres, leastMicrometres }, show) =>
       `Nombre y número están a ${show.length(hasMicrometres)}; ${body} pide ${show.length(leastMicrometres, 'up')}.`,
     'place-missing': ({ body, clause, garment, place }) => `${body} ${clause} pide número en ${placesOf([place])} de ${garment}.`,
-    'no-rulebook': ({ sport }) => `No tenemos reglamento de ${words.sports[sport] ?? sport}: pregunte a su liga.`,
+    'no-rulebook': ({ sport }) =>
+      `No se indicó reglamento para este pedido de ${words.sports[sport] ?? sport}, así que los números no se revisan contra uno: pregunte a su liga qué pide.`,
     'old-edition': ({ body, edition }) => `Nuestra copia de ${body} es una edición vieja (${edition}): pregunte a la liga.`,
     'ask-your-league': ({ body, clause }) => `Confirme ${body} ${clause} con su liga.`,
     'goalkeeper-number': ({ line, number }) => `Línea ${line}: el ${number} es solo del portero.`,
@@ -574,6 +612,8 @@ export const es = {
     none: 'Ninguno',
     'front-back': 'Adelante y atrás',
     cancel: 'Sí, cancelar',
+    'take-variant': 'Me quedo con esta',
+    'keep-order': 'Que quede como está',
   },
   fits: { ...fits, youth: 'juvenil (niño)', men: 'adulto' },
   classes,

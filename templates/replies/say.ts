@@ -100,6 +100,7 @@ const plainText = (catalogue: Catalogue, sentence: Sentence, problems: readonly 
       ({ name, value, assumed }) => `· ${name}: ${value}${assumed ? ` ${catalogue.assumedMark}` : ''}`,
     ),
     ...(sentence.table === undefined ? [] : tableLines(sentence.table)),
+    ...(sentence.sums ?? []).map(({ name, value }) => `· ${name}: ${value}`),
     ...problems.map(({ severity, text }) => `${catalogue.severities[severity]}: ${text}`),
     ...(sentence.after === undefined ? [] : [sentence.after.replace(/ {2,}/g, ' ').trim()]),
   ].join('\n')

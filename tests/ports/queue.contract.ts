@@ -60,7 +60,7 @@ export const queueContract = (name: string, open: () => Promise<QueueUnderTest>)
         ran.push(stepId(step))
         await run(step)
       }
-      const handlers: Handlers = { quote: handle, plan: handle, ticket: handle, post: handle, remind: handle }
+      const handlers: Handlers = { quote: handle, price: handle, plan: handle, ticket: handle, post: handle, remind: handle }
       const onGivenUp = async (gone: GivenUp): Promise<void> => {
         givenUp.push(gone)
       }
@@ -78,6 +78,7 @@ export const queueContract = (name: string, open: () => Promise<QueueUnderTest>)
       const seen: Partial<Record<Step['step'], Step>> = {}
       const sent: readonly Step[] = [
         named('quote', 'each-a'),
+        named('price', 'each-p'),
         named('plan', 'each-b'),
         named('ticket', 'each-c'),
         named('post', 'each-d'),
@@ -90,6 +91,7 @@ export const queueContract = (name: string, open: () => Promise<QueueUnderTest>)
         }
       const handlers: Handlers = {
         quote: keep('quote'),
+        price: keep('price'),
         plan: keep('plan'),
         ticket: keep('ticket'),
         post: keep('post'),
@@ -97,7 +99,7 @@ export const queueContract = (name: string, open: () => Promise<QueueUnderTest>)
       }
       benches.push(await openBench(under.place, { handlers, onGivenUp: async () => undefined, onTrouble }))
       for (const step of sent) await queue.add(step)
-      await until('all five ran', () => Object.keys(seen).length === 5)
+      await until('all six ran', () => Object.keys(seen).length === 6)
       expect(seen).toEqual(Object.fromEntries(sent.map((step) => [step.step, step])))
     })
 
@@ -196,7 +198,7 @@ export const queueContract = (name: string, open: () => Promise<QueueUnderTest>)
         await new Promise((resolve) => setTimeout(resolve, 150))
         seen.ended.push(stepId(step))
       }
-      const handlers: Handlers = { quote: handle, plan: handle, ticket: handle, post: handle, remind: handle }
+      const handlers: Handlers = { quote: handle, price: handle, plan: handle, ticket: handle, post: handle, remind: handle }
       const bench = await openBench(under.place, { handlers, onGivenUp: async () => undefined, onTrouble, concurrency: 1 })
       await queue.add(quote('hand1'))
       await queue.add(quote('hand2'))
@@ -216,7 +218,7 @@ export const queueContract = (name: string, open: () => Promise<QueueUnderTest>)
           console.log('in hand')
           await new Promise(() => setInterval(() => undefined, 1_000))
         }
-        const handlers = { quote: hang, plan: hang, ticket: hang, post: hang, remind: hang }
+        const handlers = { quote: hang, price: hang, plan: hang, ticket: hang, post: hang, remind: hang }
         await openBench(${JSON.stringify(under.place)}, {
           handlers, onGivenUp: async () => undefined, onTrouble: console.error, lockMilliseconds: 1_000,
         })

@@ -8,6 +8,7 @@ import { hearCustomer } from '../../src/desk/service/hear-customer.ts'
 import { openShop } from '../../src/desk/service/open-shop.ts'
 import { planOrders } from '../../src/desk/service/plan-orders.ts'
 import { postTicket } from '../../src/desk/service/post-ticket.ts'
+import { priceVariant } from '../../src/desk/service/price-variant.ts'
 import { printTicket } from '../../src/desk/service/print-ticket.ts'
 import { quoteOrder } from '../../src/desk/service/quote-order.ts'
 import { readLocal } from '../../src/domain/calendar/local-time.ts'
@@ -54,6 +55,8 @@ const runStep = (desk: WorkerDesk, step: OrderStep<OrderStepName>): Promise<void
   switch (step.step) {
     case 'quote':
       return quoteOrder(desk, { ...step, step: 'quote' })
+    case 'price':
+      return priceVariant(desk, { ...step, step: 'price' })
     case 'plan':
       return planOrders(desk, { ...step, step: 'plan' })
     case 'ticket':

@@ -64,6 +64,9 @@ export const followWish = async (desk: Desk, shop: ShopStore, about: Wish): Foll
   switch (wish.kind) {
     case 'quote':
       return wantQuote(desk, shop, { conversation, document: wish.order, hash: wish.hash })
+    case 'variant':
+      await shop.steps.renew({ step: 'price', orderId, revision: wish.revision })
+      return ok(null)
     case 'sign-off':
       return signOff(desk, shop, { conversation, revision: wish.revision, hash: wish.hash })
     case 'status':
@@ -75,7 +78,11 @@ export const followWish = async (desk: Desk, shop: ShopStore, about: Wish): Foll
       await tellOwner(desk, shop, { nonce: note, text: owner.person(wish.about) })
       return ok(null)
     case 'complaint':
-      await shop.events.add({ ...event, code: 'complaint', facts: { kind: wish.complaint.kind, note } })
+      await shop.events.add({
+        ...event,
+        code: wish.adds ? 'complaint-told' : 'complaint',
+        facts: { kind: wish.complaint.kind, note },
+      })
       await tellOwner(desk, shop, { nonce: note, text: owner.complaint(wish.complaint.kind, wish.complaint.text) })
       return ok(null)
     case 'earlier-order':

@@ -6,12 +6,13 @@ import type { TicketFacts } from '../../domain/ticket/facts.ts'
 import { minutes } from '../../domain/units/units.ts'
 import type { OrderStep } from '../../ports/queue.ts'
 import type { ShopStore } from '../../ports/store.ts'
+import { lateChanges, withLateChanges } from '../late-changes.ts'
 import { archiveEntries, previewOf } from '../make-job.ts'
 import { quoteOf } from '../quote.ts'
 import { careCard, priceSlip } from '../ticket/slips.ts'
 import { templatePrint } from '../ticket/template-print.ts'
 import { ticketFacts } from '../ticket/ticket-facts.ts'
-import { piecesOf, type Work, type WorkedOut, type Workshop, workOut } from '../work-out.ts'
+import { type Asked, piecesOf, type Work, type WorkedOut, type Workshop, workOut } from '../work-out.ts'
 import { conversationChannel, orderFiles, type WorkerDesk } from './desk.ts'
 import { hearQuote } from './hear-quote.ts'
 import { keepPieces, knownPieces } from './kept-pieces.ts'
@@ -99,6 +100,15 @@ const bodyOf = async ({ desk, step, conversation }: Asking, worked: WorkedOut, w
   }
 }
 
+/** The revision that was signed last before this one, and how far each of its lines has come. */
+const signedBefore = async (shop: ShopStore, { orderId, revision }: OrderStep<'quote'>) => {
+  const revisions = await shop.orders.revisions(orderId)
+  const last = revisions.findLast((one) => one.revision < revision && one.signed !== null && one.document !== null)
+  if (last === undefined) return null
+  const states = new Map((await shop.orders.rows(orderId)).map(({ line, state }) => [line, state]))
+  return { before: orderFrom(last.document), progressOf: (line: number) => states.get(line) ?? ('not-cut' as const) }
+}
+
 const workOutFor = async (asking: Asking, order: Order): Promise<QuoteBody> => {
   const { desk, step } = asking
   const shopStore = desk.store.shop(desk.shopId)
@@ -107,17 +117,19 @@ const workOutFor = async (asking: Asking, order: Order): Promise<QuoteBody> => {
   const pieces = await knownPieces(shopStore, desk.ids, keys)
   const atPresent = withPace(withStock(desk.workshop, await shopStore.stock.sums()), plan.pace)
   const workshop = { ...atPresent, cache: pieces }
-  const worked = workOut(
-    {
-      document: order,
-      now: writeLocal(desk.zone, desk.clock.now()),
-      job: step.orderId,
-      floor: (_, __, needBy) => floorFor(desk, plan, { orderId: step.orderId, needBy }),
-    },
-    workshop,
-  )
+  const asked: Asked = {
+    document: order,
+    now: writeLocal(desk.zone, desk.clock.now()),
+    job: step.orderId,
+    floor: (_, __, needBy) => floorFor(desk, plan, { orderId: step.orderId, needBy }),
+  }
+  const worked = workOut(asked, workshop)
   await keepPieces(shopStore, desk.ids, { orderId: step.orderId, pieces, keys })
-  return bodyOf(asking, worked, workshop)
+  const body = await bodyOf(asking, worked, workshop)
+  const signed = await signedBefore(shopStore, step)
+  if (signed === null) return body
+  const late = lateChanges({ ...asked, document: order }, workshop, signed)
+  return { ...body, quote: withLateChanges(body.quote, late) }
 }
 
 /** The plan with this order's place held; older holds of it and holds that lapsed are let go. */

@@ -32,13 +32,14 @@ const problemBlocks = ({ problems }: Spoken): readonly Block[] => {
 }
 
 const blocksOf = (spoken: Spoken): readonly Block[] => {
-  const { before, fields, table, after } = spoken.parts
+  const { before, fields, table, sums, after } = spoken.parts
   const text = (words: string): Block => ({ kind: 'text', text: words, tone: 'plain' })
   return [
     text(before),
     ...(fields === undefined ? [] : [{ kind: 'fields', fields } as const]),
     ...(table === undefined ? [] : [{ kind: 'table', head: table.head, rows: table.rows } as const]),
     ...problemBlocks(spoken),
+    ...(sums === undefined ? [] : [{ kind: 'fields', fields: sums } as const]),
     ...(after === undefined ? [] : [text(after)]),
   ]
 }

@@ -29,6 +29,7 @@ export type PricePart = {
     | 'template'
     | 'name-template'
     | 'quantity-break'
+    | 'remake'
     | 'rush'
     | 'tax'
   readonly what: string | null

@@ -1,4 +1,5 @@
 import type { Order } from '../order/order.ts'
+import type { PricePart } from '../price/price.ts'
 import type { Problem } from '../result/result.ts'
 import type { Language } from '../shop/show.ts'
 import { type Draft, emptyDraft } from './draft.ts'
@@ -25,6 +26,14 @@ export type Asked = { readonly code: string; readonly path: string; readonly rea
 
 export type Version = { readonly revision: number; readonly hash: string }
 
+/** "Without the stones?": what would change, in the customer's words, and the order it would be. */
+export type Variant = {
+  readonly number: number
+  readonly patches: readonly Patch[]
+  readonly quote: string
+  readonly order: Order
+}
+
 /** A word about the order that is not the order: kept, shown to staff. */
 export type Kept = { readonly file: string; readonly kind: 'photo' | 'voice' | 'artwork' | 'other' }
 
@@ -48,6 +57,10 @@ export type Conversation = {
   /** What went out to be worked out and is not back yet. */
   readonly sent: Version | null
   readonly shown: Version | null
+  /** What the proof shown last costs, in minor units. */
+  readonly priced?: number | null
+  /** Another make whose price was asked for; nothing of it stands in the draft. */
+  readonly variant?: Variant | null
   readonly signed: Version | null
   readonly cancelled: boolean
   readonly kept: readonly Kept[]
@@ -84,11 +97,26 @@ export type SaidFile = {
   readonly unread?: 'too-large' | 'broken' | 'not-a-table'
 }
 
+/** A line changed after its work had begun, what that takes, and what it costs in minor units. */
+export type LateChange = {
+  readonly row: {
+    readonly line: number
+    readonly number: string | null
+    readonly name: string | null
+    readonly fit: string | null
+    readonly size: string | null
+  }
+  readonly needs: 'piece' | 'garment' | 'made'
+  readonly amount: number
+}
+
 export type Quote = {
+  /** Left out where nothing was begun. */
+  readonly late?: readonly LateChange[]
   readonly price: {
     readonly total: number
     readonly parts: readonly {
-      readonly code: string
+      readonly code: PricePart['code']
       readonly what: string | null
       readonly quantity: number
       readonly amount: number
@@ -112,6 +140,13 @@ export type Said = { readonly id: string } & (
   | { readonly kind: 'pressed'; readonly action: Button; readonly revision?: number; readonly hash?: string }
   | { readonly kind: 'chose'; readonly value: string }
   | { readonly kind: 'filled'; readonly values: { readonly [field: string]: string } }
+  | {
+      readonly kind: 'priced'
+      readonly number: number
+      readonly total: number | null
+      readonly promised: string | null
+      readonly problems: readonly Problem[]
+    }
   | { readonly kind: 'quoted'; readonly revision: number; readonly hash: string; readonly quote: Quote }
 )
 
@@ -129,6 +164,8 @@ export type Complaint = {
 /** What the conversation asks of the desk. */
 export type Want =
   | { readonly kind: 'quote'; readonly order: Order; readonly revision: number; readonly hash: string }
+  /** What the order would cost as the conversation's `variant` has it; `revision` is the one shown. */
+  | { readonly kind: 'variant'; readonly revision: number }
   | { readonly kind: 'sign-off'; readonly order: Order; readonly revision: number; readonly hash: string }
   | { readonly kind: 'person'; readonly about: string }
   | { readonly kind: 'status' }

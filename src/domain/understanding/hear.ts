@@ -1,31 +1,31 @@
-import { cleanText } from './clean-text.ts'
-import type { Button, Complaint, Conversation, How, Said, SaidFile, Want } from './conversation.ts'
+import type { Button, Conversation, How, Said, SaidFile, Want } from './conversation.ts'
 import { type Context, documentOf } from './document.ts'
 import { hearFiles } from './files.ts'
+import { moreOfComplaint, noteComplaint } from './hear-complaint.ts'
 import type { Patch } from './patch.ts'
 import { closeTurn, type Heard, proceed, tidyOf } from './proceed.ts'
-import { complaintWith } from './read/complaint.ts'
 import { understand } from './read/understand.ts'
 import type { Reply } from './replies.ts'
 import { signPressed, signSaid } from './sign.ts'
 import { markSeen, takeBack, takeTurn } from './turn.ts'
 import type { Intent, Understood } from './understood.ts'
+import { askVariant, hearPriced } from './variant.ts'
 
 const reply = (
   code:
     | 'undone'
     | 'nothing-to-undo'
     | 'greeting'
+    | 'care'
+    | 'kept-as-is'
     | 'thanks'
     | 'off-topic'
     | 'rude'
     | 'started-over'
     | 'cancelled'
     | 'status-asked'
-    | 'price-with-proof'
     | 'not-read-photo'
-    | 'not-understood'
-    | 'cancel-asked',
+    | 'not-understood',
 ): Reply => ({ code, facts: {} })
 
 const only = (conversation: Conversation, replies: readonly Reply[], wants: Want | null = null): Heard => ({
@@ -55,26 +55,7 @@ const startOver = (conversation: Conversation): Conversation => ({
 const askCancel = (conversation: Conversation): Heard => {
   const asked = { code: 'cancel', path: '', readings: [{ value: 'cancel', kind: 'word', patches: [] }] } as const
   const choices = [{ value: 'cancel', label: { code: 'answer', value: 'cancel' } }] as const
-  return only({ ...conversation, asked }, [{ code: 'cancel-asked', facts: {}, choices }])
-}
-
-const noteComplaint = (conversation: Conversation, complaint: Complaint, adds: boolean): Heard =>
-  only(
-    { ...conversation, complaint, asked: { code: 'complaint', path: '' } },
-    [{ code: 'complaint-noted', facts: { complaint } }],
-    {
-      kind: 'complaint',
-      complaint,
-      adds,
-    },
-  )
-
-/** Right after a complaint the next message may tell more of it: whose, which number, how it was washed. */
-const moreOfComplaint = (conversation: Conversation, text: string): Heard | null => {
-  const { asked, complaint } = conversation
-  if (asked?.code !== 'complaint' || complaint === null || complaint === undefined) return null
-  const more = complaintWith(complaint, cleanText(text).text, null)
-  return more === null ? null : noteComplaint(conversation, more, true)
+  return only({ ...conversation, asked }, [{ code: 'cancel-asked', facts: { signed: conversation.signed !== null }, choices }])
 }
 
 /** What a message asks for that is not a fact of the order; null when it is about the order. */
@@ -95,6 +76,7 @@ const hearIntent = (conversation: Conversation, intent: Intent, context: Context
       })
     case 'complaint':
       return noteComplaint(conversation, intent.complaint, false)
+    case 'care':
     case 'thanks':
     case 'rude':
     case 'off-topic':
@@ -115,8 +97,6 @@ const before = (understood: Understood): readonly Reply[] => {
   switch (understood.intent.kind) {
     case 'greeting':
       return understood.patches.length === 0 ? [reply('greeting')] : []
-    case 'price':
-      return [reply('price-with-proof')]
     case 'photo':
       return [reply('not-read-photo')]
     case 'earlier-order':
@@ -138,6 +118,7 @@ const hearText = (start: Conversation, text: string, context: Context): Heard =>
     language: understood.language ?? start.language,
     settled: start.settled || understood.language !== null,
   }
+  if (understood.variant !== null) return askVariant(conversation, { patches: understood.variant, quote: text }, context)
   if (understood.patches.length === 0 && understood.open.length === 0) {
     if (conversation.asked?.code === 'cancel' && understood.intent.kind === 'yes') return cancel(conversation)
     const answered = hearIntent(conversation, understood.intent, context)
@@ -171,6 +152,7 @@ const hearChoice = (conversation: Conversation, value: string, context: Context)
   if (conversation.asked?.code === 'cancel' && value === 'cancel') return cancel(conversation)
   const reading = (conversation.asked?.readings ?? []).find((one) => one.value === value)
   if (reading === undefined) return hearText(conversation, value, context)
+  if (reading.value === 'keep-order') return only({ ...conversation, asked: null }, [reply('kept-as-is')])
   const open = conversation.open.filter(
     (one) => !one.readings.some((mine) => mine.value === value && one.path === conversation.asked?.path),
   )
@@ -208,9 +190,16 @@ const hearQuote = (conversation: Conversation, { revision, hash, quote }: Quoted
     { action: 'undo', label: { code: 'button', action: 'undo', revision: null } },
     { action: 'person', label: { code: 'button', action: 'person', revision: null } },
   ] as const
-  const facts = { ...tidyOf(conversation, composed), revision, price: quote.price, promise: quote.promise }
+  const facts = {
+    ...tidyOf(conversation, composed),
+    revision,
+    price: quote.price,
+    promise: quote.promise,
+    late: quote.late ?? [],
+  }
   const picture = quote.picture === null ? {} : { picture: quote.picture }
-  return only({ ...conversation, shown: { revision, hash }, sent: null, asked: null }, [
+  const priced = quote.price?.total ?? null
+  return only({ ...conversation, shown: { revision, hash }, priced, sent: null, asked: null }, [
     { code: 'proof', facts, problems, actions, ...picture },
   ])
 }
@@ -237,6 +226,8 @@ const dispatch = (conversation: Conversation, said: Said, context: Context): Hea
       return hearChoice(conversation, said.value, context)
     case 'filled':
       return hearText(conversation, Object.values(said.values).join('\n'), context)
+    case 'priced':
+      return hearPriced(conversation, said)
     case 'quoted':
       return hearQuote(conversation, said, context)
   }

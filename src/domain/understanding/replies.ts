@@ -1,6 +1,6 @@
 import type { Problem } from '../result/result.ts'
 import type { Language } from '../shop/show.ts'
-import type { Button, Complaint, Quote } from './conversation.ts'
+import type { Button, Complaint, LateChange, Quote } from './conversation.ts'
 import type { Known } from './known.ts'
 import type { Json } from './patch.ts'
 
@@ -55,7 +55,12 @@ export type Replies = {
   'raise-same-surname': { readonly name: string; readonly rows: readonly RowFacts[] }
   'raise-count': { readonly said: number; readonly rows: number }
   'working-it-out': { readonly revision: number }
-  proof: Tidy & { readonly revision: number; readonly price: Quote['price']; readonly promise: Quote['promise'] }
+  proof: Tidy & {
+    readonly revision: number
+    readonly price: Quote['price']
+    readonly promise: Quote['promise']
+    readonly late: readonly LateChange[]
+  }
   'cannot-be-made': { readonly revision: number }
   'proof-outdated': Record<never, never>
   signed: { readonly revision: number }
@@ -81,12 +86,23 @@ export type Replies = {
   'complaint-noted': { readonly complaint: Complaint }
   'earlier-order-noted': { readonly team: string | null }
   'status-asked': Record<never, never>
-  'cancel-asked': Record<never, never>
+  'cancel-asked': { readonly signed: boolean }
   cancelled: Record<never, never>
   'person-called': { readonly ask: string }
   'started-over': Record<never, never>
   'language-chosen': { readonly language: Language }
   'price-with-proof': Record<never, never>
+  'price-now': { readonly total: number | null }
+  'variant-asked': Record<never, never>
+  'variant-price': {
+    readonly quote: string
+    readonly total: number
+    readonly present: number | null
+    readonly promised: string | null
+  }
+  'variant-refused': { readonly quote: string }
+  'kept-as-is': Record<never, never>
+  care: Record<never, never>
 }
 export type ReplyCode = keyof Replies
 

@@ -13,6 +13,8 @@ export type Intent =
         | 'off-topic'
         | 'rude'
         | 'price'
+        | 'what-if'
+        | 'care'
         | 'photo'
         | 'person'
         | 'undo'
@@ -41,6 +43,8 @@ export type Understood = {
   readonly language: Language | null
   /** The message was longer than is read. */
   readonly cut: boolean
+  /** What a question of the price with another make would change; null where none was asked. */
+  readonly variant: readonly Patch[] | null
   /** Lines beside the roster that look like players and could not be read. */
   readonly unread: readonly string[]
   /** Rows that were read from a pasted list. */
@@ -56,6 +60,7 @@ export const nothing: Understood = {
   asks: false,
   language: null,
   cut: false,
+  variant: null,
   unread: [],
   pasted: 0,
 }

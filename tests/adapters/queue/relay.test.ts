@@ -48,7 +48,7 @@ const workOff = async (done: (ran: readonly string[]) => boolean): Promise<reado
     ran.push(stepId(step))
     if (step.step !== 'remind') await shop.steps.done(step)
   }
-  const handlers: Handlers = { quote: handle, plan: handle, ticket: handle, post: handle, remind: handle }
+  const handlers: Handlers = { quote: handle, price: handle, plan: handle, ticket: handle, post: handle, remind: handle }
   const bench: Bench = await openBench(place(), { handlers, onGivenUp: async () => undefined, onTrouble })
   await until('the steps ran', () => done(ran))
   await bench.close()

@@ -18,6 +18,8 @@ const handle = (handlers: Handlers, step: Step): Promise<void> => {
   switch (step.step) {
     case 'quote':
       return handlers.quote(step)
+    case 'price':
+      return handlers.price(step)
     case 'plan':
       return handlers.plan(step)
     case 'ticket':

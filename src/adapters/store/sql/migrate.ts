@@ -43,7 +43,7 @@ const bring = async (db: Kysely<unknown>, { role, root, upTo }: Migrating): Prom
   await sql`create schema if not exists platenpost`.execute(db)
   const folder = join(root, 'src/adapters/store/sql/migrations')
   const provider = { getMigrations: () => readMigrations(folder) }
-  const migrator = new Migrator({ db, provider, migrationTableSchema: 'platenpost' })
+  const migrator = new Migrator({ db, provider, migrationTableSchema: 'platenpost', allowUnorderedMigrations: true })
   const { error } = await (upTo === undefined ? migrator.migrateToLatest() : migrator.migrateTo(upTo))
   if (error !== undefined) throw error
   if (role !== null) await sql.raw(grants(role)).execute(db)

@@ -22,6 +22,22 @@ const want = (outer: Scope, { step, orderId, revision }: StepKey): Promise<void>
     if (row !== undefined) await toOutbox(scope, key, row.attempt)
   })
 
+const renew = (outer: Scope, { step, orderId, revision }: StepKey): Promise<void> =>
+  atomic(outer, async (scope) => {
+    const key = { step, orderId, revision }
+    const row = await scope.db
+      .insertInto('step')
+      .values({ shopId: scope.shopId, ...key, state: 'due' })
+      .onConflict((on) =>
+        on
+          .columns(['shopId', 'orderId', 'revision', 'step'])
+          .doUpdateSet({ attempt: sql<number>`step.attempt + 1`, state: 'due', reason: null, sentAt: sql<Date>`now()` }),
+      )
+      .returning('attempt')
+      .executeTakeFirstOrThrow()
+    await toOutbox(scope, key, row.attempt)
+  })
+
 const ofKey = ({ db, shopId }: Scope, { step, orderId, revision }: StepKey) =>
   db
     .updateTable('step')
@@ -57,6 +73,7 @@ const all = ({ db, shopId }: Scope) =>
 
 export const stepsIn = (scope: Scope): Steps => ({
   want: (key) => want(scope, key),
+  renew: (key) => renew(scope, key),
   done: async (key) => {
     await ofKey(scope, key).set({ state: 'done', reason: null }).execute()
   },

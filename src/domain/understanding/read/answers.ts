@@ -13,6 +13,10 @@ const none =
   /\b(?:none|no (?:number|name|numbers|names)|without|nobody|blank|sin (?:numero|nombre|numeros|nombres)|ninguno|ninguna|no llevan?)\b|^no\b/
 const asIs =
   /\b(?:as is|as it is|leave it|leave them|keep (?:it|them|both)|that'?s right|it'?s right|correct|fine|on purpose|they share|asi|esta bien|dejalo|dejalos|dejala|es correcto|correcto)\b|^(?:yes|yep|yeah|si|ok|okay)\b/
+/** Words that take the other make whose price was told. */
+const taken =
+  /^(?:yes|yep|yeah|ok|okay|si|sale|va|let'?s|do (?:it|that)|take (?:it|that)|we(?:'ll)? take|go with|asi|esa|ese|hagalo|mejor asi)\b/
+
 const unknown = /\b(?:don'?t know|no idea|not sure|dunno|no se|ni idea|quien sabe|no sabemos|no tengo idea)\b/
 
 const first = /\b(?:first|1st|primero|primera)\b/
@@ -102,6 +106,8 @@ export const readAnswer = (scene: Scene): readonly Patch[] => {
       const [, , id = ''] = asked.path.split('/')
       return isShort(text) && id !== '' ? [] : []
     }
+    case 'variant':
+      return taken.test(fold(text).trim()) ? patchesOf(asked.readings, 'take-variant') : []
     case 'duplicate-number':
     case 'same-surname':
     case 'count':

@@ -48,7 +48,8 @@ const restrict = (walk: Walk, id: string): void => {
 
 /** "Every girl gets one home one away": the figure counts for each of them, not in all. */
 const isPerHead = (walk: Walk, at: number): boolean => {
-  const stop = walk.items.slice(0, at).findLastIndex((item) => item.kind === 'stop')
+  const near = walk.items.slice(Math.max(0, at - 40), at)
+  const stop = Math.max(0, at - 40) + near.findLastIndex((item) => item.kind === 'stop')
   return walk.items
     .slice(stop + 1, at + 3)
     .some((item) => ['every', 'each', 'everyone', 'everybody', 'cada', 'per'].includes(item.key))

@@ -52,6 +52,16 @@ const patterns = {
     'que precio',
     'a como',
   ),
+  whatIf: /^(?:(?:and|ok|so|hm+|y|oye|bueno)[, ]+)*(?:what if|what about|how about|y si|que tal si|que pasa si)\b/,
+  care: any(
+    'how (?:do|should|to|can) (?:we |i |you )?(?:wash|dry|iron|care for|clean)',
+    'wash(?:ing)? (?:instructions|them|it)\\?',
+    'care (?:card|instructions)',
+    '(?:can|do|should) (?:we|i|they) (?:go in|put (?:them|it) in|use) the dryer',
+    'como (?:se |las |los |lo |la )?(?:lavo|lavamos|lavan|lava|seco|secamos|cuido|cuidamos|plancho)',
+    'instrucciones de lavado',
+    'se puede(?:n)? (?:meter|poner) (?:en|a) la secadora',
+  ),
   photo: any(
     '(?:sending|sent|send|attached|attaching|here is|took) (?:you )?(?:a |the )?(?:photo|picture|pic|screenshot|voice note|voice memo)',
     'photo of the (?:roster|list)',
@@ -124,6 +134,8 @@ const simple: readonly (readonly [Exclude<Intent['kind'], 'order' | 'complaint' 
   ['yes', patterns.yes],
   ['no', patterns.no],
   ['status', patterns.status],
+  ['care', patterns.care],
+  ['what-if', patterns.whatIf],
   ['photo', patterns.photo],
   ['price', patterns.price],
   ['rude', patterns.rude],
@@ -152,6 +164,20 @@ export const readIntent = (text: string, team: string | null): Intent => {
   if (patterns.earlier.test(folded)) return { kind: 'earlier-order', team, without: without(folded) }
   const kind = simple.find(([, pattern]) => pattern.test(folded))?.[0]
   return kind === undefined ? { kind: 'order' } : { kind }
+}
+
+const asking =
+  /\b(?:how much|what would it (?:cost|be)|what'?s the price|what is the price|(?:the )?price|cuanto (?:cuesta|cuestan|sale|seria|es|me sale|costaria|costarian)|cuanto|que precio|a como)\b/
+
+/** The words of a price question without the asking: "how much without the bling?" leaves "without the bling?". */
+export const withoutAsking = (text: string): string => {
+  const folded = fold(text)
+  const found = asking.exec(folded) ?? patterns.whatIf.exec(folded)
+  if (found === null) return text
+  return `${text.slice(0, found.index)} ${text.slice(found.index + found[0].length)}`.replace(
+    /^[\s,]*(?:would|will|it|be|is|me|saldria|seria|sale|costaria)\b/i,
+    ' ',
+  )
 }
 
 /** A question to the shop, as against a wish put as a question ("can you have them by Friday?"). */

@@ -7,7 +7,7 @@ import { nothing, type Understood } from '../understood.ts'
 import { readAges } from './ages.ts'
 import { readAnswer } from './answers.ts'
 import { readApart } from './apart.ts'
-import { asksSomething, readIntent } from './intents.ts'
+import { asksSomething, readIntent, withoutAsking } from './intents.ts'
 import { languageOf } from './language.ts'
 import { lexiconFor, termsOf } from './lexicon.ts'
 import { addCounted, mergePlayers } from './merge-players.ts'
@@ -21,7 +21,18 @@ import { readTeam } from './team.ts'
 import { fold, type Token, tokensOf } from './tokens.ts'
 
 /** Intents of which nothing is taken into the order. */
-const aside: readonly string[] = ['complaint', 'status', 'rude', 'thanks', 'undo', 'start-over', 'cancel', 'person', 'language']
+const aside: readonly string[] = [
+  'complaint',
+  'care',
+  'status',
+  'rude',
+  'thanks',
+  'undo',
+  'start-over',
+  'cancel',
+  'person',
+  'language',
+]
 
 /** Questions whose answers are choices: the message is tried as an answer even when it says something else besides. */
 const choosing: readonly string[] = ['drop', 'colour-of', 'numbers-or-pieces', 'count']
@@ -63,7 +74,8 @@ const isShouted = (text: string): boolean => {
 }
 
 /** A question of the price with another make is a question and changes nothing. */
-const isVariant = (kind: string, text: string): boolean => kind === 'price' && !text.includes('\n') && text.length < 160
+const isVariant = (kind: string, text: string, shown: boolean): boolean =>
+  (kind === 'price' || (kind === 'what-if' && shown)) && !text.includes('\n') && text.length < 160
 
 const doubts = (draft: Draft, rows: readonly RowLine[]): readonly Open[] => {
   if (rows.length === 0) return []
@@ -147,7 +159,11 @@ export const understand = (raw: string, conversation: Conversation, context: Con
     revision: namedRevision(text),
     asks: asksSomething(text),
   }
-  if (aside.includes(intent.kind) || isVariant(intent.kind, text)) return base
+  if (aside.includes(intent.kind)) return base
+  if (isVariant(intent.kind, text, conversation.shown !== null)) {
+    const asked = readOrder({ text: withoutAsking(text), conversation: { ...conversation, asked: null }, context, language })
+    return { ...base, variant: asked.open.length === 0 ? asked.patches : [] }
+  }
   const order = readOrder({ text, conversation, context, language })
   const empty = order.patches.length === 0 && order.open.length === 0
   const strange =
