@@ -1,8 +1,9 @@
 import { type LateRow, lateRows, type RowProgress } from '../domain/order/late-rows.ts'
 import type { Order, Row } from '../domain/order/order.ts'
 import type { Shop } from '../domain/shop/shop.ts'
-import type { LateChange, Quote } from '../domain/understanding/conversation.ts'
-import { type Asked, type Workshop, workOut } from './work-out.ts'
+import type { LateChange } from '../domain/understanding/conversation.ts'
+import { minorUnits } from '../domain/units/units.ts'
+import { type Asked, type WorkedOut, type Workshop, workOut } from './work-out.ts'
 
 /** Only the piece itself: what is charged once an order, once a template or for the quantity is in the order's own price. */
 const pieceOnly = (shop: Shop): Shop => ({
@@ -51,12 +52,19 @@ export const lateChanges = (
     return changeOf(late, amount)
   })
 
-/** A quote with what late changes add: one more part of the price, and the lines that it is for. */
-export const withLateChanges = (quote: Quote, late: readonly LateChange[]): Quote => {
+/** The order's price with what late changes add as one more part, so that proof, slip and total say the same. */
+export const chargeLate = (worked: WorkedOut, late: readonly LateChange[]): WorkedOut => {
   const amount = late.reduce((sum, change) => sum + change.amount, 0)
-  if (quote.price === null || late.length === 0) return quote
-  const remade = late.filter((change) => change.amount > 0).length
-  const parts =
-    amount === 0 ? quote.price.parts : [...quote.price.parts, { code: 'remake', what: null, quantity: remade, amount } as const]
-  return { ...quote, late, price: { total: quote.price.total + amount, parts } }
+  if (worked.work === null || amount === 0) return worked
+  const { price } = worked.work
+  const quantity = late.filter((change) => change.amount > 0).length
+  const remade = {
+    code: 'remake',
+    what: null,
+    quantity,
+    unit: minorUnits(Math.round(amount / quantity)),
+    amount: minorUnits(amount),
+  } as const
+  const total = minorUnits(price.total + amount)
+  return { ...worked, work: { ...worked.work, price: { ...price, total, parts: [...price.parts, remade] } } }
 }

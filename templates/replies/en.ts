@@ -49,6 +49,7 @@ const words: TidyWords = {
     sport: 'Sport',
     use: 'For',
     needBy: 'Needed',
+    needFor: 'Occasion',
     gameDay: 'Game day',
     handOver: 'Hand-over',
     garment: 'Garment:',
@@ -455,7 +456,7 @@ export const en = {
     'place-missing': ({ body, clause, garment, place }) =>
       `${body} ${clause} wants a number on the ${placesOf([place])} of the ${garment}.`,
     'no-rulebook': ({ sport }) =>
-      `No rule book was named for this ${words.sports[sport] ?? sport} order, so the numbers are not checked against one: ask your league what it wants.`,
+      `No rule book was named for this ${words.sports[sport] ?? sport} order, so the numbers are not checked against one.`,
     'old-edition': ({ body, edition }) => `Our copy of ${body} is an old edition (${edition}): ask the league.`,
     'ask-your-league': ({ body, clause }) => `Check ${body} ${clause} with your league.`,
     'goalkeeper-number': ({ line, number }) => `Line ${line}: ${number} is only for the goalkeeper.`,

@@ -49,6 +49,7 @@ const words: TidyWords = {
     sport: 'Deporte',
     use: 'Para',
     needBy: 'Se necesita',
+    needFor: 'Ocasión',
     gameDay: 'Día del partido',
     handOver: 'Entrega',
     garment: 'Prenda:',
@@ -497,7 +498,7 @@ export const es = {
       `Nombre y número están a ${show.length(hasMicrometres)}; ${body} pide ${show.length(leastMicrometres, 'up')}.`,
     'place-missing': ({ body, clause, garment, place }) => `${body} ${clause} pide número en ${placesOf([place])} de ${garment}.`,
     'no-rulebook': ({ sport }) =>
-      `No se indicó reglamento para este pedido de ${words.sports[sport] ?? sport}, así que los números no se revisan contra uno: pregunte a su liga qué pide.`,
+      `No se indicó reglamento para este pedido de ${words.sports[sport] ?? sport}, así que los números no se revisan contra uno.`,
     'old-edition': ({ body, edition }) => `Nuestra copia de ${body} es una edición vieja (${edition}): pregunte a la liga.`,
     'ask-your-league': ({ body, clause }) => `Confirme ${body} ${clause} con su liga.`,
     'goalkeeper-number': ({ line, number }) => `Línea ${line}: el ${number} es solo del portero.`,

@@ -108,11 +108,20 @@ const plainText = (catalogue: Catalogue, sentence: Sentence, problems: readonly 
 const choiceTexts = (catalogue: Catalogue, choices: readonly Choice[], show: Show) =>
   choices.map(({ value, label }) => ({ value, label: labelText(catalogue, label, show) }))
 
+/** An hour that ends in a full stop of its own ("5 p. m.") ends its sentence too. */
+const oneStop = (text: string): string => text.replace(/(?<!\.)\.\.(?!\.)/g, '.')
+
+const stopped = (sentence: Sentence): Sentence => ({
+  ...sentence,
+  before: oneStop(sentence.before),
+  ...(sentence.after === undefined ? {} : { after: oneStop(sentence.after) }),
+})
+
 /** A reply in words: its text, its parts for a page, what its buttons and choices are called. */
 export const say = (reply: Reply, language: Language, show: Show): Spoken => {
   const catalogue = catalogues[language]
   const said = sayerOf(catalogue.replies, reply.code)?.(reply.facts, show) ?? reply.code
-  const parts: Sentence = typeof said === 'string' ? { before: said } : said
+  const parts: Sentence = stopped(typeof said === 'string' ? { before: said } : said)
   const problems = (reply.problems ?? []).map((problem) => ({
     severity: problem.severity,
     text: sayProblem(problem, language, show),

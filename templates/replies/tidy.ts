@@ -14,6 +14,7 @@ export type TidyWords = {
       | 'sport'
       | 'use'
       | 'needBy'
+      | 'needFor'
       | 'gameDay'
       | 'handOver'
       | 'garment'
@@ -130,7 +131,7 @@ const garmentField = (words: TidyWords, show: Show, { tidy, index }: { tidy: Tid
   const colour = garment.colour === undefined ? words.noColour : show.colour(garment.colour)
   const root = `/garments/${index}/`
   return {
-    name: `${words.names.garment} ${garment.id}`,
+    name: tidy.order.garments.length > 1 ? `${words.names.garment} ${garment.id}` : words.names.garment.replace(/:$/, ''),
     value: [colour, style, clothText(words, garment)].filter((part) => part !== '').join(', '),
     assumed: tidy.assumed.some((path) => path.startsWith(root) && /\/(catalogue|fibres|knit|from)/.test(path)),
   }
@@ -162,6 +163,7 @@ const headFields = (words: TidyWords, show: Show, tidy: Tidy): readonly Field[] 
     { name: words.names.sport, value: order.sport === undefined ? undefined : word(words.sports, order.sport), path: '/sport' },
     { name: words.names.use, value: word(words.uses, order.use), path: '/use' },
     { name: words.names.needBy, value: needBy, path: '/needBy' },
+    { name: words.names.needFor, value: order.needFor, path: '/needFor' },
     { name: words.names.gameDay, value: order.gameDay === undefined ? undefined : show.day(order.gameDay), path: '/gameDay' },
     { name: words.names.handOver, value: word(words.handOver, order.handOver), path: '/handOver' },
     ...peopleField(words, order),

@@ -6,7 +6,7 @@ import type { TicketFacts } from '../../domain/ticket/facts.ts'
 import { minutes } from '../../domain/units/units.ts'
 import type { OrderStep } from '../../ports/queue.ts'
 import type { ShopStore } from '../../ports/store.ts'
-import { lateChanges, withLateChanges } from '../late-changes.ts'
+import { chargeLate, lateChanges } from '../late-changes.ts'
 import { archiveEntries, previewOf } from '../make-job.ts'
 import { quoteOf } from '../quote.ts'
 import { careCard, priceSlip } from '../ticket/slips.ts'
@@ -125,11 +125,10 @@ const workOutFor = async (asking: Asking, order: Order): Promise<QuoteBody> => {
   }
   const worked = workOut(asked, workshop)
   await keepPieces(shopStore, desk.ids, { orderId: step.orderId, pieces, keys })
-  const body = await bodyOf(asking, worked, workshop)
   const signed = await signedBefore(shopStore, step)
-  if (signed === null) return body
-  const late = lateChanges({ ...asked, document: order }, workshop, signed)
-  return { ...body, quote: withLateChanges(body.quote, late) }
+  const late = signed === null ? [] : lateChanges({ ...asked, document: order }, workshop, signed)
+  const body = await bodyOf(asking, chargeLate(worked, late), workshop)
+  return late.length === 0 ? body : { ...body, quote: { ...body.quote, late } }
 }
 
 /** The plan with this order's place held; older holds of it and holds that lapsed are let go. */

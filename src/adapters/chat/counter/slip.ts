@@ -37,11 +37,15 @@ const renderActions = (actions: readonly Action[], place: Place): Piece =>
     deedForm(place, 'press', html`<div class="actions">${actions.map((action) => renderAction(action, place.words))}</div>`),
   )
 
-const renderChoice = (choice: Choice, place: Place): Html =>
+const isSaid = (message: Message, label: string): boolean =>
+  message.blocks.some((block) => block.kind === 'text' && block.text === label)
+
+/** The label of a choice that the message says already is for those who cannot see that they stand together. */
+const renderChoice = ({ choice, said }: { readonly choice: Choice; readonly said: boolean }, place: Place): Html =>
   deedForm(
     place,
     'choose',
-    html`<fieldset><legend>${choice.label}</legend><input type="hidden" name="choice" value="${choice.id}"><div class="actions">${choice.options.map(
+    html`<fieldset><legend${said ? html` class="unseen"` : null}>${choice.label}</legend><input type="hidden" name="choice" value="${choice.id}"><div class="actions">${choice.options.map(
       (option) => html`<button class="plain" name="value" value="${option.value}">${option.label}</button>`,
     )}</div></fieldset>`,
   )
@@ -120,7 +124,7 @@ ${when(ticket !== null, () => html`<span class="anchor" id="${ticketAnchor(ticke
 <div class="words">${message.blocks.map((block) => renderBlock(block, place.words))}
 ${message.file === null ? null : renderFile(message.file, place)}
 ${(message.papers ?? []).map((paper) => renderFile(paper, place))}</div></div>
-${message.choice === null ? null : renderChoice(message.choice, place)}
+${message.choice === null ? null : renderChoice({ choice: message.choice, said: isSaid(message, message.choice.label) }, place)}
 ${message.form === null ? null : renderForm(message.form, place)}
 ${renderActions(message.actions, place)}
 </li>`

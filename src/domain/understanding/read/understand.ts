@@ -12,6 +12,7 @@ import { languageOf } from './language.ts'
 import { lexiconFor, termsOf } from './lexicon.ts'
 import { addCounted, mergePlayers } from './merge-players.ts'
 import { readProse } from './prose.ts'
+import { recount } from './recount.ts'
 import { countedFrom, playerFrom, readRoster } from './roster.ts'
 import type { RowLine } from './row-line.ts'
 import { readRowMarks } from './row-marks.ts'
@@ -135,7 +136,7 @@ const readOrder = ({
       : []
   const open = [...prose.open, ...doubts(draft, roster.doubtful)]
   return {
-    patches: [...patches, ...answered],
+    patches: [...patches, ...recount(draft, preview(draft, patches)), ...answered],
     open,
     unread: roster.unread,
     pasted: roster.players.length + roster.counted.length,
