@@ -4,25 +4,6 @@ import { care, firstPiece, gates, last, pick, roster } from './en/bench.ts'
 import { press, signs, steps } from './en/press.ts'
 import { slip, template } from './en/slips.ts'
 
-const days = ['Sunday', 'Monday', 'Tuesday', 'Wednesday', 'Thursday', 'Friday', 'Saturday']
-const months = [
-  'January',
-  'February',
-  'March',
-  'April',
-  'May',
-  'June',
-  'July',
-  'August',
-  'September',
-  'October',
-  'November',
-  'December',
-]
-
-const day = (moment: Moment): string => days[moment.weekday] ?? ''
-const month = (moment: Moment): string => months[moment.month - 1] ?? ''
-
 const time = ({ hour, minute }: Moment): string => {
   if (minute === 0 && hour === 12) return '12 noon'
   const half = hour < 12 ? 'am' : 'pm'
@@ -186,11 +167,11 @@ export const ticketWordsEn = {
   language: 'en',
   date: (moment, order) =>
     order === 'month-first'
-      ? `${day(moment)}, ${month(moment)} ${moment.day}, ${moment.year}`
-      : `${day(moment)} ${moment.day} ${month(moment)} ${moment.year}`,
+      ? `${moment.dayName}, ${moment.monthName} ${moment.day}, ${moment.year}`
+      : `${moment.dayName} ${moment.day} ${moment.monthName} ${moment.year}`,
   shortDate: (moment, order) => {
-    const short = [month(moment).slice(0, 3), String(moment.day)]
-    return `${day(moment).slice(0, 3)} ${(order === 'month-first' ? short : short.reverse()).join(' ')}`
+    const short = [moment.monthName.slice(0, 3), String(moment.day)]
+    return `${moment.dayName.slice(0, 3)} ${(order === 'month-first' ? short : short.reverse()).join(' ')}`
   },
   time,
   at: (date, hour) => `${date}, ${hour}`,

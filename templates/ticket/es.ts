@@ -4,25 +4,6 @@ import { care, firstPiece, gates, last, pick, roster } from './es/bench.ts'
 import { press, signs, steps } from './es/press.ts'
 import { slip, template } from './es/slips.ts'
 
-const days = ['domingo', 'lunes', 'martes', 'miércoles', 'jueves', 'viernes', 'sábado']
-const months = [
-  'enero',
-  'febrero',
-  'marzo',
-  'abril',
-  'mayo',
-  'junio',
-  'julio',
-  'agosto',
-  'septiembre',
-  'octubre',
-  'noviembre',
-  'diciembre',
-]
-
-const day = (moment: Moment): string => days[moment.weekday] ?? ''
-const month = (moment: Moment): string => months[moment.month - 1] ?? ''
-
 const time = ({ hour, minute }: Moment): string => {
   if (minute === 0 && hour === 12) return '12 del mediodía'
   const half = hour < 12 ? 'a. m.' : 'p. m.'
@@ -184,8 +165,8 @@ const place: PlaceWords = {
 /** The words of the ticket in Spanish. */
 export const ticketWordsEs = {
   language: 'es',
-  date: (moment) => `${day(moment)} ${moment.day} de ${month(moment)} de ${moment.year}`,
-  shortDate: (moment) => `${day(moment).slice(0, 3)} ${moment.day} ${month(moment).slice(0, 3)}`,
+  date: (moment) => `${moment.dayName} ${moment.day} de ${moment.monthName} de ${moment.year}`,
+  shortDate: (moment) => `${moment.dayName.slice(0, 3)} ${moment.day} ${moment.monthName.slice(0, 3)}`,
   time,
   at: (date, hour) => `${date}, ${hour}`,
   list,

@@ -1,3 +1,4 @@
+import { monthName, weekdayName } from '../calendar/day-names.ts'
 import { dayNumber } from '../calendar/local-time.ts'
 import { formatLength, formatMoney, formatSwing, formatTemperature } from '../units/format.ts'
 import { micrometres, minorUnits, tenthsC } from '../units/units.ts'
@@ -27,54 +28,14 @@ export type Show = {
   readonly garment: (id: string) => string
 }
 
-type DayNames = { readonly months: readonly string[]; readonly days: readonly string[] }
-
-const dayNames: Readonly<Record<Language, DayNames>> = {
-  en: {
-    months: [
-      'January',
-      'February',
-      'March',
-      'April',
-      'May',
-      'June',
-      'July',
-      'August',
-      'September',
-      'October',
-      'November',
-      'December',
-    ],
-    days: ['Sunday', 'Monday', 'Tuesday', 'Wednesday', 'Thursday', 'Friday', 'Saturday'],
-  },
-  es: {
-    months: [
-      'enero',
-      'febrero',
-      'marzo',
-      'abril',
-      'mayo',
-      'junio',
-      'julio',
-      'agosto',
-      'septiembre',
-      'octubre',
-      'noviembre',
-      'diciembre',
-    ],
-    days: ['domingo', 'lunes', 'martes', 'miércoles', 'jueves', 'viernes', 'sábado'],
-  },
-}
-
 const dayText = (language: Language, day: string): string => {
   const [, month = '', date = ''] = day.split('-')
-  const names = dayNames[language]
   const number = dayNumber(day)
   // 1970-01-01 was a Thursday.
-  const weekday = number === null ? '' : (names.days[(((number + 4) % 7) + 7) % 7] ?? '')
-  const monthName = names.months[Number(month) - 1] ?? month
-  if (language === 'es') return `${weekday} ${Number(date)} de ${monthName}`
-  return `${weekday}, ${monthName} ${Number(date)}`
+  const weekday = number === null ? '' : weekdayName(language, (((number + 4) % 7) + 7) % 7)
+  const name = monthName(language, Number(month))
+  if (language === 'es') return `${weekday} ${Number(date)} de ${name}`
+  return `${weekday}, ${name} ${Number(date)}`
 }
 
 const halves: Readonly<Record<Language, readonly [string, string]>> = { en: ['am', 'pm'], es: ['a. m.', 'p. m.'] }

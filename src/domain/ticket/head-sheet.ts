@@ -4,7 +4,7 @@ import { codeRows } from './code.ts'
 import type { SizeCount, TicketFacts } from './facts.ts'
 import { firstPiece, gateBlocks } from './gates.ts'
 import { pressBoxes } from './heat.ts'
-import { readMoment } from './moment.ts'
+import { namedMoment } from './moment.ts'
 import { garmentName, piecesIn, placeText, type Scene, sizeText, whenText } from './names.ts'
 import { placementBlocks } from './placements.ts'
 import { signalBlocks } from './signals.ts'
@@ -113,7 +113,9 @@ const purpose = ({ facts, words }: Scene): string =>
   [
     words.head.handOver[facts.handOver],
     ...(facts.needFor === null ? [] : [words.head.needFor(facts.needFor)]),
-    ...(facts.gameDay === null ? [] : [words.head.gameDay(words.date(readMoment(facts.gameDay), facts.show.dateOrder))]),
+    ...(facts.gameDay === null
+      ? []
+      : [words.head.gameDay(words.date(namedMoment(facts.gameDay, words.language), facts.show.dateOrder))]),
   ].join(' · ')
 
 /** What the code on the ticket leads to. */

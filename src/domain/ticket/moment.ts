@@ -1,3 +1,5 @@
+import { monthName, weekdayName } from '../calendar/day-names.ts'
+
 /** A wall-clock minute in its parts; `weekday` counts from 0 = Sunday. */
 export type Moment = {
   readonly year: number
@@ -7,6 +9,9 @@ export type Moment = {
   readonly minute: number
   readonly weekday: number
 }
+
+/** A moment with the names of its day and month in the language of the paper. */
+export type NamedMoment = Moment & { readonly dayName: string; readonly monthName: string }
 
 const DAYS_BEFORE = [0, 31, 59, 90, 120, 151, 181, 212, 243, 273, 304, 334]
 
@@ -27,4 +32,10 @@ export const readMoment = (text: string): Moment => {
   const [year, month, day, hour, minute] = [1, 2, 3, 4, 5].map((part) => Number(found[part] ?? 0))
   if (year === undefined || month === undefined || day === undefined) throw new RangeError(`not a local minute: ${text}`)
   return { year, month, day, hour: hour ?? 0, minute: minute ?? 0, weekday: weekdayOf(year, month, day) }
+}
+
+/** 'YYYY-MM-DDTHH:MM' or a bare day, with its names in a language. */
+export const namedMoment = (text: string, language: 'en' | 'es'): NamedMoment => {
+  const moment = readMoment(text)
+  return { ...moment, dayName: weekdayName(language, moment.weekday), monthName: monthName(language, moment.month) }
 }

@@ -4,7 +4,7 @@ import type { PressStep } from '../press/press-plan.ts'
 import { formatLength } from '../units/format.ts'
 import { micrometres } from '../units/units.ts'
 import type { GarmentFacts, LayerFacts, LocalMinute, RosterFacts, TicketFacts } from './facts.ts'
-import { readMoment } from './moment.ts'
+import { namedMoment } from './moment.ts'
 import type { TicketWords } from './words.ts'
 
 /** What a ticket is about and the words it is said in: what every part of it is composed from. */
@@ -23,13 +23,13 @@ export const garmentName = ({ facts, words }: Scene, id: string): string => {
 }
 
 export const whenText = ({ facts, words }: Scene, minute: LocalMinute): string => {
-  const moment = readMoment(minute)
+  const moment = namedMoment(minute, words.language)
   return words.at(words.date(moment, facts.show.dateOrder), words.time(moment))
 }
 
 /** A minute in few words, for tables. */
 export const shortWhen = ({ facts, words }: Scene, minute: LocalMinute): string => {
-  const moment = readMoment(minute)
+  const moment = namedMoment(minute, words.language)
   return `${words.shortDate(moment, facts.show.dateOrder)} ${words.time(moment)}`
 }
 

@@ -79,7 +79,7 @@ const runBlocks = (scene: Scene, run: Run): readonly Block[] => {
       text: `${words.press.sequence} · ${words.press.group(garments, words.press.sides[run.side])}`,
       note: words.press.lines(runsText(lines), piecesIn(rows)),
     },
-    ...pressBoxes(scene, run.steps),
+    ...pressBoxes(scene, run.steps).map((box) => ({ ...box, leads: true })),
     { kind: 'steps', steps: run.steps.map((step) => stepItem(scene, step)) },
   ]
   return [{ kind: 'together', blocks }]

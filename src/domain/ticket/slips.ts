@@ -1,6 +1,6 @@
 import type { ColourShown } from './art.ts'
 import type { Language, LocalMinute, Show } from './facts.ts'
-import { readMoment } from './moment.ts'
+import { namedMoment } from './moment.ts'
 import { cell, column, table } from './table.ts'
 import type { Block, Ticket } from './ticket.ts'
 import type { TicketWords } from './words.ts'
@@ -38,7 +38,7 @@ export type CareCardFacts = SlipFacts & {
 }
 
 const whenText = (facts: SlipFacts, words: TicketWords, minute: LocalMinute): string => {
-  const moment = readMoment(minute)
+  const moment = namedMoment(minute, words.language)
   return words.at(words.date(moment, facts.show.dateOrder), words.time(moment))
 }
 

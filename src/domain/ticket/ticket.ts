@@ -26,6 +26,8 @@ export type SignalBlock = {
 export type PressBoxBlock = {
   readonly kind: 'press-box'
   readonly title: string
+  /** Stays on one page with the block after it. */
+  readonly leads?: boolean
   readonly rows: readonly {
     readonly covers: string
     readonly figures: readonly { readonly label: string; readonly value: string }[]

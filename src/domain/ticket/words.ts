@@ -7,7 +7,7 @@ import type { CautionCode, LookForCode, WhyCode } from '../press/step-codes.ts'
 import type { ChangedField } from './changes.ts'
 import type { Language, RosterFacts, Show } from './facts.ts'
 import type { HazardCode, Sign, SignalWord } from './hazards.ts'
-import type { Moment } from './moment.ts'
+import type { Moment, NamedMoment } from './moment.ts'
 import type { SlipWords, TemplateWords } from './slip-words.ts'
 
 type Of<Key extends string> = Readonly<Record<Key, string>>
@@ -207,8 +207,8 @@ export type PieceWords = {
 /** The words of the paper in one language; implemented in templates/ticket. */
 export type TicketWords = {
   readonly language: Language
-  readonly date: (moment: Moment, order: Show['dateOrder']) => string
-  readonly shortDate: (moment: Moment, order: Show['dateOrder']) => string
+  readonly date: (moment: NamedMoment, order: Show['dateOrder']) => string
+  readonly shortDate: (moment: NamedMoment, order: Show['dateOrder']) => string
   readonly time: (moment: Moment) => string
   readonly at: (date: string, time: string) => string
   readonly list: (items: readonly string[]) => string

@@ -3,6 +3,7 @@ import { beforeAll, describe, expect, it } from 'vitest'
 import { loadPaperFonts, type PaperFonts } from '../../../src/adapters/printer/pdf/fonts.ts'
 import { pdfPrinter, printTicket } from '../../../src/adapters/printer/pdf/print.ts'
 import { composeTicket } from '../../../src/domain/ticket/compose.ts'
+import type { Ticket } from '../../../src/domain/ticket/ticket.ts'
 import { ticketWordsEn } from '../../../templates/ticket/en.ts'
 import { ticketWordsEs } from '../../../templates/ticket/es.ts'
 import { everythingFacts } from '../../domain/ticket/everything.builder.ts'
@@ -23,6 +24,41 @@ const english = async (facts = footballFacts(12)): Promise<ReadPdf> =>
   readPdf((await printTicket(composeTicket(facts, ticketWordsEn), fonts)).bytes)
 
 printerContract('pdf', () => pdfPrinter(fonts))
+
+describe('a press box', () => {
+  const row = (covers: string) => ({
+    covers,
+    figures: [
+      { label: 'Set', value: '320 °F' },
+      { label: 'Time', value: '15 s' },
+      { label: 'Pressure', value: 'firm (gauge 8)' },
+    ],
+    notes: [],
+  })
+  const printed = async (blocks: Ticket['sheets'][number]['blocks']): Promise<ReadPdf> => {
+    const ticket = composeTicket(footballFacts(1), ticketWordsEn)
+    return readPdf((await printTicket({ ...ticket, sheets: [{ title: 'Boxes', blocks }] }, fonts)).bytes)
+  }
+  const textOn = (page: ReadPdf['pages'][number] | undefined): string => (page?.found ?? []).map((one) => one.text).join(' ')
+
+  it('says again on every page whose it is', async () => {
+    const rows = Array.from({ length: 14 }, (_row, at) => row(`place ${at + 1}`))
+    const { pages } = await printed([{ kind: 'press-box', title: 'PRESS BOX · away hoodie', rows }])
+    expect(pages.length).toBeGreaterThan(1)
+    for (const page of pages) expect(textOn(page)).toContain('PRESS BOX · away hoodie')
+  })
+
+  it('never stands alone at the foot of a page before the steps it leads', async () => {
+    const filler = Array.from({ length: 60 }, (_line, at) => ({ kind: 'text', style: 'body', text: `line ${at + 1}` }) as const)
+    const step = { no: '1', title: 'Pre-press: front', figures: ['320 °F'], lines: [], cautions: [] }
+    const box = { kind: 'press-box', title: 'PRESS BOX · home', leads: true, rows: [row('front')] } as const
+    for (let lines = 30; lines <= 60; lines += 2) {
+      const { pages } = await printed([...filler.slice(0, lines), box, { kind: 'steps', steps: [step] }])
+      const boxed = pages.findIndex((page) => textOn(page).includes('PRESS BOX'))
+      expect(textOn(pages[boxed])).toContain('Pre-press: front')
+    }
+  })
+})
 
 describe('a printed ticket read back with another library', () => {
   it('holds every roster line twice: once for the press and once for the bags', async () => {

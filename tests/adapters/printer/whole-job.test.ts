@@ -1,7 +1,7 @@
 import { beforeAll, describe, expect, it } from 'vitest'
 import { emptyShopFloor } from '../../../src/desk/floor.ts'
 import { type Made, makeJob } from '../../../src/desk/make-job.ts'
-import { readMoment } from '../../../src/domain/ticket/moment.ts'
+import { namedMoment } from '../../../src/domain/ticket/moment.ts'
 import { openPress, openWorkshop } from '../../../src/wiring/open-workshop.ts'
 import { ticketWordsEn } from '../../../templates/ticket/en.ts'
 import { decoration, glitterWithStones, order, row } from '../../support/orders.ts'
@@ -39,7 +39,7 @@ beforeAll(async () => {
 const joined = (pdf: ReadPdf): string => pdf.text.replaceAll(/\s+/g, ' ')
 
 const when = (minute: string): readonly string[] => {
-  const moment = readMoment(minute)
+  const moment = namedMoment(minute, 'en')
   return [ticketWordsEn.date(moment, 'month-first'), ticketWordsEn.shortDate(moment, 'month-first')]
 }
 

@@ -12,12 +12,12 @@ const set = (spread: Spread, one: Piece, sheet: number): void => {
   spread.y += one.height
 }
 
-/** How much must fit before a piece is begun: itself and all it is kept with. */
+/** How much must fit before a piece is begun: itself and all it is kept with; a gap alone is nothing to end with. */
 const needed = (pieces: readonly Piece[], at: number): number => {
   let height = 0
   for (const one of pieces.slice(at)) {
     height += one.height
-    if (!one.keep) return height
+    if (!one.keep && one.nodes.length > 0) return height
   }
   return height
 }

@@ -69,7 +69,9 @@ export const setPressBox = (block: PressBoxBlock, room: Room): readonly Piece[] 
   const height = title.height + 5
   const bar = node(null, [frame([0, 0, room.width, height], { weight: 1.8 })])
   const head = piece(height, [bar, title.node], { keep: true })
-  return [{ ...gap(6), keep: true }, head, ...block.rows.map((row) => ({ ...setRow(room, row), head })), gap(5)]
+  const keep = block.leads === true
+  const rows = block.rows.map((row) => ({ ...setRow(room, row), head, keep }))
+  return [{ ...gap(6), keep: true }, head, ...rows, { ...gap(5), keep }]
 }
 
 const MARGIN = 48
