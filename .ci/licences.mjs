@@ -48,6 +48,7 @@ const reasons = {
   'pdfjs-dist': 'tests: reads the paper back',
   pg: 'PostgreSQL',
   'playwright-core': 'tests: the page in a browser',
+  'prom-client': 'figures for Prometheus',
   'read-excel-file': 'rosters in spreadsheets',
   'temporal-polyfill': "the shop's calendar and zone",
   typescript: 'the compiler',

@@ -8,7 +8,9 @@ const forms = {
   understanding: ['tests/domain/understanding'],
   ticket: ['tests/domain/ticket', 'tests/adapters/printer'],
   platform: ['tests/adapters/chat/platform'],
-  service: ['tests/e2e'],
+  service: ['tests/e2e/service'],
+  faults: ['tests/e2e/served'],
+  fuzz: ['tests/fuzz'],
 }
 
 const [name = ''] = process.argv.slice(2)

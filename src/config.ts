@@ -9,10 +9,27 @@ const configSchema = z.object({
   /** Folder of the shop's records. */
   SHOP: z.string().min(1).optional(),
   DATABASE_URL: z.string().min(1).optional(),
+  /** The owner of the database behind DATABASE_URL: migrations run as this role, everything else as the unprivileged one. */
+  DATABASE_OWNER_URL: z.string().min(1).optional(),
   REDIS_URL: z.string().min(1).optional(),
+  /** `host:port,host:port`: who knows which Redis leads. The host of REDIS_URL is then the name they know it by. */
+  REDIS_SENTINELS: z
+    .string()
+    .regex(/^[\w.-]+:\d{1,5}(,[\w.-]+:\d{1,5})*$/)
+    .optional(),
+  REDIS_SENTINEL_PASSWORD: z.string().min(1).optional(),
   COUNTER_PORT: z.coerce.number().int().min(0).max(65_535).optional(),
   COUNTER_HOST: z.string().min(1).optional(),
   COUNTER_URL: z.url().optional(),
+  /** Signs sessions in place of the key in the data folder: the same for every service that stands behind one address. */
+  SESSION_KEY: z.string().min(43).optional(),
+  /** Where figures and readiness are asked for; nowhere when it is not set. */
+  WATCH_PORT: z.coerce.number().int().min(0).max(65_535).optional(),
+  WATCH_HOST: z.string().min(1).optional(),
+  /** Who asks for figures must show it (Authorization: Bearer); needed when WATCH_HOST opens them to a network. */
+  WATCH_TOKEN: z.string().min(16).optional(),
+  /** `steps` writes a line for every step that ran, `trouble` for what went wrong alone. */
+  LOG: z.enum(['trouble', 'steps']).optional(),
   PLATFORM_TOKEN: z.string().min(1).optional(),
   /** The one server in which commands are registered while trying. */
   PLATFORM_GUILD: z
@@ -23,6 +40,10 @@ const configSchema = z.object({
   PLATFORM_API: z.url().optional(),
   /** `on` when the platform lets the bot read plain messages of a server. */
   PLATFORM_CONTENT: z.enum(['on', 'off']).optional(),
+  /** A folder that a dated backup is written to every BACKUP_HOURS (24), each put back for a trial; BACKUP_KEEP (14) are kept. */
+  BACKUP_INTO: z.string().min(1).optional(),
+  BACKUP_HOURS: z.coerce.number().positive().max(8_760).optional(),
+  BACKUP_KEEP: z.coerce.number().int().min(1).max(10_000).optional(),
   /** `none` when workers are started apart from the service, on this machine or others. */
   WORKERS: z.enum(['own', 'none']).optional(),
   /** A file that a worker touches while it lives, for who watches over it. */
@@ -36,8 +57,17 @@ export type Config = {
   readonly data: string
   readonly shop: string
   readonly databaseUrl: string | null
-  readonly redisUrl: string | null
+  readonly databaseOwnerUrl: string | null
+  readonly redis: {
+    readonly url: string
+    readonly sentinels: readonly { readonly host: string; readonly port: number }[]
+    readonly sentinelPassword: string | null
+  } | null
   readonly counter: { readonly port: number; readonly host: string; readonly url: string | null }
+  readonly sessionKey: string | null
+  readonly watch: { readonly port: number; readonly host: string; readonly token: string | null } | null
+  readonly logsSteps: boolean
+  readonly backups: { readonly folder: string; readonly everyHours: number; readonly keep: number } | null
   readonly platform: {
     readonly token: string | null
     readonly guild: string | null
@@ -52,6 +82,30 @@ export type Config = {
   }
 }
 
+type Environment = z.infer<typeof configSchema>
+
+const redisOf = (env: Environment): Config['redis'] =>
+  env.REDIS_URL === undefined
+    ? null
+    : {
+        url: env.REDIS_URL,
+        sentinels: (env.REDIS_SENTINELS?.split(',') ?? []).map((one) => {
+          const [host = '', port = ''] = one.split(':')
+          return { host, port: Number(port) }
+        }),
+        sentinelPassword: env.REDIS_SENTINEL_PASSWORD ?? null,
+      }
+
+const watchOf = (env: Environment): Config['watch'] =>
+  env.WATCH_PORT === undefined
+    ? null
+    : { port: env.WATCH_PORT, host: env.WATCH_HOST ?? '127.0.0.1', token: env.WATCH_TOKEN ?? null }
+
+const backupsOf = (env: Environment): Config['backups'] =>
+  env.BACKUP_INTO === undefined
+    ? null
+    : { folder: env.BACKUP_INTO, everyHours: env.BACKUP_HOURS ?? 24, keep: env.BACKUP_KEEP ?? 14 }
+
 /** The only reader of the environment. Folders default to `.data` and `templates/shop` below the project's folder. */
 export const readConfig = (root: string): Result<Config> => {
   const parsed = parseShape(configSchema, process.env)
@@ -63,8 +117,13 @@ export const readConfig = (root: string): Result<Config> => {
       data: env.DATA ?? join(root, '.data'),
       shop: env.SHOP ?? join(root, 'templates', 'shop'),
       databaseUrl: env.DATABASE_URL ?? null,
-      redisUrl: env.REDIS_URL ?? null,
+      databaseOwnerUrl: env.DATABASE_OWNER_URL ?? null,
+      redis: redisOf(env),
       counter: { port: env.COUNTER_PORT ?? 4180, host: env.COUNTER_HOST ?? '127.0.0.1', url: env.COUNTER_URL ?? null },
+      sessionKey: env.SESSION_KEY ?? null,
+      watch: watchOf(env),
+      logsSteps: env.LOG === 'steps',
+      backups: backupsOf(env),
       platform: {
         token: env.PLATFORM_TOKEN ?? null,
         guild: env.PLATFORM_GUILD ?? null,

@@ -7,8 +7,10 @@ import { openDoor } from './wiring/open-door.ts'
 import { openGround } from './wiring/open-ground.ts'
 import { openDesk } from './wiring/open-place.ts'
 import { openPlatform } from './wiring/open-platform.ts'
+import { openWatch } from './wiring/open-watch.ts'
 import { type Opened, orStop, runProgram } from './wiring/run-program.ts'
 import { recordLines } from './wiring/say-problems.ts'
+import { startBackups } from './wiring/start-backups.ts'
 import { whenStopped } from './wiring/stop.ts'
 import { reporter } from './wiring/trouble.ts'
 import { watchWorker } from './wiring/watch-worker.ts'
@@ -29,9 +31,14 @@ const serve = async ({ toClose }: Opened): Promise<void> => {
   const news = await openNews(desk)
   toClose(news.close)
   if (config.workers.own) toClose(watchWorker(report).stop)
+  toClose(startBackups({ config, address: ground.service, root, report }).close)
   const pages = counterDesk(desk, news)
   const now = desk.clock.milliseconds
-  const door = { desk: pages, root, ...config.counter, sessionKey: await sessionKey(config.data), now, report }
+  const ready = () => desk.store.shopsOf(desk.shopId)
+  const watch = orStop(await openWatch(config, { desk, queue: null, ready, report }))
+  toClose(watch.close)
+  const key = await sessionKey({ data: config.data, given: config.sessionKey, shopId: desk.shopId })
+  const door = { desk: pages, root, ...config.counter, sessionKey: key, now, ready, report }
   const counter = orStop(await openDoor(door))
   toClose(counter.close)
   process.on('unhandledRejection', report)

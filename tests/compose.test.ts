@@ -92,7 +92,7 @@ describe('the served way', () => {
   it('has no secret of its own: each must be set, and its absence is explained', () => {
     const wanted = /\$\{(\w+):\?([^}]{20,})\}/g
     const asked = [...text.matchAll(wanted)].map(([, name]) => name)
-    expect([...new Set(asked)].toSorted()).toEqual(['COUNTER_URL', 'POSTGRES_PASSWORD', 'REDIS_PASSWORD'])
+    expect([...new Set(asked)].toSorted()).toEqual(['COUNTER_URL', 'POSTGRES_PASSWORD', 'REDIS_PASSWORD', 'SERVICE_PASSWORD'])
     const secrets = services.flatMap(([, { environment }]) =>
       Object.entries(environment).filter(([name]) => /PASSWORD|TOKEN|SECRET|_URL$/.test(name)),
     )

@@ -1,22 +1,23 @@
 import { projectRoot } from '../src/adapters/folder/root.ts'
 import { startPulse } from '../src/adapters/machine/pulse.ts'
 import { searchInThread } from '../src/adapters/machine/search-plan.ts'
-import { openBench } from '../src/adapters/queue/bullmq/bull-bench.ts'
+import { openBench, type Ran } from '../src/adapters/queue/bullmq/bull-bench.ts'
 import { openQueue } from '../src/adapters/queue/bullmq/bull-queue.ts'
 import { startReconciler } from '../src/adapters/queue/reconcile.ts'
 import { startRelay } from '../src/adapters/queue/relay.ts'
-import { readConfig } from '../src/config.ts'
+import { type Config, readConfig } from '../src/config.ts'
 import { type Tenants, tenantsOf } from '../src/desk/platform/tenants.ts'
 import type { WorkerDesk } from '../src/desk/service/desk.ts'
 import { tellGivenUp } from '../src/desk/service/give-up.ts'
 import { searchBetterPlans } from '../src/desk/service/plan/better-plan.ts'
-import type { GivenUp, Handlers } from '../src/ports/queue.ts'
+import type { GivenUp, Handlers, Queue } from '../src/ports/queue.ts'
 import { addressFor, openDesk, queuePlace } from '../src/wiring/open-place.ts'
 import { openDeliveries } from '../src/wiring/open-platform.ts'
+import { openWatch, type Watch } from '../src/wiring/open-watch.ts'
 import { openPress } from '../src/wiring/open-workshop.ts'
 import { type Opened, orStop, runProgram } from '../src/wiring/run-program.ts'
 import { whenStopped } from '../src/wiring/stop.ts'
-import { reporter } from '../src/wiring/trouble.ts'
+import { aboutStep, reporter, stepLogger } from '../src/wiring/trouble.ts'
 import { plan } from './plan.ts'
 import { post } from './post.ts'
 import { price } from './price.ts'
@@ -37,6 +38,24 @@ const handlersOf = (tenants: Tenants<WorkerDesk>, background: Background): Handl
   remind: remind(tenants, background),
 })
 
+/** A worker that the service started is watched through it: two processes cannot listen at one port. */
+const openWorkerWatch = async (config: Config, desk: WorkerDesk, queue: Queue): Promise<Watch> => {
+  const own = process.send !== undefined ? { ...config, watch: null } : config
+  const ready = () => Promise.all([desk.store.shopsOf(desk.shopId), queue.counts()])
+  return orStop(await openWatch(own, { desk, queue: queue.counts, ready, report }))
+}
+
+/** Every run is counted; what threw is told with its order, and where it is asked for each run has its line. */
+const noteRun = (config: Config, watch: Watch): ((ran: Ran) => void) => {
+  const logStep = stepLogger('worker')
+  return ({ step, milliseconds, cause }) => {
+    const outcome = cause === null ? 'done' : 'failed'
+    watch.ran(step.step, milliseconds / 1_000, outcome)
+    if (cause !== null) report(cause, aboutStep(step))
+    if (config.logsSteps) logStep({ step, milliseconds, outcome })
+  }
+}
+
 /** The queue's side: steps in hand, the outbox, what is overdue. Closed in the opposite order. */
 const work = async ({ toClose }: Opened): Promise<void> => {
   const root = projectRoot()
@@ -47,24 +66,28 @@ const work = async ({ toClose }: Opened): Promise<void> => {
   const desk: WorkerDesk = { ...orStop(await openDesk(root, config, address)), press: await openPress(root) }
   const { store } = desk
   toClose(store.close)
-  const place = queuePlace(config, address)
+  const place = queuePlace(config, address, desk.shopId)
   const queue = await openQueue(place, { onTrouble: report })
   toClose(queue.close)
-  const relay = await startRelay({ store, queue, onTrouble: report })
+  const relay = await startRelay({ store, house: desk.shopId, queue, onTrouble: report })
   toClose(relay.close)
+  const watch = await openWorkerWatch(config, desk, queue)
+  toClose(watch.close)
   const tenants = tenantsOf(desk)
   const onGivenUp = async (givenUp: GivenUp) => tellGivenUp(await tenants(givenUp.step.shopId), givenUp)
   const lockMilliseconds = lockSeconds * 1_000
+  const onRan = noteRun(config, watch)
   const better = searchBetterPlans(searchInThread())
   const background = startBackground(async (shopId) => better(await tenants(shopId)), report)
   toClose(background.close)
   const handlers = handlersOf(tenants, background)
-  const bench = await openBench(place, { handlers, onGivenUp, onTrouble: report, lockMilliseconds })
+  const bench = await openBench(place, { handlers, onGivenUp, onTrouble: report, onRan, lockMilliseconds })
   toClose(bench.close)
   toClose(await openDeliveries(desk, config, report))
   const everyMilliseconds = Math.min(longestMilliseconds, overdueSeconds * 1_000)
   const minute = desk.clock.now
-  toClose(startReconciler({ store, queue, onTrouble: report, minute, everyMilliseconds, overdueSeconds }).close)
+  const looking = { store, house: desk.shopId, queue, onTrouble: report, minute }
+  toClose(startReconciler({ ...looking, everyMilliseconds, overdueSeconds }).close)
   if (pulse !== null) toClose(startPulse({ file: pulse, lives: queue.counts, report }).close)
   process.stdout.write('worker ready\n')
   await stopped

@@ -17,5 +17,6 @@ export const remind =
     await forgetDue(desk)
     await postMorning(desk)
     await desk.store.shop(shopId).heard.clear(heardHours)
+    await desk.store.shop(shopId).keys.sweep(desk.clock.now())
     background.wake(shopId)
   }

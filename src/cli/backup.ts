@@ -2,15 +2,19 @@ import { mkdir, stat } from 'node:fs/promises'
 import { dirname, resolve } from 'node:path'
 import { projectRoot } from '../adapters/folder/root.ts'
 import { writeBackup } from '../adapters/store/backup.ts'
+import { proveBackup } from '../adapters/store/prove-backup.ts'
 import { readConfig } from '../config.ts'
 import { ok, type Problem, type Result } from '../domain/result/result.ts'
 import { borrowBase, hasRecords } from '../wiring/borrow-base.ts'
 import { answerDone, answerRefused } from './answer.ts'
-import { runCommand, text, UsageError, type Words } from './command.ts'
+import { isOn, runCommand, text, UsageError, type Words } from './command.ts'
 
 const usage = `backup: every record of the store, files too, as of one instant, in one checksummed file
 
-  npm run -s backup -- --out <file> [--json]
+  npm run -s backup -- --out <file> [--prove] [--json]
+
+--prove puts the file back into a store that is thrown away afterwards and compares every row. A running service does both
+every night when BACKUP_INTO names a folder.
 
 The service may run meanwhile. DATA or DATABASE_URL say which store, as for the service. The file holds names and contacts:
 keep it where only the shop can read it.`
@@ -43,8 +47,12 @@ const run = async (words: Words): Promise<number> => {
   if (!folder.ok) return answerRefused(words, folder.problems)
   const written = await borrowBase(config.value, ({ base }) => writeBackup(base.service, file))
   if (!written.ok) return answerRefused(words, written.problems)
+  const proved = isOn(words, 'prove') ? await proveBackup(file, projectRoot()) : null
+  if (proved !== null && !proved.ok) return answerRefused(words, proved.problems)
   const { size } = await stat(file)
-  return answerDone(words, { file, bytes: size }, `${file} holds every record (${size} bytes).`)
+  const proof = proved === null ? '' : ` ${proved.value.rows} rows were put back and are the same.`
+  const rows = proved === null ? {} : { rows: proved.value.rows }
+  return answerDone(words, { file, bytes: size, ...rows }, `${file} holds every record (${size} bytes).${proof}`)
 }
 
-await runCommand({ usage, options: { out: { type: 'string' }, json: { type: 'boolean' } }, run })
+await runCommand({ usage, options: { out: { type: 'string' }, prove: { type: 'boolean' }, json: { type: 'boolean' } }, run })

@@ -15,12 +15,16 @@ export type OpenProblems = {
   'store-not-started': { readonly log: string; readonly said: string }
   'store-in-use': { readonly at: string }
   'store-unreachable': { readonly at: string; readonly said: string }
+  /** The service would work as a role that may do everything. */
+  'store-role-mighty': { readonly role: string }
   /** The records were written by a newer program. */
   'store-newer': { readonly said: string }
   /** Records are only put back where there are none. */
   'store-not-empty': { readonly at: string }
   /** A backup that is cut short, changed, or no backup at all. */
   'backup-damaged': { readonly file: string; readonly said: string }
+  /** What was put back is not what was written. */
+  'backup-differs': { readonly file: string; readonly table: string }
   'queue-unreachable': { readonly at: string; readonly said: string }
   /** Redis without an append-only file loses steps that were promised. */
   'queue-forgets': { readonly at: string; readonly setting: string }

@@ -2,6 +2,7 @@ import type { Problem, Result } from '../domain/result/result.ts'
 import type { Minutes } from '../domain/units/units.ts'
 import type { DeliveryBook, HeardBook, PlatformRecords, ServerBook, Talks } from './platform-records.ts'
 import type { Step } from './queue.ts'
+import type { StoreFigures } from './store-figures.ts'
 import type { Conversations, Files, Keys, Members, Messages, PostedNotes } from './talk-records.ts'
 import type { Events, Orders, Pieces, PlanBook, Quotes, Steps, StockBook, Tickets } from './work-records.ts'
 
@@ -29,6 +30,8 @@ export type ShopStore = {
   readonly talks: Talks
   readonly heard: HeardBook
   readonly deliveries: DeliveryBook
+  /** How its steps and its plan stand, by the store's own clock. */
+  readonly figures: () => Promise<StoreFigures>
   /** Live news to every process that listens, best effort; inside `together` it goes out with the transaction. */
   readonly tell: (topic: string, id: string) => Promise<void>
   /** Orders handed over at or before this instant whose people are not forgotten yet. */
@@ -42,23 +45,26 @@ export type OutboxRow = { readonly outboxId: number; readonly step: Step }
 export type Outbox = {
   readonly waiting: (atMost: number) => Promise<readonly OutboxRow[]>
   readonly sent: (outboxIds: readonly number[]) => Promise<void>
+  /** Deletes rows that were sent so many seconds ago; answers how many. */
+  readonly prune: (seconds: number) => Promise<number>
 }
 
 export type News = { readonly shopId: string; readonly topic: string; readonly id: string }
 export const outboxTopic = 'outbox'
 
-/** Shops are apart: `shop(id)` is the only way in, and it sees that shop's rows alone. The outbox is the relay's. */
+/** Shops are apart: `shop(id)` is the way in, and it sees that shop's rows alone; only the platform's ids name their shop. */
 export type Store = {
-  /** Makes the shop's row when it is new. */
-  readonly openShop: (shopId: string) => Promise<ShopStore>
+  /** Makes the shop's row when it is new. The house is whose records and workers serve it; a shop alone is its own. */
+  readonly openShop: (shopId: string, house?: string) => Promise<ShopStore>
   readonly shop: (shopId: string) => ShopStore
-  readonly shopIds: () => Promise<readonly string[]>
+  readonly shopsOf: (house: string) => Promise<readonly string[]>
+  /** What waits for the workers of one house. */
+  readonly outboxOf: (house: string) => Outbox
   /** One transaction: kept when the work answers ok, undone when it refuses or throws. */
   readonly together: <T, P extends Problem>(
     shopId: string,
     work: (shop: ShopStore) => Promise<Result<T, P>>,
   ) => Promise<Result<T, P>>
-  readonly outbox: Outbox
   readonly platform: PlatformRecords
   /** Calls the listener with every piece of news; answers with a function that stops it. */
   readonly listen: (listener: (news: News) => void) => Promise<() => Promise<void>>

@@ -72,4 +72,6 @@ export type Keys = {
   /** As `read`, and the key is gone afterwards: of two that use it at once one gets null. */
   use(kind: Key['kind'], hash: string, now: Minutes): Promise<string | null>
   drop(kind: Key['kind'], hash: string): Promise<void>
+  /** Deletes every key whose time is over; answers how many. */
+  sweep(now: Minutes): Promise<number>
 }

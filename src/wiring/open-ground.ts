@@ -2,6 +2,7 @@ import { checkRedis } from '../adapters/queue/bullmq/check-redis.ts'
 import type { Address } from '../adapters/store/address.ts'
 import { startEmbedded } from '../adapters/store/embedded/start-embedded.ts'
 import { type Held, holdService } from '../adapters/store/hold.ts'
+import { makeServedRole } from '../adapters/store/served-role.ts'
 import { migrate } from '../adapters/store/sql/migrate.ts'
 import type { Config } from '../config.ts'
 import { ok, type Result } from '../domain/result/result.ts'
@@ -18,12 +19,19 @@ export type Base = {
   readonly stop: () => Promise<void>
 }
 
+/** A server that is set by its address, with a role of its own for the service where its owner is set too. */
+const openServed = async (url: string, ownerUrl: string | null): Promise<Result<Base>> => {
+  const service = { connectionString: url }
+  const served = { service, adopted: true, stop: async () => undefined }
+  if (ownerUrl === null) return ok({ ...served, owner: service, role: null })
+  const owner = { connectionString: ownerUrl }
+  const role = await makeServedRole(owner, url)
+  return role.ok ? ok({ ...served, owner, role: role.value }) : role
+}
+
 /** The PostgreSQL that is set, or the embedded one on the data folder: started, or found running. */
 export const openBase = async (config: Config): Promise<Result<Base>> => {
-  if (config.databaseUrl !== null) {
-    const address = { connectionString: config.databaseUrl }
-    return ok({ service: address, owner: address, role: null, adopted: true, stop: async () => undefined })
-  }
+  if (config.databaseUrl !== null) return openServed(config.databaseUrl, config.databaseOwnerUrl)
   const embedded = await startEmbedded(config.data)
   return embedded.ok ? ok({ ...embedded.value, role: 'service' }) : embedded
 }
@@ -54,8 +62,8 @@ const letGo = async (base: Base, held: Held, isLost: () => boolean): Promise<voi
 
 /** Starts or finds PostgreSQL, takes it for this service alone when it is embedded, and brings the records to the newest shape. */
 export const openGround = async (root: string, config: Config): Promise<Result<Ground>> => {
-  if (config.redisUrl !== null) {
-    const redis = await checkRedis(config.redisUrl)
+  if (config.redis !== null) {
+    const redis = await checkRedis(config.redis)
     if (!redis.ok) return redis
   }
   const base = await openBase(config)

@@ -10,9 +10,9 @@ import { zoneOf } from '../domain/calendar/zone.ts'
 import { ok, type Result } from '../domain/result/result.ts'
 import { openWorkshop } from './open-workshop.ts'
 
-/** Where the queue lives: on Redis when its address is set, else on the store's own PostgreSQL. */
-export const queuePlace = (config: Config, address: Address): QueuePlace =>
-  config.redisUrl === null ? { kind: 'postgres', address } : { kind: 'redis', url: config.redisUrl }
+/** Where the house's queue lives: on Redis when its address is set, else on the store's own PostgreSQL. */
+export const queuePlace = ({ redis }: Config, address: Address, house: string): QueuePlace =>
+  redis === null ? { kind: 'postgres', house, address } : { kind: 'redis', house, ...redis }
 
 /** The desk of the shop in the shop folder, over a store at an address. */
 export const openDesk = async (root: string, config: Config, address: Address): Promise<Result<Desk>> => {

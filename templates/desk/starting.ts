@@ -3,6 +3,8 @@ import type { OpenProblems } from '../../src/ports/opening.ts'
 type OwnProblems = {
   /** The counter's door: its port, its host or its address. */
   'counter-closed': { readonly host: string; readonly said: string }
+  /** The port for figures and readiness. */
+  'watch-closed': { readonly host: string; readonly said: string }
   /** A command for records that were never made. */
   'store-nothing-there': { readonly folder: string }
   'backup-not-written': { readonly file: string; readonly said: string }
@@ -32,11 +34,15 @@ export const startingWords: StartingWords = {
   'store-in-use': ({ at }) => `Another service runs on these data (${at}). Stop it first, or set DATA to another folder.`,
   'store-unreachable': ({ at, said }) =>
     `The store at ${at} cannot be reached: ${said}. Look at DATABASE_URL, and whether the server runs.`,
+  'store-role-mighty': ({ role }) =>
+    `The role “${role}” of DATABASE_URL may do everything. Give DATABASE_URL a role of its own, which is made when it is new; DATABASE_OWNER_URL alone names the owner.`,
   'store-newer': ({ said }) => `The records were written by a newer version of this program; use that version. (${said})`,
   'store-not-empty': ({ at }) =>
     `There are records in the store at ${at} already. A backup is only put back where there are none: set DATA to a new folder.`,
   'backup-damaged': ({ file, said }) =>
     `The backup ${file} is damaged, cut short, or no backup (${said}). Nothing was written; take another one.`,
+  'backup-differs': ({ file, table }) =>
+    `The backup ${file} was put back for a trial and “${table}” was not the same. Keep the store as it is, and look for a damaged disk.`,
   'queue-unreachable': ({ at, said }) =>
     `Redis at ${at} cannot be reached: ${said}. Look at REDIS_URL, and whether the server runs.`,
   'queue-forgets': ({ at, setting }) => `Redis at ${at} would forget steps when it stops. Set “${setting}” in its configuration.`,
@@ -48,5 +54,6 @@ export const startingWords: StartingWords = {
   'order-unknown': ({ order }) => `There is no order ${order} in this shop.`,
   'order-in-work': ({ order, state }) =>
     `The order ${order} is ${state}: its people are needed until it is handed over or cancelled. Nothing was forgotten.`,
+  'watch-closed': ({ host, said }) => `Figures and readiness could not be opened at ${host}: ${said}`,
   'counter-closed': ({ host, said }) => `The counter could not be opened at ${host}: ${said}`,
 }

@@ -63,7 +63,7 @@ describe('a service whose whole queue is lost', () => {
     after.push(records.close)
     const { host, port, servicePassword } = keysOf(data)
     const connection = { host, port, user: 'service', password: servicePassword, database: 'platenpost', migrate: true }
-    const queue = new Queue('steps', { connection }, createPostgresBackend)
+    const queue = new Queue('steps-mesa-street', { connection }, createPostgresBackend)
     after.push(() => queue.close())
     const place = { address: service.address, records, team: 'Harbor Point Herons' }
     expect(await orderWith(place, () => queue.obliterate({ force: true }))).toEqual(boundaries)

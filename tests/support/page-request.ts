@@ -10,6 +10,8 @@ export type Ask = {
   readonly method?: string
   readonly headers?: { readonly [name: string]: string }
   readonly body?: Uint8Array | string
+  /** Who asks, as the other side sees it: any of this machine's own addresses. */
+  readonly from?: string
 }
 
 /** One request as it is written, with any Host and Origin; redirects are not followed. */
@@ -17,7 +19,15 @@ export const ask = (address: string, path: string, how: Ask = {}): Promise<Asked
   new Promise((resolve, reject) => {
     const { hostname, port } = new URL(address)
     const sent = request(
-      { hostname, port, path, method: how.method ?? 'GET', headers: how.headers ?? {}, agent: false },
+      {
+        hostname,
+        port,
+        path,
+        method: how.method ?? 'GET',
+        headers: how.headers ?? {},
+        agent: false,
+        ...(how.from === undefined ? {} : { localAddress: how.from }),
+      },
       (answer) => {
         const chunks: Buffer[] = []
         answer.on('data', (chunk: Buffer) => chunks.push(chunk))
@@ -38,10 +48,11 @@ type Fields = { readonly [name: string]: string }
 export const post = (
   address: string,
   path: string,
-  form: { readonly fields: Fields; readonly headers?: Fields },
+  form: { readonly fields: Fields; readonly headers?: Fields; readonly from?: string },
 ): Promise<Asked> =>
   ask(address, path, {
     method: 'POST',
+    ...(form.from === undefined ? {} : { from: form.from }),
     headers: { origin: address, 'content-type': 'application/x-www-form-urlencoded', ...form.headers },
     body: new URLSearchParams(form.fields).toString(),
   })

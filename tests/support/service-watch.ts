@@ -37,10 +37,7 @@ export type Records = {
   readonly close: () => Promise<void>
 }
 
-/** Looks into the records of an embedded store, as their owner. */
-export const openRecords = async (data: string): Promise<Records> => {
-  const { host, port, ownerPassword } = keysOf(data)
-  const client = new pg.Client({ host, port, user: 'owner', password: ownerPassword, database: 'platenpost' })
+const recordsOf = async (client: pg.Client): Promise<Records> => {
   client.on('error', () => undefined)
   await client.connect()
   return {
@@ -48,6 +45,15 @@ export const openRecords = async (data: string): Promise<Records> => {
     close: () => client.end(),
   }
 }
+
+/** Looks into the records of an embedded store, as their owner. */
+export const openRecords = (data: string): Promise<Records> => {
+  const { host, port, ownerPassword } = keysOf(data)
+  return recordsOf(new pg.Client({ host, port, user: 'owner', password: ownerPassword, database: 'platenpost' }))
+}
+
+/** Looks into the records of a served store. */
+export const openRecordsAt = (url: string): Promise<Records> => recordsOf(new pg.Client({ connectionString: url }))
 
 /** What happened to an order, in its order. */
 export const eventsOf = async (records: Records, orderId: string): Promise<readonly string[]> => {

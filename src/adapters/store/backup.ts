@@ -105,7 +105,9 @@ const check = async (file: string): Promise<readonly string[]> => {
 }
 
 /** Rows of one table after the other, a few at a time. */
-async function* batchesOf(file: string): AsyncGenerator<{ readonly table: RecordTable; readonly rows: readonly string[] }> {
+export async function* batchesOf(
+  file: string,
+): AsyncGenerator<{ readonly table: RecordTable; readonly rows: readonly string[] }> {
   let batch: { table: RecordTable; rows: string[] } | null = null
   for await (const line of linesOf(file)) {
     const parsed = rowSchema.safeParse(JSON.parse(line))

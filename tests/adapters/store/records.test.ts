@@ -274,7 +274,9 @@ describe('a transaction', () => {
     expect((await shop.orders.read(orderId))?.state).toBe('asked')
     expect(await shop.steps.ofOrder(orderId)).toEqual([])
     expect(await shop.stock.ofOrder(orderId)).toEqual([])
-    expect((await test.store.outbox.waiting(1_000)).some(({ step }) => 'orderId' in step && step.orderId === orderId)).toBe(false)
+    expect(
+      (await test.store.outboxOf('shop-1').waiting(1_000)).some(({ step }) => 'orderId' in step && step.orderId === orderId),
+    ).toBe(false)
   })
 
   it('is tried again when two block each other', async () => {
@@ -298,7 +300,7 @@ describe('a transaction', () => {
 describe('steps', () => {
   const key = async () => ({ step: 'quote' as const, orderId: await order(), revision: 1 })
   const sent = async (orderId: string) =>
-    (await test.store.outbox.waiting(1_000)).flatMap(({ step }) =>
+    (await test.store.outboxOf('shop-1').waiting(1_000)).flatMap(({ step }) =>
       'orderId' in step && step.orderId === orderId ? [step.attempt] : [],
     )
 
@@ -340,10 +342,10 @@ describe('steps', () => {
   it('leave the outbox when they were sent', async () => {
     const wanted = await key()
     await shop.steps.want(wanted)
-    const rows = (await test.store.outbox.waiting(1_000)).filter(
+    const rows = (await test.store.outboxOf('shop-1').waiting(1_000)).filter(
       ({ step }) => 'orderId' in step && step.orderId === wanted.orderId,
     )
-    await test.store.outbox.sent(rows.map(({ outboxId }) => outboxId))
+    await test.store.outboxOf('shop-1').sent(rows.map(({ outboxId }) => outboxId))
     expect(await sent(wanted.orderId)).toEqual([])
   })
 })

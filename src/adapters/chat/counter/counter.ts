@@ -14,6 +14,7 @@ export type Counter = {
   readonly sessions: Sessions
   readonly limits: Limits
   readonly assets: Assets
+  readonly ready: () => Promise<unknown>
   readonly report: (error: unknown) => void
   readonly closing: AbortSignal
 }

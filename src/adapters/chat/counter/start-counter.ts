@@ -19,6 +19,8 @@ export type CounterSettings = {
   /** At least 32 random bytes that stay the same over restarts. */
   readonly sessionKey: Uint8Array
   readonly now: () => number
+  /** Throws when the store cannot be asked just now. */
+  readonly ready: () => Promise<unknown>
   /** Told of every bug; people are told in general words. */
   readonly report: (error: unknown) => void
 }
@@ -80,7 +82,8 @@ export const startCounter = async (settings: CounterSettings): Promise<RunningCo
   const port = await listen(server, settings.port, host)
   const origin = url === null ? `http://${host.includes(':') ? `[${host}]` : host}:${port}` : new URL(url).origin
   const closing = new AbortController()
-  const counter = { desk, now, origin, sessions, assets, report, limits: makeLimits(now), closing: closing.signal }
+  const limits = makeLimits(now)
+  const counter = { desk, now, origin, sessions, assets, ready: settings.ready, report, limits, closing: closing.signal }
   const app = makeApp(counter, doorsOf(origin, port))
   server.on('request', getRequestListener(app.fetch))
   return {

@@ -1,13 +1,14 @@
-import { Redis } from 'ioredis'
 import { ok, refuse } from '../../../domain/result/result.ts'
 import type { Opened } from '../../../ports/opening.ts'
+import { connectRedis, type RedisPlace, shownRedis } from './redis.ts'
 
-const shown = (url: string): string => (URL.canParse(url) ? new URL(url).host : '(an address that cannot be read)')
+const patienceMs = 5_000
 
 const valueIn = (info: string, name: string): string => new RegExp(`^${name}:(.*?)\\r?$`, 'm').exec(info)?.[1] ?? ''
 
-const ask = async (url: string): Promise<string> => {
-  const redis = new Redis(url, { lazyConnect: true, retryStrategy: () => null, maxRetriesPerRequest: 0, connectTimeout: 5_000 })
+const ask = async (place: RedisPlace): Promise<string> => {
+  const once = { retryStrategy: () => null, sentinelRetryStrategy: () => null, maxRetriesPerRequest: 0 }
+  const redis = connectRedis(place, { ...once, lazyConnect: true, connectTimeout: patienceMs })
   const said: { cause: unknown } = { cause: null }
   redis.on('error', (cause) => {
     said.cause = cause
@@ -24,10 +25,10 @@ const ask = async (url: string): Promise<string> => {
 }
 
 /** Whether this Redis keeps what it is given: an append-only file, and nothing thrown away when memory is short. */
-export const checkRedis = async (url: string): Opened<void> => {
-  const at = shown(url)
+export const checkRedis = async (place: RedisPlace): Opened<void> => {
+  const at = shownRedis(place)
   try {
-    const info = await ask(url)
+    const info = await ask(place)
     const policy = valueIn(info, 'maxmemory_policy')
     const problems = []
     if (valueIn(info, 'aof_enabled') !== '1') {

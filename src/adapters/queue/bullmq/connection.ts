@@ -1,16 +1,19 @@
 import { createPostgresBackend, type JobsOptions, Queue, Worker, type WorkerOptions } from 'bullmq'
-import { Redis } from 'ioredis'
+import type { Redis } from 'ioredis'
+import { connectRedis, type RedisPlace } from './redis.ts'
 
-/** Where the queue lives: on the store's PostgreSQL, or on Redis. */
-export type QueuePlace =
+/** Where the queue of one house lives, whose workers serve one shop or several: on the store's PostgreSQL, or on Redis. */
+export type QueuePlace = { readonly house: string } & (
   | { readonly kind: 'postgres'; readonly address: PostgresAddress }
-  | { readonly kind: 'redis'; readonly url: string }
+  | (RedisPlace & { readonly kind: 'redis' })
+)
 
 type PostgresAddress =
   | { readonly host: string; readonly port: number; readonly user: string; readonly password: string; readonly database: string }
   | { readonly connectionString: string }
 
-export const queueName = 'steps'
+/** Each house has a queue of its own: its workers know its records, and never see another house's steps. */
+export const queueName = (house: string): string => `steps-${house}`
 
 /** What went wrong beside any one step: a lost connection, a lock that could not be renewed. */
 export type OnTrouble = (cause: unknown) => void
@@ -18,8 +21,8 @@ export type OnTrouble = (cause: unknown) => void
 const postgres = (address: PostgresAddress) => ({ ...address, max: 3, migrate: true, keepAlive: true })
 
 /** Commands wait for a connection that is away: a step is late then, never lost. */
-const openRedis = (url: string, onTrouble: OnTrouble): Redis => {
-  const redis = new Redis(url, { maxRetriesPerRequest: null })
+const openRedis = (place: RedisPlace, onTrouble: OnTrouble): Redis => {
+  const redis = connectRedis(place, { maxRetriesPerRequest: null })
   redis.on('error', onTrouble)
   return redis
 }
@@ -39,12 +42,12 @@ type BullQueue = Pick<Queue<unknown>, 'add' | 'getJob' | 'getJobCounts' | 'waitU
 export const openBullQueue = (place: QueuePlace, defaultJobOptions: JobsOptions, onTrouble: OnTrouble): Opened<BullQueue> => {
   if (place.kind === 'postgres') {
     const options = { connection: postgres(place.address), defaultJobOptions }
-    const queue = new Queue(queueName, options, createPostgresBackend)
+    const queue = new Queue(queueName(place.house), options, createPostgresBackend)
     queue.on('error', onTrouble)
     return { it: queue, close: () => queue.close() }
   }
-  const redis = openRedis(place.url, onTrouble)
-  const queue = new Queue<unknown>(queueName, { connection: redis, defaultJobOptions })
+  const redis = openRedis(place, onTrouble)
+  const queue = new Queue<unknown>(queueName(place.house), { connection: redis, defaultJobOptions })
   queue.on('error', onTrouble)
   return openedOn(queue, redis)
 }
@@ -60,13 +63,13 @@ type Work = {
 export const openBullWorker = (place: QueuePlace, { run, failed, options }: Work, onTrouble: OnTrouble): Opened<BullWorker> => {
   if (place.kind === 'postgres') {
     const connection = postgres(place.address)
-    const worker = new Worker(queueName, run, { ...options, connection }, createPostgresBackend)
+    const worker = new Worker(queueName(place.house), run, { ...options, connection }, createPostgresBackend)
     worker.on('error', onTrouble)
     worker.on('failed', (job, cause) => job !== undefined && failed(job, cause))
     return { it: worker, close: () => worker.close() }
   }
-  const redis = openRedis(place.url, onTrouble)
-  const worker = new Worker<unknown, void>(queueName, run, { ...options, connection: redis })
+  const redis = openRedis(place, onTrouble)
+  const worker = new Worker<unknown, void>(queueName(place.house), run, { ...options, connection: redis })
   worker.on('error', onTrouble)
   worker.on('failed', (job, cause) => job !== undefined && failed(job, cause))
   return openedOn(worker, redis)

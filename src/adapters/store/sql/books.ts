@@ -67,7 +67,7 @@ const readPlan = async ({ db, shopId }: Scope): Promise<{ readonly version: numb
 
 const writePlan = async (scope: Scope, version: number, body: unknown): Kept<number> => {
   const { db, shopId } = scope
-  const next = { version: version + 1, body: json(body) }
+  const next = { version: version + 1, body: json(body), writtenAt: sql<Date>`now()` }
   const written =
     version === 0
       ? await db

@@ -1,6 +1,7 @@
 import { readdir, readFile } from 'node:fs/promises'
 import { basename, join } from 'node:path'
 import { Kysely, type Migration, Migrator, PostgresDialect, sql } from 'kysely'
+import pg from 'pg'
 import { ok } from '../../../domain/result/result.ts'
 import type { Opened } from '../../../ports/opening.ts'
 import { type Address, shown } from '../address.ts'
@@ -46,7 +47,7 @@ const bring = async (db: Kysely<unknown>, { role, root, upTo }: Migrating): Prom
   const migrator = new Migrator({ db, provider, migrationTableSchema: 'platenpost', allowUnorderedMigrations: true })
   const { error } = await (upTo === undefined ? migrator.migrateToLatest() : migrator.migrateTo(upTo))
   if (error !== undefined) throw error
-  if (role !== null) await sql.raw(grants(role)).execute(db)
+  if (role !== null) await sql.raw(grants(pg.escapeIdentifier(role))).execute(db)
 }
 
 /** Brings the records to the newest shape; several that start at once wait for one another. */

@@ -52,17 +52,17 @@ const togetherIn =
     }
   }
 
-const openShop = async (db: Database, shopId: string): Promise<ShopStore> => {
+const openShop = async (db: Database, shopId: string, house: string): Promise<ShopStore> => {
   await db
     .insertInto('shop')
-    .values({ shopId })
-    .onConflict((on) => on.doNothing())
+    .values({ shopId, house })
+    .onConflict((on) => on.column('shopId').doUpdateSet({ house }))
     .execute()
   return shopStore({ db, shopId })
 }
 
-const shopIds = async (db: Database): Promise<readonly string[]> => {
-  const rows = await db.selectFrom('shop').select('shopId').orderBy('shopId').execute()
+const shopsOf = async (db: Database, house: string): Promise<readonly string[]> => {
+  const rows = await db.selectFrom('shop').select('shopId').where('house', '=', house).orderBy('shopId').execute()
   return rows.map(({ shopId }) => shopId)
 }
 
@@ -78,7 +78,7 @@ export const openStore = async ({ address, connections = 8, log = [] }: Opening)
   const pool = openPool(address, connections)
   const db = openDatabase(pool, log)
   try {
-    await shopIds(db)
+    await shopsOf(db, '')
   } catch (cause) {
     await db.destroy()
     const said = saidBy(cause)
@@ -87,11 +87,11 @@ export const openStore = async ({ address, connections = 8, log = [] }: Opening)
       : unopened('store-unreachable', { at: shown(address), said })
   }
   return ok({
-    openShop: (shopId) => openShop(db, shopId),
+    openShop: (shopId, house = shopId) => openShop(db, shopId, house),
     shop: (shopId) => shopStore({ db, shopId }),
-    shopIds: () => shopIds(db),
+    shopsOf: (house) => shopsOf(db, house),
+    outboxOf: (house) => outboxIn(db, house),
     together: togetherIn(db),
-    outbox: outboxIn(db),
     platform: platformIn(db),
     listen: (listener) => listenTo(address, listener),
     close: () => db.destroy(),

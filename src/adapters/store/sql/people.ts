@@ -58,4 +58,12 @@ export const keysIn = (scope: Scope): Keys => ({
   drop: async (kind, hash) => {
     await drop(scope, kind, hash).execute()
   },
+  sweep: async (now) => {
+    const { numDeletedRows } = await scope.db
+      .deleteFrom('key')
+      .where('shopId', '=', scope.shopId)
+      .where('until', '<=', now)
+      .executeTakeFirst()
+    return Number(numDeletedRows)
+  },
 })

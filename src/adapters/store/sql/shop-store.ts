@@ -1,6 +1,7 @@
 import { sql } from 'kysely'
 import type { ShopStore } from '../../../ports/store.ts'
 import { eventsIn, planIn, stockIn } from './books.ts'
+import { figures } from './figures.ts'
 import { filesIn } from './files.ts'
 import { forget, toForget } from './forget.ts'
 import { ordersIn } from './orders.ts'
@@ -32,6 +33,7 @@ export const shopStore = (scope: Scope): ShopStore => ({
   talks: talksIn(scope),
   heard: heardIn(scope),
   deliveries: deliveryBookIn(scope),
+  figures: () => figures(scope),
   tell: async (topic, id) => {
     const news = JSON.stringify({ shopId: scope.shopId, topic, id })
     await sql`select pg_notify('platenpost', ${news})`.execute(scope.db)

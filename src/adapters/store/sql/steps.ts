@@ -75,7 +75,7 @@ export const stepsIn = (scope: Scope): Steps => ({
   want: (key) => want(scope, key),
   renew: (key) => renew(scope, key),
   done: async (key) => {
-    await ofKey(scope, key).set({ state: 'done', reason: null }).execute()
+    await ofKey(scope, key).set({ state: 'done', reason: null, doneAt: sql<Date>`coalesce(done_at, now())` }).execute()
   },
   giveUp: async (key, reason) => {
     await ofKey(scope, key)

@@ -13,7 +13,7 @@ type Nullable<T> = ColumnType<T | null, T | null | undefined, T | null>
 type OfShop = { readonly shopId: string }
 
 export type Tables = {
-  shop: OfShop & { ticketNumber: Generated<number> }
+  shop: OfShop & { house: string; ticketNumber: Generated<number> }
   member: OfShop & StoredMember
   key: OfShop & Key
   conversation: OfShop & { conversationId: string; state: Document; version: Generated<number> }
@@ -73,9 +73,16 @@ export type Tables = {
     facts: Document
   }
   stockMove: OfShop & StockMove & { moveId: Generated<number> }
-  plan: OfShop & { version: number; body: Document }
+  plan: OfShop & { version: number; body: Document; writtenAt: Generated<Date> }
   step: OfShop &
-    StepKey & { attempt: Generated<number>; state: StepRecord['state']; reason: Nullable<string>; sentAt: Generated<Date> }
+    StepKey & {
+      attempt: Generated<number>
+      state: StepRecord['state']
+      reason: Nullable<string>
+      sentAt: Generated<Date>
+      wantedAt: Generated<Date>
+      doneAt: Nullable<Date>
+    }
   outbox: OfShop & {
     outboxId: Generated<number>
     step: OrderStepName

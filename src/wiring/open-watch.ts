@@ -1,0 +1,28 @@
+import { type Metrics, makeMetrics, type Sources } from '../adapters/watch/metrics.ts'
+import { startWatch } from '../adapters/watch/start-watch.ts'
+import type { Config } from '../config.ts'
+import type { Desk } from '../desk/service/desk.ts'
+import { shopFigures } from '../desk/service/shop-figures.ts'
+import { ok, type Result } from '../domain/result/result.ts'
+
+export type Watching = {
+  readonly desk: Desk
+  readonly queue: Sources['queue']
+  readonly ready: () => Promise<unknown>
+  readonly report: (cause: unknown) => void
+}
+export type Watch = { readonly ran: Metrics['ran']; readonly close: () => Promise<void> }
+
+/** Figures and readiness at the port that is set; nothing listens when none is. */
+export const openWatch = async (config: Config, { desk, queue, ready, report }: Watching): Promise<Result<Watch>> => {
+  const metrics = makeMetrics({ figures: () => shopFigures(desk), queue })
+  if (config.watch === null) return ok({ ran: metrics.ran, close: async () => undefined })
+  try {
+    const running = await startWatch({ ...config.watch, metrics, ready, report })
+    process.stdout.write(`Figures: http://${config.watch.host}:${running.port}/metrics\n`)
+    return ok({ ran: metrics.ran, close: running.close })
+  } catch (cause) {
+    const facts = { host: config.watch.host, said: cause instanceof Error ? cause.message : String(cause) }
+    return { ok: false, problems: [{ code: 'watch-closed', at: '', severity: 'stop', facts }] }
+  }
+}

@@ -1,0 +1,129 @@
+import { openStore } from '../../src/adapters/store/sql/open-store.ts'
+import { orderFrom, shopPlanFrom } from '../../src/desk/service/records.ts'
+import { minutes } from '../../src/domain/units/units.ts'
+import { openTestDesk } from '../support/desk.ts'
+import { unwrap } from '../support/embedded.ts'
+import { followOrders, makeOrders } from '../support/many-orders.ts'
+import { type ServedCrew, startServedCrew } from '../support/served-crew.ts'
+import { wholeWish } from '../support/steady-customer.ts'
+import type { Bench, Figure } from './bench.ts'
+import { cpuOf } from './served/cpu.ts'
+import { cpuDuring, domainWork } from './served/domain-cost.ts'
+import { noOpFlow } from './served/no-op-flow.ts'
+import { growOpenOrders } from './served/open-orders.ts'
+
+type Run = {
+  readonly perMinute: number
+  /** Per order: seconds of processor of service, workers, PostgreSQL and Redis; kept transactions; bytes of the log. */
+  readonly cpu: number
+  readonly transactions: number
+  readonly bytes: number
+}
+
+const pidsOf = (crew: ServedCrew): readonly number[] => [...crew.pids(), crew.postgres.pid(), crew.redis.pid()]
+
+const countersOf = async (crew: ServedCrew): Promise<{ readonly transactions: number; readonly bytes: number }> => {
+  const [row] = await crew
+    .records()
+    .rows(
+      `select sum(xact_commit)::float8 as transactions, (pg_current_wal_lsn() - '0/0'::pg_lsn)::float8 as bytes from pg_stat_database`,
+    )
+  return { transactions: Number(row?.['transactions']), bytes: Number(row?.['bytes']) }
+}
+
+/** So many orders from the first word to the ticket, eight customers at a time. */
+const measure = async (crew: ServedCrew, many: number, first: number): Promise<Run> => {
+  const progress = followOrders(crew.records)
+  const front = { address: () => crew.address, records: crew.records }
+  const [cpu, counted, from] = [cpuOf(pidsOf(crew)), await countersOf(crew), performance.now()]
+  await makeOrders({ front, progress, many, atOnce: 8, first })
+  const took = (performance.now() - from) / 60_000
+  const after = await countersOf(crew)
+  await progress.close()
+  return {
+    perMinute: many / took,
+    cpu: (cpuOf(pidsOf(crew)) - cpu) / many,
+    transactions: (after.transactions - counted.transactions) / many,
+    bytes: (after.bytes - counted.bytes) / many,
+  }
+}
+
+/** What the domain, the printer and the picture maker take of each order, in this process, with the plan as it is now. */
+const domainCost = async (crew: ServedCrew, many: number): Promise<number> => {
+  const store = unwrap(await openStore({ address: { connectionString: crew.postgres.ownerUrl } }))
+  const desk = await openTestDesk(store, { at: minutes(Math.floor(Date.now() / 60_000)) })
+  const [row] = await crew
+    .records()
+    .rows(
+      `select r.order_id, r.document, p.body from platenpost.order_revision r join platenpost.plan p using (shop_id) where document is not null limit 1`,
+    )
+  const known = {
+    words: wholeWish('Team 1 Herons', 40),
+    document: orderFrom(row?.['document']),
+    plan: shopPlanFrom(row?.['body']),
+    orderId: String(row?.['order_id']),
+  }
+  for (let at = 0; at < 3; at += 1) await domainWork(desk, known, at)
+  const spent = await cpuDuring(async () => {
+    for (let at = 0; at < many; at += 1) await domainWork(desk, known, 10 + at)
+  })
+  await store.close()
+  return spent / many
+}
+
+const jobsPerOrder = 4
+
+const overhead = async (crew: ServedCrew, run: Run, many: number): Promise<readonly Figure[]> => {
+  const domain = await domainCost(crew, many)
+  const transactions = Math.max(1, Math.round(run.transactions / jobsPerOrder))
+  const bytes = Math.round(run.bytes / (transactions * jobsPerOrder))
+  const load = {
+    redis: crew.redis.url,
+    postgres: crew.postgres.ownerUrl,
+    jobsPerOrder,
+    transactionsPerJob: transactions,
+    bytesPerTransaction: bytes,
+  }
+  const servers = { postgres: crew.postgres.pid(), redis: crew.redis.pid() }
+  const floor = await noOpFlow(load, servers, Math.max(many, 20))
+  return [
+    { name: 'processor per order, all processes', value: run.cpu * 1_000, unit: 'ms' },
+    { name: '  of which domain, paper and picture', value: domain * 1_000, unit: 'ms' },
+    { name: '  overhead', value: (run.cpu - domain) * 1_000, unit: 'ms' },
+    { name: 'floor: no-op flow, same jobs, transactions, bytes', value: floor * 1_000, unit: 'ms' },
+    { name: 'overhead over its floor', value: (run.cpu - domain) / floor, unit: '×', most: 1.5 },
+    { name: 'kept transactions per order', value: run.transactions, unit: '' },
+    { name: 'bytes of the log per order', value: run.bytes / 1_024, unit: 'KB' },
+  ]
+}
+
+/** The same cost looked at again while the shop holds more and more open orders. */
+const asItGrows = async (crew: ServedCrew, quick: boolean): Promise<readonly Figure[]> => {
+  const figures: Figure[] = []
+  for (const open of quick ? [100, 1_000] : [100, 1_000, 10_000]) {
+    await growOpenOrders(crew.records(), open)
+    const grown = await measure(crew, quick ? 4 : 20, 1_000 + open)
+    figures.push({ name: `processor per order at ${open} open orders`, value: grown.cpu * 1_000, unit: 'ms' })
+  }
+  return figures
+}
+
+const withWorkers = async (workers: number, quick: boolean): Promise<readonly Figure[]> => {
+  const crew = await startServedCrew(workers)
+  try {
+    await measure(crew, 4, 0)
+    const run = await measure(crew, quick ? 8 : 40, 100)
+    const rate = { name: `orders a minute, ${workers} worker${workers === 1 ? '' : 's'}`, value: run.perMinute, unit: '' }
+    const more = workers === 1 ? await overhead(crew, run, quick ? 5 : 20) : []
+    return [rate, ...more, ...(workers === 2 ? await asItGrows(crew, quick) : [])]
+  } finally {
+    await crew.close()
+  }
+}
+
+/** Service, workers, PostgreSQL and Redis as processes of their own; customers come over HTTP, each from its own address. */
+export const bench: Bench = async ({ quick }) => [
+  ...(await withWorkers(1, quick)),
+  ...(await withWorkers(2, quick)),
+  ...(await withWorkers(4, quick)),
+]

@@ -1,0 +1,47 @@
+import { archiveEntries, previewOf } from '../../../src/desk/make-job.ts'
+import type { WorkerDesk } from '../../../src/desk/service/desk.ts'
+import type { ShopPlan } from '../../../src/desk/service/records.ts'
+import { bookOf, floorFor } from '../../../src/desk/service/shop-plan.ts'
+import { ticketFacts } from '../../../src/desk/ticket/ticket-facts.ts'
+import { workOut } from '../../../src/desk/work-out.ts'
+import { writeLocal } from '../../../src/domain/calendar/local-time.ts'
+import type { Order } from '../../../src/domain/order/order.ts'
+import { budgetFor } from '../../../src/domain/schedule/plan.ts'
+import { replanFor } from '../../../src/domain/schedule/replan.ts'
+import { composeTicket } from '../../../src/domain/ticket/compose.ts'
+import { startConversation } from '../../../src/domain/understanding/conversation.ts'
+import { hear } from '../../../src/domain/understanding/hear.ts'
+import { ticketWords } from '../../../templates/ticket/words.ts'
+
+/** Seconds of processor of this process meanwhile; the work of its threads counts. */
+export const cpuDuring = async (work: () => Promise<unknown> | unknown): Promise<number> => {
+  const before = process.cpuUsage()
+  await work()
+  const { user, system } = process.cpuUsage(before)
+  return (user + system) / 1_000_000
+}
+
+export type Known = { readonly words: string; readonly document: Order; readonly plan: ShopPlan; readonly orderId: string }
+
+const listen = (desk: WorkerDesk, words: string, at: number): void => {
+  const state = startConversation({ id: `c${at}`, person: { id: `c${at}`, name: null }, language: 'en' })
+  const now = writeLocal(desk.zone, desk.clock.now())
+  hear(state, { kind: 'said', id: `d${at}`, text: words, files: [] }, { shop: desk.workshop.shop, now })
+}
+
+/** What the desk asks of the domain, the printer and the picture maker for one order, and nothing else. */
+export const domainWork = async (desk: WorkerDesk, { words, document, plan, orderId }: Known, at: number): Promise<void> => {
+  listen(desk, words, at)
+  const now = writeLocal(desk.zone, desk.clock.now())
+  const floor = (_a: unknown, _b: unknown, needBy: Parameters<typeof floorFor>[2]['needBy']) =>
+    floorFor(desk, plan, { orderId, needBy })
+  const worked = workOut({ document, now, job: orderId, floor }, desk.workshop)
+  if (worked.work === null) throw new Error(`the order was refused: ${worked.problems.map(({ code }) => code).join(', ')}`)
+  const identity = { ticket: 'T0001', order: orderId, revision: 1, replaces: null, link: null, changes: [], throwAway: [] }
+  const facts = ticketFacts(worked.work, desk.workshop.shop, { identity, problems: worked.problems, now })
+  const picture = previewOf(facts, desk.press.picture)
+  desk.press.pack(archiveEntries(worked.work, { picture, templates: null }))
+  const book = bookOf(desk, plan.sold, desk.clock.now())
+  if (book.ok) replanFor(book.value, plan.slots, { seed: 1, budget: budgetFor(0.3), stop: () => false })
+  await desk.press.printer.print(composeTicket(facts, ticketWords[facts.language]))
+}
