@@ -41,7 +41,7 @@ export const domainWork = async (desk: WorkerDesk, { words, document, plan, orde
   const facts = ticketFacts(worked.work, desk.workshop.shop, { identity, problems: worked.problems, now })
   const picture = previewOf(facts, desk.press.picture)
   desk.press.pack(archiveEntries(worked.work, { picture, templates: null }))
-  const book = bookOf(desk, plan.sold, desk.clock.now())
+  const book = bookOf(desk, plan, desk.clock.now())
   if (book.ok) replanFor(book.value, plan.slots, { seed: 1, budget: budgetFor(0.3), stop: () => false })
   await desk.press.printer.print(composeTicket(facts, ticketWords[facts.language]))
 }
