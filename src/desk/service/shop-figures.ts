@@ -5,7 +5,7 @@ import { type ShopPlan, shopPlanFrom } from './records.ts'
 const dayMinutes = 1_440
 
 /** Sold orders that end less than a day before they are promised, or that have no place yet. */
-export const tightJobs = ({ sold, slots }: ShopPlan): number => {
+const tightJobs = ({ sold, slots }: ShopPlan): number => {
   const ends = new Map<string, number>()
   for (const { order, end } of slots) ends.set(order, Math.max(end, ends.get(order) ?? end))
   return sold.filter(({ id, promised, needBy }) => {
