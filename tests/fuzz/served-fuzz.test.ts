@@ -260,7 +260,7 @@ describe('bad input', () => {
     const raw = openBullQueue(place, { attempts: 1 }, onTrouble)
     const ran: string[] = []
     const run = async (step: Step): Promise<void> => void ran.push(step.step)
-    const handlers = { quote: run, plan: run, ticket: run, post: run, remind: run }
+    const handlers = { quote: run, price: run, plan: run, ticket: run, post: run, remind: run }
     const bench = await openBench(place, { handlers, onGivenUp: async () => undefined, onTrouble, concurrency: 8 })
     const good = { step: 'quote', shopId: 's', orderId: 'o', revision: 1, attempt: 1 }
     const junk = (): unknown => {
