@@ -1,8 +1,9 @@
 import type { Tenants } from '../src/desk/platform/tenants.ts'
-import type { Desk } from '../src/desk/service/desk.ts'
+import type { WorkerDesk } from '../src/desk/service/desk.ts'
 import { forgetDue } from '../src/desk/service/forget-order.ts'
 import { lapseHolds } from '../src/desk/service/lapse-holds.ts'
 import { postMorning } from '../src/desk/service/post-morning.ts'
+import { warnTight } from '../src/desk/service/warn-tight.ts'
 import type { Handlers } from '../src/ports/queue.ts'
 import type { Background } from './search.ts'
 
@@ -10,12 +11,13 @@ import type { Background } from './search.ts'
 const heardHours = 24
 
 export const remind =
-  (tenants: Tenants<Desk>, background: Pick<Background, 'wake'>): Handlers['remind'] =>
+  (tenants: Tenants<WorkerDesk>, background: Pick<Background, 'wake'>): Handlers['remind'] =>
   async ({ shopId }) => {
     const desk = await tenants(shopId)
     await lapseHolds(desk)
     await forgetDue(desk)
     await postMorning(desk)
+    await warnTight(desk)
     await desk.store.shop(shopId).heard.clear(heardHours)
     await desk.store.shop(shopId).keys.sweep(desk.clock.now())
     background.wake(shopId)

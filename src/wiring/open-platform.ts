@@ -4,7 +4,9 @@ import { startPlatform } from '../adapters/chat/platform/platform.ts'
 import type { Config } from '../config.ts'
 import { platformDesk } from '../desk/platform/platform-desk.ts'
 import { readyDelivery } from '../desk/platform/ready-delivery.ts'
-import type { Desk } from '../desk/service/desk.ts'
+import { tenantsOf } from '../desk/platform/tenants.ts'
+import type { Desk, WorkerDesk } from '../desk/service/desk.ts'
+import type { WaitingDelivery } from '../ports/platform-records.ts'
 
 type Report = (cause: unknown) => void
 type Close = () => Promise<void>
@@ -20,10 +22,11 @@ export const openPlatform = async (desk: Desk, { platform }: Config, report: Rep
 }
 
 /** A worker's part: brings the shops' messages to the platform when the bot's token is set. */
-export const openDeliveries = async (desk: Desk, { platform }: Config, report: Report): Promise<Close> => {
+export const openDeliveries = async (desk: WorkerDesk, { platform }: Config, report: Report): Promise<Close> => {
   const { token, api, guild } = platform
   if (token === null) return nothing
   const deliver = platformDeliver(platformDesk(desk, guild), { token, api })
-  const ready = (waiting: Parameters<typeof readyDelivery>[1]) => readyDelivery(desk, waiting)
+  const tenants = tenantsOf(desk)
+  const ready = (waiting: WaitingDelivery) => readyDelivery(tenants, waiting)
   return (await startDeliveries({ store: desk.store, deliver, ready, report })).close
 }

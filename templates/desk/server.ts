@@ -17,6 +17,8 @@ type ServerWords = {
   readonly messageTo: (order: string) => string
   readonly morning: (day: string) => string
   readonly nothing: string
+  readonly drawing: string
+  readonly loadComes: string
   readonly todo: (text: string, todo: string) => string
 }
 
@@ -39,6 +41,8 @@ export const serverWords = {
     messageTo: (order) => `A message to the customer of order ${order}`,
     morning: (day) => `Morning sheet, ${day}`,
     nothing: 'Nothing is waiting.',
+    drawing: 'Drawing the load…',
+    loadComes: 'The load is being drawn; it comes into the owner’s channel.',
     todo: (text, todo) => `${text} → ${todo}`,
   },
   es: {
@@ -59,6 +63,8 @@ export const serverWords = {
     messageTo: (order) => `Un mensaje al cliente del pedido ${order}`,
     morning: (day) => `Hoja de la mañana, ${day}`,
     nothing: 'No hay nada pendiente.',
+    drawing: 'Dibujando la carga…',
+    loadComes: 'Se está dibujando la carga; llega al canal del dueño.',
     todo: (text, todo) => `${text} → ${todo}`,
   },
 } as const satisfies { readonly [language: string]: ServerWords }

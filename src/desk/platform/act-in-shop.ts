@@ -3,7 +3,7 @@ import type { Incoming } from '../../ports/chat.ts'
 import type { Member } from '../../ports/counter-desk.ts'
 import type { Actor, Outcome } from '../../ports/platform-desk.ts'
 import type { ShopStore } from '../../ports/store.ts'
-import type { Desk } from '../service/desk.ts'
+import { type Desk, shopChannel } from '../service/desk.ts'
 import { morningMessage } from '../service/morning-message.ts'
 import { morningSheet } from '../service/morning-sheet.ts'
 import { noteOnBench } from '../service/note-on-bench.ts'
@@ -11,10 +11,11 @@ import { pressAction } from '../service/press-action.ts'
 import { messageFrom } from '../service/records.ts'
 import { ticketName } from '../service/ticket-names.ts'
 import { listTickets, postAgainId } from './list-tickets.ts'
+import { loadToDraw } from './ready-delivery.ts'
 import { done, known, refuse, whatOf } from './refuse.ts'
 
-const ownersOnly = /^c:(?:morning|load|setup)$/
-const staffs = /^(?:c:(?:morning|load|setup|tickets|post-again)|[to]:.+)$/
+const ownersOnly = /^(?:c:(?:morning|load|setup)|o:[^:]+:(?:mend|promise)-.+|r:.+)$/
+const staffs = /^(?:c:(?:morning|load|setup|tickets|post-again)|[tor]:.+)$/
 
 /** A ticket or order that an action names is one of this shop. */
 const isOfShop = async (shop: ShopStore, what: string): Promise<boolean> => {
@@ -46,13 +47,27 @@ const postAgain = async (desk: Desk, actor: Actor, ticketId: string): Promise<Ou
   return { ...done, said: serverWords[actor.person.language].postedAgain(ticketName(ticket.number)) }
 }
 
+type Pressed = Extract<Incoming, { kind: 'pressed' }>
+
 const memberOf = ({ person, role }: Actor): Member => ({ id: person.id, name: person.name, role: role ?? 'staff' })
 
-const press = async (desk: Desk, actor: Actor, action: string): Promise<Outcome> => {
+/** The load is drawn by a worker and comes into the owner's channel. */
+const askLoad = async (desk: Desk, { person }: Actor, id: string): Promise<Outcome> => {
+  const words = serverWords[desk.workshop.shop.profile.languages[0] ?? 'en']
+  const channel = shopChannel('owner')
+  const body = loadToDraw(words.drawing, desk.workshop.shop.profile.languages[0] ?? 'en')
+  const shop = desk.store.shop(desk.shopId)
+  await shop.messages.put({ channel, nonce: `load-${id}`, by: 'bot', body })
+  await shop.tell('channel', channel)
+  return { ...done, said: serverWords[person.language].loadComes }
+}
+
+const press = async (desk: Desk, actor: Actor, { id: delivery, action }: Pressed): Promise<Outcome> => {
   const { language } = actor.person
   const [kind, id = '', name = ''] = action.split(':')
   if (kind === 't' && name === 'open') return openTicket(desk.store.shop(desk.shopId), id)
   if (action === 'c:morning') return { ...done, shown: morningMessage(desk, await morningSheet(desk, language), language) }
+  if (action === 'c:load') return askLoad(desk, actor, delivery)
   return { ...done, said: await pressAction(desk, memberOf(actor), action) }
 }
 
@@ -62,7 +77,7 @@ const doIt = async (desk: Desk, actor: Actor, incoming: Incoming): Promise<Outco
       await noteOnBench(desk, memberOf(actor), incoming)
       return done
     case 'pressed':
-      return press(desk, actor, incoming.action)
+      return press(desk, actor, incoming)
     case 'chose':
       return incoming.choice === postAgainId ? postAgain(desk, actor, incoming.value) : done
     case 'filled': {

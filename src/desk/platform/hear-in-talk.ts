@@ -4,6 +4,7 @@ import type { Language } from '../../ports/counter-desk.ts'
 import type { Outcome, PlatformPerson, Talk } from '../../ports/platform-desk.ts'
 import { conversationChannel, type Desk } from '../service/desk.ts'
 import { hearCustomer } from '../service/hear-customer.ts'
+import { orderIdOf } from '../service/order-id.ts'
 import { orderStatus } from '../service/order-status.ts'
 import { saidFiles } from '../service/said-files.ts'
 import { done, known, refuse } from './refuse.ts'
@@ -12,12 +13,12 @@ const customersActions = /^c:(?:sign-off|undo|change|person|start-over|cancel|st
 export const answerFormId = 'c:form'
 
 /** Only what a conversation's own messages carry; anything else was made up or belongs elsewhere. */
-const isTheirs = (incoming: Incoming): boolean => {
+const isTheirs = (talk: Talk, incoming: Incoming): boolean => {
   switch (incoming.kind) {
     case 'said':
       return true
     case 'pressed':
-      return customersActions.test(incoming.action)
+      return customersActions.test(incoming.action) || incoming.action.startsWith(`p:${orderIdOf(talk.conversation)}:`)
     case 'chose':
       return incoming.choice === 'c:choice'
     case 'filled':
@@ -69,7 +70,7 @@ export const hearInTalk = async (
   const { by, incoming } = deed
   const shop = desk.store.shop(desk.shopId)
   if (!(await shop.heard.isNew(incoming.id))) return known
-  if (talk.person !== by.id || !isTheirs(incoming)) return refuse(desk, { id: by.id, role: 'customer' }, incoming)
+  if (talk.person !== by.id || !isTheirs(talk, incoming)) return refuse(desk, { id: by.id, role: 'customer' }, incoming)
   if (incoming.kind === 'pressed' && incoming.action.startsWith('c:status')) {
     const said = await orderStatus(desk, shop, { id: talk.conversation, language: talk.language })
     return { ...done, said }

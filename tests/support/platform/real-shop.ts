@@ -81,11 +81,11 @@ export const openRealShops = async ({ desk: base }: RealGround, options: { reado
   const tenants = tenantsOf(house)
   const workers = startWorkers(tenants, () => shops, report)
   const connect = async (): Promise<{ bot: Platform; deliveries: { close: () => Promise<void> } }> => {
-    const deliver = platformDeliver(desk, { token, api: platform.api, spacing: 20, timeout: 400 })
+    const deliver = platformDeliver(desk, { token, api: platform.api, spacing: 20, timeout: 1_500 })
     const deliveries = await startDeliveries({
       store: house.store,
       deliver,
-      ready: (waiting) => readyDelivery(house, waiting),
+      ready: (waiting) => readyDelivery(tenants, waiting),
       report,
       milliseconds: 50,
     })
@@ -93,7 +93,7 @@ export const openRealShops = async ({ desk: base }: RealGround, options: { reado
       token,
       api: platform.api,
       readsContent: options.readsContent ?? false,
-      timeout: 400,
+      timeout: 1_500,
       report,
       fetch: download(platform),
     })

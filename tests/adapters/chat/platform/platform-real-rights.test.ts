@@ -99,7 +99,10 @@ describe('who may do what in a shop over the store', () => {
       ['owner opens the set-up', true, command(owner, lobby, 'setup')],
     ]
     const before = await workOf()
-    for (const [name, allowed, deed] of table) {
+    const [order] = await shops.ourShop.orders.list(['on-bench'])
+    const mend = `o:${order?.orderId}:mend-move-promise:1`
+    const mending = ['staff move a promise', false, press(staff, bench, mend)] as const
+    for (const [name, allowed, deed] of [...table, mending]) {
       const written = (await refusals()).length
       const asked = deed()
       if (allowed) {
@@ -119,6 +122,13 @@ describe('who may do what in a shop over the store', () => {
     await expect.poll(() => shops.waiting(), { timeout: 20_000, interval: 50 }).toBe(0)
     expect(await workOf()).toEqual(before)
   }, 240_000)
+
+  it('draws the load for the owner into their channel, outside of the bot', async () => {
+    const { platform, ours } = shops
+    const asked = platform.command({ user: ours.owner, room: ours.bench }, 'load')
+    await until(() => toldTo(asked)).toContain('being drawn')
+    await until(() => oursIn(shops, ours.office).map(({ files }) => files.map(({ type }) => type))).toEqual([['image/png']])
+  }, 120_000)
 
   it('shows staff the open tickets by station and day, and posts one that was deleted once more', async () => {
     const { platform, ours } = shops
