@@ -9,7 +9,7 @@ import type { ShopStore } from '../../ports/store.ts'
 import type { StoredOrder } from '../../ports/work-records.ts'
 import { conversationChannel, type Desk } from './desk.ts'
 import { orderIdOf } from './order-id.ts'
-import { type PlacedOrder, type QuoteBody, quoteFrom, type ShopPlan, shopPlanFrom } from './records.ts'
+import { conversationFrom, type PlacedOrder, type QuoteBody, quoteFrom, type ShopPlan, shopPlanFrom } from './records.ts'
 import { textMessage } from './say-message.ts'
 import { floorFor, liveHolds } from './shop-plan.ts'
 import { showProgress } from './show-progress.ts'
@@ -34,12 +34,25 @@ const say = async (shop: ShopStore, signing: SignOff, note: { readonly nonce: st
   await shop.tell('channel', channel)
 }
 
+/** What the conversation holds for signed is what was sold before, if anything. */
+const unsign = async (shop: ShopStore, { order, conversation }: Signing): Promise<Result<null, Problem>> => {
+  const stored = await shop.conversations.read(conversation.id)
+  if (stored === null) return ok(null)
+  const before = (await shop.orders.revisions(order.orderId)).filter(({ signed }) => signed !== null).at(-1)
+  const signed = before === undefined ? null : { revision: before.revision, hash: before.hash }
+  const state = { ...conversationFrom(stored.state), signed }
+  const saved = await shop.conversations.save({ id: conversation.id, version: stored.version }, state)
+  return saved.ok ? ok(null) : saved
+}
+
 /** Somebody was faster: an honest new date is worked out as a new revision of the same document, and asked again. */
 const loseRace = async (shop: ShopStore, signing: Signing): Promise<Result<null, Problem>> => {
   const { order, hash, conversation } = signing
   const revision = await shop.orders.revision(order.orderId, order.revision)
   const revised = await shop.orders.revise({ id: order.orderId, version: order.version }, { document: revision?.document, hash })
   if (!revised.ok) return revised
+  const unsigned = await unsign(shop, signing)
+  if (!unsigned.ok) return unsigned
   await shop.steps.want({ step: 'quote', orderId: order.orderId, revision: revised.value.revision })
   const text = deskWords[conversation.language].placeLost
   await say(shop, signing, { nonce: `lost-${order.orderId}-${revised.value.revision}`, text })

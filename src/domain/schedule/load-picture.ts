@@ -100,7 +100,7 @@ const dueGrid = (due: readonly DueLoad[], words: PictureWords, top: number): Gri
 export const loadPicture = (load: readonly DayLoad[], due: readonly DueLoad[], words: PictureWords): string => {
   const upper = loadGrid(load, words)
   const lower = dueGrid(due, words, gridHeight(upper))
-  const columns = Math.max(upper.days.length, lower.days.length, 6)
+  const columns = Math.max(upper.days.length, lower.days.length, 7)
   const width = margin.left + columns * cell.width + margin.right
   const height = lower.top + (lower.rows.length === 0 ? 0 : gridHeight(lower))
   return [

@@ -2,8 +2,8 @@ import { joined, type LoadWords, plural } from './words.ts'
 
 export const english: LoadWords = {
   title: 'Load',
-  stationsTitle: 'Each station and day: busy share of its open time, in percent',
-  dueTitle: 'By each day on which orders are due: work due by then against what can be done until then, in percent',
+  stationsTitle: 'Busy by day, in percent of open time',
+  dueTitle: 'Due by each day, in percent of what can be done by then',
   pictureAlt: (worst) => `The load of the stations by day, the same figures as in the tables below. ${worst}`,
   calm: 'No station is over nine tenths of its time.',
   worst: (name, day, percent) => `Fullest: ${name} on ${day}, ${percent} %.`,

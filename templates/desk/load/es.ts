@@ -2,8 +2,8 @@ import { joined, type LoadWords, plural } from './words.ts'
 
 export const spanish: LoadWords = {
   title: 'Carga',
-  stationsTitle: 'Cada puesto y día: parte ocupada de su tiempo abierto, en por ciento',
-  dueTitle: 'Para cada día con entregas: trabajo que vence hasta entonces frente a lo que se puede hacer, en por ciento',
+  stationsTitle: 'Ocupado por día, en % del tiempo abierto',
+  dueTitle: 'Vence hasta cada día, en % de lo que se puede hacer',
   pictureAlt: (worst) => `La carga de los puestos por día, las mismas cifras que en las tablas de abajo. ${worst}`,
   calm: 'Ningún puesto pasa de nueve décimas de su tiempo.',
   worst: (name, day, percent) => `El más lleno: ${name} el ${day}, ${percent} %.`,

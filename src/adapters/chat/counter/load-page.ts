@@ -20,8 +20,7 @@ const shareCell = (percent: number | null): Html => {
 
 const shareTable = (
   table: LoadTable & { readonly title: string },
-  words: PageWords,
-): Html => html`<div class="wide" role="region" tabindex="0" aria-label="${words.wideTable}"><table><caption>${table.title}</caption>
+): Html => html`<div class="wide" role="region" tabindex="0" aria-label="${table.title}"><table><caption>${table.title}</caption>
 <thead><tr>${table.head.map((head) => html`<th scope="col">${head}</th>`)}</tr></thead>
 <tbody>${table.rows.map((row) => html`<tr><th scope="row">${row.name}</th>${row.percents.map(shareCell)}</tr>`)}</tbody></table></div>`
 
@@ -76,9 +75,9 @@ export const loadPage = (
   const main = html`<h1>${sheet.title}</h1><p class="lead">${sheet.lead}</p>
 ${when(said !== null, () => html`<p class="said" role="status">${said}</p>`)}
 ${lateSection(sheet, words)}
-<section class="sheet load"><figure><div class="wide" role="region" tabindex="0" aria-label="${words.wideTable}"><img src="/load/picture" alt="${sheet.pictureAlt}"></div></figure>
-${shareTable(sheet.stations, words)}
-${shareTable(sheet.due, words)}</section>
+<section class="sheet load"><figure><div class="wide" role="region" tabindex="0" aria-label="${sheet.title}"><img src="/load/picture" alt="${sheet.pictureAlt}"></div></figure>
+${shareTable(sheet.stations)}
+${shareTable(sheet.due)}</section>
 ${ratesSection(sheet, words)}
 ${changesSection(sheet)}`
   return { ...look(counter, signed, 'load'), main }
