@@ -4,7 +4,7 @@ import { refsIn } from './refs.ts'
 import { fold, tokensOf } from './tokens.ts'
 
 const grownUp =
-  /\b(?:(?:every(?:one|body)|all of them|they|we)(?: is|'re| are)? (?:all )?(?:1[3-9]|[2-9]\d)(?: years?(?: old)?)? (?:or|and) (?:older|up|over|above)|todos (?:son |tienen )?(?:de )?(?:mas de )?1[3-9](?: anos)? (?:o|y) mas|mayores de 1[2-9]|all (?:are )?adults?|adult (?:league|team|rec)|adults only|everyone is an adult|all over (?:1[3-9]|[2-9]\d)|all (?:1[3-9]|[2-9]\d) (?:or|and) (?:older|up)|adultos|puros adultos|todos (?:son )?(?:adultos|mayores)|beer league|varsity|high school|college|old timers|men's league|women's league|veteranos|prepa|preparatoria|universidad)\b|(?:^|[,.;] ?)adults?(?=[,.;]|$)/
+  /\b(?:(?:every(?:one|body)|all of them|they|we)(?: is|'re| are)? (?:all )?(?:1[3-9]|[2-9]\d)(?: years?(?: old)?)? (?:or|and) (?:older|up|over|above)|todos (?:son |tienen )?(?:de )?(?:mas de )?1[3-9](?: anos)? (?:o|y) mas|mayores de 1[2-9]|(?:nobody|no one|none of them)(?: is| are|'s)? (?:under|younger than) 1[3-9]|(?:nadie|ninguno|ninguna) (?:es |tiene )?(?:menor|menos) de 1[3-9]|all (?:are )?adults?|adult (?:league|team|rec)|adults only|everyone is an adult|all over (?:1[3-9]|[2-9]\d)|all (?:1[3-9]|[2-9]\d) (?:or|and) (?:older|up)|adultos|puros adultos|todos (?:son )?(?:adultos|mayores)|beer league|varsity|high school|college|old timers|men's league|women's league|veteranos|prepa|preparatoria|universidad)\b|(?:^|[,.;] ?)adults?(?=[,.;]|$)/
 const children =
   /\b(?:u-?(?:[6-9]|1[0-2])|(?:[1-6]|1st|2nd|3rd|4th|5th|first|second|third|fourth|fifth)(?:st|nd|rd|th)? graders?|5th grade|4th grade|3rd grade|elementary|peewee|pee wee|t-?ball|infantil|primaria|kinder|all under 1[0-2]|12 and under|10 and under|menores de 1[0-3])\b/
 

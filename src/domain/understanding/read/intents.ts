@@ -52,7 +52,7 @@ const patterns = {
     'que precio',
     'a como',
   ),
-  whatIf: /^(?:(?:and|ok|so|hm+|y|oye|bueno)[, ]+)*(?:what if|what about|how about|y si|que tal si|que pasa si)\b/,
+  whatIf: /^[¿\s]*(?:(?:and|ok|so|hm+|y|oye|bueno)[, ]+)*(?:what if|what about|how about|y si|que tal si|que pasa si)\b/,
   care: any(
     'how (?:do|should|to|can) (?:we |i |you )?(?:wash|dry|iron|care for|clean)',
     'wash(?:ing)? (?:instructions|them|it)\\?',
