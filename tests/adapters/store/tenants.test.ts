@@ -98,7 +98,7 @@ const attacks: { readonly [name: string]: Attack } = {
     shop.talks.use({ conversation: conversationId, person: 'thief', channel: 'c', language: 'en' }),
   'heard.isNew': (shop) => shop.heard.isNew('delivery-1'),
   'heard.clear': (shop) => shop.heard.clear(0),
-  'deliveries.count': (shop) => shop.deliveries.count(),
+  'heard.count': (shop) => shop.heard.count(),
   'deliveries.again': (shop, { ticketId }) => shop.deliveries.again(ticketId),
   figures: (shop) => shop.figures(),
   tell: (shop, { orderId }) => shop.tell('channel', orderId),
