@@ -39,6 +39,7 @@ const homes = {
   'prom-client': 'src/adapters/watch/',
   fflate: 'src/adapters/',
   'read-excel-file': 'src/adapters/',
+  'ical.js': 'src/desk/service/',
 }
 
 const forbid = (name, from, to) => ({ name, severity: 'error', from, to })

@@ -1,4 +1,5 @@
 import type { Action, Channel, Incoming, Message } from './chat.ts'
+import type { PressView, ShelfView } from './floor-view.ts'
 
 export type Language = 'en' | 'es'
 
@@ -76,6 +77,22 @@ export type CounterDesk = {
   act(member: Member, incoming: Incoming): Promise<{ readonly said: string | null }>
   morning(language: Language): Promise<Morning>
   load(language: Language): Promise<LoadSheet>
+  /** A ticket as it is worked at the press; null when there is no such ticket. */
+  atPress(ticketId: string): Promise<PressView | null>
+  /** Open tickets of the bench, the one wanted first on top. */
+  openTickets(): Promise<readonly { readonly ticketId: string; readonly label: string }[]>
+  shelf(): Promise<ShelfView>
+  /** Whether an action asks for something to be filled in on its ticket's page. */
+  needsForm(action: string): boolean
+  /** A photo of the bench. */
+  keepShopFile(file: StoredFile): Promise<{ readonly id: string }>
+  /** The secret part of a calendar's address, made anew: an older one leads nowhere from then on. */
+  newCalendar(member: Member): Promise<string>
+  revokeCalendar(member: Member): Promise<void>
+  /** null: no such address. */
+  calendar(secret: string): Promise<string | null>
+  /** A table as comma-separated values; null when there is no such table. */
+  table(name: string): Promise<string | null>
   /** Files a channel shows; null when that channel shows no such file. */
   file(channel: Channel, id: string): Promise<StoredFile | null>
   keepFile(token: string, file: StoredFile): Promise<{ readonly id: string }>

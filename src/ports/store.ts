@@ -1,10 +1,12 @@
 import type { Problem, Result } from '../domain/result/result.ts'
 import type { Minutes } from '../domain/units/units.ts'
+import type { FloorBook } from './floor-records.ts'
 import type { DeliveryBook, HeardBook, PlatformRecords, ServerBook, Talks } from './platform-records.ts'
 import type { Step } from './queue.ts'
+import type { StockBook } from './stock-records.ts'
 import type { StoreFigures } from './store-figures.ts'
 import type { Conversations, Files, Keys, Members, Messages, PostedNotes } from './talk-records.ts'
-import type { Events, Orders, Pieces, PlanBook, Quotes, Steps, StockBook, Tickets } from './work-records.ts'
+import type { Events, Orders, Pieces, PlanBook, Quotes, Steps, Tickets } from './work-records.ts'
 
 /**
  * The records of one shop. Documents are kept as they are given and come back `unknown`: whoever reads one parses it.
@@ -18,6 +20,7 @@ export type ShopStore = {
   readonly tickets: Tickets
   readonly events: Events
   readonly stock: StockBook
+  readonly floor: FloorBook
   readonly plan: PlanBook
   readonly steps: Steps
   readonly conversations: Conversations

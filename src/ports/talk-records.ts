@@ -62,7 +62,7 @@ export type Members = {
 /** A secret by its hash: a one-time link, a pairing code, a session, a customer's link. `holder` is who it lets in. */
 export type Key = {
   readonly hash: string
-  readonly kind: 'owner-link' | 'pairing' | 'session' | 'customer'
+  readonly kind: 'owner-link' | 'pairing' | 'session' | 'customer' | 'calendar'
   readonly holder: string
   readonly until: Minutes | null
 }
@@ -74,4 +74,6 @@ export type Keys = {
   drop(kind: Key['kind'], hash: string): Promise<void>
   /** Deletes every key whose time is over; answers how many. */
   sweep(now: Minutes): Promise<number>
+  /** Takes all keys of a kind away that let this holder in. */
+  revoke(kind: Key['kind'], holder: string): Promise<void>
 }

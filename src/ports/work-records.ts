@@ -119,20 +119,6 @@ export type Events = {
   between(from: Minutes, to: Minutes): Promise<readonly ShopEvent[]>
 }
 
-export type StockMove = {
-  readonly item: string
-  /** Pieces, or micrometres of roll; negative takes away. */
-  readonly amount: number
-  readonly kind: 'seed' | 'reserve' | 'release' | 'use' | 'count' | 'arrive'
-  readonly orderId: string | null
-  readonly at: Minutes
-}
-export type StockBook = {
-  move(moves: readonly StockMove[]): Promise<void>
-  sums(): Promise<ReadonlyMap<string, number>>
-  ofOrder(orderId: string): Promise<readonly StockMove[]>
-}
-
 export type PlanBook = {
   /** Version 0 and body null before the first. */
   read(): Promise<{ readonly version: number; readonly body: unknown }>

@@ -2,7 +2,19 @@
 type MorningWords = {
   readonly titles: { readonly [section: string]: string }
   readonly todo: {
-    readonly [todo in 'bag' | 'countIn' | 'signOff' | 'take' | 'order' | 'call' | 'callAndMoney' | 'lookUp']: string
+    readonly [todo in
+      | 'bag'
+      | 'countIn'
+      | 'signOff'
+      | 'take'
+      | 'order'
+      | 'call'
+      | 'callAndMoney'
+      | 'lookUp'
+      | 'remake'
+      | 'cover'
+      | 'sizes'
+      | 'learn']: string
   }
   readonly leaves: (name: string, pieces: number, day: string) => string
   readonly game: (name: string, day: string) => string
@@ -10,6 +22,14 @@ type MorningWords = {
   readonly press: (name: string, temperature: string, machine: string) => string
   readonly short: (item: string, missing: number) => string
   readonly bagged: (name: string) => string
+  readonly sizesLater: (name: string, rows: number) => string
+  readonly unpaid: (name: string) => string
+  readonly orderBy: (what: string, when: string) => string
+  readonly remake: (what: string, reason: string, cost: string) => string
+  readonly remakeCost: (count: number, cost: string) => string
+  readonly off: (who: string) => string
+  readonly kept: (kept: number, of: number) => string
+  readonly broken: (name: string, promised: string, done: string) => string
 }
 
 export const morningWords = {
@@ -20,7 +40,10 @@ export const morningWords = {
       waiting: 'Waiting for the customer',
       'press-list': 'Press list by temperature',
       shorts: 'Short on the shelf',
-      collectable: 'Bagged, not collected',
+      remakes: 'Remakes and their cost',
+      off: 'Who is off',
+      collectable: 'Bagged, not collected, unpaid',
+      kept: 'Done against promised',
       records: 'Records that look wrong',
     },
     todo: {
@@ -31,6 +54,10 @@ export const morningWords = {
       order: 'order it',
       call: 'call for collection',
       callAndMoney: 'call for collection and settle the money',
+      remake: 'make it again first',
+      cover: 'look at the plan of today',
+      sizes: 'ask for the sizes',
+      learn: 'talk about what went wrong',
       lookUp: 'look it up on the maker’s sheet and correct the record',
     },
     leaves: (name, pieces, day) => `${name}: ${pieces} garments, promised ${day}`,
@@ -39,6 +66,14 @@ export const morningWords = {
     press: (name, temperature, machine) => `${temperature} on ${machine.replaceAll('-', ' ')}: ${name}`,
     short: (item, missing) => `${item}: ${missing} short of what is reserved`,
     bagged: (name) => `${name}: bagged`,
+    sizesLater: (name, rows) => `${name}: ${rows} lines without a size`,
+    unpaid: (name) => `${name}: bagged, not paid`,
+    orderBy: (what, when) => `${what}; order by ${when}`,
+    remake: (what, reason, cost) => `${what}: ${reason}, worth ${cost}`,
+    remakeCost: (count, cost) => `${count} remakes in seven days, together ${cost}`,
+    off: (who) => `${who} is off today`,
+    kept: (kept, of) => `${kept} of ${of} promises of the last seven days kept`,
+    broken: (name, promised, done) => `${name}: promised ${promised}, bagged ${done}`,
   },
   es: {
     titles: {
@@ -47,7 +82,10 @@ export const morningWords = {
       waiting: 'Esperando al cliente',
       'press-list': 'Lista de plancha por temperatura',
       shorts: 'Falta en el estante',
-      collectable: 'Embolsado, sin recoger',
+      remakes: 'Repeticiones y su costo',
+      off: 'Quién no viene',
+      collectable: 'Embolsado, sin recoger, sin pagar',
+      kept: 'Hecho contra prometido',
       records: 'Registros que parecen equivocados',
     },
     todo: {
@@ -58,6 +96,10 @@ export const morningWords = {
       order: 'pedirlo',
       call: 'llamar para que recojan',
       callAndMoney: 'llamar para que recojan y arreglar el pago',
+      remake: 'repetirla primero',
+      cover: 'mirar el plan de hoy',
+      sizes: 'pedir las tallas',
+      learn: 'hablar de lo que falló',
       lookUp: 'verlo en la hoja del fabricante y corregir el registro',
     },
     leaves: (name, pieces, day) => `${name}: ${pieces} prendas, prometido ${day}`,
@@ -66,5 +108,13 @@ export const morningWords = {
     press: (name, temperature, machine) => `${temperature} en ${machine.replaceAll('-', ' ')}: ${name}`,
     short: (item, missing) => `${item}: faltan ${missing} para lo reservado`,
     bagged: (name) => `${name}: embolsado`,
+    sizesLater: (name, rows) => `${name}: ${rows} líneas sin talla`,
+    unpaid: (name) => `${name}: embolsado, sin pagar`,
+    orderBy: (what, when) => `${what}; pedir antes de ${when}`,
+    remake: (what, reason, cost) => `${what}: ${reason}, vale ${cost}`,
+    remakeCost: (count, cost) => `${count} repeticiones en siete días, en total ${cost}`,
+    off: (who) => `${who} no viene hoy`,
+    kept: (kept, of) => `${kept} de ${of} promesas de los últimos siete días cumplidas`,
+    broken: (name, promised, done) => `${name}: prometido ${promised}, embolsado ${done}`,
   },
 } as const satisfies { readonly [language: string]: MorningWords }

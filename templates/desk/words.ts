@@ -1,8 +1,6 @@
 import type { Gate } from '../../src/domain/press/press-plan.ts'
 import type { OrderState } from '../../src/ports/work-records.ts'
 
-type Act = 'take' | 'hand-on' | 'start' | 'checked' | 'bagged' | 'collected'
-
 /** What the desk itself says: progress, states, tickets in the bench channel, and the owner's sheet. */
 export type DeskWords = {
   readonly progress: { readonly drawing: string; readonly done: string; readonly planning: string; readonly printing: string }
@@ -16,8 +14,6 @@ export type DeskWords = {
   readonly pieces: (count: number) => string
   readonly gates: string
   readonly gateNames: { readonly [Code in Gate['code']]: string }
-  readonly acts: { readonly [act in Act]: string }
-  readonly done: { readonly [act in Act]: (name: string, hour: string) => string }
   readonly ready: string
   readonly papers: string
   readonly noTicket: string
@@ -78,15 +74,6 @@ export const deskWords = {
       coupon: 'coupon for the stone lot',
       'first-piece': 'first piece signed',
     },
-    acts: { take: 'Take', 'hand-on': 'Hand on', start: 'Started', checked: 'Checked', bagged: 'Bagged', collected: 'Collected' },
-    done: {
-      take: (name, hour) => `Taken by ${name}, ${hour}`,
-      'hand-on': (name, hour) => `Handed on by ${name}, ${hour}`,
-      start: (name, hour) => `Started by ${name}, ${hour}`,
-      checked: (name, hour) => `Checked by ${name}, ${hour}`,
-      bagged: (name, hour) => `Bagged by ${name}, ${hour}`,
-      collected: (name, hour) => `Handed over by ${name}, ${hour}`,
-    },
     ready: 'Your order is bagged and ready to be collected.',
     papers: 'Your papers: the price slip, and the care card with how to wash it.',
     noTicket: 'There is no such ticket in this shop.',
@@ -145,22 +132,6 @@ export const deskWords = {
       certificate: 'certificado del lote',
       coupon: 'cupón del lote de piedras',
       'first-piece': 'primera pieza firmada',
-    },
-    acts: {
-      take: 'Tomar',
-      'hand-on': 'Pasar',
-      start: 'Empezada',
-      checked: 'Revisada',
-      bagged: 'Embolsada',
-      collected: 'Entregada',
-    },
-    done: {
-      take: (name, hour) => `Tomada por ${name}, ${hour}`,
-      'hand-on': (name, hour) => `La pasó ${name}, ${hour}`,
-      start: (name, hour) => `La empezó ${name}, ${hour}`,
-      checked: (name, hour) => `Revisada por ${name}, ${hour}`,
-      bagged: (name, hour) => `Embolsada por ${name}, ${hour}`,
-      collected: (name, hour) => `Entregada por ${name}, ${hour}`,
     },
     ready: 'Su pedido está embolsado y listo para recoger.',
     papers: 'Sus papeles: la nota con el precio y la tarjeta de cuidado, que dice cómo lavarlo.',

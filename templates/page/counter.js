@@ -148,3 +148,37 @@ if (slips) {
     document.title = document.title.replace(/^• /, '')
   })
 }
+
+// A count-down beside the press's own timer: a reminder with a sound, nothing that the press obeys.
+const beep = () => {
+  const audio = new AudioContext()
+  const tone = audio.createOscillator()
+  tone.frequency.value = 880
+  tone.connect(audio.destination)
+  tone.start()
+  tone.stop(audio.currentTime + 0.6)
+  tone.onended = () => audio.close()
+}
+
+const countDown = (button, output, until) => {
+  const left = Math.ceil((until - performance.now()) / 1000)
+  output.textContent = left > 0 ? String(left) : button.dataset.over
+  if (left > 0) return setTimeout(() => countDown(button, output, until), 200)
+  button.removeAttribute('aria-pressed')
+  beep()
+}
+
+on(document, 'click', (event) => {
+  const button = event.target.closest('[data-seconds]')
+  if (!button || button.getAttribute('aria-pressed') === 'true') return
+  button.setAttribute('aria-pressed', 'true')
+  countDown(button, button.parentElement.querySelector('output'), performance.now() + Number(button.dataset.seconds) * 1000)
+})
+
+// A link to a form opens it.
+const openNamed = () => {
+  const named = location.hash && document.getElementById(location.hash.slice(1))
+  if (named?.matches('details')) named.open = true
+}
+openNamed()
+on(window, 'hashchange', openNamed)

@@ -20,6 +20,7 @@ export const frame = (page: Frame, main: Piece): Html => html`<!doctype html>
 <meta name="viewport" content="width=device-width, initial-scale=1">
 <title>${page.title} · ${page.shopName}</title>
 <link rel="stylesheet" href="${page.asset('counter.css')}">
+<link rel="stylesheet" href="${page.asset('floor.css')}">
 <link rel="icon" href="${page.asset('icon.svg')}">
 <script src="${page.asset('counter.js')}" defer></script>
 </head>

@@ -25,7 +25,14 @@ export type TroubleFacts = { readonly name: string; readonly most: string }
 export type PageWords = {
   readonly language: string
   readonly skip: string
-  readonly pages: { readonly bench: string; readonly morning: string; readonly load: string; readonly people: string }
+  readonly pages: {
+    readonly bench: string
+    readonly press: string
+    readonly shelf: string
+    readonly morning: string
+    readonly load: string
+    readonly people: string
+  }
   readonly signOut: string
   readonly speak: string
   readonly start: {
@@ -59,6 +66,37 @@ export type PageWords = {
   }
   readonly keep: string
   readonly bench: { readonly title: string; readonly lead: string; readonly label: string }
+  readonly press: {
+    readonly title: string
+    readonly lead: string
+    readonly none: string
+    readonly atPress: string
+    readonly done: string
+    readonly back: string
+    readonly take: string
+    readonly chosen: string
+    readonly timer: (seconds: number) => string
+    readonly timerNote: string
+    readonly timerOver: string
+    readonly gates: string
+    readonly forms: string
+    readonly states: { readonly [state in 'waiting' | 'taken' | 'started' | 'done' | 'spoiled']: string }
+    readonly fold: (title: string) => string
+  }
+  readonly shelf: {
+    readonly title: string
+    readonly lead: string
+    readonly nothing: string
+    readonly forms: string
+    readonly tables: string
+  }
+  readonly calendar: {
+    readonly title: string
+    readonly lead: string
+    readonly make: string
+    readonly made: string
+    readonly revoke: string
+  }
   readonly morning: {
     readonly title: string
     readonly nothing: string

@@ -92,19 +92,21 @@ describe('a job that the plan brings late', () => {
     const late = await tightJobs(desk, 'en')
     const extra = late.flatMap(({ fixes }) => fixes).find(({ code }) => code === 'extra-minutes')
     const action = extra?.action?.id ?? ''
-    expect(await pressAction(desk, staff, action)).toBe('Only the owner can do that.')
+    expect(await pressAction(desk, staff, { action: action })).toBe('Only the owner can do that.')
     expect((await planOf(desk)).extra).toEqual([])
-    expect(await pressAction(desk, owner, action)).toMatch(/^Team o\w+ is in time now; every other promise is kept\.$/)
+    expect(await pressAction(desk, owner, { action: action })).toMatch(
+      /^Team o\w+ is in time now; every other promise is kept\.$/,
+    )
     const plan = await planOf(desk)
     expect(plan.extra.map(({ station }) => station)).toEqual(expect.arrayContaining(['bench-1', 'person-1']))
     expect(plan.changes.at(-1)).toMatchObject({ reason: 'extra-hours' })
     expect((await tightJobs(desk, 'en')).filter(({ kind }) => kind === 'late').length).toBeLessThan(late.length)
-    expect(await pressAction(desk, owner, action)).toContain('no longer applies')
+    expect(await pressAction(desk, owner, { action: action })).toContain('no longer applies')
   })
 
   test('is asked of the customer, and its promise moves only when they agree', async () => {
     const desk = await shopWith([placed('oone', noon, benchWork())])
-    const answer = await pressAction(desk, owner, 'o:oone:mend-move-promise:1')
+    const answer = await pressAction(desk, owner, { action: 'o:oone:mend-move-promise:1' })
     expect(answer).toContain('The promise stays as it is until they answer')
     expect((await planOf(desk)).sold[0]?.promised).toBe(noon)
     const asked = await said(desk, conversationChannel('cone'))
@@ -124,7 +126,7 @@ describe('a job that the plan brings late', () => {
 
   test('keeps its promise when the customer says no, or somebody else answers', async () => {
     const desk = await shopWith([placed('oone', noon, benchWork()), placed('otwo', evening, [])])
-    await pressAction(desk, owner, 'o:oone:mend-move-promise:1')
+    await pressAction(desk, owner, { action: 'o:oone:mend-move-promise:1' })
     const incoming = { kind: 'pressed', id: 'other', action: 'p:oone:move-promise:yes' } as const
     unwrap(await hearCustomer(desk, 'ctwo', { incoming, files: [] }))
     expect((await planOf(desk)).sold[0]?.promised).toBe(noon)
@@ -151,10 +153,10 @@ describe('the load of the shop', () => {
     const desk = await shopWith([])
     const before = await loadSheet(desk, 'en')
     expect(before.rates.rates.map(({ text }) => text)).toEqual(Array(2).fill('as the shop set it; nothing seen yet'))
-    expect(await pressAction(desk, staff, 'r:at-the-press:freeze')).toBe('Only the owner can do that.')
-    await pressAction(desk, owner, 'r:at-the-press:freeze')
+    expect(await pressAction(desk, staff, { action: 'r:at-the-press:freeze' })).toBe('Only the owner can do that.')
+    await pressAction(desk, owner, { action: 'r:at-the-press:freeze' })
     expect((await planOf(desk)).pace['at-the-press'].frozen).toBe(true)
-    await pressAction(desk, owner, 'r:at-the-press:thaw')
+    await pressAction(desk, owner, { action: 'r:at-the-press:thaw' })
     expect((await planOf(desk)).pace['at-the-press'].frozen).toBe(false)
   })
 })

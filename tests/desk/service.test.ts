@@ -6,12 +6,13 @@ import { conversationChannel, shopChannel, type WorkerDesk } from '../../src/des
 import { lapseHolds } from '../../src/desk/service/lapse-holds.ts'
 import { orderIdOf } from '../../src/desk/service/order-id.ts'
 import { conversationFrom, messageFrom, shopPlanFrom } from '../../src/desk/service/records.ts'
-import type { TicketAct } from '../../src/desk/service/ticket-life.ts'
 import { ticketIdOf } from '../../src/desk/service/ticket-names.ts'
 import type { Shop } from '../../src/domain/shop/shop.ts'
+import type { TicketAct } from '../../src/domain/ticket/acts.ts'
 import { startConversation } from '../../src/domain/understanding/conversation.ts'
 import { localMinute, openTestDesk, presses, says, type TestClock, work } from '../support/desk.ts'
 import { openTestStore, type TestStore, unwrap } from '../support/embedded.ts'
+import { workThrough } from '../support/floor.ts'
 
 let opened: TestStore
 const clock: TestClock = { at: localMinute('2026-11-25T09:00') }
@@ -125,8 +126,7 @@ describe('an order over the store', () => {
     expect(reserved).toBeLessThan(received.get('vinyl-standard-white') ?? 0)
     await work(desk)
     const ticketId = ticketIdOf(orderIdOf('c-kept'), 1)
-    for (const step of ['take', 'start', 'checked', 'bagged', 'collected'] as const)
-      expect(unwrap(await act(desk, ticketId, step))).toBeNull()
+    await workThrough(desk, ticketId)
     expect((await shop.stock.sums()).get('vinyl-standard-white')).toBe(reserved)
     expect((await orderOf(desk, 'c-kept')).state).toBe('collected')
 

@@ -1,16 +1,10 @@
 import * as fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import {
-  holderOf,
-  openActs,
-  stateAfter,
-  type TicketAct,
-  type TicketLife,
-  ticketActs,
-} from '../../src/desk/service/ticket-life.ts'
+import { holderOf, openActs, stateAfter, type TicketLife } from '../../src/desk/service/ticket-life.ts'
+import { type PlainAct, plainActs } from '../../src/domain/ticket/acts.ts'
 import { minutes } from '../../src/domain/units/units.ts'
 
-const life = (acts: readonly TicketAct[]): TicketLife => {
+const life = (acts: readonly PlainAct[]): TicketLife => {
   const state = acts.map((act) => stateAfter[act]).findLast((one) => one !== null) ?? 'on-bench'
   return {
     ticket: {
@@ -25,12 +19,16 @@ const life = (acts: readonly TicketAct[]): TicketLife => {
     },
     order: { orderId: 'o1', conversationId: null, state, hold: null, revision: 1, version: 1, handedOverAt: null },
     findings: acts.map((code, at) => ({ code, facts: null, by: 'Noor', at: minutes(at) })),
+    ticks: [],
+    gates: [],
+    changedPieces: false,
+    openRemakes: 0,
   }
 }
 
 describe('the life of a ticket', () => {
   test('goes from taken to collected in one order', () => {
-    const path: TicketAct[] = []
+    const path: PlainAct[] = []
     for (const act of ['take', 'start', 'checked', 'bagged', 'collected'] as const) {
       expect(openActs(life(path))).toContain(act)
       path.push(act)
@@ -46,12 +44,12 @@ describe('the life of a ticket', () => {
   })
 
   test('never skips the check, the bag or the hand-over, whatever is pressed in whatever order', () => {
-    const presses = fc.array(fc.constantFrom(...ticketActs), { maxLength: 40 })
+    const presses = fc.array(fc.constantFrom(...plainActs), { maxLength: 40 })
     fc.assert(
       fc.property(presses, (pressed) => {
-        const done: TicketAct[] = []
+        const done: PlainAct[] = []
         for (const act of pressed) if (openActs(life(done)).includes(act)) done.push(act)
-        const first = (act: TicketAct) => (done.includes(act) ? done.indexOf(act) : Number.POSITIVE_INFINITY)
+        const first = (act: PlainAct) => (done.includes(act) ? done.indexOf(act) : Number.POSITIVE_INFINITY)
         expect(first('start')).toBeLessThanOrEqual(first('checked'))
         expect(first('checked')).toBeLessThanOrEqual(first('bagged'))
         expect(first('bagged')).toBeLessThanOrEqual(first('collected'))

@@ -1,6 +1,7 @@
 import { randomUUID } from 'node:crypto'
 import type { Channel, Incoming, Message } from '../../src/ports/chat.ts'
 import type { CounterDesk, Language, Line, LoadSheet, Member, Morning, StoredFile } from '../../src/ports/counter-desk.ts'
+import { floorOfPages } from './page-floor.ts'
 
 const nameOf = (channel: Channel): string => (channel.kind === 'conversation' ? `c:${channel.id}` : `s:${channel.name}`)
 
@@ -155,6 +156,12 @@ export const makePageDesk = (now: () => number): PageDesk => {
     },
     morning: async () => told.morning,
     load: async () => emptyLoad,
+    ...floorOfPages(),
+    keepShopFile: async (file) => {
+      const id = `shop-${kept.size + 1}`
+      kept.set(id, file)
+      return { id }
+    },
     file: async (channel, id) => files.get(`${nameOf(channel)}/${id}`) ?? null,
     keepFile: async (token, file) => {
       const id = `kept-${kept.size + 1}`

@@ -15,7 +15,7 @@ import { loadToDraw } from './ready-delivery.ts'
 import { done, known, refuse, whatOf } from './refuse.ts'
 
 const ownersOnly = /^(?:c:(?:morning|load|setup)|o:[^:]+:(?:mend|promise)-.+|r:.+)$/
-const staffs = /^(?:c:(?:morning|load|setup|tickets|post-again)|[tor]:.+)$/
+const staffs = /^(?:c:(?:morning|load|setup|tickets|post-again)|[tors]:.+)$/
 
 /** A ticket or order that an action names is one of this shop. */
 const isOfShop = async (shop: ShopStore, what: string): Promise<boolean> => {
@@ -68,7 +68,7 @@ const press = async (desk: Desk, actor: Actor, { id: delivery, action }: Pressed
   if (kind === 't' && name === 'open') return openTicket(desk.store.shop(desk.shopId), id)
   if (action === 'c:morning') return { ...done, shown: morningMessage(desk, await morningSheet(desk, language), language) }
   if (action === 'c:load') return askLoad(desk, actor, delivery)
-  return { ...done, said: await pressAction(desk, memberOf(actor), action) }
+  return { ...done, said: await pressAction(desk, memberOf(actor), { action }) }
 }
 
 const doIt = async (desk: Desk, actor: Actor, incoming: Incoming): Promise<Outcome> => {
@@ -81,6 +81,10 @@ const doIt = async (desk: Desk, actor: Actor, incoming: Incoming): Promise<Outco
     case 'chose':
       return incoming.choice === postAgainId ? postAgain(desk, actor, incoming.value) : done
     case 'filled': {
+      if (/^[ts]:/.test(incoming.form)) {
+        const pressing = { action: incoming.form, values: incoming.values }
+        return { ...done, said: await pressAction(desk, memberOf(actor), pressing) }
+      }
       const { station = '', day = '' } = incoming.values
       return { ...done, shown: await listTickets(desk, { station, day, language: actor.person.language }) }
     }

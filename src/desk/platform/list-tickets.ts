@@ -5,8 +5,8 @@ import type { Slot } from '../../domain/schedule/operation.ts'
 import { type Language, showFor } from '../../domain/shop/show.ts'
 import { minutes } from '../../domain/units/units.ts'
 import type { Message } from '../../ports/chat.ts'
-import { lifeOf } from '../service/act-on-ticket.ts'
 import type { Desk } from '../service/desk.ts'
+import { readLife } from '../service/floor/read-life.ts'
 import { shopPlanFrom, ticketFrom } from '../service/records.ts'
 import { messageWith } from '../service/say-message.ts'
 import { holderOf, type TicketLife } from '../service/ticket-life.ts'
@@ -43,7 +43,7 @@ const found = async (desk: Desk, wanted: Wanted): Promise<readonly Listed[]> => 
   const isWanted = (slot: Slot): boolean =>
     (wanted.station === '' || slot.stations.includes(wanted.station)) &&
     (wanted.day === '' || dayOf(desk.zone, slot.start) === wanted.day)
-  const lives = await Promise.all((await shop.tickets.list(['open'])).map(({ ticketId }) => lifeOf(shop, ticketId)))
+  const lives = await Promise.all((await shop.tickets.list(['open'])).map(({ ticketId }) => readLife(desk, shop, ticketId)))
   const listed = lives
     .filter((life) => life !== null)
     .map((life) => ({ life, slots: slots.filter((slot) => slot.order === life.order.orderId && isWanted(slot)) }))

@@ -1,115 +1,140 @@
 import { deskWords } from '../../../templates/desk/words.ts'
-import { writeLocal } from '../../domain/calendar/local-time.ts'
 import { ok, type Problem, type Result } from '../../domain/result/result.ts'
-import { showFor } from '../../domain/shop/show.ts'
+import { isFormAct, type PlainAct, type TicketAct } from '../../domain/ticket/acts.ts'
+import type { WorkKind } from '../../domain/ticket/work-steps.ts'
 import type { Member } from '../../ports/counter-desk.ts'
 import type { ShopStore } from '../../ports/store.ts'
-import type { StoredOrder, StoredTicket } from '../../ports/work-records.ts'
-import { conversationChannel, type Desk } from './desk.ts'
+import type { Desk } from './desk.ts'
+import { collectorSchema, isNamedCollector } from './floor/collector.ts'
+import { type Answered, type Deed, readValues, type Values } from './floor/deed.ts'
+import { findAtGate } from './floor/find-at-gate.ts'
+import { readLife } from './floor/read-life.ts'
+import { finishRemake, spoil } from './floor/remake.ts'
+import { deskWordsFor, hourOf, tellCustomer, wordsFor } from './floor/say-floor.ts'
+import { tickStep, tickWhole } from './floor/tick.ts'
 import { learnPace } from './plan/learn-pace.ts'
-import { conversationFrom, ticketFrom } from './records.ts'
-import { textMessage } from './say-message.ts'
-import { holderOf, openActs, rowsAfter, stateAfter, type TicketAct, type TicketLife } from './ticket-life.ts'
+import { ticketFrom } from './records.ts'
+import { keepTemplates } from './stock/keep-templates.ts'
+import { useRest } from './stock/use-stock.ts'
+import { closedFor, holderOf, openActs, openForms, rowsAfter, stateAfter, type TicketLife, wantsSeen } from './ticket-life.ts'
 import { putTicketMessage } from './ticket-message.ts'
 
-export type Acting = { readonly ticketId: string; readonly act: TicketAct; readonly by: Member }
+export type Acting = { readonly ticketId: string; readonly act: TicketAct; readonly by: Member; readonly values?: Values }
 
-/** A ticket with its order and what was done with it; null when there is no such ticket in this shop. */
-export const lifeOf = async (shop: ShopStore, ticketId: string): Promise<TicketLife | null> => {
-  const ticket = await shop.tickets.read(ticketId)
-  const order = ticket === null ? null : await shop.orders.read(ticket.orderId)
-  if (ticket === null || order === null) return null
-  return { ticket, order, findings: await shop.tickets.findings(ticketId) }
+/** Why it cannot be done: gone, held by somebody, something to be read or found out first. */
+const refusal = (desk: Desk, life: TicketLife | null, act: TicketAct): string => {
+  const words = wordsFor(desk)
+  if (life === null) return deskWordsFor(desk).noTicket
+  if (life.ticket.state !== 'open') return deskWordsFor(desk).notOpen
+  if (wantsSeen(life) && holderOf(life.findings) !== null && act !== 'take') return words.sayFirst
+  const closed = closedFor(life, act === 'start' ? 'cutting' : 'run')
+  if ((act === 'start' || act === 'checked') && closed.length > 0)
+    return words.first([...new Set(closed.map(({ gate }) => deskWordsFor(desk).gateNames[gate.code]))].join(', '))
+  const holder = holderOf(life.findings)
+  return holder === null ? deskWordsFor(desk).notOpen : words.done.take(holder.by, hourOf(desk, holder.at))
 }
 
-const refusal = (desk: Desk, life: TicketLife | null): string => {
-  const language = desk.workshop.shop.profile.languages[0] ?? 'en'
-  const words = deskWords[language]
-  const holder = life === null ? null : holderOf(life.findings)
-  if (life === null) return words.noTicket
-  if (holder === null) return words.notOpen
-  const hour = showFor(desk.workshop.shop, language).hour(writeLocal(desk.zone, holder.at).slice(11))
-  return words.done.take(holder.by, hour)
+/** Steps that one press for the whole ticket ticks for every line. */
+const ticksAfter: { readonly [Act in PlainAct]?: readonly WorkKind[] } = {
+  start: ['cut'],
+  checked: ['weed', 'brush', 'press', 'inspect'],
+  bagged: ['bag'],
 }
 
-/** Reserved stock becomes used stock when the work is checked. */
-const useStock = async (desk: Desk, shop: ShopStore, orderId: string): Promise<void> => {
-  const at = desk.clock.now()
-  const reserved = new Map<string, number>()
-  for (const { item, amount } of await shop.stock.ofOrder(orderId)) reserved.set(item, (reserved.get(item) ?? 0) + amount)
-  const moves = [...reserved].filter(([, amount]) => amount !== 0)
-  await shop.stock.move(
-    moves.flatMap(([item, amount]) => [
-      { item, amount: -amount, kind: 'release' as const, orderId, at },
-      { item, amount, kind: 'use' as const, orderId, at },
-    ]),
-  )
+const stockAfter = async ({ desk, shop, life, facts, by }: Omit<Deed, 'act'>, act: PlainAct): Promise<void> => {
+  if (act !== 'checked') return
+  await useRest(desk, shop, { ticket: life.ticket, by: by.name })
+  await keepTemplates(desk, shop, facts)
 }
 
-const tellReady = async (shop: ShopStore, order: StoredOrder, ticket: StoredTicket): Promise<void> => {
-  const id = order.conversationId
-  const stored = id === null ? null : await shop.conversations.read(id)
-  if (id === null || stored === null) return
-  const { language } = conversationFrom(stored.state)
-  const channel = conversationChannel(id)
-  const body = textMessage(deskWords[language].ready, language)
-  await shop.messages.put({ channel, nonce: `ready-${ticket.ticketId}`, by: 'bot', body })
-  await shop.tell('channel', channel)
-}
+const tellReady = (shop: ShopStore, { order, ticket }: TicketLife): Promise<void> =>
+  tellCustomer(shop, order, { nonce: `ready-${ticket.ticketId}`, text: (language) => deskWords[language].ready })
 
-/** What an act changes besides its own row: the order, its roster rows, its stock, and what the customer is told. */
-const consequences = async (
-  desk: Desk,
-  shop: ShopStore,
-  { life, act }: { readonly life: TicketLife; readonly act: TicketAct },
-): Promise<Result<null, Problem>> => {
-  const { order, ticket } = life
-  const rows = rowsAfter[act]
-  const { facts } = ticketFrom(ticket.body)
-  if (rows !== null)
+/** What an act changes besides its own row: ticks, the order, its roster rows, its stock, and what the customer is told. */
+const consequences = async (deed: Omit<Deed, 'act'>, act: PlainAct): Promise<Result<null, Problem>> => {
+  const { desk, shop, life, facts } = deed
+  const { order } = life
+  const kinds = ticksAfter[act]
+  const ticked = kinds === undefined ? ok(null) : await tickWhole(deed, kinds)
+  if (!ticked.ok) return ticked
+  const state = rowsAfter[act]
+  if (state !== null)
     await shop.orders.setRows(
       order.orderId,
-      facts.roster.map(({ line }) => ({ line, state: rows })),
+      facts.roster.map(({ line }) => ({ line, state })),
     )
-  const state = stateAfter[act]
-  if (state !== null) {
+  const next = stateAfter[act]
+  if (next !== null) {
     const handedOver = act === 'collected' ? { handedOverAt: desk.clock.now() } : {}
-    const changed = await shop.orders.change({ id: order.orderId, version: order.version }, { state, ...handedOver })
+    const changed = await shop.orders.change({ id: order.orderId, version: order.version }, { state: next, ...handedOver })
     if (!changed.ok) return changed
   }
-  if (act === 'checked') await useStock(desk, shop, order.orderId)
+  await stockAfter(deed, act)
   if (act === 'checked') await learnPace(desk, shop, life.ticket)
-  if (act === 'bagged') await tellReady(shop, order, ticket)
+  if (act === 'bagged') await tellReady(shop, life)
   return ok(null)
+}
+
+const plain = async (deed: Omit<Deed, 'act'>, act: PlainAct): Answered => {
+  const { desk, shop, life, by } = deed
+  if (!openActs(life).includes(act)) return ok(refusal(desk, life, act))
+  const collector = act === 'collected' ? readValues(deed, collectorSchema) : null
+  if (collector !== null && !collector.ok) return ok(collector.said)
+  const to = collector?.value.collector ?? ''
+  const named = deed.facts.people.collects
+  if (act === 'collected' && named !== null && to !== '' && !isNamedCollector(named, to))
+    return ok(wordsFor(desk).handOnlyTo(named))
+  const facts = to === '' ? {} : { collector: 'named' }
+  await shop.tickets.find(life.ticket.ticketId, { code: act, facts, by: by.name, at: desk.clock.now() })
+  return consequences(deed, act)
+}
+
+const fill = (deed: Deed): Answered => {
+  switch (deed.act) {
+    case 'tick':
+      return tickStep(deed)
+    case 'spoiled':
+      return spoil(deed)
+    case 'remade':
+      return finishRemake(deed)
+    default:
+      return findAtGate(deed)
+  }
+}
+
+const isOpenNow = (life: TicketLife, act: TicketAct): boolean =>
+  isFormAct(act) ? openForms(life).includes(act) : openActs(life).includes(act)
+
+const act = async (desk: Desk, shop: ShopStore, acting: Acting): Answered => {
+  const { ticketId, act: what, by, values = {} } = acting
+  const life = await readLife(desk, shop, ticketId)
+  if (life === null || !isOpenNow(life, what)) return ok(refusal(desk, life, what))
+  const state = what === 'collected' ? { state: 'done' as const } : { body: life.ticket.body }
+  const changed = await shop.tickets.change({ id: ticketId, version: life.ticket.version }, state)
+  if (!changed.ok) return changed
+  const deed = { desk, shop, life, facts: ticketFrom(life.ticket.body).facts, by, values }
+  return isFormAct(what) ? fill({ ...deed, act: what }) : plain(deed, what)
 }
 
 /**
- * One act of one person on one ticket. The ticket's version makes it exclusive: of two who take it at once one has it and the
- * other is told by whom and when. Answers with a word for whoever acted, null when the act was done.
+ * One act of one person on one ticket, with what was filled in where it asks for something. The shop's lock and the ticket's
+ * version make it exclusive: of two who take it at once one has it and the other is told by whom and when. Answers with a word for
+ * whoever acted, null when the act was done.
  */
-export const actOnTicket = async (
-  desk: Desk,
-  shop: ShopStore,
-  { ticketId, act, by }: Acting,
-): Promise<Result<string | null, Problem>> => {
-  const life = await lifeOf(shop, ticketId)
-  if (life === null || !openActs(life).includes(act)) return ok(refusal(desk, life))
-  const at = desk.clock.now()
-  const change = act === 'collected' ? { state: 'done' as const } : { body: life.ticket.body }
-  const changed = await shop.tickets.change({ id: ticketId, version: life.ticket.version }, change)
-  if (!changed.ok) return changed
-  await shop.tickets.find(ticketId, { code: act, facts: {}, by: by.name, at })
-  const followed = await consequences(desk, shop, { life, act })
-  if (!followed.ok) return followed
+export const actOnTicket = async (desk: Desk, shop: ShopStore, acting: Acting): Answered => {
+  await shop.plan.alone()
+  const answered = await act(desk, shop, acting)
+  if (!answered.ok || answered.value !== null) return answered
+  const after = await readLife(desk, shop, acting.ticketId)
+  if (after === null) return answered
   await shop.events.add({
-    code: act,
-    orderId: life.order.orderId,
-    ticketId,
-    by: by.id,
-    at,
-    facts: { revision: life.ticket.revision },
+    code: acting.act,
+    orderId: after.order.orderId,
+    ticketId: acting.ticketId,
+    by: acting.by.id,
+    at: desk.clock.now(),
+    facts: { revision: after.ticket.revision },
   })
-  const after = await lifeOf(shop, ticketId)
-  if (after !== null) await putTicketMessage(desk, shop, after)
-  return ok(null)
+  await putTicketMessage(desk, shop, after)
+  return answered
 }

@@ -5,6 +5,7 @@ import type { ShopStore } from '../../ports/store.ts'
 import { conversationChannel, type Desk } from './desk.ts'
 import { shopPlanFrom } from './records.ts'
 import { textMessage } from './say-message.ts'
+import { letStockGo } from './stock/keep-stock.ts'
 
 export type Cancelling = { readonly conversation: Conversation; readonly orderId: string; readonly saidId: string }
 
@@ -40,8 +41,7 @@ export const cancelOrder = async (
     slots: plan.slots.filter((slot) => slot.order !== orderId),
   })
   if (!written.ok) return written
-  const moves = await shop.stock.ofOrder(orderId)
-  await shop.stock.move(moves.map(({ item, amount }) => ({ item, amount: -amount, kind: 'release' as const, orderId, at })))
+  await letStockGo(shop, orderId, { at, by: 'customer', why: 'cancelled' })
   const changed = await shop.orders.change({ id: orderId, version: order.version }, { state: 'cancelled' })
   if (!changed.ok) return changed
   await shop.events.add({ code: 'cancelled', orderId, ticketId: null, by: 'customer', at, facts: {} })

@@ -4,6 +4,7 @@ import type { CounterDesk, Line, Member, StoredFile } from '../../ports/counter-
 import type { ShopStore } from '../../ports/store.ts'
 import type { StoredMember, StoredMessage } from '../../ports/talk-records.ts'
 import { channelFrom, channelName, conversationChannel, type Desk } from './desk.ts'
+import { floorSide } from './floor/floor-side.ts'
 import { hearCustomer } from './hear-customer.ts'
 import { morningSheet } from './morning-sheet.ts'
 import { noteOnBench } from './note-on-bench.ts'
@@ -116,7 +117,9 @@ const files = (shop: ShopStore): Pick<CounterDesk, 'file'> => ({
 /** What staff and owner do in the shop's channels; the id of an action carries no authority, the member does. */
 const benchSide = (desk: Desk): Pick<CounterDesk, 'act'> => ({
   act: async (member, incoming) => {
-    if (incoming.kind === 'pressed') return { said: await pressAction(desk, member, incoming.action) }
+    if (incoming.kind === 'pressed') return { said: await pressAction(desk, member, { action: incoming.action }) }
+    if (incoming.kind === 'filled')
+      return { said: await pressAction(desk, member, { action: incoming.form, values: incoming.values }) }
     if (incoming.kind === 'said') await noteOnBench(desk, member, incoming)
     return { said: null }
   },
@@ -152,6 +155,7 @@ export const counterDesk = (desk: Desk, news: News): CounterDesk => {
     ...doors(desk, shop),
     ...files(shop),
     ...benchSide(desk),
+    ...floorSide(desk, shop),
     lines: async (channel, after) => {
       const stored = await shop.messages.after(channelName(channel), after)
       const shown = after === 0 ? stored.slice(-newestShown) : stored

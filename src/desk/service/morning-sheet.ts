@@ -7,6 +7,8 @@ import { type Minutes, minutes } from '../../domain/units/units.ts'
 import type { Morning, MorningLine, MorningSection } from '../../ports/counter-desk.ts'
 import type { StoredOrder, StoredTicket } from '../../ports/work-records.ts'
 import type { Desk } from './desk.ts'
+import { readLife } from './floor/read-life.ts'
+import { type FloorSections, floorSections } from './morning-floor.ts'
 import { orderFrom, type PlacedOrder, type ShopPlan, shopPlanFrom, ticketFrom } from './records.ts'
 import { ticketName } from './ticket-names.ts'
 
@@ -15,6 +17,8 @@ type Entry = {
   readonly team: string
   readonly gameDay: string | null
   readonly pieces: number
+  readonly sizesLater: number
+  readonly countedIn: boolean
   readonly money: string
   readonly placed: PlacedOrder | null
   readonly ticket: StoredTicket | null
@@ -23,7 +27,7 @@ type Entry = {
 type Sheet = {
   readonly entries: readonly Entry[]
   readonly plan: ShopPlan
-  readonly short: readonly { readonly item: string; readonly missing: number }[]
+  readonly floor: FloorSections
   readonly today: string
   readonly now: Minutes
   readonly show: Show
@@ -35,20 +39,28 @@ type Sheet = {
 
 const dayMinutes = 1_440
 
+const isCountedIn = async (desk: Desk, ticketId: string): Promise<boolean> => {
+  const life = await readLife(desk, desk.store.shop(desk.shopId), ticketId)
+  return life?.gates.every(({ gate, is }) => gate.code !== 'count-in' || is === 'open') ?? false
+}
+
 const entryOf = async (desk: Desk, order: StoredOrder, plan: ShopPlan): Promise<Entry | null> => {
   const shop = desk.store.shop(desk.shopId)
   const revision = await shop.orders.revision(order.orderId, order.revision)
   if (revision === null) return null
   const document = orderFrom(revision.document)
   const tickets = await shop.tickets.ofOrder(order.orderId)
+  const ticket = tickets.find(({ state }) => state === 'open') ?? null
   return {
     order,
     team: document.team,
     gameDay: document.gameDay ?? null,
     pieces: document.roster.reduce((sum, row) => sum + row.quantity, 0),
     money: document.money.state,
+    sizesLater: document.roster.filter(({ size }) => size === 'later').length,
+    countedIn: ticket !== null && (await isCountedIn(desk, ticket.ticketId)),
     placed: plan.sold.find((sold) => sold.id === order.orderId) ?? null,
-    ticket: tickets.find((ticket) => ticket.state === 'open') ?? null,
+    ticket,
   }
 }
 
@@ -79,15 +91,18 @@ const gameSoon = ({ entries, words, localDay, now, show }: Sheet): readonly Morn
   const last = localDay(now + 3 * dayMinutes)
   return entries
     .filter(({ order, gameDay }) => inWork.has(order.state) && order.state !== 'checked' && gameDay !== null && gameDay <= last)
+    .filter(({ countedIn }) => !countedIn)
     .map((entry) => line(entry, words.game(nameOf(entry), show.day(entry.gameDay ?? '')), words.todo.countIn))
 }
 
 const waiting = ({ entries, words }: Sheet): readonly MorningLine[] =>
-  entries
-    .filter(({ order }) => order.state === 'quoted' || order.hold !== null)
-    .map((entry) =>
-      line(entry, words.waits(nameOf(entry)), entry.order.hold === null ? words.todo.signOff : entry.order.hold.why),
-    )
+  entries.flatMap((entry) => {
+    const { order, sizesLater } = entry
+    if (order.hold !== null) return [line(entry, words.waits(nameOf(entry)), order.hold.why)]
+    if (order.state === 'quoted') return [line(entry, words.waits(nameOf(entry)), words.todo.signOff)]
+    const needsSizes = sizesLater > 0 && inWork.has(order.state)
+    return needsSizes ? [line(entry, words.sizesLater(nameOf(entry), sizesLater), words.todo.sizes)] : []
+  })
 
 /** Open tickets by the temperature they are pressed at, so that the press changes as seldom as possible. */
 const pressList = ({ entries, words, show }: Sheet): readonly MorningLine[] =>
@@ -103,13 +118,14 @@ const pressList = ({ entries, words, show }: Sheet): readonly MorningLine[] =>
       line(entry, words.press(nameOf(entry), show.temperature(hottest), machine), words.todo.take),
     )
 
-const shorts = ({ short, words }: Sheet): readonly MorningLine[] =>
-  short.map(({ item, missing }) => ({ text: words.short(item, missing), todo: words.todo.order, order: null, ticket: null }))
-
 const collectable = ({ entries, words }: Sheet): readonly MorningLine[] =>
   entries
     .filter(({ order }) => order.state === 'bagged')
-    .map((entry) => line(entry, words.bagged(nameOf(entry)), entry.money === 'paid' ? words.todo.call : words.todo.callAndMoney))
+    .map((entry) =>
+      entry.money === 'none' || entry.money === 'deposit'
+        ? line(entry, words.unpaid(nameOf(entry)), words.todo.callAndMoney)
+        : line(entry, words.bagged(nameOf(entry)), words.todo.call),
+    )
 
 const odd = ({ odd: records, words }: Sheet): readonly MorningLine[] =>
   records.map((text) => ({ text, todo: words.todo.lookUp, order: null, ticket: null }))
@@ -121,8 +137,11 @@ const sectionsOf = (sheet: Sheet): readonly MorningSection[] => {
     { code: 'game-soon', lines: gameSoon(sheet) },
     { code: 'waiting', lines: waiting(sheet) },
     { code: 'press-list', lines: pressList(sheet) },
-    { code: 'shorts', lines: shorts(sheet) },
+    { code: 'shorts', lines: sheet.floor.shorts },
+    { code: 'remakes', lines: sheet.floor.remakes },
+    { code: 'off', lines: sheet.floor.off },
     { code: 'collectable', lines: collectable(sheet) },
+    { code: 'kept', lines: sheet.floor.kept },
     { code: 'records', lines: odd(sheet) },
   ].map(({ code, lines }) => ({ code, title: titles[code] ?? code, lines }))
 }
@@ -134,13 +153,12 @@ export const morningSheet = async (desk: Desk, language: Language): Promise<Morn
   const plan = shopPlanFrom((await shop.plan.read()).body)
   const orders = await shop.orders.list(['quoted', 'signed-off', 'planned', 'ticketed', 'on-bench', 'checked', 'bagged'])
   const entries = await Promise.all(orders.map((order) => entryOf(desk, order, plan)))
-  const sums = await shop.stock.sums()
   const today = writeLocal(desk.zone, now).slice(0, 10)
   const show = showFor(desk.workshop.shop, language)
   const sheet: Sheet = {
     entries: entries.filter((entry) => entry !== null),
     plan,
-    short: [...sums].filter(([, amount]) => amount < 0).map(([item, amount]) => ({ item, missing: -amount })),
+    floor: await floorSections(desk, language),
     today,
     now,
     show,

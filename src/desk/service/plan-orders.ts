@@ -1,18 +1,11 @@
 import { ok, type Problem, type Result } from '../../domain/result/result.ts'
-import { budgetFor } from '../../domain/schedule/plan.ts'
-import { replanFor } from '../../domain/schedule/replan.ts'
-import { slotsOf } from '../../domain/schedule/slots.ts'
 import type { OrderStep } from '../../ports/queue.ts'
 import type { ShopStore } from '../../ports/store.ts'
 import type { Desk } from './desk.ts'
 import { isDone } from './moot.ts'
-import { type ShopPlan, shopPlanFrom } from './records.ts'
-import { bookOf } from './shop-plan.ts'
+import type { ShopPlan } from './records.ts'
+import { replanShop } from './replan-shop.ts'
 import { showProgressOf } from './show-progress.ts'
-
-/** The search is seeded and counted, not timed: the same book gives the same plan on every machine. */
-const planSeed = 1
-const planSeconds = 0.3
 
 /** Every signed-off order that has no place in the execution plan yet goes on to its ticket with this plan. */
 const passOn = async (desk: Desk, shop: ShopStore, plan: ShopPlan): Promise<Result<null, Problem>> => {
@@ -34,17 +27,9 @@ const passOn = async (desk: Desk, shop: ShopStore, plan: ShopPlan): Promise<Resu
 /** Answers whether the step's own order has its place now. */
 const planAll = async (desk: Desk, shop: ShopStore, step: OrderStep<'plan'>): Promise<Result<boolean, Problem>> => {
   if (await isDone(shop, step)) return ok(true)
-  await shop.plan.alone()
-  const read = await shop.plan.read()
-  const plan = shopPlanFrom(read.body)
-  const book = bookOf(desk, plan, desk.clock.now())
-  if (!book.ok) return book
-  const found = replanFor(book.value, plan.slots, { seed: planSeed, budget: budgetFor(planSeconds), stop: () => false })
-  if (!found.ok) return found
-  const next: ShopPlan = { ...plan, slots: slotsOf(found.value.lines) }
-  const written = await shop.plan.write(read.version, next)
-  if (!written.ok) return written
-  const passed = await passOn(desk, shop, next)
+  const next = await replanShop(desk, shop)
+  if (!next.ok) return next
+  const passed = await passOn(desk, shop, next.value)
   if (!passed.ok) return passed
   const order = await shop.orders.read(step.orderId)
   const isPlaced = order?.state !== 'signed-off' || order.revision !== step.revision

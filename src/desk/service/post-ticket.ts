@@ -3,8 +3,9 @@ import { ok, type Problem, type Result } from '../../domain/result/result.ts'
 import type { OrderStep } from '../../ports/queue.ts'
 import type { ShopStore } from '../../ports/store.ts'
 import type { StoredTicket } from '../../ports/work-records.ts'
-import { lifeOf } from './act-on-ticket.ts'
 import { type Desk, shopChannel } from './desk.ts'
+import { carryOver } from './floor/carry-over.ts'
+import { readLife } from './floor/read-life.ts'
 import { isDone, isDropped } from './moot.ts'
 import { textMessage } from './say-message.ts'
 import { endProgress } from './show-progress.ts'
@@ -16,6 +17,8 @@ const replaceEarlier = async (desk: Desk, shop: ShopStore, newer: StoredTicket):
   const language = desk.workshop.shop.profile.languages[0] ?? 'en'
   for (const ticket of await shop.tickets.ofOrder(newer.orderId)) {
     if (ticket.revision >= newer.revision || ticket.state === 'replaced') continue
+    const carried = await carryOver(shop, { from: ticket, to: newer, at: desk.clock.now() })
+    if (!carried.ok) return carried
     const changed = await shop.tickets.change(
       { id: ticket.ticketId, version: ticket.version },
       { state: 'replaced', replacedBy: newer.revision },
@@ -43,7 +46,7 @@ const post = async (desk: Desk, shop: ShopStore, step: OrderStep<'post'>): Promi
     const moved = await shop.orders.change({ id: orderId, version: order.version }, { state: 'on-bench' })
     if (!moved.ok) return moved
   }
-  const life = await lifeOf(shop, ticket.ticketId)
+  const life = await readLife(desk, shop, ticket.ticketId)
   if (life !== null && (await putTicketMessage(desk, shop, life)) === 'posted') {
     await shop.events.add({
       code: 'posted',

@@ -1,32 +1,50 @@
+import type { Problem, Result } from '../../domain/result/result.ts'
+import { isShopAct, isTicketAct } from '../../domain/ticket/acts.ts'
 import type { Member } from '../../ports/counter-desk.ts'
+import type { ShopStore } from '../../ports/store.ts'
 import { actOnTicket } from './act-on-ticket.ts'
 import type { Desk } from './desk.ts'
+import { actOnShop } from './floor/act-on-shop.ts'
+import type { Values } from './floor/deed.ts'
+import { decidePromise } from './floor/move-promise.ts'
 import { freezeRate } from './plan/learn-pace.ts'
 import { mend } from './plan/mend.ts'
 import { retryStep } from './retry-step.ts'
-import { isTicketAct } from './ticket-life.ts'
 
 /** Tried again when somebody else changed the same record meanwhile. */
 const mostTries = 5
 
-/**
- * Something staff or owner did with a button of the shop's channels; the id of an action carries no authority, the member
- * does. Answers with a word for whoever did it, null when there is nothing to say.
- */
-export const pressAction = async (desk: Desk, member: Member, action: string): Promise<string | null> => {
+export type Pressing = { readonly action: string; readonly values?: Values }
+
+type Work = (shop: ShopStore) => Promise<Result<string | null, Problem>>
+
+/** What an action does inside a transaction; null when nobody knows it. */
+const workOf = (desk: Desk, member: Member, { action, values = {} }: Pressing): Work | null => {
   const [kind, id = '', name = '', revision = ''] = action.split(':')
+  if (kind === 'o' && name.startsWith('promise-'))
+    return (shop) => decidePromise(desk, shop, { orderId: id, to: name.slice('promise-'.length), revision, by: member })
+  if (kind === 's' && isShopAct(id)) return (shop) => actOnShop({ desk, shop, act: id, by: member, values })
+  if (kind === 't' && isTicketAct(name)) return (shop) => actOnTicket(desk, shop, { ticketId: id, act: name, by: member, values })
+  return null
+}
+
+/**
+ * Something staff or owner did with a button or a form of the shop's channels; the id of an action carries no authority, the
+ * member does. Answers with a word for whoever did it, null when there is nothing to say.
+ */
+export const pressAction = async (desk: Desk, member: Member, pressing: Pressing): Promise<string | null> => {
+  const [kind, id = '', name = '', revision = ''] = pressing.action.split(':')
   if (kind === 'o' && name.startsWith('again-'))
     return retryStep(desk, { orderId: id, step: name.slice('again-'.length), revision })
   if (kind === 'o' && name.startsWith('mend-'))
     return mend(desk, member, { orderId: id, code: name.slice('mend-'.length), revision })
   if (kind === 'r') return freezeRate(desk, member, { stage: id, word: name })
-  if (kind !== 't' || !isTicketAct(name)) return null
+  const work = workOf(desk, member, pressing)
+  if (work === null) return null
   for (let tries = 1; ; tries += 1) {
-    const done = await desk.store.together(desk.shopId, (shop) =>
-      actOnTicket(desk, shop, { ticketId: id, act: name, by: member }),
-    )
+    const done = await desk.store.together(desk.shopId, work)
     if (done.ok) return done.value
     if (tries >= mostTries)
-      throw new Error(`the ticket ${id} could not be changed: ${done.problems.map((one) => one.code).join(', ')}`)
+      throw new Error(`${pressing.action} could not be done: ${done.problems.map((one) => one.code).join(', ')}`)
   }
 }

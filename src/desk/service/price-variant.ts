@@ -7,7 +7,7 @@ import type { WorkerDesk } from './desk.ts'
 import { takeTurn } from './hear-customer.ts'
 import { isDone } from './moot.ts'
 import { conversationFrom, shopPlanFrom } from './records.ts'
-import { withStock } from './shelf.ts'
+import { readShelf, withStock } from './shelf.ts'
 import { floorFor } from './shop-plan.ts'
 
 /**
@@ -32,7 +32,7 @@ export const priceVariant = async (desk: WorkerDesk, step: OrderStep<'price'>): 
       job: step.orderId,
       floor: (_, __, needBy) => floorFor(desk, plan, { orderId: step.orderId, needBy }),
     },
-    withStock(desk.workshop, await shop.stock.sums()),
+    withStock(desk.workshop, await readShelf(shop), step.orderId),
   )
   const { price, promise, problems } = quoteOf(worked, null)
   const stops = problems.filter(({ severity }) => severity === 'stop')

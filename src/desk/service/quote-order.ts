@@ -9,6 +9,7 @@ import type { ShopStore } from '../../ports/store.ts'
 import { chargeLate, lateChanges } from '../late-changes.ts'
 import { archiveEntries, previewOf } from '../make-job.ts'
 import { quoteOf } from '../quote.ts'
+import { stockUses } from '../stock-uses.ts'
 import { careCard, priceSlip } from '../ticket/slips.ts'
 import { templatePrint } from '../ticket/template-print.ts'
 import { ticketFacts } from '../ticket/ticket-facts.ts'
@@ -19,7 +20,7 @@ import { keepPieces, knownPieces } from './kept-pieces.ts'
 import { isDone } from './moot.ts'
 import { withPace } from './plan/learn-pace.ts'
 import { orderFrom, type PlacedOrder, type QuoteBody, quoteFrom, type ShopPlan, shopPlanFrom } from './records.ts'
-import { withStock } from './shelf.ts'
+import { readShelf, withStock } from './shelf.ts'
 import { floorFor, liveHolds } from './shop-plan.ts'
 import { showProgress } from './show-progress.ts'
 
@@ -33,11 +34,6 @@ const placedOf = (work: Work, step: OrderStep<'quote'>): PlacedOrder => ({
   weight: 1,
   operations: work.operations,
 })
-
-const stockOf = ({ counted, cuts }: Work): QuoteBody['stock'] => [
-  ...counted.stones.map(({ material, line }) => ({ item: material.id, amount: line.pieces + line.spare })),
-  ...cuts.vinyl.map(({ material, sheet }) => ({ item: material.id, amount: sheet.usedLength })),
-]
 
 type Asking = { readonly desk: WorkerDesk; readonly step: OrderStep<'quote'>; readonly conversation: string | null }
 
@@ -93,7 +89,7 @@ const bodyOf = async ({ desk, step, conversation }: Asking, worked: WorkedOut, w
     quote: quoteOf(worked, picture),
     placed: placedOf(work, step),
     facts,
-    stock: stockOf(work),
+    stock: stockUses(work, workshop.shop.auxiliaries),
     ...kept,
     slips: { price: priceSlip(work, facts, workshop.shop), care: careCard(facts) },
     picture,
@@ -115,7 +111,7 @@ const workOutFor = async (asking: Asking, order: Order): Promise<QuoteBody> => {
   const plan = shopPlanFrom((await shopStore.plan.read()).body)
   const keys = piecesOf(order, desk.workshop)
   const pieces = await knownPieces(shopStore, desk.ids, keys)
-  const atPresent = withPace(withStock(desk.workshop, await shopStore.stock.sums()), plan.pace)
+  const atPresent = withPace(withStock(desk.workshop, await readShelf(shopStore), step.orderId), plan.pace)
   const workshop = { ...atPresent, cache: pieces }
   const asked: Asked = {
     document: order,

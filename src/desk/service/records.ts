@@ -8,7 +8,7 @@ import type { Ticket } from '../../domain/ticket/ticket.ts'
 import type { Conversation, Quote } from '../../domain/understanding/conversation.ts'
 import type { Minutes } from '../../domain/units/units.ts'
 import type { Attachment, Message } from '../../ports/chat.ts'
-import type { StockMove } from '../../ports/work-records.ts'
+import type { StockUse } from '../stock-uses.ts'
 
 /**
  * The documents that the desk keeps in the store. They were written by this program and carry a version; a document of another
@@ -57,7 +57,7 @@ export type QuoteBody = {
   readonly quote: Quote
   readonly placed: PlacedOrder | null
   readonly facts: TicketFacts | null
-  readonly stock: readonly Pick<StockMove, 'item' | 'amount'>[]
+  readonly stock: readonly StockUse[]
   /** Hashes of files that the order keeps: all for the cutter in one archive, and the new templates one to one on paper. */
   readonly cutArchive: string | null
   readonly templatePrint?: string | null

@@ -8,11 +8,14 @@ import { minutes } from '../../domain/units/units.ts'
 import type { ShopStore } from '../../ports/store.ts'
 import type { StoredOrder } from '../../ports/work-records.ts'
 import { conversationChannel, type Desk } from './desk.ts'
+import { keptFrom, stillWanted } from './floor/carry-over.ts'
 import { orderIdOf } from './order-id.ts'
 import { conversationFrom, type PlacedOrder, type QuoteBody, quoteFrom, type ShopPlan, shopPlanFrom } from './records.ts'
 import { textMessage } from './say-message.ts'
 import { floorFor, liveHolds } from './shop-plan.ts'
 import { showProgress } from './show-progress.ts'
+import { wantStock } from './stock/keep-stock.ts'
+import { usedAt } from './stock/use-stock.ts'
 
 export type SignOff = { readonly conversation: Conversation; readonly revision: number; readonly hash: string }
 type Signing = SignOff & { readonly order: StoredOrder; readonly placed: PlacedOrder; readonly body: QuoteBody }
@@ -59,9 +62,17 @@ const loseRace = async (shop: ShopStore, signing: Signing): Promise<Result<null,
   return ok(null)
 }
 
+/** What the revision takes from the shelf, without what was made for an earlier one and stays. */
+const usesLeft = async (desk: Desk, shop: ShopStore, { order, body }: Signing): Promise<QuoteBody['stock']> => {
+  const earlier = (await shop.tickets.ofOrder(order.orderId)).at(-1)
+  if (earlier === undefined || body.facts === null) return body.stock
+  const kept = await keptFrom(shop, earlier, body.facts)
+  return stillWanted(body.stock, kept, (item) => usedAt(desk, item))
+}
+
 /** Stock reserved, place sold, order signed, event written and the plan step wanted: all in the turn's one transaction. */
 const sell = async (desk: Desk, shop: ShopStore, signing: Signing): Promise<Result<null, Problem>> => {
-  const { order, placed, body, conversation } = signing
+  const { order, placed, conversation } = signing
   const at = desk.clock.now()
   const read = await shop.plan.read()
   const plan = shopPlanFrom(read.body)
@@ -71,13 +82,18 @@ const sell = async (desk: Desk, shop: ShopStore, signing: Signing): Promise<Resu
     held: plan.held.filter((held) => held.id !== placed.id),
   })
   if (!written.ok) return written
-  const earlier = await shop.stock.ofOrder(order.orderId)
-  await shop.stock.move([
-    ...earlier.map(({ item, amount }) => ({ item, amount: -amount, kind: 'release' as const, orderId: order.orderId, at })),
-    ...body.stock.map(({ item, amount }) => ({ item, amount: -amount, kind: 'reserve' as const, orderId: order.orderId, at })),
-  ])
+  const { orderId } = order
+  const due = placed.promised ?? placed.needBy
+  await wantStock(
+    shop,
+    { orderId, due, uses: await usesLeft(desk, shop, signing) },
+    { at, by: conversation.person.id, why: 'signed' },
+  )
   const signed = await shop.orders.sign({ id: order.orderId, version: order.version }, { by: conversation.person.id, at })
   if (!signed.ok) return signed
+  const freed =
+    order.hold === null ? signed : await shop.orders.change({ id: orderId, version: signed.value.version }, { hold: null })
+  if (!freed.ok) return freed
   await shop.events.add({
     code: 'signed-off',
     orderId: order.orderId,

@@ -1,53 +1,112 @@
-import { deskWords } from '../../../templates/desk/words.ts'
-import { writeLocal } from '../../domain/calendar/local-time.ts'
-import { showFor } from '../../domain/shop/show.ts'
+import type { GateState } from '../../domain/press/gate-state.ts'
+import { isFormAct, isPlainAct, type TicketAct } from '../../domain/ticket/acts.ts'
+import type { TicketFacts } from '../../domain/ticket/facts.ts'
+import { tickOf, type WorkKind, workKinds, workSteps } from '../../domain/ticket/work-steps.ts'
 import type { Action, Block, Message } from '../../ports/chat.ts'
+import type { PressCheck } from '../../ports/floor-records.ts'
 import type { ShopStore } from '../../ports/store.ts'
 import type { Finding } from '../../ports/work-records.ts'
 import { type Desk, shopChannel } from './desk.ts'
+import { correctionLines } from './floor/correction-lines.ts'
+import { foundText } from './floor/found-text.ts'
+import { deskWordsFor, hourOf, localOf, momentOf, shopLanguage, showOf, wordsFor } from './floor/say-floor.ts'
 import { ticketFrom } from './records.ts'
 import { messageWith } from './say-message.ts'
-import { isTicketAct, openActs, type TicketAct, type TicketLife } from './ticket-life.ts'
+import { openActs, openForms, type TicketLife } from './ticket-life.ts'
 import { ticketName } from './ticket-names.ts'
 
-const weights: { readonly [Act in TicketAct]: Action['weight'] } = {
-  take: 'main',
-  'hand-on': 'plain',
-  start: 'main',
-  checked: 'main',
-  bagged: 'main',
-  collected: 'main',
+const weightOf = (act: TicketAct): Action['weight'] =>
+  ['take', 'start', 'checked', 'bagged', 'collected', 'seen', 'resume'].includes(act) ? 'main' : 'plain'
+
+const doneLine = (desk: Desk, facts: TicketFacts, finding: Finding): readonly Block[] => {
+  const words = wordsFor(desk)
+  const hour = hourOf(desk, finding.at)
+  if (isPlainAct(finding.code)) return [{ kind: 'text', text: words.done[finding.code](finding.by, hour), tone: 'good' }]
+  if (!isFormAct(finding.code)) return []
+  const text = words.found[finding.code](foundText(desk, facts, finding), finding.by, hour)
+  return [{ kind: 'text', text, tone: 'plain' }]
 }
 
-const doneLine = (desk: Desk, finding: Finding): readonly Block[] => {
-  if (!isTicketAct(finding.code)) return []
-  const language = desk.workshop.shop.profile.languages[0] ?? 'en'
-  const hour = showFor(desk.workshop.shop, language).hour(writeLocal(desk.zone, finding.at).slice(11))
-  return [{ kind: 'text', text: deskWords[language].done[finding.code](finding.by, hour), tone: 'good' }]
+/** Each gate with how it stands; a wait says when to look. */
+export const gateLine = (desk: Desk, facts: TicketFacts, { gate, why, lookAt }: GateState): string => {
+  const words = wordsFor(desk)
+  const garment = facts.garments.length > 1 ? (facts.garments.find(({ id }) => id === gate.garment)?.name ?? '') : ''
+  const subject = gate.code === 'certificate' || gate.code === 'coupon' ? gate.subject : garment
+  const wait = lookAt === null || why === 'passed' ? '' : `, ${words.lookAt(momentOf(desk, lookAt))}`
+  return `${deskWordsFor(desk).gateNames[gate.code]}${subject === '' ? '' : ` (${subject})`}: ${words.gateIs[why]}${wait}`
 }
+
+const progressOf = (desk: Desk, facts: TicketFacts, { ticks }: TicketLife): readonly string[] => {
+  const steps = workSteps(facts)
+  const of = (kind: WorkKind) =>
+    steps.filter((step) => step.kind === kind).flatMap((step) => step.lines.map((line) => tickOf(ticks, step.no, line).state))
+  return workKinds.flatMap((kind) => {
+    const states = of(kind)
+    const through = states.filter((state) => state === 'done').length
+    return states.length === 0 || through === 0
+      ? []
+      : [wordsFor(desk).progress(wordsFor(desk).steps[kind], through, states.length)]
+  })
+}
+
+const throwAwayBlocks = (desk: Desk, { throwAway }: TicketFacts): readonly Block[] => {
+  if (throwAway.length === 0) return []
+  const words = wordsFor(desk)
+  const items = throwAway.map(({ line, place, text }) => words.throwLine(line, place, text))
+  return [
+    { kind: 'text', text: words.throwAway, tone: 'caution' },
+    { kind: 'list', title: null, items },
+  ]
+}
+
+const lists = (desk: Desk, facts: TicketFacts, life: TicketLife): readonly Block[] => {
+  const progress = progressOf(desk, facts, life)
+  const pieces = facts.roster.reduce((sum, row) => sum + row.quantity, 0)
+  const collector =
+    life.order.state === 'bagged' && facts.people.collects !== null ? [wordsFor(desk).handTo(facts.people.collects)] : []
+  return [
+    {
+      kind: 'list',
+      title: deskWordsFor(desk).needed(showOf(desk).moment(facts.needBy)),
+      items: [deskWordsFor(desk).pieces(pieces), ...collector],
+    },
+    ...(life.gates.length === 0
+      ? []
+      : [
+          {
+            kind: 'list',
+            title: deskWordsFor(desk).gates,
+            items: [...new Set(life.gates.map((gate) => gateLine(desk, facts, gate)))],
+          } as const,
+        ]),
+    ...(progress.length === 0 ? [] : [{ kind: 'list', title: null, items: progress } as const]),
+  ]
+}
+
+type Around = { readonly bytes: number; readonly checks: readonly PressCheck[] }
 
 /** What stands in the bench channel: whose, when, how many, the gates, the paper, what was done with it and what can be. */
-const ticketMessage = (desk: Desk, life: TicketLife, bytes: number): Message => {
+const ticketMessage = (desk: Desk, life: TicketLife, { bytes, checks }: Around): Message => {
   const { ticket, findings } = life
   const { facts, pdf, papers = [] } = ticketFrom(ticket.body)
-  const language = desk.workshop.shop.profile.languages[0] ?? 'en'
-  const words = deskWords[language]
-  const show = showFor(desk.workshop.shop, language)
+  const words = wordsFor(desk)
   const name = ticketName(ticket.number)
-  const pieces = facts.roster.reduce((sum, row) => sum + row.quantity, 0)
-  return messageWith(language, {
+  const corrections = correctionLines(desk, facts, checks).map((text): Block => ({ kind: 'text', text, tone: 'caution' }))
+  const acts: readonly TicketAct[] = [...openActs(life), ...openForms(life)]
+  return messageWith(shopLanguage(desk), {
     blocks: [
-      { kind: 'text', text: words.ticketFor(`${name} r${ticket.revision}`, facts.team), tone: 'plain' },
-      { kind: 'list', title: words.needed(show.moment(facts.needBy)), items: [words.pieces(pieces)] },
-      { kind: 'list', title: words.gates, items: [...new Set(facts.gates.map((gate) => words.gateNames[gate.code]))] },
-      ...findings.flatMap((finding) => doneLine(desk, finding)),
+      { kind: 'text', text: deskWordsFor(desk).ticketFor(`${name} r${ticket.revision}`, facts.team), tone: 'plain' },
+      ...lists(desk, facts, life),
+      ...throwAwayBlocks(desk, facts),
+      ...corrections,
+      ...findings.flatMap((finding) => doneLine(desk, facts, finding)),
     ],
     file: { file: pdf, name: `${name}-${ticket.revision}.pdf`, mime: 'application/pdf', bytes },
     papers,
-    actions: openActs(life).map((act) => ({
+    actions: acts.map((act) => ({
       id: `t:${ticket.ticketId}:${act}:${ticket.revision}`,
       label: words.acts[act],
-      weight: weights[act],
+      weight: weightOf(act),
     })),
   })
 }
@@ -60,7 +119,8 @@ export const putTicketMessage = async (
 ): Promise<'posted' | 'edited' | 'already-there'> => {
   const channel = shopChannel('bench')
   const file = await shop.files.read(channel, ticketFrom(life.ticket.body).pdf)
-  const body = ticketMessage(desk, life, file?.bytes.length ?? 0)
+  const checks = await shop.floor.pressChecks(localOf(desk, desk.clock.now()).slice(0, 10))
+  const body = ticketMessage(desk, life, { bytes: file?.bytes.length ?? 0, checks })
   const { outcome } = await shop.messages.put({ channel, nonce: life.ticket.ticketId, by: 'bot', body })
   await shop.tell('channel', channel)
   return outcome

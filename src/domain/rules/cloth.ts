@@ -1,6 +1,7 @@
 import { fibreLimits, ironTenthsC } from '../garment/fibre-limits.ts'
 import type { JobGarment, Material } from '../press/job.ts'
 import { repellenceSuspected, smallSharePercent, unnamedFibres } from '../press/suspicions.ts'
+import { dropsVerdict } from '../press/water-drops.ts'
 import { type Way, way } from '../press/way.ts'
 import { type Finding, hottestOn, type Rule, type RuleFacts } from './facts.ts'
 
@@ -137,8 +138,10 @@ const meanDrops = (findings: readonly Finding[], garment: JobGarment): number | 
 const afterDrops = (facts: RuleFacts, garment: JobGarment, mean: number): ReturnType<Rule> => {
   const at = `${garment.at}/finish`
   const base = { garment: garment.id, seconds: Math.round(mean), source: drops }
-  if (mean <= 5) return []
-  if (mean < 60) return [{ code: 'drops-doubtful', at, severity: 'needs-test', facts: { ...base, ways: [way('test-press')] } }]
+  const verdict = dropsVerdict(mean)
+  if (verdict === 'sunk') return []
+  if (verdict === 'doubtful')
+    return [{ code: 'drops-doubtful', at, severity: 'needs-test', facts: { ...base, ways: [way('test-press')] } }]
   return materialsOn(garment).map((material) => {
     if (isRepellentSafe(material)) {
       const tested = { garment: garment.id, material: material.id, source: drops, ways: [way('test-press')] }

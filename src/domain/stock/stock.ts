@@ -8,6 +8,8 @@ export const stockSchema = z.strictObject({
   garments: z.array(
     z.strictObject({ garment: idSchema, colour: idSchema, fit: z.enum(fits), size: z.enum(sizes), quantity: z.int().min(0) }),
   ),
+  /** Tape in µm of roll, cover and flock sheets in pieces, by the record's id. */
+  auxiliaries: z.array(z.strictObject({ item: idSchema, amount: z.int().min(0), bin: z.string() })).default([]),
   /** Templates on the shelf: `key` is the layout's content key of the piece. */
   templates: z.array(z.strictObject({ key: z.string().min(1), box: z.string(), made: z.iso.date(), brushed: z.int().min(0) })),
   /** Packs the seller of stones and vinyl ships, and the days they take. */

@@ -148,6 +148,8 @@ export type Said = { readonly id: string } & (
       readonly problems: readonly Problem[]
     }
   | { readonly kind: 'quoted'; readonly revision: number; readonly hash: string; readonly quote: Quote }
+  /** The shop found something out about the customer's things and proposes what to change; `quote` says what was done. */
+  | { readonly kind: 'found'; readonly patches: readonly Patch[]; readonly quote: string }
 )
 
 export const complaintKinds = ['lift', 'stones-lost', 'crack', 'bleed', 'shine', 'shrink', 'wrong-name', 'other'] as const

@@ -2,6 +2,7 @@ import type { Button, Conversation, How, Said, SaidFile, Want } from './conversa
 import { type Context, documentOf } from './document.ts'
 import { hearFiles } from './files.ts'
 import { moreOfComplaint, noteComplaint } from './hear-complaint.ts'
+import { hearQuote } from './hear-quoted.ts'
 import type { Patch } from './patch.ts'
 import { closeTurn, type Heard, proceed, tidyOf } from './proceed.ts'
 import { understand } from './read/understand.ts'
@@ -175,35 +176,6 @@ const hearButton = (conversation: Conversation, pressed: Pressed, context: Conte
   return hearIntent(conversation, acts[pressed.action], context) ?? only(conversation, [])
 }
 
-type Quoted = Extract<Said, { kind: 'quoted' }>
-
-/** The desk has worked a revision out: shown only when the order is still the one that was sent. */
-const hearQuote = (conversation: Conversation, { revision, hash, quote }: Quoted, context: Context): Heard => {
-  const composed = documentOf(conversation, context)
-  if (composed.hash !== hash) return proceed({ ...conversation, sent: null }, [{ code: 'proof-outdated', facts: {} }], context)
-  const { problems } = quote
-  if (problems.some((problem) => problem.severity === 'stop')) {
-    return only({ ...conversation, shown: null, asked: null }, [{ code: 'cannot-be-made', facts: { revision }, problems }])
-  }
-  const actions = [
-    { action: 'sign-off', label: { code: 'button', action: 'sign-off', revision }, revision, hash },
-    { action: 'undo', label: { code: 'button', action: 'undo', revision: null } },
-    { action: 'person', label: { code: 'button', action: 'person', revision: null } },
-  ] as const
-  const facts = {
-    ...tidyOf(conversation, composed),
-    revision,
-    price: quote.price,
-    promise: quote.promise,
-    late: quote.late ?? [],
-  }
-  const picture = quote.picture === null ? {} : { picture: quote.picture }
-  const priced = quote.price?.total ?? null
-  return only({ ...conversation, shown: { revision, hash }, priced, sent: null, asked: null }, [
-    { code: 'proof', facts, problems, actions, ...picture },
-  ])
-}
-
 const hearSaid = (
   conversation: Conversation,
   { text, files }: { readonly text: string; readonly files?: readonly SaidFile[] },
@@ -230,6 +202,8 @@ const dispatch = (conversation: Conversation, said: Said, context: Context): Hea
       return hearPriced(conversation, said)
     case 'quoted':
       return hearQuote(conversation, said, context)
+    case 'found':
+      return hearPatches(conversation, { patches: said.patches, how: 'corrected', quote: said.quote }, context)
   }
 }
 

@@ -10,6 +10,29 @@ const seen = (id: string) => ({ id, version: 1 })
 const step = ({ orderId }: Victim) => ({ step: 'quote' as const, orderId, revision: 1 })
 /** The first shop's server on the chat platform. */
 const guild = '10000000000000001'
+/** What lies in the first shop under the same names. */
+const lot = { item: 'stone', lot: 'lot-1', certificate: null, grossMilligrams: null, bin: null }
+const morning = {
+  press: 'press-1',
+  day: '2026-11-25',
+  setTenths: 1_600,
+  readings: [1_600, 1_590, 1_590, 1_600, 1_590],
+  correctionTenths: 10,
+  verdict: 'corrected',
+  by: marker,
+  at,
+} as const
+const remake = {
+  remakeId: 'remake-1',
+  line: 1,
+  quantity: 1,
+  reason: 'scorched',
+  whose: 'shop',
+  photo: null,
+  cost: 0,
+  at,
+  doneAt: null,
+}
 const file = (hash: string) => ({ hash, name: 'a.pdf', mime: 'application/pdf', bytes: new Uint8Array([1]) })
 
 /** Each function of a shop's store, called by another shop with the ids of the first one's order. */
@@ -45,6 +68,24 @@ const attacks: { readonly [name: string]: Attack } = {
   'stock.move': (shop, { orderId }) => shop.stock.move([{ item: 'theirs', amount: 1, kind: 'count', orderId, at }]),
   'stock.sums': (shop) => shop.stock.sums(),
   'stock.ofOrder': (shop, { orderId }) => shop.stock.ofOrder(orderId),
+  'stock.ledger': (shop) => shop.stock.ledger(),
+  'stock.needs': (shop) => shop.stock.needs(),
+  'stock.want': (shop, { orderId }) => shop.stock.want(orderId, [{ item: 'theirs', amount: 1, due: at }]),
+  'stock.lots': (shop) => shop.stock.lots(),
+  'stock.putLot': (shop) => shop.stock.putLot({ ...lot, certificate: 'theirs', bin: 'theirs' }),
+  'stock.coming': (shop) => shop.stock.coming(),
+  'stock.order': (shop) => shop.stock.order({ comingId: 'other', item: 'theirs', amount: 1, due: at, by: 'thief' }),
+  'stock.arrived': (shop) => shop.stock.arrived('coming-1'),
+  'stock.templates': (shop) => shop.stock.templates(),
+  'stock.putTemplate': (shop) => shop.stock.putTemplate({ key: 'a-template', box: 'theirs', made: '2026-11-25', brushed: 1 }),
+  'stock.dropTemplate': (shop) => shop.stock.dropTemplate('a-template'),
+  'floor.checkPress': (shop) => shop.floor.checkPress({ ...morning, by: 'thief' }),
+  'floor.pressChecks': (shop) => shop.floor.pressChecks(morning.day),
+  'floor.addRemake': (shop, { orderId, ticketId }) =>
+    shop.floor.addRemake({ ...remake, remakeId: 'other', orderId, ticketId, by: 'thief' }),
+  'floor.remakes': (shop) => shop.floor.remakes(minutes(0)),
+  'floor.remakesOf': (shop, { orderId }) => shop.floor.remakesOf(orderId),
+  'floor.finishRemake': (shop) => shop.floor.finishRemake('remake-1', at),
   'plan.read': (shop) => shop.plan.read(),
   'plan.write': (shop) => shop.plan.write(1, {}),
   'plan.alone': (shop) => shop.plan.alone(),
@@ -77,6 +118,7 @@ const attacks: { readonly [name: string]: Attack } = {
   'keys.read': (shop, _victim, hash) => shop.keys.read('customer', hash, at),
   'keys.use': (shop, _victim, hash) => shop.keys.use('owner-link', hash, at),
   'keys.drop': (shop, _victim, hash) => shop.keys.drop('customer', hash),
+  'keys.revoke': (shop) => shop.keys.revoke('session', 'owner'),
   'keys.sweep': (shop) => shop.keys.sweep(minutes(2_000_000_000)),
   'server.read': (shop) => shop.server.read(),
   'server.save': (shop) =>

@@ -4,6 +4,7 @@ import { refuse, visitorLanguage } from './answer.ts'
 import type { Counter, Door, Visit } from './counter.ts'
 import { customerRoutes } from './customer-routes.ts'
 import { doorRoutes } from './door-routes.ts'
+import { floorRoutes } from './floor-routes.ts'
 import { type Doors, guardDoors, safeHeaders } from './guard.ts'
 import { loadRoutes } from './load-routes.ts'
 import { staffRoutes } from './staff-routes.ts'
@@ -43,6 +44,7 @@ export const makeApp = (counter: Counter, doors: Doors): Hono<Door> => {
   app.route('/', doorRoutes(counter))
   app.route('/', staffRoutes(counter))
   app.route('/', loadRoutes(counter))
+  app.route('/', floorRoutes(counter))
   app.notFound((c) => refuse(c, counter, { trouble: { code: 'not-found' }, language: visitorLanguage(c, counter), back: '/' }))
   app.onError((error, c) => {
     counter.report(error)

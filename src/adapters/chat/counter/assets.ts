@@ -12,6 +12,7 @@ const woff2 = 'font/woff2'
 /** Everything the page may load, by the name it is asked for; nothing else of the disk can be reached. */
 const shelf: { readonly [name: string]: { readonly file: string; readonly mime: string } } = {
   'counter.css': { file: page('counter.css'), mime: 'text/css; charset=utf-8' },
+  'floor.css': { file: page('floor.css'), mime: 'text/css; charset=utf-8' },
   'counter.js': { file: page('counter.js'), mime: 'text/javascript; charset=utf-8' },
   'icon.svg': { file: page('icon.svg'), mime: 'image/svg+xml' },
   'marker.woff2': { file: font('permanent-marker', 'permanent-marker-latin-400-normal'), mime: woff2 },

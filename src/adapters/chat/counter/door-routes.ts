@@ -48,7 +48,20 @@ const ownerIn = async (c: Visit, counter: Counter): Promise<Response> => {
   return c.redirect('/morning', 303)
 }
 
-const makeKey = async (c: Visit, counter: Counter, kind: Made['kind']): Promise<Response> => {
+const calendar = async (c: Visit, counter: Counter, how: 'make' | 'end'): Promise<Response> => {
+  const signed = await enter(c, counter, { ownerOnly: true })
+  if (signed instanceof Response) return signed
+  if (!counter.limits.words.take(`m:${signed.member.id}`))
+    return refuse(c, counter, { trouble: { code: 'too-many' }, language: signed.language, back: '/people' })
+  if (how === 'end') {
+    await counter.desk.revokeCalendar(signed.member)
+    return c.redirect('/people', 303)
+  }
+  const link = `${counter.origin}/calendar/${await counter.desk.newCalendar(signed.member)}.ics`
+  return showPage(c, counter, peoplePage(counter, signed, { kind: 'calendar', link }))
+}
+
+const makeKey = async (c: Visit, counter: Counter, kind: Exclude<Made['kind'], 'calendar'>): Promise<Response> => {
   const signed = await enter(c, counter, { ownerOnly: true })
   if (signed instanceof Response) return signed
   const refused = { language: signed.language, back: '/people' }
@@ -73,7 +86,7 @@ const changeLanguage = async (c: Visit, counter: Counter): Promise<Response> => 
   const language = (form.ok ? languageIn(form.form, counter) : undefined) ?? signed.language
   const back = form.ok ? (form.form.fields.get('back') ?? '') : ''
   signIn(c, counter, { member: signed.member, language })
-  return c.redirect(['/bench', '/morning', '/people'].includes(back) ? back : homeOf(signed.member.role), 303)
+  return c.redirect(['/bench', '/press', '/shelf', '/morning', '/people'].includes(back) ? back : homeOf(signed.member.role), 303)
 }
 
 /** Ways in and out for the people of the shop, and where the owner makes their keys. */
@@ -94,5 +107,7 @@ export const doorRoutes = (counter: Counter): Hono<Door> => {
   })
   routes.post('/people/code', (c) => makeKey(c, counter, 'code'))
   routes.post('/people/link', (c) => makeKey(c, counter, 'link'))
+  routes.post('/people/calendar', (c) => calendar(c, counter, 'make'))
+  routes.post('/people/calendar/end', (c) => calendar(c, counter, 'end'))
   return routes
 }

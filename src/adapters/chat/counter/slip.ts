@@ -8,6 +8,8 @@ import { renderBlock } from './blocks.ts'
 /** Where a slip lies: the address its forms and files hang under, and who looks at it. */
 export type Place = {
   readonly base: string
+  /** Where an action that asks for something is filled in; null: it is done by one press. */
+  readonly formAt?: (action: string) => string | null
   readonly words: PageWords
   readonly locale: string
   readonly zone: string
@@ -26,15 +28,18 @@ const deedForm = (place: Place, deed: Deed, inner: Piece): Html => postForm(`${p
 const actionButton = (action: Action, label: string): Html =>
   html`<button class="${action.weight}" name="action" value="${action.id}">${label}</button>`
 
-/** A grave action is asked twice. */
-const renderAction = (action: Action, words: PageWords): Html =>
-  action.weight === 'grave'
+/** A grave action is asked twice; one that asks for something leads to where it is filled in. */
+const renderAction = (action: Action, { words, formAt }: Place): Html => {
+  const address = formAt?.(action.id) ?? null
+  if (address !== null) return html`<a class="button ${action.weight}" href="${address}">${action.label}</a>`
+  return action.weight === 'grave'
     ? html`<details class="grave"><summary>${action.label}</summary>${actionButton(action, words.sure(action.label))}</details>`
     : actionButton(action, action.label)
+}
 
 const renderActions = (actions: readonly Action[], place: Place): Piece =>
   when(actions.length > 0, () =>
-    deedForm(place, 'press', html`<div class="actions">${actions.map((action) => renderAction(action, place.words))}</div>`),
+    deedForm(place, 'press', html`<div class="actions">${actions.map((action) => renderAction(action, place))}</div>`),
   )
 
 const isSaid = (message: Message, label: string): boolean =>
@@ -69,7 +74,7 @@ const fieldBox = (field: FormField, id: string, words: PageWords): Html => {
   }
 }
 
-const renderForm = (form: Form, place: Place): Html => {
+export const renderForm = (form: Form, place: Place): Html => {
   const prefix = randomUUID()
   const upload = form.fields.some((field) => field.kind === 'file')
   const boxes = form.fields.map((field, index) => {

@@ -8,10 +8,10 @@ import type { Signed } from './sign-in.ts'
 import { type Place, renderSlips, ticketAnchor } from './slip.ts'
 
 type Page = Look & { readonly main: Piece }
-type Here = 'bench' | 'morning' | 'load' | 'people'
+type Here = 'bench' | 'press' | 'shelf' | 'morning' | 'load' | 'people'
 
 const ways = (signed: Signed): readonly Here[] =>
-  signed.member.role === 'owner' ? ['morning', 'load', 'bench', 'people'] : ['bench']
+  signed.member.role === 'owner' ? ['morning', 'load', 'bench', 'press', 'shelf', 'people'] : ['bench', 'press', 'shelf']
 
 /** The way round for people who work here, with language and the way out. */
 const staffLinks = (counter: Counter, signed: Signed, here: Here): Piece => {
@@ -89,21 +89,23 @@ ${morningSheet(room.morning, signed.language)}
 export type Made =
   | { readonly kind: 'code'; readonly name: string; readonly code: string }
   | { readonly kind: 'link'; readonly link: string }
+  | { readonly kind: 'calendar'; readonly link: string }
 
 const madeNote = (made: Made, language: Language): Html => {
-  const { people } = wordsOf(language)
+  const { people, calendar } = wordsOf(language)
   return made.kind === 'code'
     ? html`<section class="sheet made" role="status"><h2>${people.made(made.name)}</h2><p class="key">${made.code}</p><p>${people.tell}</p></section>`
-    : html`<section class="sheet made" role="status"><h2>${people.linkMade}</h2><p class="key link">${made.link}</p><p>${people.linkLead}</p></section>`
+    : html`<section class="sheet made" role="status"><h2>${made.kind === 'link' ? people.linkMade : calendar.made}</h2><p class="key link">${made.link}</p><p>${made.kind === 'link' ? people.linkLead : calendar.lead}</p></section>`
 }
 
 /** Where the owner lets people in. */
 export const peoplePage = (counter: Counter, signed: Signed, made: Made | null): Page => {
-  const { people } = wordsOf(signed.language)
+  const { people, calendar } = wordsOf(signed.language)
   const main = html`<h1>${people.title}</h1>${made === null ? null : madeNote(made, signed.language)}
 <section class="sheet"><p>${people.lead}</p><form method="post" action="/people/code"><label for="name">${people.name}</label>
 <input id="name" name="name" required maxlength="60" autocomplete="off"><button class="main">${people.make}</button></form></section>
-<section class="sheet"><h2>${people.linkTitle}</h2><p>${people.linkLead}</p><form method="post" action="/people/link"><button class="plain">${people.linkMake}</button></form></section>`
+<section class="sheet"><h2>${people.linkTitle}</h2><p>${people.linkLead}</p><form method="post" action="/people/link"><button class="plain">${people.linkMake}</button></form></section>
+<section class="sheet"><h2>${calendar.title}</h2><p>${calendar.lead}</p><form method="post" action="/people/calendar"><button class="plain">${calendar.make}</button> <button class="plain" formaction="/people/calendar/end">${calendar.revoke}</button></form></section>`
   return { ...look(counter, signed, 'people'), main }
 }
 

@@ -11,13 +11,23 @@ import { benchPage, morningPage, morningSheet, type Room } from './staff-pages.t
 import type { Trouble } from './trouble.ts'
 
 /** A page of the shop's own people: the channel it shows, and whether it is the owner's alone. */
-type Post = { readonly name: 'bench' | 'morning'; readonly channel: Channel; readonly ownerOnly: boolean }
+type Post = { readonly name: 'bench' | 'morning' | 'press' | 'shelf'; readonly channel: Channel; readonly ownerOnly: boolean }
 
 const bench: Post = { name: 'bench', channel: { kind: 'shop', name: 'bench' }, ownerOnly: false }
 const morning: Post = { name: 'morning', channel: { kind: 'shop', name: 'owner' }, ownerOnly: true }
 
-const placeOf = (counter: Counter, signed: Signed, post: Post): Place => ({
+/** The page of a ticket at the press, at the form that an action opens. */
+const formAt =
+  (counter: Counter) =>
+  (action: string): string | null => {
+    const [kind, ticket = '', act = ''] = action.split(':')
+    if (kind !== 't' || !counter.desk.needsForm(action)) return null
+    return `/press/${encodeURIComponent(ticket)}#form-${encodeURIComponent(act)}`
+  }
+
+export const placeOf = (counter: Counter, signed: Signed, post: Pick<Post, 'name'>): Place => ({
   base: `/${post.name}`,
+  formAt: formAt(counter),
   words: wordsOf(signed.language),
   locale: signed.language === 'es' ? 'es-US' : 'en-US',
   zone: counter.desk.zone,
@@ -53,7 +63,14 @@ const showRoom = async (
   return showPage(c, counter, morningPage(counter, signed, { ...room, morning: sheet }))
 }
 
-const act = async (c: Visit, counter: Counter, at: { readonly signed: Signed; readonly post: Post }): Promise<Response> => {
+type Acting = {
+  readonly signed: Signed
+  readonly post: Pick<Post, 'name'>
+  /** The page again, with what was answered, for a form sent without script. */
+  readonly show: (said: string | null) => Response | Promise<Response>
+}
+
+export const actOf = async (c: Visit, counter: Counter, at: Acting): Promise<Response> => {
   const { member, language } = at.signed
   const refused = (trouble: Trouble) => refuse(c, counter, { trouble, language, back: `/${at.post.name}#newest` })
   if (!counter.limits.words.take(`m:${member.id}`)) return refused({ code: 'too-many' })
@@ -61,10 +78,10 @@ const act = async (c: Visit, counter: Counter, at: { readonly signed: Signed; re
   if (deed === undefined) return refused({ code: 'not-found' })
   const form = await readForm(c.req.raw)
   if (!form.ok) return refused(form.trouble)
-  const read = await readIncoming(deed, form.form, null)
+  const read = await readIncoming(deed, form.form, counter.desk.keepShopFile)
   if (!read.ok) return refused(read.trouble)
   const { said } = await counter.desk.act(member, read.incoming)
-  return wantsJson(c) ? c.json({ said }) : showRoom(c, counter, { ...at, said })
+  return wantsJson(c) ? c.json({ said }) : at.show(said)
 }
 
 const watch = (c: Visit, counter: Counter, at: { readonly signed: Signed; readonly post: Post }): Response => {
@@ -112,7 +129,7 @@ const postRoutes = (counter: Counter, post: Post): Hono<Door> => {
   )
   routes.post(
     '/:deed',
-    signedOnly((c, at) => act(c, counter, at)),
+    signedOnly((c, at) => actOf(c, counter, { ...at, show: (said) => showRoom(c, counter, { ...at, said }) })),
   )
   return routes
 }

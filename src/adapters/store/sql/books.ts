@@ -1,7 +1,7 @@
 import { sql } from 'kysely'
 import { ok, refuse } from '../../../domain/result/result.ts'
 import type { Kept } from '../../../ports/keeping.ts'
-import type { Events, PlanBook, ShopEvent, StockBook } from '../../../ports/work-records.ts'
+import type { Events, PlanBook, ShopEvent } from '../../../ports/work-records.ts'
 import { json, text } from './json.ts'
 import type { Scope } from './tables.ts'
 
@@ -30,33 +30,6 @@ export const eventsIn = ({ db, shopId }: Scope): Events => ({
       .where('at', '>=', from)
       .where('at', '<', to)
       .orderBy('eventId')
-      .execute(),
-})
-
-export const stockIn = ({ db, shopId }: Scope): StockBook => ({
-  move: async (moves) => {
-    if (moves.length === 0) return
-    await db
-      .insertInto('stockMove')
-      .values(moves.map((move) => ({ shopId, ...move })))
-      .execute()
-  },
-  sums: async () => {
-    const rows = await db
-      .selectFrom('stockMove')
-      .select(['item', sql<number>`sum(amount)::bigint`.as('amount')])
-      .where('shopId', '=', shopId)
-      .groupBy('item')
-      .execute()
-    return new Map(rows.map(({ item, amount }) => [item, amount]))
-  },
-  ofOrder: (orderId) =>
-    db
-      .selectFrom('stockMove')
-      .select(['item', 'amount', 'kind', 'orderId', 'at'])
-      .where('shopId', '=', shopId)
-      .where('orderId', '=', orderId)
-      .orderBy('moveId')
       .execute(),
 })
 

@@ -66,4 +66,8 @@ export const keysIn = (scope: Scope): Keys => ({
       .executeTakeFirst()
     return Number(numDeletedRows)
   },
+  revoke: async (kind, holder) => {
+    const of = scope.db.deleteFrom('key').where('shopId', '=', scope.shopId)
+    await of.where('kind', '=', kind).where('holder', '=', holder).execute()
+  },
 })

@@ -1,14 +1,16 @@
 import { sql } from 'kysely'
 import type { ShopStore } from '../../../ports/store.ts'
-import { eventsIn, planIn, stockIn } from './books.ts'
+import { eventsIn, planIn } from './books.ts'
 import { figures } from './figures.ts'
 import { filesIn } from './files.ts'
+import { floorIn } from './floor.ts'
 import { forget, toForget } from './forget.ts'
 import { ordersIn } from './orders.ts'
 import { keysIn, membersIn } from './people.ts'
 import { deliveryBookIn, heardIn, serverIn, talksIn } from './platform.ts'
 import { piecesIn, quotesIn } from './quotes.ts'
 import { stepsIn } from './steps.ts'
+import { stockIn } from './stock.ts'
 import type { Scope } from './tables.ts'
 import { conversationsIn, messagesIn, postedIn } from './talk.ts'
 import { ticketsIn } from './tickets.ts'
@@ -21,6 +23,7 @@ export const shopStore = (scope: Scope): ShopStore => ({
   tickets: ticketsIn(scope),
   events: eventsIn(scope),
   stock: stockIn(scope),
+  floor: floorIn(scope),
   plan: planIn(scope),
   steps: stepsIn(scope),
   conversations: conversationsIn(scope),

@@ -1,10 +1,12 @@
 import type { ColumnType, Generated, Kysely } from 'kysely'
 import type { Minutes } from '../../../domain/units/units.ts'
 import type { Language } from '../../../ports/counter-desk.ts'
+import type { PressCheck, Remake } from '../../../ports/floor-records.ts'
 import type { GuildSettings } from '../../../ports/platform-desk.ts'
 import type { OrderStepName } from '../../../ports/queue.ts'
+import type { ComingStock, ShelfTemplate, StockLot, StockMove } from '../../../ports/stock-records.ts'
 import type { Key, StoredMember } from '../../../ports/talk-records.ts'
-import type { OrderState, RowState, StepKey, StepRecord, StockMove, Tick, TicketState } from '../../../ports/work-records.ts'
+import type { OrderState, RowState, StepKey, StepRecord, Tick, TicketState } from '../../../ports/work-records.ts'
 
 /** Written as JSON text, read back as what it says. */
 type Document = ColumnType<unknown, string, string>
@@ -72,7 +74,19 @@ export type Tables = {
     at: Minutes
     facts: Document
   }
-  stockMove: OfShop & StockMove & { moveId: Generated<number> }
+  stockMove: OfShop &
+    Omit<StockMove, 'lot' | 'by' | 'why'> & {
+      moveId: Generated<number>
+      lot: Generated<string>
+      by: Nullable<string>
+      why: Nullable<string>
+    }
+  stockNeed: OfShop & { orderId: string; item: string; amount: number; due: number }
+  stockLot: OfShop & StockLot
+  stockComing: OfShop & ComingStock & { arrived: Generated<boolean> }
+  shelfTemplate: OfShop & ShelfTemplate
+  pressCheck: OfShop & Omit<PressCheck, 'readings'> & { readings: ColumnType<readonly number[], string, string> }
+  remake: OfShop & Omit<Remake, 'doneAt'> & { doneAt: Nullable<Minutes> }
   plan: OfShop & { version: number; body: Document; writtenAt: Generated<Date> }
   step: OfShop &
     StepKey & {

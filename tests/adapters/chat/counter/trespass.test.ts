@@ -5,7 +5,7 @@ import { readAssets } from '../../../../src/adapters/chat/counter/assets.ts'
 import { deeds } from '../../../../src/adapters/chat/counter/incoming.ts'
 import { makeLimits } from '../../../../src/adapters/chat/counter/limit.ts'
 import { makeSessions } from '../../../../src/adapters/chat/counter/session.ts'
-import { ticketActs } from '../../../../src/desk/service/ticket-life.ts'
+import { shopActs, ticketActs } from '../../../../src/domain/ticket/acts.ts'
 import { minutes } from '../../../../src/domain/units/units.ts'
 import { root } from '../../../support/embedded.ts'
 import { type Asked, ask } from '../../../support/page-request.ts'
@@ -56,6 +56,7 @@ const filled = (path: string, victim: Victim): readonly string[] =>
 /** Every action there is, with the first shop's ids in it. */
 const actionsOn = ({ orderId, ticketId, signOff }: Victim): readonly string[] => [
   ...ticketActs.map((act) => `t:${ticketId}:${act}`),
+  ...shopActs.map((act) => `s:${act}`),
   ...['quote', 'plan', 'ticket', 'post'].map((step) => `o:${orderId}:again-${step}:1`),
   signOff,
 ]

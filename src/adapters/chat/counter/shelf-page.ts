@@ -1,0 +1,35 @@
+import { type Html, html, type Piece, when } from '../../../../templates/page/html.ts'
+import type { ShelfView } from '../../../ports/floor-view.ts'
+import type { Counter } from './counter.ts'
+import { formCards } from './press-pages.ts'
+import type { Signed } from './sign-in.ts'
+import type { Place } from './slip.ts'
+import { look } from './staff-pages.ts'
+
+type Page = ReturnType<typeof look> & { readonly main: Piece }
+type Part = ShelfView['shopping']
+
+const part = ({ title, lines }: Part, nothing: string): Html =>
+  html`<section class="sheet"><h2>${title} <span class="count">${lines.length}</span></h2>${lines.length === 0 ? html`<p class="none">${nothing}</p>` : html`<ul>${lines.map((one) => html`<li>${one}</li>`)}</ul>`}</section>`
+
+const tables = ['orders', 'stock', 'remakes'] as const
+
+/** What lies in the shop, what must be bought, and where deliveries, counts and losses are written down. */
+export const shelfPage = (
+  counter: Counter,
+  signed: Signed,
+  { view, place, said }: { readonly view: ShelfView; readonly place: Place; readonly said: string | null },
+): Page => {
+  const { shelf, wideTable } = place.words
+  const rows = view.rows.map(
+    ({ item, lot, bin, certificate, free, reserved, short }) =>
+      html`<tr><th scope="row">${item}</th>${[lot, bin, certificate, free, reserved, short].map((cell) => html`<td>${cell}</td>`)}</tr>`,
+  )
+  const main = html`<section class="sheet"><h1>${shelf.title}</h1><p class="lead">${shelf.lead}</p>${when(said !== null, () => html`<p class="said" role="status">${said}</p>`)}</section>
+${part(view.shopping, shelf.nothing)}${part(view.coming, shelf.nothing)}
+<section class="fills" aria-label="${shelf.forms}">${formCards(view.forms, place)}</section>
+<section class="sheet"><div class="wide" tabindex="0" role="group" aria-label="${wideTable}"><table><thead><tr>${view.head.map((cell) => html`<th scope="col">${cell}</th>`)}</tr></thead><tbody>${rows}</tbody></table></div></section>
+${part(view.templates, shelf.nothing)}
+<section class="sheet"><h2>${shelf.tables}</h2><ul>${tables.map((name) => html`<li><a href="/tables/${name}.csv" download>${name}.csv</a></li>`)}</ul></section>`
+  return { ...look(counter, signed, 'shelf'), main }
+}

@@ -1,0 +1,53 @@
+import type { CounterDesk } from '../../../ports/counter-desk.ts'
+import type { ShopStore } from '../../../ports/store.ts'
+import { calendarOf } from '../calendar-feed.ts'
+import { type Desk, shopChannel } from '../desk.ts'
+import { ticketFrom } from '../records.ts'
+import { shelfView } from '../stock/shelf-view.ts'
+import { tableOf } from '../tables.ts'
+import { needsForm } from '../ticket-form.ts'
+import { ticketName } from '../ticket-names.ts'
+import { pressView } from './press-view.ts'
+import { showOf } from './say-floor.ts'
+
+type Floor = Pick<CounterDesk, 'atPress' | 'openTickets' | 'shelf' | 'needsForm' | 'keepShopFile'>
+type Feeds = Pick<CounterDesk, 'newCalendar' | 'revokeCalendar' | 'calendar' | 'table'>
+
+const openTickets = async (desk: Desk, shop: ShopStore): ReturnType<CounterDesk['openTickets']> => {
+  const tickets = (await shop.tickets.list(['open'])).map((ticket) => ({ ticket, facts: ticketFrom(ticket.body).facts }))
+  return tickets
+    .toSorted((a, b) => a.facts.needBy.localeCompare(b.facts.needBy))
+    .map(({ ticket, facts }) => ({
+      ticketId: ticket.ticketId,
+      label: `${ticketName(ticket.number)} ${facts.team}, ${showOf(desk).moment(facts.needBy)}`,
+    }))
+}
+
+const feeds = (desk: Desk, shop: ShopStore): Feeds => ({
+  newCalendar: async (member) => {
+    await shop.keys.revoke('calendar', member.id)
+    const secret = desk.ids.secret()
+    await shop.keys.add({ hash: desk.ids.hash(secret), kind: 'calendar', holder: member.id, until: null })
+    return secret
+  },
+  revokeCalendar: (member) => shop.keys.revoke('calendar', member.id),
+  calendar: async (secret) => {
+    const holder = await shop.keys.read('calendar', desk.ids.hash(secret), desk.clock.now())
+    return holder === null ? null : calendarOf(desk)
+  },
+  table: (name) => tableOf(desk, name),
+})
+
+/** What the pages of the bench ask beside its channel: a ticket at the press, the shelf, calendars and tables. */
+export const floorSide = (desk: Desk, shop: ShopStore): Floor & Feeds => ({
+  atPress: (ticketId) => pressView(desk, ticketId),
+  openTickets: () => openTickets(desk, shop),
+  shelf: () => shelfView(desk),
+  needsForm: (action) => needsForm(action.split(':')[2] ?? ''),
+  keepShopFile: async (file) => {
+    const hash = desk.ids.hash(file.bytes)
+    await shop.files.keep(shopChannel('bench'), { ...file, hash })
+    return { id: hash }
+  },
+  ...feeds(desk, shop),
+})

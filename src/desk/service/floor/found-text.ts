@@ -1,0 +1,38 @@
+import type { TicketFacts } from '../../../domain/ticket/facts.ts'
+import type { Finding } from '../../../ports/work-records.ts'
+import type { Desk } from '../desk.ts'
+import { rowText } from './row-text.ts'
+import { wordsFor } from './say-floor.ts'
+
+const fieldOf = (facts: unknown, name: string): unknown =>
+  typeof facts === 'object' && facts !== null && Object.hasOwn(facts, name) ? Reflect.get(facts, name) : undefined
+
+const textOf = (facts: unknown, name: string): string => {
+  const value = fieldOf(facts, name)
+  return typeof value === 'string' || typeof value === 'number' ? String(value) : ''
+}
+
+/** What was found, in the words of whoever reads the ticket; players by their number and name as the ticket has them. */
+export const foundText = (desk: Desk, ticket: TicketFacts, { facts }: Finding): string => {
+  const words = wordsFor(desk)
+  const row = ticket.roster.find(({ line }) => String(line) === textOf(facts, 'line'))
+  const garment = ticket.garments.find(({ id }) => id === textOf(facts, 'garment'))
+  const seconds = fieldOf(facts, 'seconds')
+  const reasons: { readonly [reason: string]: string } = words.reasons
+  const missing = textOf(facts, 'missing')
+  const parts = [
+    row === undefined ? '' : rowText(desk, row),
+    garment?.name ?? '',
+    textOf(facts, 'subject'),
+    Array.isArray(seconds) ? `${seconds.join(', ')} s` : '',
+    missing === '' || missing === '0' ? '' : `−${missing}`,
+    words.results[textOf(facts, 'result')] ?? '',
+    reasons[textOf(facts, 'reason')] ?? '',
+    textOf(facts, 'certificate'),
+    textOf(facts, 'bin'),
+    textOf(facts, 'label'),
+    textOf(facts, 'faults'),
+    textOf(facts, 'note'),
+  ]
+  return parts.filter((part) => part !== '').join(' · ')
+}

@@ -1,0 +1,48 @@
+import { floorWords } from '../../../../templates/desk/floor/words.ts'
+import { ok, type Problem, type Result } from '../../../domain/result/result.ts'
+import { showFor } from '../../../domain/shop/show.ts'
+import { minutes } from '../../../domain/units/units.ts'
+import type { Member } from '../../../ports/counter-desk.ts'
+import type { ShopStore } from '../../../ports/store.ts'
+import type { Desk } from '../desk.ts'
+import { shopPlanFrom } from '../records.ts'
+import { changePlan } from './mark-work.ts'
+import { localOf, tellCustomer, wordsFor } from './say-floor.ts'
+
+export type Deciding = { readonly orderId: string; readonly to: string; readonly revision: string; readonly by: Member }
+
+/** The owner moves a promise, or keeps it; the customer is told by the shop's own decision, never by a machine's. */
+export const decidePromise = async (
+  desk: Desk,
+  shop: ShopStore,
+  { orderId, to, revision, by }: Deciding,
+): Promise<Result<string | null, Problem>> => {
+  const words = wordsFor(desk)
+  if (by.role !== 'owner') return ok(words.ownerOnly)
+  await shop.plan.alone()
+  const plan = shopPlanFrom((await shop.plan.read()).body)
+  const placed = plan.sold.find(({ id }) => id === orderId)
+  const order = await shop.orders.read(orderId)
+  if (placed === undefined || order === null || String(placed.revision) !== revision) return ok(words.promiseKept)
+  const at = desk.clock.now()
+  const was = placed.promised ?? placed.needBy
+  const event = { orderId, ticketId: null, by: by.id, at }
+  if (!/^\d{1,9}$/.test(to) || Number(to) <= was) {
+    await shop.events.add({ ...event, code: 'promise-kept', facts: { promised: was } })
+    return ok(words.promiseKept)
+  }
+  const now = minutes(Number(to))
+  await changePlan(shop, (present) => ({
+    ...present,
+    sold: present.sold.map((one) => (one.id === orderId ? { ...one, promised: now } : one)),
+  }))
+  await shop.events.add({ ...event, code: 'promise-moved', facts: { was, now } })
+  await tellCustomer(shop, order, {
+    nonce: `promise-${orderId}-${now}`,
+    text: (language) => {
+      const show = showFor(desk.workshop.shop, language)
+      return floorWords[language].promiseMoved(show.moment(localOf(desk, was)), show.moment(localOf(desk, now)))
+    },
+  })
+  return ok(null)
+}

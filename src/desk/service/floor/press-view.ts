@@ -1,0 +1,90 @@
+import { ticketWords } from '../../../../templates/ticket/words.ts'
+import type { PressStep } from '../../../domain/press/press-plan.ts'
+import type { TicketAct } from '../../../domain/ticket/acts.ts'
+import type { TicketFacts } from '../../../domain/ticket/facts.ts'
+import { tickOf, type WorkStep, workSteps } from '../../../domain/ticket/work-steps.ts'
+import type { PressCheck } from '../../../ports/floor-records.ts'
+import type { PressView, StepView } from '../../../ports/floor-view.ts'
+import type { Desk } from '../desk.ts'
+import { ticketFrom } from '../records.ts'
+import { ticketForm } from '../ticket-form.ts'
+import { openActs, openForms, type TicketLife } from '../ticket-life.ts'
+import { gateLine } from '../ticket-message.ts'
+import { ticketName } from '../ticket-names.ts'
+import { correctionLines } from './correction-lines.ts'
+import { readLife } from './read-life.ts'
+import { rowText } from './row-text.ts'
+import { deskWordsFor, localOf, shopLanguage, showOf, wordsFor } from './say-floor.ts'
+import { stepName } from './step-name.ts'
+
+/** The figures of a step with the day's correction in them, as they are set at the machine. */
+const figuresOf = (desk: Desk, press: PressStep, checks: readonly PressCheck[]): readonly string[] => {
+  const words = wordsFor(desk)
+  const correction = checks.find((check) => check.press === press.machine)?.correctionTenths ?? 0
+  const said = (word: string): string => words.pressWords[word] ?? word
+  return [
+    press.tenthsC === null ? '' : showOf(desk).temperature(press.tenthsC + correction),
+    press.seconds === null ? '' : `${press.seconds} s`,
+    press.pressure === null ? '' : [said(press.pressure.word), press.pressure.gauge ?? ''].join(' ').trim(),
+    press.peel === null ? '' : said(press.peel),
+    said(press.inside === 'none' ? 'none' : press.inside),
+    said(press.cover),
+    press.machine?.replaceAll('-', ' ') ?? '',
+  ].filter((one) => one !== '')
+}
+
+const cautionsOf = (desk: Desk, press: PressStep): readonly string[] => {
+  const { steps } = ticketWords[shopLanguage(desk)]
+  return [...press.cautions.map((code) => steps.cautions[code]), ...press.lookFor.map((code) => steps.lookFor[code])]
+}
+
+type Viewing = {
+  readonly desk: Desk
+  readonly life: TicketLife
+  readonly facts: TicketFacts
+  readonly checks: readonly PressCheck[]
+}
+
+const stepView = ({ desk, life, facts, checks }: Viewing, step: WorkStep): StepView => {
+  const tiles = step.lines.flatMap((line) => {
+    const row = facts.roster.find((one) => one.line === line)
+    const { state, by } = tickOf(life.ticks, step.no, line)
+    return row === undefined ? [] : [{ line, label: rowText(desk, row, row.quantity), state, by }]
+  })
+  return {
+    no: step.no,
+    title: stepName(wordsFor(desk), step),
+    figures: step.press === null ? [] : figuresOf(desk, step.press, checks),
+    cautions: step.press === null ? [] : cautionsOf(desk, step.press),
+    seconds: step.press?.seconds ?? null,
+    tiles,
+    isDone: tiles.every(({ state }) => state === 'done'),
+  }
+}
+
+/** A ticket as it is worked at the press: steps with tiles, gates, warnings of the day, and what can be filled in. */
+export const pressView = async (desk: Desk, ticketId: string): Promise<PressView | null> => {
+  const shop = desk.store.shop(desk.shopId)
+  const life = await readLife(desk, shop, ticketId)
+  if (life === null) return null
+  const { facts } = ticketFrom(life.ticket.body)
+  const checks = await shop.floor.pressChecks(localOf(desk, desk.clock.now()).slice(0, 10))
+  const forms: readonly TicketAct[] = openForms(life).filter((act) => act !== 'tick')
+  const made = await Promise.all(
+    [...forms, ...(openActs(life).includes('collected') ? (['collected'] as const) : [])].map((act) =>
+      ticketForm(desk, life, act),
+    ),
+  )
+  const { revision } = life.ticket
+  return {
+    ticketId,
+    title: deskWordsFor(desk).ticketFor(`${ticketName(life.ticket.number)} r${revision}`, facts.team),
+    needed: deskWordsFor(desk).needed(showOf(desk).moment(facts.needBy)),
+    gates: [...new Set(life.gates.map((gate) => gateLine(desk, facts, gate)))],
+    warnings: correctionLines(desk, facts, checks),
+    steps: workSteps(facts).map((step) => stepView({ desk, life, facts, checks }, step)),
+    tick: openForms(life).includes('tick') ? `t:${ticketId}:tick:${revision}` : null,
+    acts: openActs(life).map((act) => ({ id: `t:${ticketId}:${act}:${revision}`, label: wordsFor(desk).acts[act] })),
+    forms: made.filter((form) => form !== null),
+  }
+}

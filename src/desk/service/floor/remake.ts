@@ -1,0 +1,150 @@
+import * as z from 'zod'
+import { faultOwners, spoiledReasons } from '../../../../templates/desk/floor/floor-words.ts'
+import { ok, type Problem, type Result } from '../../../domain/result/result.ts'
+import { remakeOperations } from '../../../domain/schedule/remake-operations.ts'
+import type { RosterFacts } from '../../../domain/ticket/facts.ts'
+import { workSteps } from '../../../domain/ticket/work-steps.ts'
+import { minutes } from '../../../domain/units/units.ts'
+import type { Remake } from '../../../ports/floor-records.ts'
+import type { StockUse } from '../../stock-uses.ts'
+import { quoteFrom } from '../records.ts'
+import { replanShop } from '../replan-shop.ts'
+import { byItem, takeStock, wantMore } from '../stock/keep-stock.ts'
+import { usesOf } from '../stock/use-stock.ts'
+import { ticketName } from '../ticket-names.ts'
+import { type Answered, type Deed, readValues } from './deed.ts'
+import { lookAtShorts, readyAt } from './look-at-shorts.ts'
+import { changePlan, withDone } from './mark-work.ts'
+import { rowText } from './row-text.ts'
+import { showOf, tellOwner, wordsFor } from './say-floor.ts'
+
+const spoiledSchema = z.object({
+  line: z.coerce.number().int().positive(),
+  quantity: z.coerce.number().int().min(1).max(500).default(1),
+  reason: z.enum(spoiledReasons),
+  whose: z.enum(faultOwners),
+  photo: z.string().max(200).default(''),
+})
+
+/** What the garments would be sold for: the order's price shared by its pieces (minor units). */
+const costOf = async ({ shop, life, facts }: Deed, quantity: number): Promise<number> => {
+  const { orderId, revision } = life.ticket
+  const document = await shop.orders.revision(orderId, revision)
+  const stored = document === null ? null : await shop.quotes.read({ orderId, revision, hash: document.hash })
+  const total = stored === null || stored === undefined ? 0 : (quoteFrom(stored).quote.price?.total ?? 0)
+  const pieces = facts.roster.reduce((sum, row) => sum + row.quantity, 0)
+  return Math.round((total * quantity) / Math.max(1, pieces))
+}
+
+/** What one line takes from the shelf for so many of its garments. */
+const shareOf = (uses: readonly StockUse[], row: RosterFacts, quantity: number): readonly StockUse[] =>
+  uses
+    .filter(({ line }) => line === row.line)
+    .map((use) => ({ ...use, amount: Math.ceil((use.amount * quantity) / row.quantity) }))
+
+const planRemake = async (deed: Deed, remake: Remake): Promise<Result<null, Problem>> => {
+  const { desk, shop, life, facts } = deed
+  const { orderId } = life.order
+  const pieces = facts.roster.reduce((sum, row) => sum + row.quantity, 0)
+  const arrives = await readyAt(desk, shop, orderId)
+  const release = arrives === null ? null : minutes(arrives)
+  await changePlan(shop, (plan) => ({
+    ...plan,
+    sold: plan.sold.map((placed) => {
+      if (placed.id !== orderId) return placed
+      const own = placed.operations.filter(({ id }) => !id.startsWith('remake-'))
+      const work = { name: remake.remakeId, pieces, quantity: remake.quantity, release }
+      return { ...placed, operations: [...placed.operations, ...remakeOperations(own, work)] }
+    }),
+  }))
+  const planned = await replanShop(desk, shop)
+  return planned.ok ? ok(null) : planned
+}
+
+/** The line's pressing is undone where all its garments are gone: what is made again is ticked again, row by row. */
+const untick = async ({ shop, life, facts }: Deed, row: RosterFacts, quantity: number): Promise<Result<null, Problem>> => {
+  if (quantity < row.quantity) return ok(null)
+  const steps = workSteps(facts).filter(({ lines }) => lines.includes(row.line))
+  const ticket = await shop.tickets.read(life.ticket.ticketId)
+  const seen = { id: life.ticket.ticketId, version: ticket?.version ?? 0 }
+  const ticks = steps.map(({ no }) => ({ step: no, line: row.line, state: 'spoiled' as const, by: null }))
+  const kept = await shop.tickets.tick(seen, ticks)
+  if (!kept.ok) return kept
+  await shop.orders.setRows(life.order.orderId, [{ line: row.line, state: 'not-cut' }])
+  return ok(null)
+}
+
+/** A spoiled garment: written down with reason, whose and photo, and made again with steps, stock and plan of its own. */
+export const spoil = async (deed: Deed): Answered => {
+  const read = readValues(deed, spoiledSchema)
+  if (!read.ok) return ok(read.said)
+  const { desk, shop, life, facts, by } = deed
+  const words = wordsFor(desk)
+  const row = facts.roster.find(({ line }) => line === read.value.line)
+  if (row === undefined) return ok(words.badForm(words.fields.line))
+  const { reason, whose, photo } = read.value
+  const quantity = Math.min(read.value.quantity, row.quantity)
+  const at = desk.clock.now()
+  const known = await shop.floor.remakesOf(life.order.orderId)
+  const remake: Remake = {
+    remakeId: `remake-${known.length + 1}`,
+    orderId: life.order.orderId,
+    ticketId: life.ticket.ticketId,
+    line: row.line,
+    quantity,
+    reason,
+    whose,
+    photo: photo === '' ? null : photo,
+    cost: await costOf(deed, quantity),
+    by: by.name,
+    at,
+    doneAt: null,
+  }
+  await shop.floor.addRemake({ ...remake, remakeId: `${life.order.orderId}-${remake.remakeId}` })
+  const uses = shareOf(await usesOf(shop, life.ticket), row, quantity)
+  await wantMore(shop, { orderId: life.order.orderId, due: at, uses }, { at, by: by.name, why: `remake: ${reason}` })
+  const unticked = await untick(deed, row, quantity)
+  if (!unticked.ok) return unticked
+  const planned = await planRemake(deed, remake)
+  if (!planned.ok) return planned
+  const facts2 = { line: row.line, quantity, reason, whose }
+  await shop.tickets.find(life.ticket.ticketId, { code: 'spoiled', facts: facts2, by: by.name, at })
+  await tellOwner(desk, shop, {
+    nonce: `spoiled-${life.ticket.ticketId}-${known.length + 1}`,
+    text: words.ownerNote.spoiled({
+      ticket: ticketName(life.ticket.number),
+      line: rowText(desk, row),
+      reason: words.reasons[reason],
+      cost: showOf(desk).money(remake.cost),
+    }),
+  })
+  return lookAtShorts(desk, shop)
+}
+
+/** The garment was made again and bagged: what it wanted is used, its work is over. */
+export const finishRemake = async (deed: Deed): Answered => {
+  const read = readValues(deed, z.object({ remake: z.string().min(1).max(200) }))
+  if (!read.ok) return ok(read.said)
+  const { desk, shop, life, facts, by } = deed
+  const words = wordsFor(desk)
+  const remake = (await shop.floor.remakesOf(life.order.orderId)).find(
+    ({ remakeId, doneAt }) => remakeId === read.value.remake && doneAt === null,
+  )
+  const row = facts.roster.find(({ line }) => line === remake?.line)
+  if (remake === undefined || row === undefined) return ok(words.badForm(words.fields.remake))
+  const at = desk.clock.now()
+  const uses = byItem(shareOf(await usesOf(shop, life.ticket), row, remake.quantity))
+  await takeStock(shop, { orderId: remake.orderId, uses }, { at, by: by.name, why: 'remade' })
+  await shop.floor.finishRemake(remake.remakeId, at)
+  const name = remake.remakeId.slice(remake.orderId.length + 1)
+  await changePlan(shop, (plan) => withDone(plan, remake.orderId, { isOver: (id) => id.startsWith(`${name}-`), at }))
+  const ticket = await shop.tickets.read(life.ticket.ticketId)
+  const ticks = workSteps(facts)
+    .filter(({ lines }) => lines.includes(row.line))
+    .map(({ no }) => ({ step: no, line: row.line, state: 'done' as const, by: by.name }))
+  const kept = await shop.tickets.tick({ id: life.ticket.ticketId, version: ticket?.version ?? 0 }, ticks)
+  if (!kept.ok) return kept
+  await shop.orders.setRows(remake.orderId, [{ line: row.line, state: 'bagged' }])
+  await shop.tickets.find(life.ticket.ticketId, { code: 'remade', facts: { line: row.line }, by: by.name, at })
+  return ok(null)
+}

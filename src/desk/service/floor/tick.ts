@@ -1,0 +1,174 @@
+import * as z from 'zod'
+import { ok, type Problem, type Result } from '../../../domain/result/result.ts'
+import {
+  isThrough,
+  lineState,
+  type Ticked,
+  tickOf,
+  type WorkKind,
+  type WorkStep,
+  workSteps,
+} from '../../../domain/ticket/work-steps.ts'
+import type { ShopStore } from '../../../ports/store.ts'
+import type { Tick } from '../../../ports/work-records.ts'
+import { type UsedAt, useAt } from '../stock/use-stock.ts'
+import { closedFor, type TicketLife } from '../ticket-life.ts'
+import { type Answered, type Deed, readValues } from './deed.ts'
+import { markWork } from './mark-work.ts'
+import { deskWordsFor, localOf, wordsFor } from './say-floor.ts'
+
+export const tickDeeds = ['take', 'start', 'done', 'back'] as const
+export type TickDeed = (typeof tickDeeds)[number]
+
+const tickSchema = z.looseObject({
+  step: z.coerce.number().int().positive(),
+  deed: z.enum(tickDeeds),
+  lines: z.string().max(2_000).default(''),
+})
+
+const chosenLines = (step: WorkStep, values: Deed['values'], written: string): readonly number[] => {
+  const boxes = Object.keys(values).flatMap((name) => (name.startsWith('line-') ? [Number(name.slice('line-'.length))] : []))
+  const said = written.split(/[^\d]+/).flatMap((part) => (part === '' ? [] : [Number(part)]))
+  const chosen = new Set([...boxes, ...said])
+  return chosen.size === 0 ? step.lines : step.lines.filter((line) => chosen.has(line))
+}
+
+const after = { take: 'taken', start: 'started', done: 'done', back: 'waiting' } as const
+
+const ticksFor = (lines: readonly number[], { step, deed, by }: { step: number; deed: TickDeed; by: string }): readonly Tick[] =>
+  lines.map((line) => ({ step, line, state: after[deed], by: deed === 'back' ? null : by }))
+
+/** Somebody else has taken or started one of these; whoever is done with it may still be corrected. */
+const otherHolder = (ticks: readonly Ticked[], lines: readonly number[], at: { step: number; by: string }): string | null =>
+  lines
+    .map((line) => tickOf(ticks, at.step, line))
+    .find(({ state, by }) => (state === 'taken' || state === 'started') && by !== at.by)?.by ?? null
+
+/** Before the first piece is signed only one garment goes through a press step; other gates keep from cutting or pressing at all. */
+const closedGates = (life: TicketLife, step: WorkStep, lines: readonly number[]): readonly string[] => {
+  if (step.kind === 'cut') return closedFor(life, 'cutting').map(({ gate }) => gate.code)
+  if (step.kind !== 'press') return []
+  const through = new Set([...step.lines.filter((line) => tickOf(life.ticks, step.no, line).state === 'done'), ...lines])
+  return closedFor(life, through.size > 1 ? 'run' : 'pressing').map(({ gate }) => gate.code)
+}
+
+/** A press that was found uneven this morning is not used. */
+const shutPress = async ({ desk, shop }: Deed, step: WorkStep): Promise<string | null> => {
+  const machine = step.press?.machine ?? null
+  if (machine === null) return null
+  const checks = await shop.floor.pressChecks(localOf(desk, desk.clock.now()).slice(0, 10))
+  return checks.some(({ press, verdict }) => press === machine && verdict === 'not-fit') ? machine : null
+}
+
+const refusal = async (deed: Deed, step: WorkStep, lines: readonly number[]): Promise<string | null> => {
+  const { life, by, desk } = deed
+  const words = wordsFor(desk)
+  const holder = otherHolder(life.ticks, lines, { step: step.no, by: by.name })
+  if (holder !== null) return words.stepHeld(holder)
+  const closed = [...new Set(closedGates(life, step, lines))]
+  const names: { readonly [code: string]: string } = deskWordsFor(desk).gateNames
+  if (closed.length > 0) return words.first(closed.map((code) => names[code] ?? code).join(', '))
+  const shut = await shutPress(deed, step)
+  return shut === null ? null : words.pressShut(shut)
+}
+
+/** Where an item leaves the shelf: sheets at the cutter, stones at the brush, a garment when its last press step is through. */
+const usedKinds: { readonly [kind in WorkKind]: UsedAt | null } = {
+  cut: 'cut',
+  weed: null,
+  brush: 'brush',
+  press: 'press',
+  inspect: null,
+  bag: null,
+}
+
+/** Lines whose use at a step was written down before; a line that is made again uses what its remake wants. */
+const usedBefore = (life: TicketLife, at: UsedAt): ReadonlySet<number> =>
+  new Set(
+    life.findings.flatMap(({ code, facts }) => {
+      if (code !== 'used' || typeof facts !== 'object' || facts === null || !('at' in facts) || facts.at !== at) return []
+      return 'lines' in facts && Array.isArray(facts.lines) ? facts.lines.map(Number) : []
+    }),
+  )
+
+export type Through = {
+  readonly life: TicketLife
+  readonly ticks: readonly Ticked[]
+  readonly steps: readonly WorkStep[]
+  readonly by: string
+}
+
+/** Rows and stock after ticks: a row is as far as its ticks say, what a line uses is used once. */
+const afterTicks = async (
+  { desk, shop }: Pick<Deed, 'desk' | 'shop'>,
+  { life, ticks, steps, by }: Through,
+  kinds: readonly WorkKind[],
+): Promise<void> => {
+  const { ticket, order } = life
+  const lines = [...new Set(steps.flatMap((step) => step.lines))]
+  await shop.orders.setRows(
+    order.orderId,
+    lines.map((line) => ({ line, state: lineState(steps, ticks, line) })),
+  )
+  for (const kind of kinds) {
+    const at = usedKinds[kind]
+    if (at === null) continue
+    const before = usedBefore(life, at)
+    const fresh = lines.filter((line) => !before.has(line) && isThrough(steps, ticks, { kind, line }))
+    if (fresh.length === 0) continue
+    await useAt(desk, shop, { ticket, by, step: at, lines: fresh })
+    await shop.tickets.find(ticket.ticketId, { code: 'used', facts: { at, lines: fresh }, by, at: desk.clock.now() })
+  }
+}
+
+const merged = (before: readonly Tick[], fresh: readonly Tick[]): readonly Tick[] => [
+  ...before.filter((old) => !fresh.some((one) => one.step === old.step && one.line === old.line)),
+  ...fresh,
+]
+
+const keep = async (shop: ShopStore, ticketId: string, ticks: readonly Tick[]): Promise<Result<null, Problem>> => {
+  const ticket = await shop.tickets.read(ticketId)
+  const kept = await shop.tickets.tick({ id: ticketId, version: ticket?.version ?? 0 }, ticks)
+  return kept.ok ? ok(null) : kept
+}
+
+/** Ticks every step of some kinds for all its lines, as one press for the whole ticket does. */
+export const tickWhole = async (
+  at: Pick<Deed, 'desk' | 'shop' | 'life' | 'facts' | 'by'>,
+  kinds: readonly WorkKind[],
+): Promise<Result<null, Problem>> => {
+  const steps = workSteps(at.facts)
+  const fresh = steps
+    .filter(({ kind }) => kinds.includes(kind))
+    .flatMap((step) => ticksFor(step.lines, { step: step.no, deed: 'done', by: at.by.name }))
+  const kept = await keep(at.shop, at.life.ticket.ticketId, fresh)
+  if (!kept.ok) return kept
+  const ticks = merged(at.life.ticks, fresh)
+  await afterTicks(at, { life: at.life, ticks, steps, by: at.by.name }, kinds)
+  await markWork(at, steps, ticks)
+  return ok(null)
+}
+
+/** One step for chosen lines: taken, started, done, or back without a word. Of two who take it at once one has it. */
+export const tickStep = async (deed: Deed): Answered => {
+  const read = readValues(deed, tickSchema)
+  if (!read.ok) return ok(read.said)
+  const { life, facts, shop, by } = deed
+  const steps = workSteps(facts)
+  const step = steps.find(({ no }) => no === read.value.step)
+  if (step === undefined) return ok(wordsFor(deed.desk).badForm(wordsFor(deed.desk).fields.step))
+  const lines = chosenLines(step, deed.values, read.value.lines)
+  const refused = read.value.deed === 'back' ? null : await refusal(deed, step, lines)
+  if (refused !== null) return ok(refused)
+  const fresh = ticksFor(lines, { step: step.no, deed: read.value.deed, by: by.name })
+  const kept = await keep(shop, life.ticket.ticketId, fresh)
+  if (!kept.ok) return kept
+  const begun = life.findings.some(({ code }) => code === 'start')
+  const at = deed.desk.clock.now()
+  if (!begun && read.value.deed !== 'take')
+    await shop.tickets.find(life.ticket.ticketId, { code: 'start', facts: { step: step.no }, by: by.name, at })
+  const ticks = merged(life.ticks, fresh)
+  await afterTicks(deed, { life, ticks, steps, by: by.name }, [step.kind])
+  await markWork(deed, steps, ticks)
+  return ok(null)
+}

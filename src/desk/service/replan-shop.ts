@@ -1,0 +1,26 @@
+import { ok, type Problem, type Result } from '../../domain/result/result.ts'
+import { budgetFor } from '../../domain/schedule/plan.ts'
+import { replanFor } from '../../domain/schedule/replan.ts'
+import { slotsOf } from '../../domain/schedule/slots.ts'
+import type { ShopStore } from '../../ports/store.ts'
+import type { Desk } from './desk.ts'
+import { type ShopPlan, shopPlanFrom } from './records.ts'
+import { bookOf } from './shop-plan.ts'
+
+/** The search is seeded and counted, not timed: the same book gives the same plan on every machine. */
+const planSeed = 1
+const planSeconds = 0.3
+
+/** Plans every sold order anew under the plan's lock, leaving what lies well where it is, and keeps the plan. */
+export const replanShop = async (desk: Desk, shop: ShopStore): Promise<Result<ShopPlan, Problem>> => {
+  await shop.plan.alone()
+  const read = await shop.plan.read()
+  const plan = shopPlanFrom(read.body)
+  const book = bookOf(desk, plan, desk.clock.now())
+  if (!book.ok) return book
+  const found = replanFor(book.value, plan.slots, { seed: planSeed, budget: budgetFor(planSeconds), stop: () => false })
+  if (!found.ok) return found
+  const next: ShopPlan = { ...plan, slots: slotsOf(found.value.lines) }
+  const written = await shop.plan.write(read.version, next)
+  return written.ok ? ok(next) : written
+}

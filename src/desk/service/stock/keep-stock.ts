@@ -1,0 +1,116 @@
+import { allot, consume, countTo, release, writeOff } from '../../../domain/stock/allot.ts'
+import { heldLots, type Need, type StockChange, total } from '../../../domain/stock/ledger.ts'
+import type { Minutes } from '../../../domain/units/units.ts'
+import type { ShopStore } from '../../../ports/store.ts'
+
+/** Who moves stock, when and why. */
+export type Hand = { readonly at: Minutes; readonly by: string; readonly why: string }
+type Amount = { readonly item: string; readonly amount: number }
+type Shelf = Amount & { readonly lot: string }
+
+const write = (shop: ShopStore, changes: readonly StockChange[], hand: Hand): Promise<void> =>
+  shop.stock.move(changes.map((change) => ({ ...change, ...hand })))
+
+/** Whatever became free goes to whoever lacks it, the earliest promise first. */
+const settle = async (shop: ShopStore, hand: Hand): Promise<void> =>
+  write(shop, allot(await shop.stock.ledger(), await shop.stock.needs()), hand)
+
+/** What uses of several lines come to, by item. */
+export const byItem = (uses: readonly Amount[]): readonly Amount[] => {
+  const sums = new Map<string, number>()
+  for (const { item, amount } of uses) sums.set(item, (sums.get(item) ?? 0) + amount)
+  return [...sums].map(([item, amount]) => ({ item, amount }))
+}
+
+type Kept = { readonly orderId: string; readonly keep: ReadonlyMap<string, number> }
+
+const releaseAbove = async (shop: ShopStore, { orderId, keep }: Kept, hand: Hand): Promise<void> => {
+  const ledger = await shop.stock.ledger()
+  const items = [...new Set(ledger.filter((move) => move.orderId === orderId).map(({ item }) => item))]
+  await write(
+    shop,
+    items.flatMap((item) => release(ledger, { orderId, item }, keep.get(item) ?? 0)),
+    hand,
+  )
+}
+
+export type Wanted = { readonly orderId: string; readonly due: number; readonly uses: readonly Amount[] }
+
+/**
+ * An order wants exactly this from now on: what it holds beyond is let go, what is free is reserved, the rest is short. Everything
+ * here runs inside a transaction that holds the shop's plan, so that stock has one hand at a time.
+ */
+export const wantStock = async (shop: ShopStore, { orderId, due, uses }: Wanted, hand: Hand): Promise<void> => {
+  await shop.plan.alone()
+  const wanted = byItem(uses)
+  await shop.stock.want(
+    orderId,
+    wanted.map((need) => ({ ...need, due })),
+  )
+  const keep = new Map(wanted.map(({ item, amount }) => [item, amount]))
+  await releaseAbove(shop, { orderId, keep }, hand)
+  await settle(shop, hand)
+}
+
+/** An order wants nothing any more. */
+export const letStockGo = (shop: ShopStore, orderId: string, hand: Hand): Promise<void> =>
+  wantStock(shop, { orderId, due: 0, uses: [] }, hand)
+
+const needsOf = async (shop: ShopStore, orderId: string): Promise<readonly Need[]> =>
+  (await shop.stock.needs()).filter((need) => need.orderId === orderId)
+
+/** An order used so much: it wants that much less, and it is gone from the shelf. */
+export const takeStock = async (shop: ShopStore, used: Omit<Wanted, 'due'>, hand: Hand): Promise<void> => {
+  await shop.plan.alone()
+  const { orderId } = used
+  const taken = byItem(used.uses)
+  const before = await needsOf(shop, orderId)
+  const amounts = new Map(taken.map(({ item, amount }) => [item, amount]))
+  const rest = before.map((need) => ({ ...need, amount: need.amount - (amounts.get(need.item) ?? 0) }))
+  const ledger = await shop.stock.ledger()
+  await write(
+    shop,
+    taken.filter(({ amount }) => amount > 0).flatMap(({ item, amount }) => consume(ledger, { orderId, item, amount })),
+    hand,
+  )
+  await shop.stock.want(
+    orderId,
+    rest.map(({ item, amount, due }) => ({ item, amount, due })),
+  )
+  const keep = new Map(rest.map(({ item, amount }) => [item, Math.max(0, amount)]))
+  await releaseAbove(shop, { orderId, keep }, hand)
+  await settle(shop, hand)
+}
+
+/** An order wants more than before, for garments that are made again. */
+export const wantMore = async (shop: ShopStore, more: Wanted, hand: Hand): Promise<void> => {
+  await shop.plan.alone()
+  const uses = [...(await needsOf(shop, more.orderId)), ...more.uses]
+  await wantStock(shop, { ...more, uses }, hand)
+}
+
+/** A delivery, lot by lot. */
+export const receiveStock = async (shop: ShopStore, { item, lot, amount }: Shelf, hand: Hand): Promise<void> => {
+  await shop.plan.alone()
+  await write(shop, [{ item, lot, amount, kind: 'arrive', orderId: null }], hand)
+  await settle(shop, hand)
+}
+
+/** Somebody counted a lot: the books follow the hand. */
+export const countStock = async (shop: ShopStore, counted: Shelf, hand: Hand): Promise<void> => {
+  await shop.plan.alone()
+  await write(shop, countTo(await shop.stock.ledger(), await shop.stock.needs(), counted), hand)
+  await settle(shop, hand)
+}
+
+export const writeStockOff = async (shop: ShopStore, gone: Shelf, hand: Hand): Promise<void> => {
+  await shop.plan.alone()
+  await write(shop, writeOff(await shop.stock.ledger(), await shop.stock.needs(), gone), hand)
+  await settle(shop, hand)
+}
+
+/** What an order has reserved now, by item. */
+export const heldBy = (ledger: readonly StockChange[], orderId: string): ReadonlyMap<string, number> => {
+  const items = [...new Set(ledger.filter((move) => move.orderId === orderId).map(({ item }) => item))]
+  return new Map(items.map((item) => [item, total(heldLots(ledger, { orderId, item }))]))
+}

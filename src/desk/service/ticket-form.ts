@@ -1,0 +1,158 @@
+import { faultOwners, spoiledReasons } from '../../../templates/desk/floor/floor-words.ts'
+import type { Gate } from '../../domain/press/press-plan.ts'
+import { type FormAct, isFormAct, type TicketAct } from '../../domain/ticket/acts.ts'
+import type { TicketFacts } from '../../domain/ticket/facts.ts'
+import { workSteps } from '../../domain/ticket/work-steps.ts'
+import type { Form, FormField } from '../../ports/chat.ts'
+import type { Remake } from '../../ports/floor-records.ts'
+import type { Desk } from './desk.ts'
+import { rowText } from './floor/row-text.ts'
+import { wordsFor } from './floor/say-floor.ts'
+import { stepName } from './floor/step-name.ts'
+import { tickDeeds } from './floor/tick.ts'
+import { ticketFrom } from './records.ts'
+import type { TicketLife } from './ticket-life.ts'
+
+type Options = FormField['options']
+type Field = keyof ReturnType<typeof wordsFor>['fields']
+
+/** Whether an act asks for something to be filled in first; known from its name alone. */
+export const needsForm = (act: string): boolean => isFormAct(act)
+
+type Making = { readonly desk: Desk; readonly life: TicketLife; readonly facts: TicketFacts; readonly remakes: readonly Remake[] }
+
+const line = (desk: Desk, name: Field, required: boolean): FormField => ({
+  name,
+  label: wordsFor(desk).fields[name],
+  kind: 'line',
+  options: [],
+  required,
+})
+const select = (desk: Desk, name: Field, options: Options): FormField => ({
+  name,
+  label: wordsFor(desk).fields[name],
+  kind: 'select',
+  options,
+  required: true,
+})
+const photo = (desk: Desk): FormField => ({ ...line(desk, 'photo', false), kind: 'file' })
+
+const closedOf = ({ life }: Making, codes: readonly Gate['code'][]): readonly Gate[] =>
+  life.gates.filter(({ gate, is }) => codes.includes(gate.code) && is !== 'open').map(({ gate }) => gate)
+
+const garments = (making: Making, ...codes: readonly Gate['code'][]): FormField => {
+  const ids = new Set(closedOf(making, codes).map(({ garment }) => garment))
+  const named = making.facts.garments.filter(({ id }) => ids.size === 0 || ids.has(id))
+  return select(
+    making.desk,
+    'garment',
+    named.map(({ id, name }) => ({ value: id, label: name })),
+  )
+}
+
+const subjects = (making: Making, code: Gate['code']): FormField =>
+  select(
+    making.desk,
+    'subject',
+    [...new Set(closedOf(making, [code]).map(({ subject }) => subject))].map((subject) => ({ value: subject, label: subject })),
+  )
+
+const results = (desk: Desk, ...codes: readonly string[]): FormField =>
+  select(
+    desk,
+    'result',
+    codes.map((value) => ({ value, label: wordsFor(desk).results[value] ?? value })),
+  )
+
+const gateFields = (making: Making, act: Exclude<FormAct, 'tick' | 'spoiled' | 'remade'>): readonly FormField[] => {
+  const { desk } = making
+  switch (act) {
+    case 'count-in':
+      return [
+        garments(making, 'count-in'),
+        line(desk, 'missing', true),
+        line(desk, 'faults', false),
+        line(desk, 'label', false),
+        line(desk, 'bin', false),
+      ]
+    case 'water-drops':
+      return [garments(making, 'water-drops'), line(desk, 'drops', true)]
+    case 'test-press':
+      return [garments(making, 'test-press', 'water-drops'), results(desk, 'held', 'failed')]
+    case 'bleed-test':
+      return [garments(making, 'bleed-test'), results(desk, 'pressed', 'clean', 'bled', 'skipped'), line(desk, 'signedBy', false)]
+    case 'certificate':
+      return [subjects(making, 'certificate'), line(desk, 'certificate', true)]
+    case 'coupon':
+      return [subjects(making, 'coupon'), line(desk, 'hole', true)]
+    case 'first-piece':
+      return [garments(making, 'first-piece'), photo(desk)]
+    case 'second-look':
+      return [garments(making, 'first-piece'), results(desk, 'right', 'wrong'), line(desk, 'note', false)]
+  }
+}
+
+const tickFields = ({ desk, facts }: Making): readonly FormField[] => {
+  const words = wordsFor(desk)
+  const steps = workSteps(facts).map((step) => ({ value: String(step.no), label: stepName(words, step) }))
+  const deeds = tickDeeds.map((value) => ({ value, label: words.deeds[value] }))
+  return [select(desk, 'step', steps), select(desk, 'deed', deeds), line(desk, 'lines', false)]
+}
+
+const rows = ({ desk, facts }: Making): Options =>
+  facts.roster.map((row) => ({ value: String(row.line), label: rowText(desk, row, row.quantity) }))
+
+const spoiledFields = (making: Making): readonly FormField[] => {
+  const { desk } = making
+  const words = wordsFor(desk)
+  return [
+    select(desk, 'line', rows(making)),
+    line(desk, 'quantity', false),
+    select(
+      desk,
+      'reason',
+      spoiledReasons.map((value) => ({ value, label: words.reasons[value] })),
+    ),
+    select(
+      desk,
+      'whose',
+      faultOwners.map((value) => ({ value, label: words.whose[value] })),
+    ),
+    photo(desk),
+  ]
+}
+
+const remadeFields = ({ desk, facts, remakes }: Making): readonly FormField[] => {
+  const reasons: { readonly [reason: string]: string } = wordsFor(desk).reasons
+  const open = remakes.filter(({ doneAt }) => doneAt === null)
+  const label = ({ line: of, quantity, reason }: Remake): string => {
+    const row = facts.roster.find((one) => one.line === of)
+    return `${row === undefined ? of : rowText(desk, row, quantity)}: ${reasons[reason] ?? reason}`
+  }
+  return [
+    select(
+      desk,
+      'remake',
+      open.map((remake) => ({ value: remake.remakeId, label: label(remake) })),
+    ),
+  ]
+}
+
+const fieldsOf = (making: Making, act: TicketAct): readonly FormField[] => {
+  if (act === 'tick') return tickFields(making)
+  if (act === 'spoiled') return spoiledFields(making)
+  if (act === 'remade') return remadeFields(making)
+  if (act === 'collected') return [line(making.desk, 'collector', false)]
+  return isFormAct(act) ? gateFields(making, act) : []
+}
+
+/** What must be filled in for an act on a ticket, with the choices of now; null when the act asks for nothing. */
+export const ticketForm = async (desk: Desk, life: TicketLife, act: TicketAct): Promise<Form | null> => {
+  const { facts } = ticketFrom(life.ticket.body)
+  const remakes = act === 'remade' ? await desk.store.shop(desk.shopId).floor.remakesOf(life.order.orderId) : []
+  const fields = fieldsOf({ desk, life, facts, remakes }, act)
+  if (fields.length === 0) return null
+  const words = wordsFor(desk)
+  const { ticketId, revision } = life.ticket
+  return { id: `t:${ticketId}:${act}:${revision}`, title: words.acts[act], fields, submit: words.save }
+}

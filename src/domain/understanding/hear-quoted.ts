@@ -1,0 +1,35 @@
+import type { Conversation, Said } from './conversation.ts'
+import { type Context, documentOf } from './document.ts'
+import { type Heard, proceed, tidyOf } from './proceed.ts'
+
+type Quoted = Extract<Said, { kind: 'quoted' }>
+
+/** The desk has worked a revision out: shown only when the order is still the one that was sent. */
+export const hearQuote = (conversation: Conversation, { revision, hash, quote }: Quoted, context: Context): Heard => {
+  const composed = documentOf(conversation, context)
+  if (composed.hash !== hash) return proceed({ ...conversation, sent: null }, [{ code: 'proof-outdated', facts: {} }], context)
+  const { problems } = quote
+  if (problems.some((problem) => problem.severity === 'stop')) {
+    const replies = [{ code: 'cannot-be-made', facts: { revision }, problems }] as const
+    return { conversation: { ...conversation, shown: null, asked: null }, replies, wants: null }
+  }
+  const actions = [
+    { action: 'sign-off', label: { code: 'button', action: 'sign-off', revision }, revision, hash },
+    { action: 'undo', label: { code: 'button', action: 'undo', revision: null } },
+    { action: 'person', label: { code: 'button', action: 'person', revision: null } },
+  ] as const
+  const facts = {
+    ...tidyOf(conversation, composed),
+    revision,
+    price: quote.price,
+    promise: quote.promise,
+    late: quote.late ?? [],
+  }
+  const picture = quote.picture === null ? {} : { picture: quote.picture }
+  const priced = quote.price?.total ?? null
+  return {
+    conversation: { ...conversation, shown: { revision, hash }, priced, sent: null, asked: null },
+    replies: [{ code: 'proof', facts, problems, actions, ...picture }],
+    wants: null,
+  }
+}

@@ -1,0 +1,139 @@
+import type { VinylClass } from '../../../src/domain/material/material.ts'
+import type { GateReason } from '../../../src/domain/press/gate-state.ts'
+import type { FormAct, PlainAct, ShopAct } from '../../../src/domain/ticket/acts.ts'
+import type { WorkKind } from '../../../src/domain/ticket/work-steps.ts'
+
+export const spoiledReasons = [
+  'scorched',
+  'shine',
+  'crooked',
+  'wrong-name',
+  'wrong-number',
+  'wrong-size',
+  'reads-backwards',
+  'stones-lost',
+  'lifted',
+  'bled',
+  'hole',
+  'stain',
+  'other',
+] as const
+export type SpoiledReason = (typeof spoiledReasons)[number]
+export const faultOwners = ['shop', 'maker', 'customer'] as const
+export type FaultOwner = (typeof faultOwners)[number]
+
+type Field =
+  | 'garment'
+  | 'missing'
+  | 'faults'
+  | 'label'
+  | 'bin'
+  | 'drops'
+  | 'result'
+  | 'signedBy'
+  | 'subject'
+  | 'certificate'
+  | 'hole'
+  | 'photo'
+  | 'note'
+  | 'step'
+  | 'lines'
+  | 'deed'
+  | 'line'
+  | 'quantity'
+  | 'reason'
+  | 'whose'
+  | 'remake'
+  | 'collector'
+  | 'press'
+  | 'set'
+  | 'readings'
+  | 'item'
+  | 'lot'
+  | 'amount'
+  | 'weight'
+  | 'box'
+  | 'key'
+  | 'coming'
+
+/** What the shop floor reads: acts, gates, forms, remakes, stock. Names of people, garments and teams come finished. */
+export type FloorWords = {
+  readonly acts: { readonly [act in PlainAct | FormAct | ShopAct]: string }
+  readonly done: { readonly [act in PlainAct]: (name: string, hour: string) => string }
+  readonly found: { readonly [act in FormAct]: (what: string, name: string, hour: string) => string }
+  readonly fields: { readonly [field in Field]: string }
+  readonly results: { readonly [result: string]: string }
+  readonly reasons: { readonly [reason in SpoiledReason]: string }
+  readonly whose: { readonly [whose in FaultOwner]: string }
+  readonly deeds: { readonly [deed in 'take' | 'start' | 'done' | 'back']: string }
+  readonly steps: { readonly [kind in WorkKind]: string }
+  readonly pressActions: { readonly [action: string]: string }
+  readonly pressWords: { readonly [word: string]: string }
+  readonly gateIs: { readonly [why in GateReason]: string }
+  readonly save: string
+  readonly line: (row: {
+    readonly number: string
+    readonly name: string
+    readonly size: string
+    readonly quantity: number
+  }) => string
+  readonly progress: (step: string, done: number, of: number) => string
+  readonly stepHeld: (name: string) => string
+  readonly first: (gates: string) => string
+  readonly sayFirst: string
+  readonly badForm: (field: string) => string
+  readonly lookAt: (when: string) => string
+  readonly throwAway: string
+  readonly throwLine: (line: number, place: string, text: string) => string
+  readonly handTo: (name: string) => string
+  readonly handOnlyTo: (name: string) => string
+  readonly correction: (press: string, by: string) => string
+  readonly notChecked: (press: string) => string
+  readonly pressShut: (press: string) => string
+  readonly remakes: string
+  readonly remakeLine: (line: string, reason: string, whose: string) => string
+  readonly beadedCustomer: (garment: string, vinyl: string) => string
+  readonly vinylNames: { readonly [name in VinylClass]: string }
+  readonly beadedNoWay: (garment: string) => string
+  readonly ownerNote: {
+    readonly beaded: (ticket: string, garment: string) => string
+    readonly shut: (ticket: string, gate: string) => string
+    readonly counted: (ticket: string, missing: number) => string
+    readonly spoiled: (loss: {
+      readonly ticket: string
+      readonly line: string
+      readonly reason: string
+      readonly cost: string
+    }) => string
+    readonly late: (short: {
+      readonly ticket: string
+      readonly item: string
+      readonly from: string
+      readonly to: string
+    }) => string
+    readonly pressShut: (press: string) => string
+  }
+  readonly movePromise: (when: string) => string
+  readonly keepPromise: string
+  readonly promiseMoved: (was: string, now: string) => string
+  readonly promiseKept: string
+  readonly ownerOnly: string
+  readonly tomorrow: (when: string) => string
+  readonly units: { readonly pieces: string; readonly metres: string; readonly garments: string }
+  readonly shelf: {
+    readonly free: string
+    readonly reserved: string
+    readonly wanted: string
+    readonly short: string
+    readonly item: string
+    readonly lot: string
+    readonly bin: string
+    readonly certificate: string
+    readonly shopping: string
+    readonly templates: string
+    readonly coming: string
+    readonly orderBy: (packs: string, when: string) => string
+    readonly templateLine: (box: string, made: string, brushed: number) => string
+    readonly comingLine: (amount: string, when: string) => string
+  }
+}

@@ -1,0 +1,240 @@
+import { afterAll, beforeAll, describe, expect, test } from 'vitest'
+import { conversationChannel, shopChannel, type WorkerDesk } from '../../src/desk/service/desk.ts'
+import { orderIdOf } from '../../src/desk/service/order-id.ts'
+import { pressAction } from '../../src/desk/service/press-action.ts'
+import { messageFrom, shopPlanFrom } from '../../src/desk/service/records.ts'
+import { shoppingNow } from '../../src/desk/service/stock/shopping-now.ts'
+import { openActs, openForms } from '../../src/desk/service/ticket-life.ts'
+import { pilesOf } from '../../src/domain/stock/ledger.ts'
+import { localMinute, openTestDesk, says, type TestClock, work } from '../support/desk.ts'
+import { openTestStore, type TestStore } from '../support/embedded.ts'
+import { acts, lifeNow, noor, openGates, orderOf, pim, rosa, sign, ticketOf, toProof } from '../support/floor.ts'
+
+let opened: TestStore
+beforeAll(async () => {
+  opened = await openTestStore()
+}, 60_000)
+afterAll(() => opened.close())
+
+const clockAt = (text: string): TestClock => ({ at: localMinute(text) })
+const own = (team: string): string =>
+  `3 practice tees that we bring ourselves, navy, 100% cotton, white vinyl numbers on the back. Team is the ${team}, sport is soccer. We need them December 10 at 5 pm. My name is Imke Dahl. Everybody is 13 or older.\n4 Abel, adult M\n7 Bea, adult L\n9 Cid, adult S`
+const plain = (team: string): string => own(team).replace(' that we bring ourselves', '')
+const stoned = (team: string): string =>
+  plain(team).replace('white vinyl numbers', 'white vinyl numbers with an SS10 crystal outline in two rows')
+
+const signed = async (desk: WorkerDesk, id: string, words: string): Promise<string> => {
+  await toProof(desk, id, words)
+  await sign(desk, id)
+  return ticketOf(desk, id)
+}
+
+const said = async (desk: WorkerDesk, channel: string) =>
+  (await desk.store.shop(desk.shopId).messages.after(channel, 0)).map(({ body }) => messageFrom(body))
+
+const textsOf = async (desk: WorkerDesk, channel: string): Promise<string> =>
+  (await said(desk, channel)).flatMap(({ blocks }) => blocks.flatMap((block) => ('text' in block ? [block.text] : []))).join('\n')
+
+describe('gates on the floor', () => {
+  test('keep from cutting before the count-in and from the check before the first piece is signed by a second person', {
+    timeout: 120_000,
+  }, async () => {
+    const desk = await openTestDesk(opened.store, clockAt('2026-11-25T09:00'))
+    const ticket = await signed(desk, 'c-gates', plain('Gate Geese'))
+    expect(await acts(desk, ticket, { act: 'take' })).toBeNull()
+    expect(await acts(desk, ticket, { act: 'start' })).toContain('count-in')
+    const garment = (await lifeNow(desk, ticket)).gates[0]?.gate.garment ?? ''
+    expect(await acts(desk, ticket, { act: 'count-in', values: { garment, missing: 'two' } })).toContain('How many')
+    expect(await acts(desk, ticket, { act: 'count-in', values: { garment, missing: '1' } })).toBeNull()
+    expect(await textsOf(desk, shopChannel('owner'))).toContain('1 missing at the count-in')
+    expect(openActs(await lifeNow(desk, ticket))).not.toContain('start')
+    await acts(desk, ticket, { act: 'count-in', values: { garment, missing: '0' } })
+    expect(await acts(desk, ticket, { act: 'start' })).toBeNull()
+    expect(await acts(desk, ticket, { act: 'checked' })).toContain('first piece')
+    await acts(desk, ticket, { act: 'first-piece', values: { garment } })
+    expect(await acts(desk, ticket, { act: 'second-look', values: { garment, result: 'right' } })).toContain('second person')
+    expect(await acts(desk, ticket, { act: 'second-look', by: pim, values: { garment, result: 'right' } })).toBeNull()
+    await openGates(desk, ticket)
+    expect(await acts(desk, ticket, { act: 'checked' })).toBeNull()
+  })
+
+  test('drops that stand close the ticket; the customer is shown the vinyl that holds, signs, and a new ticket comes', {
+    timeout: 120_000,
+  }, async () => {
+    const desk = await openTestDesk(opened.store, clockAt('2026-11-25T09:00'))
+    const ticket = await signed(desk, 'c-beaded', own('Beaded Bears').replace('100% cotton', '100% nylon woven'))
+    await acts(desk, ticket, { act: 'take' })
+    await openGates(desk, ticket, ['water-drops', 'test-press'])
+    const life = await lifeNow(desk, ticket)
+    expect(openForms(life)).toContain('water-drops')
+    const garment = life.gates.find(({ gate }) => gate.code === 'water-drops')?.gate.garment ?? ''
+    expect(await acts(desk, ticket, { act: 'water-drops', values: { garment, drops: '60 60 60 60 60' } })).toBeNull()
+    expect((await lifeNow(desk, ticket)).ticket.state).toBe('closed')
+    expect((await orderOf(desk, 'c-beaded')).hold).not.toBeNull()
+    await work(desk)
+    const talk = await said(desk, conversationChannel('c-beaded'))
+    const proofs = talk.filter(({ picture }) => picture !== null)
+    expect(proofs.length).toBe(2)
+    expect(await textsOf(desk, conversationChannel('c-beaded'))).toContain('Low-temperature vinyl')
+    await sign(desk, 'c-beaded')
+    const tickets = await desk.store.shop(desk.shopId).tickets.ofOrder(orderIdOf('c-beaded'))
+    expect(tickets.map(({ revision, state }) => [revision, state])).toEqual([
+      [1, 'replaced'],
+      [2, 'open'],
+    ])
+    const order = await orderOf(desk, 'c-beaded')
+    expect([order.state, order.hold]).toEqual(['on-bench', null])
+    const needs = (await desk.store.shop(desk.shopId).stock.needs()).map(({ item }) => item)
+    expect(needs).toContain('vinyl-low-temperature-white')
+    expect(needs).not.toContain('vinyl-standard-white')
+  })
+})
+
+describe('ticks', () => {
+  test('cover a step for chosen garments, are handed back without a word, and one of two has a step', {
+    timeout: 120_000,
+  }, async () => {
+    const desk = await openTestDesk(opened.store, clockAt('2026-11-25T09:00'))
+    const ticket = await signed(desk, 'c-ticks', plain('Tick Terns'))
+    await acts(desk, ticket, { act: 'take' })
+    await openGates(desk, ticket)
+    const tick = (by: typeof noor, deed: string, step: string, lines = '') =>
+      acts(desk, ticket, { act: 'tick', by, values: { step, deed, lines } })
+    const both = await Promise.all([tick(noor, 'take', '1001', '1'), tick(pim, 'take', '1001', '1')])
+    expect(both.filter((one) => one === null).length).toBe(1)
+    const shop = desk.store.shop(desk.shopId)
+    const vinyl = async () => pilesOf(await shop.stock.ledger()).get('vinyl-standard-white')?.used ?? 0
+    expect(await tick(both[0] === null ? noor : pim, 'done', '1001', '1')).toBeNull()
+    const once = await vinyl()
+    expect(once).toBeGreaterThan(0)
+    expect((await shop.orders.rows(orderIdOf('c-ticks'))).find(({ line }) => line === 1)?.state).toBe('cut')
+    expect(await tick(noor, 'back', '1001', '1')).toBeNull()
+    expect((await shop.orders.rows(orderIdOf('c-ticks'))).find(({ line }) => line === 1)?.state).toBe('not-cut')
+    await tick(noor, 'done', '1001', '1')
+    expect(await vinyl()).toBe(once)
+    await tick(noor, 'done', '1001')
+    const { ticks } = await lifeNow(desk, ticket)
+    expect(ticks.filter(({ step, state }) => step === 1001 && state === 'done').length).toBe(3)
+    const plan = shopPlanFrom((await shop.plan.read()).body)
+    const cut = plan.sold.flatMap(({ operations }) => operations).filter(({ id }) => id.startsWith('cut-vinyl'))
+    expect(cut.every(({ done }) => done !== null)).toBe(true)
+  })
+
+  test('pause and hand a ticket on; a press that is uneven this morning is not used', { timeout: 120_000 }, async () => {
+    const desk = await openTestDesk(opened.store, clockAt('2026-11-25T09:00'))
+    const ticket = await signed(desk, 'c-pause', plain('Pause Pipits'))
+    await acts(desk, ticket, { act: 'take' })
+    await openGates(desk, ticket)
+    await acts(desk, ticket, { act: 'start' })
+    expect(await acts(desk, ticket, { act: 'pause' })).toBeNull()
+    expect(openForms(await lifeNow(desk, ticket))).not.toContain('tick')
+    expect(await acts(desk, ticket, { act: 'resume' })).toBeNull()
+    for (const press of ['press-1', 'press-2']) {
+      const values = { press, set: '300', readings: '300, 330, 300, 301, 299' }
+      expect(await pressAction(desk, noor, { action: 's:press-check', values })).toBeNull()
+    }
+    const step = (await lifeNow(desk, ticket)).ticket.body
+    expect(step).not.toBeNull()
+    expect(await acts(desk, ticket, { act: 'tick', values: { step: '1', deed: 'done', lines: '1' } })).toContain('not fit')
+    const good = { press: 'press-1', set: '300', readings: '285 286 285 285 286' }
+    await pressAction(desk, noor, { action: 's:press-check', values: good })
+    expect(await textsOf(desk, shopChannel('bench'))).toContain('press 1 today: +15 °F')
+  })
+})
+
+describe('stock on the floor', () => {
+  test('stones counted short by 40 stand on the shopping list, and a promise moves only when the owner agrees', {
+    timeout: 120_000,
+  }, async () => {
+    const clock = clockAt('2026-12-07T09:00')
+    const desk = await openTestDesk(opened.store, clock, (shop) => ({
+      ...shop,
+      stock: { ...shop.stock, supply: { ...shop.stock.supply, stoneDays: 6 } },
+    }))
+    const ticket = await signed(desk, 'c-short', stoned('Short Shrikes'))
+    const shop = desk.store.shop(desk.shopId)
+    const need = (await shop.stock.needs()).find(({ item }) => item === 'stone-ss10-crystal')?.amount ?? 0
+    const lot = (await shop.stock.lots()).find(({ item }) => item === 'stone-ss10-crystal')?.lot ?? ''
+    const promised = () => shop.plan.read().then(({ body }) => shopPlanFrom(body).sold[0]?.promised)
+    const before = await promised()
+    const values = { item: 'stone-ss10-crystal', lot, amount: String(need - 40) }
+    expect(await pressAction(desk, noor, { action: 's:counted', values })).toBeNull()
+    const errand = (await shoppingNow(desk)).find(({ item }) => item === 'stone-ss10-crystal')
+    expect(errand).toMatchObject({ missing: 40, packs: [1], orders: [orderIdOf('c-short')] })
+    const note = (await said(desk, shopChannel('owner'))).find(({ actions }) => actions.length > 0)
+    const move = note?.actions.find(({ id }) => /:promise-\d+:/.test(id))?.id ?? ''
+    expect(move).not.toBe('')
+    expect(await promised()).toBe(before)
+    expect(await pressAction(desk, noor, { action: move })).toContain('Only the owner')
+    expect(await promised()).toBe(before)
+    expect(await pressAction(desk, rosa, { action: move })).toBeNull()
+    expect(await promised()).toBeGreaterThan(before ?? 0)
+    expect(await textsOf(desk, conversationChannel('c-short'))).toContain('We have to move your order')
+    expect(ticket).not.toBe('')
+  })
+})
+
+describe('a spoiled garment', () => {
+  test('is written down, made again with stock and plan of its own, and bagged before the promise', {
+    timeout: 120_000,
+  }, async () => {
+    const desk = await openTestDesk(opened.store, clockAt('2026-11-25T09:00'))
+    const ticket = await signed(desk, 'c-scorched', plain('Scorch Storks'))
+    const shop = desk.store.shop(desk.shopId)
+    await acts(desk, ticket, { act: 'take' })
+    await openGates(desk, ticket)
+    await acts(desk, ticket, { act: 'start' })
+    const wanted = async () => (await shop.stock.needs()).filter(({ item }) => item.startsWith('garment:cotton-tee:navy:men:L'))
+    const before = (await wanted())[0]?.amount ?? 0
+    const values = { line: '2', quantity: '1', reason: 'scorched', whose: 'shop', photo: '' }
+    expect(await acts(desk, ticket, { act: 'spoiled', values })).toBeNull()
+    expect((await wanted())[0]?.amount).toBe(before + 1)
+    const [remake] = await shop.floor.remakesOf(orderIdOf('c-scorched'))
+    expect(remake).toMatchObject({ line: 2, quantity: 1, reason: 'scorched', whose: 'shop', doneAt: null })
+    expect(remake?.cost).toBeGreaterThan(0)
+    const plan = shopPlanFrom((await shop.plan.read()).body)
+    const promised = plan.sold[0]?.promised ?? 0
+    const again = plan.slots.filter(({ operation }) => operation.startsWith('remake-'))
+    expect(again.length).toBeGreaterThan(2)
+    expect(Math.max(...again.map(({ end }) => end))).toBeLessThanOrEqual(promised)
+    expect(await textsOf(desk, shopChannel('owner'))).toContain('scorched')
+    expect(openActs(await lifeNow(desk, ticket))).not.toContain('checked')
+    expect(await acts(desk, ticket, { act: 'remade', values: { remake: remake?.remakeId ?? '' } })).toBeNull()
+    for (const act of ['checked', 'bagged', 'collected']) expect(await acts(desk, ticket, { act })).toBeNull()
+    const piles = pilesOf(await shop.stock.ledger())
+    expect(piles.get('garment:cotton-tee:navy:men:L')).toMatchObject({ used: 2, reserved: 0 })
+    expect((await shop.stock.needs()).length).toBe(0)
+    expect((await shop.stock.templates()).length).toBe(0)
+  })
+})
+
+describe('a late change', () => {
+  test('says what to throw away, waits for the holder’s “seen”, and keeps what was made', { timeout: 120_000 }, async () => {
+    const desk = await openTestDesk(opened.store, clockAt('2026-11-25T09:00'))
+    const first = await signed(desk, 'c-late', plain('Late Larks'))
+    await acts(desk, first, { act: 'take' })
+    await openGates(desk, first)
+    await acts(desk, first, { act: 'start' })
+    const shop = desk.store.shop(desk.shopId)
+    const used = async () => pilesOf(await shop.stock.ledger()).get('vinyl-standard-white')?.used ?? 0
+    const cut = await used()
+    await says(desk, 'c-late', 'change number 9 to 10')
+    await work(desk)
+    await sign(desk, 'c-late')
+    const ticket = await ticketOf(desk, 'c-late')
+    expect(ticket).not.toBe(first)
+    const rows = await shop.orders.rows(orderIdOf('c-late'))
+    expect(rows.map(({ line, state }) => [line, state])).toEqual([
+      [1, 'cut'],
+      [2, 'cut'],
+      [3, 'not-cut'],
+    ])
+    expect((await shop.stock.needs()).find(({ item }) => item === 'vinyl-standard-white')?.amount ?? 0).toBeLessThan(cut)
+    await acts(desk, ticket, { act: 'take' })
+    expect(openActs(await lifeNow(desk, ticket))).toEqual(['seen', 'hand-on'])
+    expect(await acts(desk, ticket, { act: 'tick', values: { step: '1001', deed: 'done' } })).toContain('Seen')
+    expect(await acts(desk, ticket, { act: 'seen' })).toBeNull()
+    expect(await textsOf(desk, shopChannel('bench'))).toContain('Throw away')
+    expect((await lifeNow(desk, ticket)).gates.find(({ gate }) => gate.code === 'count-in')?.is).toBe('open')
+  })
+})

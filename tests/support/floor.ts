@@ -1,0 +1,96 @@
+import type { WorkerDesk } from '../../src/desk/service/desk.ts'
+import { readLife } from '../../src/desk/service/floor/read-life.ts'
+import { orderIdOf } from '../../src/desk/service/order-id.ts'
+import { pressAction } from '../../src/desk/service/press-action.ts'
+import { conversationFrom } from '../../src/desk/service/records.ts'
+import { openForms } from '../../src/desk/service/ticket-life.ts'
+import { startConversation } from '../../src/domain/understanding/conversation.ts'
+import type { Member } from '../../src/ports/counter-desk.ts'
+import { presses, says, work } from './desk.ts'
+import { unwrap } from './embedded.ts'
+
+export const noor: Member = { id: 'm-noor', name: 'Noor', role: 'staff' }
+export const pim: Member = { id: 'm-pim', name: 'Pim', role: 'staff' }
+export const rosa: Member = { id: 'owner', name: 'Rosa', role: 'owner' }
+
+type Values = { readonly [field: string]: string }
+
+/** One act of one person on a ticket; answers with the word for them, null when it was done. */
+export const acts = (
+  desk: WorkerDesk,
+  ticketId: string,
+  { act, by = noor, values = {} }: { readonly act: string; readonly by?: Member; readonly values?: Values },
+): Promise<string | null> => pressAction(desk, by, { action: `t:${ticketId}:${act}:1`, values })
+
+export const lifeNow = async (desk: WorkerDesk, ticketId: string) => {
+  const life = await readLife(desk, desk.store.shop(desk.shopId), ticketId)
+  if (life === null) throw new Error(`there is no ticket ${ticketId}`)
+  return life
+}
+
+/** What opens a gate, as somebody who finds everything right fills it in. */
+const good: { readonly [act: string]: Values } = {
+  'count-in': { missing: '0' },
+  'water-drops': { drops: '2 3 2 2 3' },
+  'test-press': { result: 'held' },
+  'bleed-test': { result: 'skipped', signedBy: 'Coach' },
+  certificate: { certificate: 'C-1' },
+  coupon: { hole: '3.1' },
+  'first-piece': {},
+  'second-look': { result: 'right' },
+}
+
+/** Opens every gate of a ticket but those left out, the first piece with two people's hands. */
+export const openGates = async (desk: WorkerDesk, ticketId: string, leaveOut: readonly string[] = []): Promise<void> => {
+  for (;;) {
+    const life = await lifeNow(desk, ticketId)
+    const next = openForms(life).find((act) => Object.hasOwn(good, act) && !leaveOut.includes(act))
+    const gate = life.gates.find(({ is, gate: { code } }) => is !== 'open' && (code === next || next === 'second-look'))?.gate
+    if (next === undefined || gate === undefined) return
+    const values = { garment: gate.garment ?? '', subject: gate.subject, ...good[next] }
+    const said = await acts(desk, ticketId, { act: next, by: next === 'second-look' ? pim : noor, values })
+    if (said !== null) throw new Error(`${next}: ${said}`)
+  }
+}
+
+/** Everything from the bench to the counter for a ticket whose gates can be opened at once. */
+export const workThrough = async (desk: WorkerDesk, ticketId: string): Promise<void> => {
+  for (const act of ['take', 'gates', 'start', 'checked', 'bagged', 'collected']) {
+    if (act === 'gates') await openGates(desk, ticketId)
+    else {
+      const said = await acts(desk, ticketId, { act })
+      if (said !== null) throw new Error(`${act}: ${said}`)
+    }
+  }
+}
+
+export const talkOf = async (desk: WorkerDesk, id: string) =>
+  conversationFrom((await desk.store.shop(desk.shopId).conversations.read(id))?.state)
+
+/** A customer's first words, up to the proof. */
+export const toProof = async (desk: WorkerDesk, id: string, words: string): Promise<void> => {
+  const state = startConversation({ id, person: { id, name: null }, language: 'en' })
+  unwrap(await desk.store.shop(desk.shopId).conversations.add(id, state))
+  await says(desk, id, words)
+  if ((await talkOf(desk, id)).asked?.code === 'ask-ages') await says(desk, id, 'all are 13 or older')
+  await work(desk)
+}
+
+export const sign = async (desk: WorkerDesk, id: string): Promise<void> => {
+  const { shown, asked } = await talkOf(desk, id)
+  if (shown === null) throw new Error(`nothing was shown to ${id}; asked ${asked?.code ?? 'nothing'}`)
+  await presses(desk, id, `c:sign-off:${shown.revision}:${shown.hash}`)
+  await work(desk)
+}
+
+export const orderOf = async (desk: WorkerDesk, id: string) => {
+  const order = await desk.store.shop(desk.shopId).orders.read(orderIdOf(id))
+  if (order === null) throw new Error(`${id} has no order`)
+  return order
+}
+
+export const ticketOf = async (desk: WorkerDesk, id: string): Promise<string> => {
+  const ticket = (await desk.store.shop(desk.shopId).tickets.ofOrder(orderIdOf(id))).at(-1)
+  if (ticket === undefined) throw new Error(`${id} has no ticket`)
+  return ticket.ticketId
+}
