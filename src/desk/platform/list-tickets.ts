@@ -3,10 +3,12 @@ import { deskWords } from '../../../templates/desk/words.ts'
 import { dayOf, writeLocal } from '../../domain/calendar/local-time.ts'
 import type { Slot } from '../../domain/schedule/operation.ts'
 import { type Language, showFor } from '../../domain/shop/show.ts'
+import { shopActs } from '../../domain/ticket/acts.ts'
 import { minutes } from '../../domain/units/units.ts'
-import type { Message } from '../../ports/chat.ts'
+import type { Action, Message } from '../../ports/chat.ts'
 import type { Desk } from '../service/desk.ts'
 import { readLife } from '../service/floor/read-life.ts'
+import { wordsFor } from '../service/floor/say-floor.ts'
 import { shopPlanFrom, ticketFrom } from '../service/records.ts'
 import { messageWith } from '../service/say-message.ts'
 import { holderOf, type TicketLife } from '../service/ticket-life.ts'
@@ -53,19 +55,25 @@ const found = async (desk: Desk, wanted: Wanted): Promise<readonly Listed[]> => 
 
 const firstStart = ({ slots }: Listed): number => Math.min(...slots.map(({ start }) => start))
 
+/** What staff do with the shop's own things: presses, deliveries, the shelf. */
+const shopActions = (desk: Desk): readonly Action[] =>
+  shopActs.map((act) => ({ id: `s:${act}`, label: wordsFor(desk).acts[act], weight: 'plain' }))
+
 /** The open tickets in the order of their work, with a way to have a lost one posted again. */
 export const listTickets = async (desk: Desk, wanted: Wanted): Promise<Message> => {
   const { language } = wanted
   const words = serverWords[language]
   const listed = (await found(desk, wanted)).toSorted((a, b) => firstStart(a) - firstStart(b))
   const title = words.tickets([wanted.station, wanted.day].filter((one) => one !== '').join(', '))
-  if (listed.length === 0) return messageWith(language, { blocks: [{ kind: 'list', title, items: [words.noTickets] }] })
+  const actions = shopActions(desk)
+  if (listed.length === 0) return messageWith(language, { blocks: [{ kind: 'list', title, items: [words.noTickets] }], actions })
   const options = listed.map(({ life }) => ({
     value: life.ticket.ticketId,
     label: `${ticketName(life.ticket.number)} ${ticketFrom(life.ticket.body).facts.team}`,
   }))
   return messageWith(language, {
     blocks: [{ kind: 'list', title, items: listed.map((one) => lineOf(desk, one, language)) }],
+    actions,
     choice: { id: postAgainId, label: words.postAgain, options },
   })
 }

@@ -7,8 +7,9 @@ import { actInShop } from './act-in-shop.ts'
 import { answerForm, answerFormId, hearInTalk } from './hear-in-talk.ts'
 import { suggestions } from './list-tickets.ts'
 import { type House, serversOf } from './servers.ts'
+import { asksForm, staffForm } from './staff-form.ts'
 import { talksOf } from './talks.ts'
-import { tenantsOf } from './tenants.ts'
+import { type Tenants, tenantsOf } from './tenants.ts'
 
 const filesOf = ({ desk }: House): Pick<PlatformDesk, 'keepFile' | 'file'> => ({
   keepFile: async (shop, channel, file) => {
@@ -39,9 +40,12 @@ const placesOf = ({ desk }: House): Pick<PlatformDesk, 'placeOf' | 'troubled'> =
   },
 })
 
-const formsOf = (): Pick<PlatformDesk, 'opensForm' | 'form'> => ({
-  opensForm: () => false,
-  form: async (asker, id) => ('role' in asker || id !== answerFormId ? null : answerForm(asker.language)),
+const formsOf = (tenants: Tenants<Desk>): Pick<PlatformDesk, 'opensForm' | 'form'> => ({
+  opensForm: asksForm,
+  form: async (asker, id) => {
+    if ('role' in asker) return asker.role === null ? null : staffForm(await tenants(asker.shop), id)
+    return id === answerFormId ? answerForm(asker.language) : null
+  },
 })
 
 /** The desk as the chat platform's adapter sees it, over the records of every shop. */
@@ -53,7 +57,7 @@ export const platformDesk = (desk: Desk, home: string | null): PlatformDesk => {
     ...talksOf(house),
     ...filesOf(house),
     ...placesOf(house),
-    ...formsOf(),
+    ...formsOf(tenants),
     hear: async (talk, by, incoming) => hearInTalk(await tenants(talk.shop), talk, { by, incoming }),
     act: async (actor, incoming) => actInShop(await tenants(actor.shop), actor, incoming),
     suggest: async (actor, typed) => (actor.role === null ? [] : suggestions(await tenants(actor.shop), typed)),

@@ -11,6 +11,7 @@ import { findAtGate } from './floor/find-at-gate.ts'
 import { readLife } from './floor/read-life.ts'
 import { finishRemake, spoil } from './floor/remake.ts'
 import { deskWordsFor, hourOf, tellCustomer, wordsFor } from './floor/say-floor.ts'
+import { askCustomer, tellShort } from './floor/tell-from-bench.ts'
 import { tickStep, tickWhole } from './floor/tick.ts'
 import { learnPace } from './plan/learn-pace.ts'
 import { ticketFrom } from './records.ts'
@@ -97,6 +98,10 @@ const fill = (deed: Deed): Answered => {
       return spoil(deed)
     case 'remade':
       return finishRemake(deed)
+    case 'short':
+      return tellShort(deed)
+    case 'ask':
+      return askCustomer(deed)
     default:
       return findAtGate(deed)
   }

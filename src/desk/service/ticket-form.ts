@@ -64,7 +64,10 @@ const results = (desk: Desk, ...codes: readonly string[]): FormField =>
     codes.map((value) => ({ value, label: wordsFor(desk).results[value] ?? value })),
   )
 
-const gateFields = (making: Making, act: Exclude<FormAct, 'tick' | 'spoiled' | 'remade'>): readonly FormField[] => {
+const gateFields = (
+  making: Making,
+  act: Exclude<FormAct, 'tick' | 'spoiled' | 'remade' | 'short' | 'ask'>,
+): readonly FormField[] => {
   const { desk } = making
   switch (act) {
     case 'count-in':
@@ -138,10 +141,19 @@ const remadeFields = ({ desk, facts, remakes }: Making): readonly FormField[] =>
   ]
 }
 
+/** Every material of the ticket, stones first. */
+const shortFields = ({ desk, facts }: Making): readonly FormField[] => {
+  const materials = [...facts.stones, ...facts.vinyl].map(({ material }) => material)
+  const options = [...new Set(materials)].map((value) => ({ value, label: value.replaceAll('-', ' ') }))
+  return [select(desk, 'subject', options), line(desk, 'note', false)]
+}
+
 const fieldsOf = (making: Making, act: TicketAct): readonly FormField[] => {
   if (act === 'tick') return tickFields(making)
   if (act === 'spoiled') return spoiledFields(making)
   if (act === 'remade') return remadeFields(making)
+  if (act === 'short') return shortFields(making)
+  if (act === 'ask') return [{ ...line(making.desk, 'note', true), kind: 'lines' }]
   if (act === 'collected') return [line(making.desk, 'collector', false)]
   return isFormAct(act) ? gateFields(making, act) : []
 }

@@ -72,6 +72,8 @@ export const openForms = (life: TicketLife): readonly FormAct[] => {
     ...(held ? (['tick'] as const) : []),
     ...(mayBeSpoiled ? (['spoiled'] as const) : []),
     ...(life.openRemakes > 0 ? (['remade'] as const) : []),
+    ...(held ? (['short'] as const) : []),
+    ...(atWork ? (['ask'] as const) : []),
   ]
 }
 

@@ -2,7 +2,7 @@
 export const plainActs = ['take', 'hand-on', 'pause', 'resume', 'seen', 'start', 'checked', 'bagged', 'collected'] as const
 export type PlainAct = (typeof plainActs)[number]
 
-/** What asks for something to be filled in: the gates, a tick for chosen lines, a spoiled garment and its remake. */
+/** What asks for something to be filled in: the gates, a tick for chosen lines, a spoiled garment and its remake, what is short, what the customer is asked. */
 export const formActs = [
   'count-in',
   'water-drops',
@@ -15,6 +15,8 @@ export const formActs = [
   'tick',
   'spoiled',
   'remade',
+  'short',
+  'ask',
 ] as const
 export type FormAct = (typeof formActs)[number]
 

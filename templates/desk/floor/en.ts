@@ -22,6 +22,8 @@ export const floorEnglish: FloorWords = {
     tick: 'Tick a step',
     spoiled: 'Spoiled',
     remade: 'Remake bagged',
+    short: 'Short of material',
+    ask: 'Ask the customer',
     'press-check': 'Morning check of a press',
     received: 'Received',
     counted: 'Counted',
@@ -52,6 +54,8 @@ export const floorEnglish: FloorWords = {
     tick: (what, name, hour) => `${what} (${name}, ${hour})`,
     spoiled: (what, name, hour) => `Spoiled: ${what} (${name}, ${hour})`,
     remade: (what, name, hour) => `Remake bagged: ${what} (${name}, ${hour})`,
+    short: (what, name, hour) => `Short: ${what} (${name}, ${hour})`,
+    ask: (_, name, hour) => `The customer was asked (${name}, ${hour})`,
   },
   fields: {
     garment: 'Garment',
@@ -197,6 +201,7 @@ export const floorEnglish: FloorWords = {
   ownerNote: {
     beaded: (ticket, garment) => `${ticket}: drops stand on ${garment}. The ticket is closed and the customer is asked.`,
     shut: (ticket, gate) => `${ticket}: ${gate} failed. Nothing goes on before you decide.`,
+    short: (ticket, item) => `${ticket}: ${item} ran out at the bench. Order it, or say what is taken instead.`,
     counted: (ticket, missing) => `${ticket}: ${missing} missing at the count-in.`,
     spoiled: ({ ticket, line, reason, cost }) => `${ticket}: ${line}, ${reason}. It is made again; worth ${cost}.`,
     late: ({ ticket, item, from, to }) =>
@@ -204,6 +209,8 @@ export const floorEnglish: FloorWords = {
     pressShut: (press) => `${press} is uneven this morning: nothing is pressed on it.`,
   },
   movePromise: (when) => `Move the promise to ${when}`,
+  asked: (question) => `The bench asks: ${question}\nPlease answer here; a person at the shop reads it.`,
+  noConversation: 'This order has no conversation: call the customer.',
   keepPromise: 'Keep the promise',
   promiseMoved: (was, now) =>
     `We have to move your order from ${was} to ${now}, because material is short. The shop decided this; call us if it does not work.`,

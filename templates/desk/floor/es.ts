@@ -22,6 +22,8 @@ export const floorSpanish: FloorWords = {
     tick: 'Marcar un paso',
     spoiled: 'Estropeada',
     remade: 'Repetición embolsada',
+    short: 'Falta material',
+    ask: 'Preguntar al cliente',
     'press-check': 'Revisión matinal de una plancha',
     received: 'Recibido',
     counted: 'Contado',
@@ -52,6 +54,8 @@ export const floorSpanish: FloorWords = {
     tick: (what, name, hour) => `${what} (${name}, ${hour})`,
     spoiled: (what, name, hour) => `Estropeada: ${what} (${name}, ${hour})`,
     remade: (what, name, hour) => `Repetición embolsada: ${what} (${name}, ${hour})`,
+    short: (what, name, hour) => `Falta: ${what} (${name}, ${hour})`,
+    ask: (_, name, hour) => `Se preguntó al cliente (${name}, ${hour})`,
   },
   fields: {
     garment: 'Prenda',
@@ -197,6 +201,7 @@ export const floorSpanish: FloorWords = {
   ownerNote: {
     beaded: (ticket, garment) => `${ticket}: las gotas quedan sobre ${garment}. La orden está cerrada y se pregunta al cliente.`,
     shut: (ticket, gate) => `${ticket}: ${gate} falló. Nada sigue antes de que usted decida.`,
+    short: (ticket, item) => `${ticket}: se acabó ${item} en la mesa. Pídalo, o diga con qué se reemplaza.`,
     counted: (ticket, missing) => `${ticket}: faltan ${missing} al contar.`,
     spoiled: ({ ticket, line, reason, cost }) => `${ticket}: ${line}, ${reason}. Se repite; vale ${cost}.`,
     late: ({ ticket, item, from, to }) =>
@@ -204,6 +209,8 @@ export const floorSpanish: FloorWords = {
     pressShut: (press) => `${press} calienta desigual esta mañana: no se plancha en ella.`,
   },
   movePromise: (when) => `Pasar la promesa a ${when}`,
+  asked: (question) => `La mesa pregunta: ${question}\nResponda aquí, por favor; lo lee una persona del taller.`,
+  noConversation: 'Este pedido no tiene conversación: llame al cliente.',
   keepPromise: 'Mantener la promesa',
   promiseMoved: (was, now) =>
     `Tenemos que pasar su pedido de ${was} a ${now}, porque falta material. Lo decidió el taller; llámenos si no le sirve.`,

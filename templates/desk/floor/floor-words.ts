@@ -98,6 +98,7 @@ export type FloorWords = {
   readonly ownerNote: {
     readonly beaded: (ticket: string, garment: string) => string
     readonly shut: (ticket: string, gate: string) => string
+    readonly short: (ticket: string, item: string) => string
     readonly counted: (ticket: string, missing: number) => string
     readonly spoiled: (loss: {
       readonly ticket: string
@@ -114,6 +115,8 @@ export type FloorWords = {
     readonly pressShut: (press: string) => string
   }
   readonly movePromise: (when: string) => string
+  readonly asked: (question: string) => string
+  readonly noConversation: string
   readonly keepPromise: string
   readonly promiseMoved: (was: string, now: string) => string
   readonly promiseKept: string

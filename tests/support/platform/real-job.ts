@@ -1,11 +1,12 @@
 import { expect } from 'vitest'
+import { everyComponent } from './limits.ts'
 import type { RealShops } from './real-shop.ts'
 import { idsOf, textsOf, toldTo } from './shop-in-server.ts'
 import type { Room, Stored, User } from './world.ts'
 
 export const until = <T>(read: () => T) => expect.poll(read, { timeout: 60_000, interval: 10 })
 
-export const wishes = `3 practice tees, navy, 100% cotton, white vinyl numbers on the back. Team is the Lantern Hill Lynx, sport is soccer.
+export const wishes = `3 practice tees, red, 100% polyester, white vinyl numbers on the back. Team is the Lantern Hill Lynx, sport is soccer.
 We need them December 10 at 5 pm. My name is Imke Dahl.
 4 Abel, adult M
 7 Bea, adult L
@@ -95,6 +96,50 @@ const takenByTwo: Event = {
   },
 }
 
+type Given = { readonly [field: string]: string }
+
+/** Fills a form that an action of the ticket opened: what is given, else the first of the choices. */
+const submit = async (shops: RealShops, where: Place, filled: { readonly act: string; readonly given: Given }): Promise<void> => {
+  const { message, id } = found(shops, shops.ours.bench, new RegExp(`^t:[^:]+:${filled.act}:`))
+  const opened = shops.platform.press(where, message, id)
+  await until(() => opened.acknowledged).toBe(9)
+  const parts = everyComponent(opened.modal?.['components']).filter((part) => typeof part['custom_id'] === 'string')
+  const values = parts.map((part): [string, string | readonly string[]] => {
+    const name = String(part['custom_id'])
+    const options = Array.isArray(part['options']) ? part['options'] : []
+    const first = String(options[0]?.value ?? '')
+    if (part['type'] === 3) return [name, [filled.given[name] ?? first]]
+    return [name, filled.given[name] ?? '']
+  })
+  shops.platform.submit(where, opened, Object.fromEntries(values))
+}
+
+/** Staff fill in what an action of the ticket asks for; its message says so afterwards. */
+const fill = (act: string, given: Given, shown: string): Event => ({
+  name: `staff: ${act}`,
+  play: async (shops) => {
+    await submit(shops, staffAt(shops), { act, given })
+    await until(() => benchText(shops)).toContain(shown)
+  },
+})
+
+/** The owner's hands are the second pair: whoever made the first piece does not sign it. */
+const secondLook: Event = {
+  name: 'the owner signs the first piece',
+  play: async (shops) => {
+    await submit(shops, { user: shops.ours.owner, room: shops.ours.bench }, { act: 'second-look', given: { result: 'right' } })
+    await until(() => benchText(shops)).toContain('First piece looked at')
+  },
+}
+
+const ask: Event = {
+  name: 'staff ask the customer',
+  play: async (shops) => {
+    await submit(shops, staffAt(shops), { act: 'ask', given: { note: 'Is Bea with one e?' } })
+    await until(() => oursIn(shops, customerAt(shops).room).map(textsOf).join('\n')).toContain('Is Bea with one e?')
+  },
+}
+
 /** From the order to the bag in the customer's hands. */
 export const wholeJob: readonly Event[] = [
   order,
@@ -102,7 +147,16 @@ export const wholeJob: readonly Event[] = [
   sign,
   press('take', 'Taken by'),
   takenByTwo,
+  fill('count-in', { missing: '0', bin: 'rail 2' }, 'Counted in'),
+  fill('water-drops', { drops: '2 3 2 2 3' }, 'Water drops: '),
+  fill('bleed-test', { result: 'skipped', signedBy: 'Imke Dahl' }, 'Bleed test: '),
   press('start', 'Started by'),
+  fill('first-piece', {}, 'First piece made'),
+  secondLook,
+  ask,
+  fill('short', { note: 'last sheet' }, 'Short: '),
+  fill('spoiled', { quantity: '1' }, 'Spoiled: '),
+  fill('remade', {}, 'Remake bagged: '),
   press('checked', 'Checked by'),
   press('bagged', 'Bagged by'),
   press('collected', 'Handed over by'),

@@ -2,6 +2,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { benchText, type Event, oursIn, until, wholeJob } from '../../../support/platform/real-job.ts'
 import { openRealGround, openRealShops, type RealGround, type RealShops } from '../../../support/platform/real-shop.ts'
 import type { Call } from '../../../support/platform/rest.ts'
+import { toldTo } from '../../../support/platform/shop-in-server.ts'
 import type { Fault } from '../../../support/platform/server.ts'
 
 let ground: RealGround
@@ -17,26 +18,21 @@ const expectWhole = async (shops: RealShops): Promise<void> => {
   const [order] = await ourShop.orders.list(['collected'])
   expect(order).toBeDefined()
   const events = (await ourShop.events.ofOrder(order?.orderId ?? '')).map(({ code }) => code)
-  const deeds = [
-    'asked',
-    'quoted',
-    'signed-off',
-    'planned',
-    'ticketed',
-    'posted',
-    'take',
-    'start',
-    'checked',
-    'bagged',
-    'collected',
-  ]
+  const acts = ['take', 'count-in', 'water-drops', 'bleed-test', 'start', 'first-piece', 'second-look', 'ask', 'short']
+  const ends = ['spoiled', 'remade', 'checked', 'bagged', 'collected']
+  const deeds = ['asked', 'quoted', 'signed-off', 'planned', 'ticketed', 'posted', ...acts, ...ends]
   for (const deed of deeds)
     expect(
       events.filter((one) => one === deed),
       deed,
     ).toHaveLength(1)
   const [ticket] = await ourShop.tickets.ofOrder(order?.orderId ?? '')
-  expect(await ourShop.tickets.findings(ticket?.ticketId ?? '')).toHaveLength(5)
+  const found = (await ourShop.tickets.findings(ticket?.ticketId ?? '')).map(({ code }) => code)
+  for (const act of [...acts, ...ends])
+    expect(
+      found.filter((one) => one === act),
+      act,
+    ).toHaveLength(1)
   expect(oursIn(shops, ours.bench)).toHaveLength(1)
   expect(oursIn(shops, ours.bench)[0]?.files.map(({ type }) => type)).toEqual(['application/pdf'])
   expect(benchText(shops).match(/Taken by/g)).toHaveLength(1)
@@ -52,7 +48,10 @@ const play = async (between: Event['play'], prepare: (shops: RealShops) => void)
   try {
     prepare(shops)
     for (const event of wholeJob) {
-      await event.play(shops)
+      await event.play(shops).catch((cause: unknown) => {
+        const told = [...shops.platform.world.asked.values()].slice(-3).map((one) => [one.acknowledged, toldTo(one)])
+        throw new Error(`${event.name}: ${JSON.stringify(told)} ${shops.reports.map(String).join('; ')}`, { cause })
+      })
       await between(shops)
     }
     await expectWhole(shops)
