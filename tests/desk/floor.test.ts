@@ -138,7 +138,7 @@ describe('ticks', () => {
     expect(await acts(desk, ticket, { act: 'tick', values: { step: '1', deed: 'done', lines: '1' } })).toContain('not fit')
     const good = { press: 'press-1', set: '300', readings: '285 286 285 285 286' }
     await pressAction(desk, noor, { action: 's:press-check', values: good })
-    expect(await textsOf(desk, shopChannel('bench'))).toContain('press 1 today: +15 °F')
+    expect(await textsOf(desk, shopChannel('bench'))).toContain('press 1 today: +14.6 °F on every set point')
   })
 })
 
