@@ -2,8 +2,8 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { benchText, type Event, oursIn, until, wholeJob } from '../../../support/platform/real-job.ts'
 import { openRealGround, openRealShops, type RealGround, type RealShops } from '../../../support/platform/real-shop.ts'
 import type { Call } from '../../../support/platform/rest.ts'
-import { toldTo } from '../../../support/platform/shop-in-server.ts'
 import type { Fault } from '../../../support/platform/server.ts'
+import { toldTo } from '../../../support/platform/shop-in-server.ts'
 
 let ground: RealGround
 beforeAll(async () => {
