@@ -177,7 +177,7 @@ on(document, 'click', (event) => {
 
 // A link to a form opens it.
 const openNamed = () => {
-  const named = location.hash && document.getElementById(location.hash.slice(1))
+  const named = document.getElementById(location.hash.slice(1))
   if (named?.matches('details')) named.open = true
 }
 openNamed()

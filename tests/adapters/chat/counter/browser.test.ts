@@ -75,6 +75,9 @@ describe.runIf(needs(...browserNames))('in a browser', () => {
       '/bench',
       '/morning',
       '/people',
+      '/press',
+      '/press/17',
+      '/shelf',
     ]
     for (const width of [390, 1440]) {
       await page.setViewportSize({ width, height: 900 })
