@@ -10,6 +10,7 @@ import { ticketIdOf } from '../../src/desk/service/ticket-names.ts'
 import type { CounterDesk } from '../../src/ports/counter-desk.ts'
 import { localMinute, openTestDesk, presses, says, type TestClock, work } from './desk.ts'
 import { openTestStore, root, type TestStore, unwrap } from './embedded.ts'
+import { fillFloor } from './fill-floor.ts'
 import { cookieOf, post } from './page-request.ts'
 
 /** Stands in every word and name of the first shop's order, and nowhere else. */
@@ -69,21 +70,6 @@ const openShopAtWork = async (store: TestStore, clock: TestClock, bugs: unknown[
 
 const words = `3 practice tees, navy, 100% cotton, white vinyl numbers on the back. Team is the ${marker} Lynx, sport is soccer. We need them December 10 at 5 pm. My name is ${marker} Dahl. Everybody is 13 or older.\n4 Abel, adult M\n7 Bea, adult L\n9 Cid, adult S`
 
-/** One row of everything the floor keeps. */
-const fillTheFloor = async (desk: WorkerDesk, orderId: string): Promise<void> => {
-  const { stock, floor } = desk.store.shop(desk.shopId)
-  const at = desk.clock.now()
-  await stock.want(orderId, [{ item: marker, amount: 1, due: at }])
-  await stock.putLot({ item: 'stone', lot: 'lot-1', certificate: marker, grossMilligrams: null, bin: marker })
-  await stock.order({ comingId: 'coming-1', item: marker, amount: 1, due: at, by: marker })
-  await stock.putTemplate({ key: 'a-template', box: marker, made: '2026-11-25', brushed: 1 })
-  const readings = [1_600, 1_590, 1_590, 1_600, 1_590]
-  const morning = { day: '2026-11-25', setTenths: 1_600, readings, correctionTenths: 10, verdict: 'corrected' } as const
-  await floor.checkPress({ press: 'press-1', ...morning, by: marker, at })
-  const remake = { line: 1, quantity: 1, reason: 'scorched', whose: 'shop', photo: null, cost: 0, by: marker, at, doneAt: null }
-  await floor.addRemake({ remakeId: 'remake-1', orderId, ticketId: ticketIdOf(orderId, 1), ...remake })
-}
-
 /** What an order on the bench does not write by itself, so that every table has something to lose. */
 const fillTheRest = async (desk: WorkerDesk, orderId: string): Promise<void> => {
   const shop = desk.store.shop(desk.shopId)
@@ -98,7 +84,7 @@ const fillTheRest = async (desk: WorkerDesk, orderId: string): Promise<void> => 
   await shop.server.save({ guild: '10000000000000001', name: marker, language: 'en', talks: 'direct', ...rooms })
   await shop.talks.use({ conversation: `c${orderId.slice(1)}`, person: marker, channel: 'direct-1', language: 'en' })
   await shop.heard.isNew('delivery-1')
-  await fillTheFloor(desk, orderId)
+  await fillFloor(shop, { orderId, ticketId, word: marker, at: desk.clock.now() })
   await shop.deliveries.again(ticketId)
 }
 

@@ -9,6 +9,7 @@ import { openStore } from '../../../src/adapters/store/sql/open-store.ts'
 import { recordTables } from '../../../src/adapters/store/sql/record-tables.ts'
 import { minutes } from '../../../src/domain/units/units.ts'
 import { openTestStore, root, type TestStore, temporaryFolder, unwrap } from '../../support/embedded.ts'
+import { fillFloor } from '../../support/fill-floor.ts'
 
 let test: TestStore
 let copy: Address
@@ -60,6 +61,7 @@ const fill = async (): Promise<void> => {
   await shop.server.save({ guild: '1', name: "Our 'server'", language: 'es', talks: 'thread', ...rooms })
   await shop.talks.use({ conversation: 'c-1', person: 'p-1', channel: '4', language: 'en' })
   await shop.heard.isNew('d-1')
+  await fillFloor(shop, { orderId: 'o-1', ticketId: 't-1', word: "O'Neil, \\ñ", at })
   await shop.deliveries.again('n1')
   await rowsOf(
     test.embedded.owner,
