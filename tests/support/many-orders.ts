@@ -122,11 +122,11 @@ export const wrongsOf = async (records: Records, orderIds: readonly string[]): P
       `select count(*) as number from unnest($1::text[]) o where
         (select array_agg(code order by event_id) from platenpost.event e where e.order_id = o and code = any(${codes})) <> ${codes}`,
     ),
-    'orders whose stock is not reserved exactly once': await one(
+    'orders whose stock is not wanted exactly once': await one(
       `select count(*) as number from unnest($1::text[]) o where
-        (select coalesce(jsonb_object_agg(item, amount), '{}') from (select item, sum(amount) as amount from platenpost.stock_move
-          where order_id = o group by item) moved)
-        <> (select coalesce(jsonb_object_agg(item, -amount), '{}') from (select s->>'item' as item, sum((s->>'amount')::bigint) as amount
+        (select coalesce(jsonb_object_agg(item, amount), '{}') from (select item, sum(amount) as amount from platenpost.stock_need
+          where order_id = o group by item) wanted)
+        <> (select coalesce(jsonb_object_agg(item, amount), '{}') from (select s->>'item' as item, sum((s->>'amount')::bigint) as amount
           from platenpost.quote q join platenpost."order" r using (shop_id, order_id, revision), jsonb_array_elements(q.body->'stock') s
           where q.order_id = o group by 1) quoted)`,
     ),
