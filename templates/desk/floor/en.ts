@@ -1,3 +1,4 @@
+import { press } from '../../ticket/en/press.ts'
 import type { FloorWords } from './floor-words.ts'
 
 export const floorEnglish: FloorWords = {
@@ -120,19 +121,7 @@ export const floorEnglish: FloorWords = {
   whose: { shop: 'ours', maker: 'the maker’s', customer: 'the customer’s' },
   deeds: { take: 'Take it', start: 'Started', done: 'Done', back: 'Back: not done' },
   steps: { cut: 'Cut', weed: 'Weed', brush: 'Brush and tape', press: 'Press', inspect: 'Inspect', bag: 'Bag' },
-  pressActions: {
-    'pre-press': 'Pre-press',
-    protect: 'Protect the inside',
-    place: 'Place',
-    tack: 'Tack',
-    press: 'PRESS',
-    lift: 'Open and slide off flat',
-    cool: 'Let cool',
-    peel: 'Peel',
-    inspect: 'Look',
-    'press-inside': 'PRESS FROM INSIDE',
-    turn: 'Turn',
-  },
+  pressActions: press.actions,
   pressWords: {
     light: 'light',
     medium: 'medium',

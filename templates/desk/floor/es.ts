@@ -1,3 +1,4 @@
+import { press } from '../../ticket/es/press.ts'
 import type { FloorWords } from './floor-words.ts'
 
 export const floorSpanish: FloorWords = {
@@ -120,19 +121,7 @@ export const floorSpanish: FloorWords = {
   whose: { shop: 'nuestra', maker: 'del fabricante', customer: 'del cliente' },
   deeds: { take: 'Tomarlo', start: 'Empezado', done: 'Hecho', back: 'Atrás: no hecho' },
   steps: { cut: 'Cortar', weed: 'Pelar', brush: 'Cepillar y encintar', press: 'Planchar', inspect: 'Revisar', bag: 'Embolsar' },
-  pressActions: {
-    'pre-press': 'Planchar antes',
-    protect: 'Proteger por dentro',
-    place: 'Colocar',
-    tack: 'Fijar',
-    press: 'PLANCHAR',
-    lift: 'Abrir y sacar en plano',
-    cool: 'Dejar enfriar',
-    peel: 'Quitar el soporte',
-    inspect: 'Mirar',
-    'press-inside': 'PLANCHAR POR DENTRO',
-    turn: 'Dar la vuelta',
-  },
+  pressActions: press.actions,
   pressWords: {
     light: 'ligera',
     medium: 'media',
