@@ -2,7 +2,7 @@ import { stat } from 'node:fs/promises'
 import { ok } from '../../../domain/result/result.ts'
 import type { Opened } from '../../../ports/opening.ts'
 import { unopened } from '../problems.ts'
-import { type Account, run } from './run.ts'
+import { type Account, type Ran, run } from './run.ts'
 
 const accountName = 'platenpost'
 const makers = [
@@ -20,10 +20,12 @@ const makers = [
   ['adduser', '-S', '-D', '-H', '-s', '/sbin/nologin', accountName],
 ] as const
 
+const isNumber = ({ code, said }: Ran): boolean => code === 0 && /^\d+$/.test(said)
+
 const lookUp = async (name: string): Promise<Account | undefined> => {
   const uid = await run('id', ['-u', name], null)
   const gid = await run('id', ['-g', name], null)
-  if (uid.code !== 0 || gid.code !== 0) return undefined
+  if (!isNumber(uid) || !isNumber(gid)) return undefined
   return { name, uid: Number(uid.said), gid: Number(gid.said) }
 }
 
