@@ -1,12 +1,13 @@
 /**
  * The open time of a station, person or shop, compiled: sorted, disjoint, half-open intervals of epoch minutes;
- * `before[i]` counts the open minutes of all earlier intervals. `jump` leads from a stretch of 1,024 minutes, counted from `base`, to
- * the first interval that ends after its beginning; an axis of few intervals has none.
+ * `before[i]` counts the open minutes of all earlier intervals, `longest` those of the longest one. `jump` leads from a stretch of
+ * 1,024 minutes, counted from `base`, to the first interval that ends after its beginning; an axis of few intervals has none.
  */
 export type Axis = {
   readonly starts: Int32Array
   readonly ends: Int32Array
   readonly before: Int32Array
+  readonly longest: number
   readonly base: number
   readonly jump: Int32Array
 }
@@ -40,10 +41,15 @@ const axisFromSorted = (intervals: readonly Interval[]): Axis => {
 
 const compiled = (starts: Int32Array, ends: Int32Array): Axis => {
   const before = new Int32Array(starts.length)
-  for (let index = 1; index < starts.length; index += 1) {
-    before[index] = (before[index - 1] ?? 0) + (ends[index - 1] ?? 0) - (starts[index - 1] ?? 0)
+  let open = 0
+  let longest = 0
+  for (let index = 0; index < starts.length; index += 1) {
+    before[index] = open
+    const length = (ends[index] ?? 0) - (starts[index] ?? 0)
+    open += length
+    if (length > longest) longest = length
   }
-  return { starts, ends, before, ...jumpsOf(starts, ends) }
+  return { starts, ends, before, longest, ...jumpsOf(starts, ends) }
 }
 
 const stretch = 10
@@ -195,7 +201,3 @@ const opposite = ({ starts, ends }: Axis): Axis => {
 
 /** Open when the first is and the second is not. */
 export const without = (one: Axis, two: Axis): Axis => (two.starts.length === 0 ? one : intersect(one, opposite(two)))
-
-/** The longest stretch without a closed minute. */
-export const longestStretch = (axis: Axis): number =>
-  intervalsOf(axis).reduce((most, interval) => Math.max(most, interval.end - interval.start), 0)

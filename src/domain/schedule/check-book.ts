@@ -1,14 +1,21 @@
-import { longestStretch } from '../calendar/axis.ts'
 import { pointer } from '../result/result.ts'
 import { inOrder, setupTable } from './model.ts'
 import type { Book, BookOrder, Operation, Station } from './operation.ts'
 import type { ScheduleProblem } from './problems.ts'
 
-const repeated = (ids: readonly string[]): readonly number[] =>
-  ids.flatMap((id, index) => (ids.indexOf(id) === index ? [] : [index]))
+/** Where an id stands that stood before. */
+const repeated = (things: readonly { readonly id: string }[]): readonly number[] => {
+  const seen = new Set<string>()
+  const again: number[] = []
+  things.forEach(({ id }, index) => {
+    if (seen.has(id)) again.push(index)
+    seen.add(id)
+  })
+  return again
+}
 
 const stationProblems = (stations: readonly Station[]): readonly ScheduleProblem[] => {
-  const twice = repeated(stations.map((one) => one.id)).map(
+  const twice = repeated(stations).map(
     (index): ScheduleProblem => ({
       code: 'station-twice',
       at: pointer('stations', index, 'id'),
@@ -17,7 +24,7 @@ const stationProblems = (stations: readonly Station[]): readonly ScheduleProblem
     }),
   )
   const shut = stations.flatMap((station, index): readonly ScheduleProblem[] =>
-    longestStretch(station.axis) > 0
+    station.axis.longest > 0
       ? []
       : [
           {
@@ -70,36 +77,49 @@ const setupProblems = (book: Book): readonly ScheduleProblem[] =>
 
 type Where = { readonly order: BookOrder; readonly at: string; readonly stations: ReadonlyMap<string, Station> }
 
-const operationProblems = (where: Where, operation: Operation): readonly ScheduleProblem[] => {
-  const facts = { order: where.order.id, operation: operation.id }
-  const problems: ScheduleProblem[] = []
-  for (const id of [...operation.needs.flat(), ...(operation.on ?? [])]) {
-    if (where.stations.has(id)) continue
-    problems.push({ code: 'station-unknown', at: `${where.at}/needs`, severity: 'stop', facts: { ...facts, station: id } })
+const pathOf = (where: Where, index: number, part: string): string => `${where.at}${pointer('operations', index, part)}`
+
+const unknownStations = (where: Where, index: number, operation: Operation): readonly ScheduleProblem[] => {
+  const unknown: ScheduleProblem[] = []
+  const ask = (station: string): void => {
+    if (where.stations.has(station)) return
+    const facts = { order: where.order.id, operation: operation.id, station }
+    unknown.push({ code: 'station-unknown', at: pathOf(where, index, 'needs'), severity: 'stop', facts })
   }
-  for (const after of operation.after) {
-    if (where.order.operations.some((one) => one.id === after.operation)) continue
-    problems.push({
-      code: 'after-unknown',
-      at: `${where.at}/after`,
-      severity: 'stop',
-      facts: { ...facts, after: after.operation },
-    })
-  }
-  if (problems.length > 0 || operation.splittable || operation.done !== null || operation.started !== null) return problems
-  const longest = operation.needs.map((list) => Math.max(...list.map((id) => longestOf(where.stations.get(id)))))
-  const longestMinutes = Math.min(Number.MAX_SAFE_INTEGER, ...longest)
-  if (longestMinutes >= operation.minutes) return []
-  const tooLong = { ...facts, minutes: operation.minutes, longestMinutes }
-  return [{ code: 'work-longer-than-open', at: `${where.at}/minutes`, severity: 'stop', facts: tooLong }]
+  for (const list of operation.needs) list.forEach(ask)
+  operation.on?.forEach(ask)
+  return unknown
 }
 
-const stretches = new WeakMap<Station, number>()
-const longestOf = (station: Station | undefined): number => {
-  if (station === undefined) return 0
-  const longest = stretches.get(station) ?? longestStretch(station.axis)
-  stretches.set(station, longest)
-  return longest
+const unknownBefore = (where: Where, index: number, operation: Operation): readonly ScheduleProblem[] => {
+  const unknown: ScheduleProblem[] = []
+  for (const { operation: after } of operation.after) {
+    if (where.order.operations.some((one) => one.id === after)) continue
+    const facts = { order: where.order.id, operation: operation.id, after }
+    unknown.push({ code: 'after-unknown', at: pathOf(where, index, 'after'), severity: 'stop', facts })
+  }
+  return unknown
+}
+
+/** The longest stretch in which all of an operation's scarce sets may have a station open. */
+const longestFor = ({ stations }: Where, operation: Operation): number => {
+  let least = Number.MAX_SAFE_INTEGER
+  for (const list of operation.needs) {
+    let longest = 0
+    for (const id of list) longest = Math.max(longest, stations.get(id)?.axis.longest ?? 0)
+    least = Math.min(least, longest)
+  }
+  return least
+}
+
+const operationProblems = (where: Where, index: number, operation: Operation): readonly ScheduleProblem[] => {
+  const unknown = [unknownStations(where, index, operation), unknownBefore(where, index, operation)]
+  if (unknown.some((list) => list.length > 0)) return unknown.flat()
+  if (operation.splittable || operation.done !== null || operation.started !== null) return []
+  const longestMinutes = longestFor(where, operation)
+  if (longestMinutes >= operation.minutes) return []
+  const facts = { order: where.order.id, operation: operation.id, minutes: operation.minutes, longestMinutes }
+  return [{ code: 'work-longer-than-open', at: pathOf(where, index, 'minutes'), severity: 'stop', facts }]
 }
 
 /** What is wrong with one order as it stands, with paths below `at`. */
@@ -108,30 +128,29 @@ export const orderProblems = (
   stations: ReadonlyMap<string, Station>,
   at: string,
 ): readonly ScheduleProblem[] => {
-  const ids = order.operations.map((one) => one.id)
-  const twice = repeated(ids).map(
+  const where: Where = { order, at, stations }
+  const idOf = (index: number): string => order.operations[index]?.id ?? ''
+  const twice = repeated(order.operations).map(
     (index): ScheduleProblem => ({
       code: 'operation-twice',
-      at: `${at}${pointer('operations', index, 'id')}`,
+      at: pathOf(where, index, 'id'),
       severity: 'stop',
-      facts: { order: order.id, operation: ids[index] ?? '' },
+      facts: { order: order.id, operation: idOf(index) },
     }),
   )
-  const own = order.operations.flatMap((operation, index) =>
-    operationProblems({ order, at: `${at}${pointer('operations', index)}`, stations }, operation),
-  )
+  const own = order.operations.flatMap((operation, index) => operationProblems(where, index, operation))
   if (twice.length > 0 || own.length > 0) return [...twice, ...own]
   const sorted = inOrder(order.operations)
+  if (sorted.length === order.operations.length) return []
   const stuck = order.operations.findIndex((operation) => !sorted.includes(operation))
-  if (stuck < 0) return []
-  const facts = { order: order.id, operation: ids[stuck] ?? '' }
-  return [{ code: 'after-circle', at: `${at}${pointer('operations', stuck, 'after')}`, severity: 'stop', facts }]
+  const facts = { order: order.id, operation: idOf(stuck) }
+  return [{ code: 'after-circle', at: pathOf(where, stuck, 'after'), severity: 'stop', facts }]
 }
 
 /** Everything that makes a book impossible to plan; an empty list when it can be. */
 export const bookProblems = (book: Book): readonly ScheduleProblem[] => {
   const stations = new Map(book.stations.map((station) => [station.id, station]))
-  const twice = repeated(book.orders.map((order) => order.id)).map(
+  const twice = repeated(book.orders).map(
     (index): ScheduleProblem => ({
       code: 'order-twice',
       at: pointer('orders', index, 'id'),

@@ -1,6 +1,6 @@
 import { beginWhole, finish, never, nextOpen } from '../calendar/axis.ts'
-import { type Lane, leavesRoom, put, readyAfter, type Spot, spanAfter, type Timelines } from './lanes.ts'
-import { free, type Model, over } from './model.ts'
+import { type Lane, leavesRoom, put, readyAfter, type Spot, spanAfter, spanFrom, type Timelines } from './lanes.ts'
+import { free } from './model.ts'
 
 /** The first span from `index` on behind which there is room for so much work. */
 const roomBehind = (lane: Lane, index: number, work: number): number => {
@@ -11,16 +11,15 @@ const roomBehind = (lane: Lane, index: number, work: number): number => {
   return next
 }
 
-type Span = { start: number; end: number; family: number; work: number }
-const span: Span = { start: 0, end: 0, family: 0, work: 0 }
+/** What is looked for, and where the search stands. */
+type Span = { start: number; end: number; family: number; work: number; whole: boolean }
+const span: Span = { start: 0, end: 0, family: 0, work: 0, whole: false }
 
 /** Per station, the first span that ends after the start that is being looked at: it only ever moves on. */
 const cursors: number[] = []
 
 const advance = (lane: Lane, station: number, at: number): number => {
-  const { end, count } = lane
-  let index = cursors[station] ?? 0
-  while (index < count && (end[index] ?? 0) <= at) index += 1
+  const index = spanFrom(lane, cursors[station] ?? 0, at)
   cursors[station] = index
   return index
 }
@@ -61,10 +60,11 @@ const firstObjection = (lines: Timelines, stations: Int32Array, ask: (lines: Tim
 }
 
 /** Earliest free place with one crewing from `span.start` on; leaves it in `span`, gives up at `limit`. */
-const fitCrewing = (lines: Timelines, crewing: number, whole: boolean, limit: number): boolean => {
+const fitCrewing = (lines: Timelines, crewing: number, limit: number): boolean => {
   const chosen = lines.model.crewings[crewing]
   if (chosen === undefined) return false
   const { axis, stations } = chosen
+  const { whole } = span
   for (;;) {
     span.start = whole ? beginWhole(axis, span.start, span.work) : nextOpen(axis, span.start)
     if (span.start + span.work > limit) return false
@@ -140,29 +140,53 @@ const soonestTogether = (lines: Timelines, crewing: number, ready: number, work:
   return soon
 }
 
+/** What is asked for: so much work from `ready` on. */
+type Ask = { ready: number; work: number }
+
+/** The first minute from which it is worth to look for a place with a crewing; sets the cursors of its stations there. */
+const lookFrom = (lines: Timelines, crewing: number, { ready, work }: Ask): number =>
+  lines.keepsTurn ? turnOf(lines, crewing, ready) : soonestTogether(lines, crewing, ready, work)
+
+/** Which crewing may begin first: where it ends is mostly too soon for the others to be worth a look. */
+const mostPromising = (lines: Timelines, ways: Int32Array, ask: Ask): number => {
+  let chosen = 0
+  let soonest = never
+  for (let index = 0; index < ways.length && soonest > ask.ready; index += 1) {
+    const from = lookFrom(lines, ways[index] ?? 0, ask)
+    if (from >= soonest) continue
+    chosen = index
+    soonest = from
+  }
+  return chosen
+}
+
 /**
- * The place where an operation of `work` minutes ends earliest at or after `ready`, over all its crewings; false when the horizon
- * is too short. The place is left in `spot`.
+ * The place where an operation of `work` minutes ends earliest at or after `ready`, over all its crewings, with the one named first
+ * where several end alike; false when the horizon is too short. The place is left in `spot`.
  */
-export const findPlace = (lines: Timelines, operation: number, ask: { ready: number; work: number }, spot: Spot): boolean => {
+export const findPlace = (lines: Timelines, operation: number, ask: Ask, spot: Spot): boolean => {
   const { model } = lines
   const ways = model.ways[model.waysOf[operation] ?? -1]
   if (ways === undefined) return false
-  const whole = model.whole[operation] ?? false
-  let limit = never
-  spot.crewing = -1
   question += 1
-  for (let index = 0; index < ways.length && ask.ready + ask.work < limit; index += 1) {
+  span.work = ask.work
+  span.whole = model.whole[operation] ?? false
+  span.family = model.family[operation] ?? 0
+  spot.crewing = -1
+  spot.end = never
+  const first = ways.length > 1 ? mostPromising(lines, ways, ask) : 0
+  let chosen = -1
+  for (let turn = -1; turn < ways.length; turn += 1) {
+    const index = turn < 0 ? first : turn
+    const latest = index < chosen ? spot.end : spot.end - 1
+    if (turn === first || ask.ready + ask.work > latest) continue
     const crewing = ways[index] ?? 0
-    span.start = lines.keepsTurn ? turnOf(lines, crewing, ask.ready) : soonestTogether(lines, crewing, ask.ready, ask.work)
-    if (span.start + ask.work >= limit) continue
-    span.work = ask.work
-    span.family = model.family[operation] ?? 0
-    if (!fitCrewing(lines, crewing, whole, limit - 1)) continue
+    span.start = lookFrom(lines, crewing, ask)
+    if (span.start + ask.work > latest || !fitCrewing(lines, crewing, latest)) continue
     spot.start = span.start
     spot.end = span.end
     spot.crewing = crewing
-    limit = span.end
+    chosen = index
   }
   return spot.crewing >= 0
 }
@@ -208,34 +232,3 @@ export const completionOf = (lines: Timelines, order: number): number => {
   }
   return complete
 }
-
-const endOfBegun = (model: Model, operation: number, crewing: number): number => {
-  const axis = model.crewings[crewing]?.axis
-  const start = model.fixedStart[operation] ?? 0
-  const work = model.work[operation] ?? 0
-  const end = axis === undefined ? start + work : finish(axis, start, work)
-  return Math.max(end === never ? start + work : end, model.now, start + 1)
-}
-
-/** Lays down what cannot move any more: work that has begun, and the ends of work that is over. */
-export const placeFixed = (lines: Timelines): void => {
-  const { model } = lines
-  for (let operation = 0; operation < model.work.length; operation += 1) {
-    const state = model.state[operation]
-    if (state === free) continue
-    const start = model.fixedStart[operation] ?? 0
-    if (state === over) {
-      lines.start[operation] = start
-      lines.end[operation] = start
-      continue
-    }
-    const crewing = model.ways[model.waysOf[operation] ?? 0]?.find((one) => isFree(lines, one, start)) ?? -1
-    put(lines, operation, { start, end: endOfBegun(model, operation, crewing), crewing })
-  }
-}
-
-const isFree = (lines: Timelines, crewing: number, at: number): boolean =>
-  lines.model.crewings[crewing]?.stations.every((station) => {
-    const lane = lines.lanes[station]
-    return lane === undefined || spanAfter(lane, at) === lane.count
-  }) ?? false

@@ -88,6 +88,24 @@ export const spanAfter = (lane: Lane, at: number): number => {
   return low
 }
 
+/** The first span from `index` on that ends after `at`: in strides that double, for it is mostly near. */
+export const spanFrom = (lane: Lane, index: number, at: number): number => {
+  const { end, count } = lane
+  let low = index
+  let stride = 1
+  while (low + stride <= count && (end[low + stride - 1] ?? 0) <= at) {
+    low += stride
+    stride += stride
+  }
+  let high = Math.min(count, low + stride - 1)
+  while (low < high) {
+    const middle = (low + high) >> 1
+    if ((end[middle] ?? 0) > at) high = middle
+    else low = middle + 1
+  }
+  return low
+}
+
 const open = (lane: Lane, index: number): void => {
   const { count } = lane
   if (count === lane.start.length) {

@@ -1,8 +1,8 @@
-import { type Axis, alwaysOpen, intersect, longestStretch } from '../calendar/axis.ts'
+import { type Axis, alwaysOpen, intersect } from '../calendar/axis.ts'
 import { type BookOrder, dueOf, type Operation, type Station } from './operation.ts'
 
 /** One way to staff an operation: stations that are held together, and the time when all of them are open. */
-export type Crewing = { readonly stations: Int32Array; readonly axis: Axis; readonly longest: number }
+export type Crewing = { readonly stations: Int32Array; readonly axis: Axis }
 
 /** Work that may still be placed, has begun (and stays where it is), or is over. */
 export const free = 0
@@ -91,7 +91,7 @@ const crewingOf = (model: Model, stations: readonly number[]): number => {
   if (found !== undefined) return found
   const axes = stations.flatMap((index) => model.stations[index]?.axis ?? [])
   const axis = axes.reduce((all, one) => (all === alwaysOpen ? one : intersect(all, one)), alwaysOpen)
-  model.crewings.push({ stations: Int32Array.from(stations), axis, longest: longestStretch(axis) })
+  model.crewings.push({ stations: Int32Array.from(stations), axis })
   model.known.crewings.set(key, model.crewings.length - 1)
   return model.crewings.length - 1
 }
@@ -110,7 +110,7 @@ const waysFor = (model: Model, operation: Operation): number => {
   const lists = needs.map((list) => list.flatMap((id) => model.stationIndex.get(id) ?? []))
   const all = combinations(lists).map((stations) => crewingOf(model, stations))
   const least = operation.splittable ? 1 : operation.minutes
-  model.ways.push(Int32Array.from(all.filter((index) => (model.crewings[index]?.longest ?? 0) >= least)))
+  model.ways.push(Int32Array.from(all.filter((index) => (model.crewings[index]?.axis.longest ?? 0) >= least)))
   model.known.ways.set(key, model.ways.length - 1)
   return model.ways.length - 1
 }
@@ -153,7 +153,7 @@ const addOperation = (model: Model, operation: Operation, places: ReadonlyMap<st
   model.whole.push(!operation.splittable)
   model.state.push(stateOf(operation))
   model.fixedStart.push(operation.done ?? operation.started ?? -1)
-  model.before.push(operation.after.flatMap((one) => places.get(one.operation) ?? []))
+  model.before.push(operation.after.map((one) => places.get(one.operation) ?? -1))
   model.lag.push(operation.after.map((one) => one.lagMinutes))
   model.names.push(operation.id)
 }

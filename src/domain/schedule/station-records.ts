@@ -1,5 +1,5 @@
 import * as z from 'zod'
-import { type Axis, longestStretch } from '../calendar/axis.ts'
+import type { Axis } from '../calendar/axis.ts'
 import { closureSchema, type Hours, openTime, ownTime, peopleTime, type Range, shiftSchema, weekAxis } from '../calendar/hours.ts'
 import type { Zone } from '../calendar/zone.ts'
 import { ok, type Result, refuse } from '../result/result.ts'
@@ -46,7 +46,7 @@ export const stationsOf = (
   const stations = records.map(
     (record): Station => ({ id: record.id, kind: record.kind, axis: axisOf(zone, record, time), setups: record.setups }),
   )
-  const shut = stations.findIndex((station) => longestStretch(station.axis) === 0)
+  const shut = stations.findIndex((station) => station.axis.longest === 0)
   const station = stations[shut]
   if (station === undefined) return ok(stations)
   return refuse({ code: 'station-never-open', at: `/${shut}`, severity: 'stop', facts: { station: station.id } })

@@ -10,7 +10,6 @@ import {
   intersect,
   intervalsOf,
   lastOpen,
-  longestStretch,
   never,
   neverBefore,
   nextOpen,
@@ -123,6 +122,6 @@ describe('a compiled axis', () => {
       { start: 800, end: 1_020 },
     ])
     expect(intervalsOf(without(day, axisFrom([])))).toEqual(intervalsOf(day))
-    expect(longestStretch(alwaysOpen)).toBe(never)
+    expect(alwaysOpen.longest).toBe(never)
   })
 })

@@ -22,11 +22,15 @@ export const leastTardinessOf = async (book: Book): Promise<number> => {
     Math.max(...pieces.map((one) => one.operation.release ?? 0))
   const lines: string[] = []
   const binaries: string[] = []
+  /** Stations of one list are alike, so the first piece that may take any of them takes the first: the mirror images need no search. */
+  const seen = new Set<string>()
   const say = (line: string): void => void lines.push(` c${lines.length}: ${line}`)
   for (const { name, order, operation } of pieces) {
     const stations = operation.needs[0] ?? []
     for (const station of stations) binaries.push(variable(name, station))
     say(`${sum(stations.map((station) => variable(name, station)))} = 1`)
+    if (!seen.has(stations.join(' '))) say(`${variable(name, stations[0] ?? '')} = 1`)
+    seen.add(stations.join(' '))
     say(`t_${order} - s_${name} >= ${operation.minutes - (book.orders[order]?.needBy ?? 0)}`)
     say(`s_${name} >= ${operation.release ?? 0}`)
     for (const after of operation.after) {
