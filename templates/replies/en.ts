@@ -218,7 +218,7 @@ export const en = {
       const ready =
         promised === null
           ? 'I cannot promise the date you need; a person will call you.'
-          : `${promise?.feasible === false ? 'That is later than you need it. The soonest is' : 'Ready'} ${show.moment(promised)}${hangs !== undefined && hangs.length > 0 ? ` if ${show.list(hangs)}` : ''}.`
+          : `${promise?.feasible === false ? 'That is later than you need it. The soonest is' : 'Ready'} ${show.moment(promised)}${hangs !== undefined && hangs.length > 0 ? ` if ${show.list(hangs)}` : ''}.${promise?.feasible === false ? ' Does that still help you?' : ''}`
       const freeze = promise?.freezesAt == null ? '' : ` Changes to the list are free until ${show.moment(promise.freezesAt)}.`
       return {
         before: `Revision ${revision}: ${rosterCount(tidy)}. Please read it line by line: spelling, numbers and sizes are made as you sign them.`,

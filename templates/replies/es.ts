@@ -261,7 +261,7 @@ export const es = {
       const ready =
         promised === null
           ? 'No puedo prometer la fecha que necesita; una persona le llamará.'
-          : `${promise?.feasible === false ? 'Es después de lo que necesita. Lo más pronto es el' : 'Listo el'} ${show.moment(promised)}${hangs !== undefined && hangs.length > 0 ? ` si ${show.list(hangs)}` : ''}.`
+          : `${promise?.feasible === false ? 'Es después de lo que necesita. Lo más pronto es el' : 'Listo el'} ${show.moment(promised)}${hangs !== undefined && hangs.length > 0 ? ` si ${show.list(hangs)}` : ''}.${promise?.feasible === false ? ' ¿Todavía le sirve?' : ''}`
       const freeze =
         promise?.freezesAt == null ? '' : ` Los cambios en la lista no cuestan hasta el ${show.moment(promise.freezesAt)}.`
       return {

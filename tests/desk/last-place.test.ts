@@ -1,10 +1,10 @@
 import { writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { afterAll, beforeAll, expect, test } from 'vitest'
-import type { WorkerDesk } from '../../src/desk/service/desk.ts'
+import { conversationChannel, type WorkerDesk } from '../../src/desk/service/desk.ts'
 import { lapseHolds } from '../../src/desk/service/lapse-holds.ts'
 import { orderIdOf } from '../../src/desk/service/order-id.ts'
-import { conversationFrom, shopPlanFrom } from '../../src/desk/service/records.ts'
+import { conversationFrom, messageFrom, shopPlanFrom } from '../../src/desk/service/records.ts'
 import type { Shop } from '../../src/domain/shop/shop.ts'
 import { startConversation } from '../../src/domain/understanding/conversation.ts'
 import { runChild } from '../support/child.ts'
@@ -38,6 +38,14 @@ const toProof = async (desk: WorkerDesk, id: string): Promise<void> => {
   if ((await talkOf(desk, id)).asked?.code === 'ask-ages') await says(desk, id, 'all are 13 or older')
   await work(desk)
 }
+
+/** What the conversation shows, message by message. */
+const told = async (desk: WorkerDesk, id: string | null | undefined): Promise<readonly string[]> =>
+  (await desk.store.shop(desk.shopId).messages.after(conversationChannel(id ?? ''), 0)).map(({ body }) =>
+    messageFrom(body)
+      .blocks.flatMap((block) => (block.kind === 'text' ? [block.text] : []))
+      .join(' '),
+  )
 
 /** A process of its own that opens the same store, says it is ready, and signs at the given moment. */
 const signer = (
@@ -113,4 +121,11 @@ test('of two customers who sign for the last place in two processes one gets it,
   expect(promisedTo(asked?.orderId)).toBeGreaterThan(promisedTo(sold?.orderId))
   const { shown, signed } = await talkOf(desk, asked?.conversationId ?? '')
   expect([shown?.revision, signed]).toEqual([2, null])
+  const thanks = expect.stringContaining('is signed and goes to the bench')
+  expect(await told(desk, sold?.conversationId)).toContainEqual(thanks)
+  const heard = await told(desk, asked?.conversationId)
+  expect(heard).not.toContainEqual(thanks)
+  const lost = heard.findIndex((text) => text.startsWith('Somebody else signed for that time first.'))
+  const proof = heard.findIndex((text) => text.includes('That is later than you need it. The soonest is Thursday, December 3'))
+  expect([lost > 0, proof > lost, heard[proof]?.includes('Does that still help you?')]).toEqual([true, true, true])
 })

@@ -10,9 +10,13 @@ import { orderIdOf } from './order-id.ts'
 import { orderStatus } from './order-status.ts'
 import { textMessage } from './say-message.ts'
 import { showProgress } from './show-progress.ts'
-import { signOff } from './sign-off.ts'
 
-export type Wish = { readonly conversation: Conversation; readonly wish: Want; readonly saidId: string }
+/** What a conversation wishes for besides signing, which is `signOff`. */
+export type Wish = {
+  readonly conversation: Conversation
+  readonly wish: Exclude<Want, { readonly kind: 'sign-off' }>
+  readonly saidId: string
+}
 type Followed = Promise<Result<null, Problem>>
 
 const orderOf = async (shop: ShopStore, conversationId: string): Promise<Result<StoredOrder, Problem>> => {
@@ -67,8 +71,6 @@ export const followWish = async (desk: Desk, shop: ShopStore, about: Wish): Foll
     case 'variant':
       await shop.steps.renew({ step: 'price', orderId, revision: wish.revision })
       return ok(null)
-    case 'sign-off':
-      return signOff(desk, shop, { conversation, revision: wish.revision, hash: wish.hash })
     case 'status':
       return sayStatus(desk, shop, about)
     case 'cancel':

@@ -10,6 +10,7 @@ import { hearAnswer } from './plan/ask-customer.ts'
 import { conversationFrom } from './records.ts'
 import { saidFrom, wordsOf } from './said.ts'
 import { replyMessage, textMessage } from './say-message.ts'
+import { signOff } from './sign-off.ts'
 
 /** How often a turn is tried again when somebody else changed the conversation meanwhile. */
 const mostTries = 8
@@ -22,19 +23,39 @@ export type Turn = { readonly conversationId: string; readonly said: Said; reado
 /** The turn's name in the whole shop: two customers who send the same delivery id are two turns. */
 const turnName = ({ conversationId, said }: Turn): string => `${conversationId}-${said.id}`
 
-/** Puts the replies into the conversation's channel; the nonce makes a repeated turn post nothing twice. */
-const postTurn = async (desk: Desk, shop: ShopStore, turn: Turn & { readonly heard: ReturnType<typeof hear> }): Promise<void> => {
+type HeardTurn = Turn & { readonly heard: ReturnType<typeof hear> }
+
+/** Puts the customer's words into the conversation's channel; the nonce makes a repeated turn post nothing twice. */
+const postWords = async (shop: ShopStore, { heard, words, ...turn }: HeardTurn): Promise<void> => {
+  if (words === null || words === '') return
   const channel = conversationChannel(turn.conversationId)
-  const { language } = turn.heard.conversation
-  if (turn.words !== null && turn.words !== '') {
-    const body = textMessage(turn.words, language)
-    await shop.messages.put({ channel, nonce: `in-${turnName(turn)}`, by: 'customer', body })
-  }
-  for (const [index, reply] of turn.heard.replies.entries()) {
-    const body = replyMessage(reply, language, desk.workshop.shop)
+  const body = textMessage(words, heard.conversation.language)
+  await shop.messages.put({ channel, nonce: `in-${turnName({ ...turn, words })}`, by: 'customer', body })
+}
+
+/** Puts the replies into the conversation's channel, each of them once. */
+const postReplies = async (desk: Desk, shop: ShopStore, turn: HeardTurn): Promise<void> => {
+  const channel = conversationChannel(turn.conversationId)
+  const { conversation, replies } = turn.heard
+  for (const [index, reply] of replies.entries()) {
+    const body = replyMessage(reply, conversation.language, desk.workshop.shop)
     await shop.messages.put({ channel, nonce: `re-${turnName(turn)}-${index}`, by: 'bot', body })
   }
   await shop.tell('channel', channel)
+}
+
+/** Answers and does what was wished for. Whether a signature holds is known only when it is sold: no thanks for a place that is gone. */
+const answerTurn = async (desk: Desk, shop: ShopStore, turn: HeardTurn): Promise<Result<null, Problem>> => {
+  const { conversation, wants: wish } = turn.heard
+  await postWords(shop, turn)
+  if (wish?.kind === 'sign-off') {
+    const signed = await signOff(desk, shop, { conversation, revision: wish.revision, hash: wish.hash })
+    if (!signed.ok) return signed
+    if (signed.value === 'sold') await postReplies(desk, shop, turn)
+    return ok(null)
+  }
+  await postReplies(desk, shop, turn)
+  return wish === null ? ok(null) : followWish(desk, shop, { conversation, wish, saidId: turnName(turn) })
 }
 
 /** One turn inside a transaction: hear, keep, answer, follow. A turn whose id was heard before changes nothing. */
@@ -51,10 +72,8 @@ export const takeTurn = async (desk: Desk, shop: ShopStore, turn: Turn): Promise
   const heard = hear(before, turn.said, contextOf(desk))
   const saved = await shop.conversations.save({ id: turn.conversationId, version: stored.version }, heard.conversation)
   if (!saved.ok) return saved
-  await postTurn(desk, shop, { ...turn, heard })
-  if (heard.wants === null) return ok(heard.conversation)
-  const followed = await followWish(desk, shop, { conversation: heard.conversation, wish: heard.wants, saidId: turnName(turn) })
-  return followed.ok ? ok(heard.conversation) : followed
+  const answered = await answerTurn(desk, shop, { ...turn, heard })
+  return answered.ok ? ok(heard.conversation) : answered
 }
 
 const isVersionChange = (problems: readonly Problem[]): boolean =>

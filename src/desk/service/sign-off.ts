@@ -17,6 +17,9 @@ import { showProgress } from './show-progress.ts'
 import { wantStock } from './stock/keep-stock.ts'
 import { usedAt } from './stock/use-stock.ts'
 
+/** Whether the place was still there to be sold. */
+export type Signed = 'sold' | 'place-lost'
+
 export type SignOff = { readonly conversation: Conversation; readonly revision: number; readonly hash: string }
 type Signing = SignOff & { readonly order: StoredOrder; readonly placed: PlacedOrder; readonly body: QuoteBody }
 
@@ -49,7 +52,7 @@ const unsign = async (shop: ShopStore, { order, conversation }: Signing): Promis
 }
 
 /** Somebody was faster: an honest new date is worked out as a new revision of the same document, and asked again. */
-const loseRace = async (shop: ShopStore, signing: Signing): Promise<Result<null, Problem>> => {
+const loseRace = async (shop: ShopStore, signing: Signing): Promise<Result<Signed, Problem>> => {
   const { order, hash, conversation } = signing
   const revision = await shop.orders.revision(order.orderId, order.revision)
   const revised = await shop.orders.revise({ id: order.orderId, version: order.version }, { document: revision?.document, hash })
@@ -59,7 +62,7 @@ const loseRace = async (shop: ShopStore, signing: Signing): Promise<Result<null,
   await shop.steps.want({ step: 'quote', orderId: order.orderId, revision: revised.value.revision })
   const text = deskWords[conversation.language].placeLost
   await say(shop, signing, { nonce: `lost-${order.orderId}-${revised.value.revision}`, text })
-  return ok(null)
+  return ok('place-lost')
 }
 
 /** What the revision takes from the shelf, without what was made for an earlier one and stays. */
@@ -71,7 +74,7 @@ const usesLeft = async (desk: Desk, shop: ShopStore, { order, body }: Signing): 
 }
 
 /** Stock reserved, place sold, order signed, event written and the plan step wanted: all in the turn's one transaction. */
-const sell = async (desk: Desk, shop: ShopStore, signing: Signing): Promise<Result<null, Problem>> => {
+const sell = async (desk: Desk, shop: ShopStore, signing: Signing): Promise<Result<Signed, Problem>> => {
   const { order, placed, conversation } = signing
   const at = desk.clock.now()
   const read = await shop.plan.read()
@@ -109,14 +112,14 @@ const sell = async (desk: Desk, shop: ShopStore, signing: Signing): Promise<Resu
   const text = deskWords[conversation.language].signedOff(order.revision, when)
   await say(shop, signing, { nonce: `signed-${order.orderId}-${order.revision}`, text })
   await showProgress(shop, conversation, { orderId: order.orderId, revision: order.revision, stage: 'planning' })
-  return ok(null)
+  return ok('sold')
 }
 
 /**
  * Sells what was shown: only the newest revision with the very hash the customer saw, under the shop's plan. Two customers who
  * sign for the last place at once are told apart here: one is sold it, the other gets an honest later date and is asked.
  */
-export const signOff = async (desk: Desk, shop: ShopStore, asked: SignOff): Promise<Result<null, Problem>> => {
+export const signOff = async (desk: Desk, shop: ShopStore, asked: SignOff): Promise<Result<Signed, Problem>> => {
   const orderId = orderIdOf(asked.conversation.id)
   await shop.plan.alone()
   const order = await shop.orders.read(orderId)

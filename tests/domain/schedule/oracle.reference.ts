@@ -22,7 +22,7 @@ export const leastTardinessOf = async (book: Book): Promise<number> => {
     Math.max(...pieces.map((one) => one.operation.release ?? 0))
   const lines: string[] = []
   const binaries: string[] = []
-  /** Stations of one list are alike, so the first piece that may take any of them takes the first: the mirror images need no search. */
+  /** The stations of a list are alike and stand in no other: the first piece takes the first of them, mirror images need no search. */
   const seen = new Set<string>()
   const say = (line: string): void => void lines.push(` c${lines.length}: ${line}`)
   for (const { name, order, operation } of pieces) {

@@ -24,19 +24,24 @@ const smallBook = (random: Random, orders: number): Book => ({
   }),
 })
 
-const long = process.env['LONG'] !== undefined
+/** The solver takes seconds for a book of seven orders and up to three minutes for one of eight. */
+const sizes: readonly number[] =
+  process.env['LONG'] === undefined
+    ? Array(6).fill(4)
+    : [...Array(20).fill(5), ...Array(20).fill(6), ...Array(20).fill(7), ...Array(10).fill(8)]
 
 it('finds the least weighted tardiness of small books nearly always, as an exact solver proves', {
   timeout: 3_600_000,
 }, async () => {
   const random = randomFrom(21)
-  const books = Array.from({ length: long ? 60 : 6 }, () => smallBook(random, long ? 5 + below(random, 3) : 4))
   const missed: unknown[] = []
-  for (const book of books) {
+  for (const orders of sizes) {
+    const book = smallBook(random, orders)
     const plan = planModel(modelOf(book), { seed: 1, budget: budgetFor(1), stop: () => false, objective: objectives.tardiness })
     const least = await leastTardinessOf(book)
     expect(plan.cost).toBeGreaterThanOrEqual(least)
-    if (plan.cost > least) missed.push([plan.cost, least])
+    if (plan.cost > least) missed.push({ orders, found: plan.cost, least })
   }
-  expect(missed.length / books.length).toBeLessThanOrEqual(0.03)
+  console.info(`${sizes.length - missed.length} of ${sizes.length} optimal`, missed)
+  expect(missed.length / sizes.length).toBeLessThanOrEqual(0.03)
 })
