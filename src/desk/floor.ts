@@ -30,7 +30,7 @@ export type AskFloor = (shop: Shop, time: ShopTime, needBy: Minutes) => Result<F
 export const emptyShopFloor: AskFloor = (shop, time, needBy) => {
   const range = { from: minutes(time.now - 1_440), to: minutes(Math.max(time.now, needBy) + horizonMinutes) }
   const stations = stationsOf(time.zone, shop.hours, shop.stations, range)
-  return stations.ok ? emptyFloor(stations.value, time.now) : stations
+  return emptyFloor(stations, time.now)
 }
 
 /** The work of an order as operations of the shop's stations. */

@@ -3,6 +3,7 @@ import type { Promised } from '../domain/schedule/promise.ts'
 import { type Minutes, minutes } from '../domain/units/units.ts'
 
 const dayMinutes = 1_440
+const quarter = 15
 
 /** What must come from outside once the order is signed: days for garments and for vinyl or stones; null: it lies in the shop. */
 export type Leads = {
@@ -26,6 +27,7 @@ export const hangsOn = (promised: Promised, leads: Leads): Promised['hangsOn'] =
     const garments = firstStart(promised.held, (slot) => slot.operation === 'count-in') - (leads.garmentDays ?? 0) * dayMinutes
     const materials = firstStart(promised.held, needsMaterial) - (leads.materialDays ?? 0) * dayMinutes
     const limits = [leads.garmentDays === null ? [] : garments, leads.materialDays === null ? [] : materials].flat()
-    const by: Minutes = minutes(Math.min(item.by, ...limits.filter(Number.isFinite)))
+    const last = Math.min(item.by, ...limits.filter(Number.isFinite))
+    const by: Minutes = minutes(Math.floor(last / quarter) * quarter)
     return [{ code: item.code, by }]
   })

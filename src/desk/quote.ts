@@ -14,10 +14,20 @@ const customerNotes: ReadonlySet<string> = new Set([
   'short-of-material',
   'age-unknown',
   'childrens-wear',
+  'closed-before-need-by',
 ])
 
-const forCustomer = (problems: readonly Problem[]): readonly Problem[] =>
-  problems.filter(({ severity, code }) => severity !== 'note' || customerNotes.has(code))
+/** Trouble in the shop's own hours and stations: a customer is told no more than that. */
+const shopsOwn: ReadonlySet<string> = new Set(['station-never-open', 'never-together', 'work-longer-than-open', 'beyond-horizon'])
+
+/** Problems that only the shop can mend. */
+export const forShop = (problems: readonly Problem[]): readonly Problem[] => problems.filter(({ code }) => shopsOwn.has(code))
+
+const forCustomer = (problems: readonly Problem[]): readonly Problem[] => {
+  const why = forShop(problems)
+  const rest = problems.filter(({ severity, code }) => !shopsOwn.has(code) && (severity !== 'note' || customerNotes.has(code)))
+  return why.length === 0 ? rest : [{ code: 'cannot-plan-now', at: '', severity: 'stop', facts: { why } }, ...rest]
+}
 
 /** What a worked-out order says to its customer: price, promise, what they must know, and the picture's file. */
 export const quoteOf = (worked: WorkedOut, picture: string | null): Quote => {

@@ -1,4 +1,3 @@
-import { readLocal, writeLocal } from '../domain/calendar/local-time.ts'
 import type { LayoutCache } from '../domain/layout/layout.ts'
 import type { Order } from '../domain/order/order.ts'
 import { parseOrder } from '../domain/order/parse-order.ts'
@@ -25,6 +24,7 @@ import { jobFacts } from './job-facts.ts'
 import { type Faces, type LaidOut, type LayoutMeans, layOut, wantedPieces } from './lay-out.ts'
 import { priceFacts } from './price-facts.ts'
 import { type Shortage, shortages } from './shortages.ts'
+import { hourProblems, wantedHour } from './wanted-hour.ts'
 
 /** What an order is worked out with: the shop's records, its faces, and a cache of laid-out pieces. */
 export type Workshop = { readonly shop: Shop; readonly faces: Faces; readonly cache: LayoutCache }
@@ -160,12 +160,23 @@ const countAndCut = ({ resolved, laid, plan: press, time, asked }: Planned, shop
   return ok({ counted, cuts: cuts.value, shortages: short, facts })
 }
 
-const promiseAndPrice = (planned: Planned, shop: Shop): Result<Omit<Work, 'order'>> => {
+const shortageProblems = (short: readonly Shortage[]): readonly Problem[] =>
+  short.map(({ material, kind, missing, packs, days }) => ({
+    code: 'short-of-material',
+    at: '',
+    severity: 'note',
+    facts: { material, kind, missing, packs, days },
+  }))
+
+const promiseAndPrice = (
+  planned: Planned,
+  shop: Shop,
+): Result<{ readonly work: Omit<Work, 'order'>; readonly problems: readonly Problem[] }> => {
   const { resolved, laid, job, plan: press, time, asked } = planned
   const counts = countAndCut(planned, shop)
   if (!counts.ok) return counts
-  const needBy = readLocal(time.zone, resolved.order.needBy)
-  if (!needBy.ok) return { ok: false, problems: needBy.problems.map((problem) => ({ ...problem, at: '/needBy' })) }
+  const needBy = wantedHour(resolved.order, time)
+  if (!needBy.ok) return needBy
   const floor = asked.floor(shop, time, needBy.value.at)
   if (!floor.ok) return floor
   const operations = operationsFor(shop, counts.value.facts)
@@ -180,7 +191,7 @@ const promiseAndPrice = (planned: Planned, shop: Shop): Result<Omit<Work, 'order
     shop.prices,
   )
   const hangs = hangsOn(promised.value, leadsOf(resolved, counts.value.shortages))
-  return ok({
+  const work = {
     time,
     resolved,
     laid,
@@ -190,28 +201,10 @@ const promiseAndPrice = (planned: Planned, shop: Shop): Result<Omit<Work, 'order
     operations,
     promised: { ...promised.value, hangsOn: hangs },
     price,
-  })
+  }
+  const hour = hourProblems(resolved.order, promised.value, { shop, time, wanted: needBy.value.at })
+  return ok({ work, problems: [...needBy.value.problems, ...hour, ...shortageProblems(counts.value.shortages)] })
 }
-
-const lateProblem = (order: Order, promised: Promised, { zone }: ShopTime): readonly Problem[] =>
-  promised.feasible
-    ? []
-    : [
-        {
-          code: 'late-for-need-by',
-          at: '/needBy',
-          severity: 'caution',
-          facts: { needBy: order.needBy, earliest: writeLocal(zone, promised.promised), alone: promised.alone },
-        },
-      ]
-
-const shortageProblems = (short: readonly Shortage[]): readonly Problem[] =>
-  short.map(({ material, kind, missing, packs, days }) => ({
-    code: 'short-of-material',
-    at: '',
-    severity: 'note',
-    facts: { material, kind, missing, packs, days },
-  }))
 
 /**
  * Works an order document out against a shop and its floor: every problem, and unless one is a stop the drawing, count, press
@@ -232,13 +225,7 @@ export const workOut = (asked: Asked, workshop: Workshop): WorkedOut => {
   const planned = { ...drawn, plan: drawn.press.value, time: time.value, asked }
   const rest = promiseAndPrice(planned, workshop.shop)
   if (!rest.ok) return refused(order, [...drawn.problems, ...rest.problems])
-  const problems = [
-    ...drawn.problems,
-    ...rest.value.promised.problems,
-    ...lateProblem(order, rest.value.promised, time.value),
-    ...shortageProblems(rest.value.shortages),
-  ]
-  return { order, problems: tidy(problems), work: { order, ...rest.value } }
+  return { order, problems: tidy([...drawn.problems, ...rest.value.problems]), work: { order, ...rest.value.work } }
 }
 
 /** Content keys of the pieces that an order document will have laid out; none for a document that will be refused. */

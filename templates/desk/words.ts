@@ -31,6 +31,7 @@ export type DeskWords = {
     readonly cancel: string
     readonly earlier: string
     readonly stuck: (step: string, reason: string) => string
+    readonly cannotPlan: (reasons: string) => string
   }
   readonly cancelled: string
   readonly tooLate: string
@@ -92,6 +93,8 @@ export const deskWords = {
       cancel: 'A customer cancelled an order.',
       earlier: 'A customer asks for an earlier order again.',
       stuck: (step, reason) => `The step "${step}" gave up: ${reason}`,
+      cannotPlan: (reasons) =>
+        `A customer’s order could not be planned. ${reasons} They were told that the shop will look into it.`,
     },
     cancelled: 'Your order is cancelled. Nothing was cut.',
     tooLate: 'Work on it has begun, so a person at the shop will answer you about cancelling.',
@@ -151,6 +154,7 @@ export const deskWords = {
       cancel: 'Un cliente canceló un pedido.',
       earlier: 'Un cliente pide repetir un pedido anterior.',
       stuck: (step, reason) => `El paso "${step}" se detuvo: ${reason}`,
+      cannotPlan: (reasons) => `El pedido de un cliente no se pudo planear. ${reasons} Se le dijo que el taller lo revisa.`,
     },
     cancelled: 'Su pedido está cancelado. No se cortó nada.',
     tooLate: 'El trabajo ya empezó, así que una persona del taller le responderá sobre la cancelación.',

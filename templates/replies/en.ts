@@ -469,23 +469,29 @@ export const en = {
     'short-of-material': ({ material, kind, missing, days }, show) =>
       `${kind === 'stones' ? `${missing} stones` : show.length(missing, 'up')} of ${material} must be ordered; it takes ${count(days, 'day', 'days')}.`,
     'book-malformed': ({ reason }) => `The book of work cannot be read: ${reason}.`,
-    'need-by-past': () => 'The date you need it lies in the past.',
-    'time-in-lost-hour': ({ text, readAs }) => `${text} does not exist that night (the clock jumps); it is read as ${readAs}.`,
+    'need-by-past': () => 'The hour you need it has passed: say a day and hour to come.',
+    'time-in-lost-hour': ({ text, readAs }, show) =>
+      `There is no ${show.hour(text.slice(11))} that day: the clocks go forward. I read it as ${show.moment(readAs)}; if you meant another hour, say which.`,
     'station-unknown': ({ station }) => `There is no station “${station}”.`,
     'station-twice': ({ station }) => `The station “${station}” is listed twice.`,
-    'station-never-open': ({ station }) => `The station “${station}” is never open.`,
+    'station-never-open': ({ station }) =>
+      `The station “${station}” has no open hour in all the time that is planned: give it hours, or the work another station.`,
     'order-twice': ({ order }) => `The order “${order}” is in the book twice.`,
     'operation-twice': ({ operation }) => `The step “${operation}” is there twice.`,
     'after-unknown': ({ operation, after }) => `The step “${operation}” waits for “${after}”, which does not exist.`,
     'after-circle': ({ operation }) => `The step “${operation}” waits for itself.`,
     'work-longer-than-open': ({ operation, minutes, longestMinutes }) =>
-      `“${operation}” takes ${minutes} minutes; the longest open time is ${longestMinutes}.`,
-    'never-together': ({ operation }) => `What “${operation}” needs is never open at the same time.`,
+      `“${operation}” takes ${minutes} minutes in one go; the longest open time is ${longestMinutes}: let it be interrupted, or open longer.`,
+    'never-together': ({ operation }) =>
+      `What “${operation}” needs is never open at the same time for long enough: let the hours of its stations and people meet.`,
     'setup-shortcut': ({ station, from, to }) => `The set-up times of “${station}” from ${from} to ${to} contradict each other.`,
     'started-together': ({ station, first, second }) => `“${first}” and “${second}” cannot both have begun at “${station}”.`,
     'started-in-future': ({ operation }) => `“${operation}” is said to have begun in the future.`,
-    'beyond-horizon': () => 'The work does not fit into the time that is planned ahead.',
-    'closed-before-need-by': () => 'We are closed before that hour: the last time to collect is earlier.',
+    'beyond-horizon': () => 'The work does not fit into the time that is planned ahead: make it smaller, or give more hours.',
+    'closed-before-need-by': ({ needBy, collectBy, why }, show) =>
+      `We are closed on ${show.moment(needBy)}${why === null ? '' : ` (${why})`}; the last hour to collect before that is ${show.moment(collectBy)}.`,
+    'cannot-plan-now': () =>
+      'There is no room for this work in our hours as they stand. That is for us to put right, not for you; the shop has been told. Ask for a person and we will write to you.',
     'zone-unknown': ({ zone }) => `The time zone “${zone}” is not known.`,
     'time-malformed': ({ text }) => `“${text}” is not a date and time.`,
     'no-such-time': ({ text }) => `“${text}” does not exist.`,

@@ -511,24 +511,30 @@ export const es = {
     'short-of-material': ({ material, kind, missing, days }, show) =>
       `Hay que pedir ${kind === 'stones' ? `${missing} piedras` : show.length(missing, 'up')} de ${material}; tarda ${count(days, 'día', 'días')}.`,
     'book-malformed': ({ reason }) => `El libro de trabajo no se puede leer: ${reason}.`,
-    'need-by-past': () => 'La fecha en que lo necesita ya pasó.',
-    'time-in-lost-hour': ({ text, readAs }) => `${text} no existe esa noche (cambia la hora); se lee como ${readAs}.`,
+    'need-by-past': () => 'La hora en que lo necesita ya pasó: diga un día y una hora que vengan.',
+    'time-in-lost-hour': ({ text, readAs }, show) =>
+      `Ese día no existen las ${show.hour(text.slice(11))}: el reloj se adelanta. Lo leo como ${show.moment(readAs)}; si quería otra hora, diga cuál.`,
     'station-unknown': ({ station }) => `No hay estación «${station}».`,
     'station-twice': ({ station }) => `La estación «${station}» está dos veces.`,
-    'station-never-open': ({ station }) => `La estación «${station}» nunca está abierta.`,
+    'station-never-open': ({ station }) =>
+      `La estación «${station}» no tiene ni una hora abierta en todo lo que se planea: dele horario, o el trabajo a otra estación.`,
     'order-twice': ({ order }) => `El pedido «${order}» está dos veces en el libro.`,
     'operation-twice': ({ operation }) => `El paso «${operation}» está dos veces.`,
     'after-unknown': ({ operation, after }) => `El paso «${operation}» espera a «${after}», que no existe.`,
     'after-circle': ({ operation }) => `El paso «${operation}» se espera a sí mismo.`,
     'work-longer-than-open': ({ operation, minutes, longestMinutes }) =>
-      `«${operation}» toma ${minutes} minutos; lo más que se abre son ${longestMinutes}.`,
-    'never-together': ({ operation }) => `Lo que «${operation}» necesita nunca está abierto a la vez.`,
+      `«${operation}» toma ${minutes} minutos seguidos; lo más que se abre son ${longestMinutes}: permita interrumpirlo, o abra más tiempo.`,
+    'never-together': ({ operation }) =>
+      `Lo que «${operation}» necesita nunca está abierto a la vez el tiempo suficiente: haga coincidir los horarios de sus estaciones y personas.`,
     'setup-shortcut': ({ station, from, to }) => `Los tiempos de ajuste de «${station}» de ${from} a ${to} se contradicen.`,
     'started-together': ({ station, first, second }) =>
       `«${first}» y «${second}» no pueden haber empezado juntos en «${station}».`,
     'started-in-future': ({ operation }) => `«${operation}» dice haber empezado en el futuro.`,
-    'beyond-horizon': () => 'El trabajo no cabe en el tiempo que se planea.',
-    'closed-before-need-by': () => 'Cerramos antes de esa hora: la última hora para recoger es más temprano.',
+    'beyond-horizon': () => 'El trabajo no cabe en el tiempo que se planea: hágalo más chico, o dé más horas.',
+    'closed-before-need-by': ({ needBy, collectBy, why }, show) =>
+      `El ${show.moment(needBy)} está cerrado${why === null ? '' : ` (${why})`}; antes de eso, el ${show.moment(collectBy)} es la última hora para recoger.`,
+    'cannot-plan-now': () =>
+      'Con nuestros horarios como están no hay lugar para este trabajo. Eso nos toca arreglarlo a nosotros, no a usted; el taller ya lo sabe. Pida una persona y le escribimos.',
     'zone-unknown': ({ zone }) => `La zona horaria «${zone}» no se conoce.`,
     'time-malformed': ({ text }) => `«${text}» no es fecha y hora.`,
     'no-such-time': ({ text }) => `«${text}» no existe.`,

@@ -26,11 +26,11 @@ const promised: Promised = {
     { code: 'sign-off', by: minutes(18 * day) },
     { code: 'garments', by: minutes(18 * day) },
   ],
+  collectBy: minutes(20 * day),
   freezesAt: null,
   slots: [],
   held: [slot('count-in', 18 * day), slot('cut-vinyl-1', 19 * day), slot('press-1-1', 19.5 * day)],
   moved: [],
-  problems: [],
 }
 
 describe('what a promise hangs on', () => {

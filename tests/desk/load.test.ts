@@ -183,7 +183,7 @@ describe('a search beside the work', () => {
     return desk
   }
   const effort = { seed: 1, budget: budgetFor(0.1), stop: () => false }
-  const bookNow = async (desk: WorkerDesk) => unwrap(bookOf(desk, await planOf(desk), desk.clock.now()))
+  const bookNow = async (desk: WorkerDesk) => bookOf(desk, await planOf(desk), desk.clock.now())
 
   test('replaces the plan by a better one, checked, with its reason, and then lets it be', async () => {
     const desk = await wrongWay()

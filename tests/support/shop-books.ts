@@ -43,7 +43,7 @@ const rates = ratesSchema.parse(read('rates'))
 export const starterShop = (): StarterShop => {
   const zone = value(zoneOf(hours.zone))
   const now = value(readLocal(zone, '2026-08-03T08:00')).at
-  const stations = value(stationsOf(zone, hours, crew, { from: now - 1_440, to: now + 900 * 1_440 }))
+  const stations = stationsOf(zone, hours, crew, { from: now - 1_440, to: now + 900 * 1_440 })
   return { zone, now, stations, open: axisFrom(stations.flatMap((station) => intervalsOf(station.axis))) }
 }
 

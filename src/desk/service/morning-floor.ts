@@ -67,9 +67,8 @@ const off = (desk: Desk, language: Language): readonly MorningLine[] => {
   const today = writeLocal(desk.zone, now).slice(0, 10)
   const { hours, stations: records } = desk.workshop.shop
   const stations = stationsOf(desk.zone, hours, records, { from: minutes(now - dayMinutes), to: minutes(now + 2 * dayMinutes) })
-  if (!stations.ok) return []
   const isToday = (at: number): boolean => writeLocal(desk.zone, minutes(at)).slice(0, 10) === today
-  return stations.value
+  return stations
     .filter(({ kind, axis }) => kind === 'person' && !axis.starts.some((start) => isToday(start)))
     .map(({ id }) => line({ text: words.off(id.replaceAll('-', ' ')), todo: words.todo.cover }))
 }

@@ -8,7 +8,7 @@ import type { OrderStep } from '../../ports/queue.ts'
 import type { ShopStore } from '../../ports/store.ts'
 import { chargeLate, lateChanges } from '../late-changes.ts'
 import { archiveEntries, previewOf } from '../make-job.ts'
-import { quoteOf } from '../quote.ts'
+import { forShop, quoteOf } from '../quote.ts'
 import { stockUses } from '../stock-uses.ts'
 import { careCard, priceSlip } from '../ticket/slips.ts'
 import { templatePrint } from '../ticket/template-print.ts'
@@ -23,6 +23,7 @@ import { orderFrom, type PlacedOrder, type QuoteBody, quoteFrom, type ShopPlan, 
 import { readShelf, withStock } from './shelf.ts'
 import { floorFor, liveHolds } from './shop-plan.ts'
 import { showProgress } from './show-progress.ts'
+import { tellCannotPlan } from './tell-cannot-plan.ts'
 
 const dayMinutes = 1_440
 
@@ -105,7 +106,10 @@ const signedBefore = async (shop: ShopStore, { orderId, revision }: OrderStep<'q
   return { before: orderFrom(last.document), progressOf: (line: number) => states.get(line) ?? ('not-cut' as const) }
 }
 
-const workOutFor = async (asking: Asking, order: Order): Promise<QuoteBody> => {
+/** A quote, and what only the shop can mend of what it found. */
+type Quoted = { readonly body: QuoteBody; readonly why: readonly Problem[] }
+
+const workOutFor = async (asking: Asking, order: Order): Promise<Quoted> => {
   const { desk, step } = asking
   const shopStore = desk.store.shop(desk.shopId)
   const plan = shopPlanFrom((await shopStore.plan.read()).body)
@@ -124,7 +128,8 @@ const workOutFor = async (asking: Asking, order: Order): Promise<QuoteBody> => {
   const signed = await signedBefore(shopStore, step)
   const late = signed === null ? [] : lateChanges({ ...asked, document: order }, workshop, signed)
   const body = await bodyOf(asking, chargeLate(worked, late), workshop)
-  return late.length === 0 ? body : { ...body, quote: { ...body.quote, late } }
+  const why = forShop(worked.problems)
+  return { body: late.length === 0 ? body : { ...body, quote: { ...body.quote, late } }, why }
 }
 
 /** The plan with this order's place held; older holds of it and holds that lapsed are let go. */
@@ -146,7 +151,7 @@ const holdPlace = async (desk: WorkerDesk, shop: ShopStore, placed: PlacedOrder)
   return changed.ok ? ok(null) : changed
 }
 
-const showQuote = (asking: Asking, hash: string, body: QuoteBody): Promise<Result<null, Problem>> => {
+const showQuote = (asking: Asking, hash: string, { body, why }: Quoted): Promise<Result<null, Problem>> => {
   const { desk, step, conversation } = asking
   const { orderId, revision } = step
   return desk.store.together(desk.shopId, async (shop) => {
@@ -160,6 +165,7 @@ const showQuote = (asking: Asking, hash: string, body: QuoteBody): Promise<Resul
       if (!heard.ok) return heard
       await showProgress(shop, heard.value, { orderId, revision, stage: 'done' })
     }
+    await tellCannotPlan(desk, shop, { orderId, revision, why })
     const facts = { revision, refused: body.placed === null }
     await shop.events.add({ code: 'quoted', orderId, ticketId: null, by: 'desk', at: desk.clock.now(), facts })
     await shop.steps.done(step)
@@ -182,8 +188,9 @@ export const quoteOrder = async (desk: WorkerDesk, step: OrderStep<'quote'>): Pr
   }
   const asking = { desk, step, conversation: order.conversationId }
   const known = await shop.quotes.read({ orderId: step.orderId, revision: step.revision, hash: revision.hash })
-  const body = known === null || known === undefined ? await workOutFor(asking, orderFrom(document)) : quoteFrom(known)
-  const shown = await showQuote(asking, revision.hash, body)
+  const isNew = known === null || known === undefined
+  const quoted = isNew ? await workOutFor(asking, orderFrom(document)) : { body: quoteFrom(known), why: [] }
+  const shown = await showQuote(asking, revision.hash, quoted)
   if (!shown.ok)
     throw new Error(`the quote of ${step.orderId} could not be kept: ${shown.problems.map((one) => one.code).join(', ')}`)
 }

@@ -17,8 +17,7 @@ export const replanShop = async (desk: Desk, shop: ShopStore): Promise<Result<Sh
   const read = await shop.plan.read()
   const plan = shopPlanFrom(read.body)
   const book = bookOf(desk, plan, desk.clock.now())
-  if (!book.ok) return book
-  const found = replanFor(book.value, plan.slots, { seed: planSeed, budget: budgetFor(planSeconds), stop: () => false })
+  const found = replanFor(book, plan.slots, { seed: planSeed, budget: budgetFor(planSeconds), stop: () => false })
   if (!found.ok) return found
   const next: ShopPlan = { ...plan, slots: slotsOf(found.value.lines) }
   const written = await shop.plan.write(read.version, next)

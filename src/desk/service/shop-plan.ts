@@ -16,17 +16,13 @@ const horizonMinutes = 120 * 1_440
 export const liveHolds = (plan: ShopPlan, now: Minutes): readonly HeldPlace[] => plan.held.filter((held) => held.until > now)
 
 /** The shop's book: what is sold or held, on its stations in their hours and the extra ones, from now on. */
-export const bookOf = (
-  desk: Desk,
-  { sold: orders, extra }: Pick<ShopPlan, 'sold' | 'extra'>,
-  until: Minutes,
-): Result<Book, Problem> => {
+export const bookOf = (desk: Desk, { sold: orders, extra }: Pick<ShopPlan, 'sold' | 'extra'>, until: Minutes): Book => {
   const now = desk.clock.now()
   const { hours, stations: records } = desk.workshop.shop
   const last = Math.max(now, until, ...orders.map((order) => order.promised ?? order.needBy))
   const range = { from: minutes(now - 1_440), to: minutes(last + horizonMinutes) }
   const stations = stationsOf(desk.zone, hours, records, range)
-  return stations.ok ? ok({ now, stations: withExtra(stations.value, extra), orders }) : stations
+  return { now, stations: withExtra(stations, extra), orders }
 }
 
 /** A held revision stands beside what was sold of the same order, until it is signed or let go: both need their place. */
@@ -44,8 +40,7 @@ export const floorFor = (
   const isOther = (order: PlacedOrder): boolean => order.id !== asking.orderId
   const held = liveHolds(plan, desk.clock.now()).filter(isOther).map(asOrder)
   const book = bookOf(desk, { ...plan, sold: [...plan.sold.filter(isOther), ...held] }, asking.needBy)
-  if (!book.ok) return book
-  const model = compile(book.value)
+  const model = compile(book)
   if (!model.ok) return model
   const kept = layKept(model.value, plan.slots)
   if (lateWeight(kept) === 0) return ok(floorOf(kept))

@@ -15,7 +15,7 @@ const repeated = (things: readonly { readonly id: string }[]): readonly number[]
 }
 
 const stationProblems = (stations: readonly Station[]): readonly ScheduleProblem[] => {
-  const twice = repeated(stations).map(
+  return repeated(stations).map(
     (index): ScheduleProblem => ({
       code: 'station-twice',
       at: pointer('stations', index, 'id'),
@@ -23,19 +23,31 @@ const stationProblems = (stations: readonly Station[]): readonly ScheduleProblem
       facts: { station: stations[index]?.id ?? '' },
     }),
   )
-  const shut = stations.flatMap((station, index): readonly ScheduleProblem[] =>
-    station.axis.longest > 0
-      ? []
-      : [
-          {
-            code: 'station-never-open',
-            at: pointer('stations', index, 'hours'),
-            severity: 'stop',
-            facts: { station: station.id },
-          },
-        ],
-  )
-  return [...twice, ...shut]
+}
+
+/** Stations that some work cannot do without and that never open: whatever could do it in their place never opens either. */
+export const shutStations = (operations: readonly Operation[], stations: ReadonlyMap<string, Station>): readonly string[] => {
+  const shut = new Set<string>()
+  const opens = (id: string): boolean => (stations.get(id)?.axis.longest ?? 0) > 0
+  for (const { needs, done, started } of operations) {
+    if (done !== null || started !== null) continue
+    for (const list of needs) if (!list.some(opens)) for (const id of list) shut.add(id)
+  }
+  return [...shut].filter((id) => stations.has(id))
+}
+
+const shutProblems = (book: Book, stations: ReadonlyMap<string, Station>): readonly ScheduleProblem[] => {
+  const shut = book.orders.flatMap((order) => shutStations(order.operations, stations))
+  return [...new Set(shut)].map((station) => ({
+    code: 'station-never-open',
+    at: pointer(
+      'stations',
+      book.stations.findIndex(({ id }) => id === station),
+      'hours',
+    ),
+    severity: 'stop',
+    facts: { station },
+  }))
 }
 
 /** A change that is quicker by way of a third family than directly would let a plan cheat. */
@@ -117,7 +129,7 @@ const operationProblems = (where: Where, index: number, operation: Operation): r
   if (unknown.some((list) => list.length > 0)) return unknown.flat()
   if (operation.splittable || operation.done !== null || operation.started !== null) return []
   const longestMinutes = longestFor(where, operation)
-  if (longestMinutes >= operation.minutes) return []
+  if (longestMinutes >= operation.minutes || longestMinutes === 0) return []
   const facts = { order: where.order.id, operation: operation.id, minutes: operation.minutes, longestMinutes }
   return [{ code: 'work-longer-than-open', at: pathOf(where, index, 'minutes'), severity: 'stop', facts }]
 }
@@ -159,5 +171,5 @@ export const bookProblems = (book: Book): readonly ScheduleProblem[] => {
     }),
   )
   const orders = book.orders.flatMap((order, index) => orderProblems(order, stations, pointer('orders', index)))
-  return [...stationProblems(book.stations), ...setupProblems(book), ...twice, ...orders]
+  return [...stationProblems(book.stations), ...shutProblems(book, stations), ...setupProblems(book), ...twice, ...orders]
 }

@@ -17,6 +17,5 @@ export type ScheduleProblems = {
   'started-together': { station: string; first: string; second: string }
   'started-in-future': { operation: string; started: string }
   'beyond-horizon': { order: string }
-  'closed-before-need-by': { order: string; needByMinutes: number; lastOpenMinutes: number }
 }
 export type ScheduleProblem = ProblemOf<ScheduleProblems>

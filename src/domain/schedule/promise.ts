@@ -2,7 +2,7 @@ import { lastOpen, never } from '../calendar/axis.ts'
 import { ok, type Result, refuse } from '../result/result.ts'
 import { type Minutes, minutes } from '../units/units.ts'
 import { type Cause, causesOf } from './causes.ts'
-import { orderProblems } from './check-book.ts'
+import { orderProblems, shutStations } from './check-book.ts'
 import { placeOrder } from './fit.ts'
 import { moveLate, placementsOf, putBack, takeOrder } from './fit-late.ts'
 import { adopt, type Floor, staffingProblem } from './floor.ts'
@@ -24,13 +24,15 @@ export type Request = {
 }
 
 /**
- * The answer. `promised` is the hour that can be told: the wanted one when `feasible`, else the earliest honest one. It hangs on the
+ * The answer. `promised` is the hour that can be told: the wanted one when `feasible`, else the earliest honest one; `collectBy` is
+ * the last minute up to the wanted one at which somebody is there to hand over. It hangs on the
  * sign-off and the arrival of garments by the hours in `hangsOn`; from `freezesAt` on the roster is cut. `slots` is the work as
  * early as it can be, `held` as late as the promise allows; `moved` names orders that change places, none of whose promises breaks.
  */
 export type Promised = {
   readonly feasible: boolean
   readonly promised: Minutes
+  readonly collectBy: Minutes
   readonly earliest: Minutes
   readonly slackMinutes: number
   readonly rung: Rung
@@ -41,7 +43,6 @@ export type Promised = {
   readonly slots: readonly Slot[]
   readonly held: readonly Slot[]
   readonly moved: readonly string[]
-  readonly problems: readonly ScheduleProblem[]
 }
 
 /** Plans and clocks differ: a promise counts on every piece of work taking this much longer. */
@@ -117,7 +118,7 @@ const bothWays = (lines: Timelines, order: number, due: number): Pick<Promised, 
   return { slots, causes, held: slotsOfOrder(lines, order) }
 }
 
-const answerOf = (order: number, found: Found, due: number): Omit<Promised, 'feasible' | 'problems' | 'alone'> => {
+const answerOf = (order: number, found: Found, due: number): Omit<Promised, 'feasible' | 'collectBy' | 'alone'> => {
   const both = bothWays(found.lines, order, due)
   return {
     promised: minutes(due),
@@ -132,18 +133,16 @@ const answerOf = (order: number, found: Found, due: number): Omit<Promised, 'fea
 }
 
 const requestProblems = (floor: Floor, request: Request): readonly ScheduleProblem[] => {
-  const { now, stations } = floor.model
+  const { now } = floor.model
   if (request.needBy <= now) {
     const facts = { order: request.id, needByMinutes: request.needBy, nowMinutes: now }
     return [{ code: 'need-by-past', at: '/needBy', severity: 'stop', facts }]
   }
-  return orderProblems(asOrder(request, request.needBy), new Map(stations.map((one) => [one.id, one])), '')
-}
-
-const closedNote = (request: Request, due: number): readonly ScheduleProblem[] => {
-  if (due >= request.needBy) return []
-  const facts = { order: request.id, needByMinutes: request.needBy, lastOpenMinutes: due }
-  return [{ code: 'closed-before-need-by', at: '/needBy', severity: 'note', facts }]
+  const stations = new Map(floor.model.stations.map((one) => [one.id, one]))
+  const shut = shutStations(request.operations, stations).map(
+    (station): ScheduleProblem => ({ code: 'station-never-open', at: '/operations', severity: 'stop', facts: { station } }),
+  )
+  return [...shut, ...orderProblems(asOrder(request, request.needBy), stations, '')]
 }
 
 /** Adds an order to the floor while `ask` looks at it, and takes it off again. */
@@ -173,7 +172,8 @@ const laterDate = (floor: Floor, request: Request, alone: boolean): Result<Promi
     const due = honestHour(floor, earliest)
     const found: Found = { rung: 'no', alone, earliest, moved: [], lines: floor.lines, limits: new Map() }
     const answer = answerOf(index, found, due)
-    return ok({ ...answer, feasible: false, alone, slackMinutes: request.needBy - earliest, problems: [] })
+    const collectBy = minutes(lastOpen(floor.open, request.needBy))
+    return ok({ ...answer, feasible: false, alone, collectBy, slackMinutes: request.needBy - earliest })
   })
 
 const shiftedBy = (floor: Floor, request: Request): Request =>
@@ -186,19 +186,16 @@ const shiftedBy = (floor: Floor, request: Request): Request =>
 export const promise = (floor: Floor, request: Request): Result<Promised, ScheduleProblem> => {
   const problems = requestProblems(floor, request)
   if (problems.length > 0) return refuse(...problems)
-  const due = lastOpen(floor.open, request.needBy)
-  const notes = closedNote(request, due)
+  const due = minutes(lastOpen(floor.open, request.needBy))
   const wanted = visiting(floor, asOrder(request, due), (index) => {
     const unstaffed = staffingProblem(floor.model, floor.model.orders[index]?.first)
     if (unstaffed !== null) return refuse({ ...unstaffed, at: '/operations' })
     const found = climb(floor, index, due)
-    if (found.rung !== 'no') return ok({ ...answerOf(index, found, due), feasible: true, alone: false, problems: notes })
+    if (found.rung !== 'no') return ok({ ...answerOf(index, found, due), feasible: true, alone: false, collectBy: due })
     return ok(found.alone)
   })
   if (!wanted.ok) return wanted
-  if (typeof wanted.value === 'object') return ok(wanted.value)
-  const later = laterDate(floor, request, wanted.value)
-  return later.ok ? ok({ ...later.value, problems: notes }) : later
+  return typeof wanted.value === 'object' ? ok(wanted.value) : laterDate(floor, request, wanted.value)
 }
 
 /**

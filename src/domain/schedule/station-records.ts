@@ -2,9 +2,7 @@ import * as z from 'zod'
 import type { Axis } from '../calendar/axis.ts'
 import { closureSchema, type Hours, openTime, ownTime, peopleTime, type Range, shiftSchema, weekAxis } from '../calendar/hours.ts'
 import type { Zone } from '../calendar/zone.ts'
-import { ok, type Result, refuse } from '../result/result.ts'
 import { type Station, stationKinds } from './operation.ts'
-import type { ScheduleProblem } from './problems.ts'
 
 const idSchema = z.string().regex(/^[a-z0-9]+(?:-[a-z0-9]+)*$/)
 
@@ -28,26 +26,15 @@ export type StationRecord = z.infer<typeof stationRecordSchema>
 
 const axisOf = (
   zone: Zone,
-  record: StationRecord,
+  record: Pick<StationRecord, 'kind' | 'hours' | 'closed'>,
   time: { readonly shop: Axis; readonly people: Axis; readonly range: Range },
 ): Axis => {
   const week = record.hours === undefined ? null : weekAxis(zone, { shifts: record.hours, dated: [] }, time.range)
   return ownTime(zone, record.kind === 'person' ? time.people : time.shop, { week, closed: record.closed })
 }
 
-/** The stations of the shop with their open time over a range; `station-never-open` for one without a single open minute. */
-export const stationsOf = (
-  zone: Zone,
-  hours: Hours,
-  records: readonly StationRecord[],
-  range: Range,
-): Result<readonly Station[], ScheduleProblem> => {
+/** The stations of the shop with their open time over a range: one that is out of service all the while has none. */
+export const stationsOf = (zone: Zone, hours: Hours, records: readonly StationRecord[], range: Range): readonly Station[] => {
   const time = { shop: openTime(zone, hours, range), people: peopleTime(zone, hours, range), range }
-  const stations = records.map(
-    (record): Station => ({ id: record.id, kind: record.kind, axis: axisOf(zone, record, time), setups: record.setups }),
-  )
-  const shut = stations.findIndex((station) => station.axis.longest === 0)
-  const station = stations[shut]
-  if (station === undefined) return ok(stations)
-  return refuse({ code: 'station-never-open', at: `/${shut}`, severity: 'stop', facts: { station: station.id } })
+  return records.map(({ id, kind, setups, ...record }) => ({ id, kind, setups, axis: axisOf(zone, { kind, ...record }, time) }))
 }

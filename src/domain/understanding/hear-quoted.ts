@@ -9,14 +9,17 @@ export const hearQuote = (conversation: Conversation, { revision, hash, quote }:
   const composed = documentOf(conversation, context)
   if (composed.hash !== hash) return proceed({ ...conversation, sent: null }, [{ code: 'proof-outdated', facts: {} }], context)
   const { problems } = quote
+  const others = [
+    { action: 'undo', label: { code: 'button', action: 'undo', revision: null } },
+    { action: 'person', label: { code: 'button', action: 'person', revision: null } },
+  ] as const
   if (problems.some((problem) => problem.severity === 'stop')) {
-    const replies = [{ code: 'cannot-be-made', facts: { revision }, problems }] as const
+    const replies = [{ code: 'cannot-be-made', facts: { revision }, problems, actions: others }] as const
     return { conversation: { ...conversation, shown: null, asked: null }, replies, wants: null }
   }
   const actions = [
     { action: 'sign-off', label: { code: 'button', action: 'sign-off', revision }, revision, hash },
-    { action: 'undo', label: { code: 'button', action: 'undo', revision: null } },
-    { action: 'person', label: { code: 'button', action: 'person', revision: null } },
+    ...others,
   ] as const
   const facts = {
     ...tidyOf(conversation, composed),

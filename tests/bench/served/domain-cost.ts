@@ -42,6 +42,6 @@ export const domainWork = async (desk: WorkerDesk, { words, document, plan, orde
   const picture = previewOf(facts, desk.press.picture)
   desk.press.pack(archiveEntries(worked.work, { picture, templates: null }))
   const book = bookOf(desk, plan, desk.clock.now())
-  if (book.ok) replanFor(book.value, plan.slots, { seed: 1, budget: budgetFor(0.3), stop: () => false })
+  replanFor(book, plan.slots, { seed: 1, budget: budgetFor(0.3), stop: () => false })
   await desk.press.printer.print(composeTicket(facts, ticketWords[facts.language]))
 }

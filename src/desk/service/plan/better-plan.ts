@@ -63,10 +63,9 @@ const lookOnce = async (desk: Desk, search: SearchPlan): Promise<Searched> => {
   const read = await desk.store.shop(desk.shopId).plan.read()
   const plan = shopPlanFrom(read.body)
   const book = bookOf(desk, plan, desk.clock.now())
-  if (!book.ok) return 'none-better'
-  if (latenessOf(book.value, plan.slots) === 0) return 'nobody-late'
-  const slots = await search({ book: book.value, slots: plan.slots, seed, seconds: searchSeconds })
-  if (slots === null || !isBetter(book.value, plan.slots, slots)) return 'none-better'
+  if (latenessOf(book, plan.slots) === 0) return 'nobody-late'
+  const slots = await search({ book: book, slots: plan.slots, seed, seconds: searchSeconds })
+  if (slots === null || !isBetter(book, plan.slots, slots)) return 'none-better'
   const kept = await desk.store.together(desk.shopId, (shop) => replace(desk, shop, { version: read.version, slots }))
   if (!kept.ok) throw new Error(`the better plan could not be kept: ${kept.problems.map(({ code }) => code).join(', ')}`)
   return kept.value

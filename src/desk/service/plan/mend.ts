@@ -110,16 +110,15 @@ type Tried = { readonly plan: ShopPlan; readonly lateBy: number; readonly sound:
 /** Plans the changed book anew; sound when the job is in time and nobody is late who was not before. */
 const planAnew = (desk: Desk, before: ShopPlan, mended: Mended & { readonly orderId: string }): Result<Tried, Problem> => {
   const book = bookOf(desk, mended.plan, desk.clock.now())
-  if (!book.ok) return book
-  const found = replanFor(book.value, before.slots, { seed, budget: budgetFor(searchSeconds), stop: () => false })
+  const found = replanFor(book, before.slots, { seed, budget: budgetFor(searchSeconds), stop: () => false })
   if (!found.ok) return found
   const slots = slotsOf(found.value.lines)
-  const lateBefore = new Set(brokenPromises(book.value, before.slots))
-  const late = brokenPromises(book.value, slots)
+  const lateBefore = new Set(brokenPromises(book, before.slots))
+  const late = brokenPromises(book, slots)
   const due = mended.plan.sold.find(({ id }) => id === mended.orderId)
   const ready = Math.max(0, ...slots.filter(({ order }) => order === mended.orderId).map(({ end }) => end))
   const lateBy = Math.max(0, ready - (due?.promised ?? due?.needBy ?? 0))
-  const sound = lateBy === 0 && late.every((id) => lateBefore.has(id)) && verify(book.value, slots).length === 0
+  const sound = lateBy === 0 && late.every((id) => lateBefore.has(id)) && verify(book, slots).length === 0
   return ok({ plan: { ...mended.plan, slots }, lateBy, sound })
 }
 

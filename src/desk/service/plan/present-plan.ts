@@ -12,7 +12,6 @@ export type PresentPlan = { readonly book: Book; readonly lines: Timelines }
 /** The kept plan as it stands now: its slots on the lanes of the present hour. */
 export const presentPlan = (desk: Desk, plan: ShopPlan): Result<PresentPlan, Problem> => {
   const book = bookOf(desk, plan, desk.clock.now())
-  if (!book.ok) return book
-  const model = compile(book.value)
-  return model.ok ? ok({ book: book.value, lines: layKept(model.value, plan.slots) }) : model
+  const model = compile(book)
+  return model.ok ? ok({ book: book, lines: layKept(model.value, plan.slots) }) : model
 }
