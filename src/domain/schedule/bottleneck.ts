@@ -42,11 +42,18 @@ export const rangeOf = (model: Model, order: number): readonly number[] => {
 }
 
 /** Lays the order down, looks at it, takes it off. */
-export const lookAt = <T>(lines: Timelines, order: number, look: (complete: number) => T): T => {
-  const complete = placeOrder(lines, order, 1)
-  const seen = look(complete)
+export const lookAt = <T>(lines: Timelines, order: number, look: () => T): T => {
+  placeOrder(lines, order, 1)
+  const seen = look()
   takeOrder(lines, order)
   return seen
+}
+
+/** Whether the order could be ready by its time; it does not stay. */
+export const isOnTime = (lines: Timelines, { order, due }: Pick<Case, 'order' | 'due'>): boolean => {
+  const complete = placeOrder(lines, order, 1, due)
+  takeOrder(lines, order)
+  return complete <= due
 }
 
 /** The lanes where some stations have a helper who has nothing else to do. */
@@ -89,9 +96,10 @@ const overlap = (lines: Timelines, helped: Timelines, station: number): { readon
  * The bottleneck, by trial: every station gets a helper, then the helpers go home one by one where the order stays on time without
  * them. Who cannot go home is the bottleneck; null when the order is late even with all of them.
  */
-export const bottleneck = ({ lines, order, due, late }: Case): readonly Fix[] | null => {
+export const bottleneck = (one: Case): readonly Fix[] | null => {
+  const { lines, order, due, late } = one
   const helped = new Set(usedStations(lines, order))
-  const onTime = (): boolean => lookAt(withHelpers(lines, helped), order, (complete) => complete <= due)
+  const onTime = (): boolean => isOnTime(withHelpers(lines, helped), one)
   if (!onTime()) return null
   for (const station of [...helped]) {
     helped.delete(station)

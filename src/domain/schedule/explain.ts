@@ -1,6 +1,6 @@
-import { alwaysOpen, workBetween } from '../calendar/axis.ts'
+import { alwaysOpen, lastOpen, never, workBetween } from '../calendar/axis.ts'
 import { minutes } from '../units/units.ts'
-import { bottleneck, type Case, type Fix, lookAt, rangeOf } from './bottleneck.ts'
+import { bottleneck, type Case, type Fix, isOnTime, lookAt, rangeOf } from './bottleneck.ts'
 import { type Cause, causesOf } from './causes.ts'
 import { completionOf, placeOrder } from './fit.ts'
 import { placementsOf, putBack, takeOrder } from './fit-late.ts'
@@ -30,10 +30,10 @@ const openLonger = ({ lines, order, due }: Case): readonly Fix[] => {
   const always: Model = {
     ...model,
     stations: model.stations.map((station) => ({ ...station, axis: alwaysOpen })),
-    crewings: model.crewings.map((crewing) => ({ ...crewing, axis: alwaysOpen, longest: due })),
+    crewings: model.crewings.map((crewing) => ({ ...crewing, axis: alwaysOpen })),
   }
   const trial = { ...fixedTimelines(model), model: always }
-  if (placeOrder(trial, order, 1) > due) return []
+  if (placeOrder(trial, order, 1, due) > due) return []
   const extra = closedWork({ ...trial, model }, order)
   return extra === 0 ? [] : [{ code: 'open-longer', subject: model.orders[order]?.id ?? '', at: minutes(due), minutes: extra }]
 }
@@ -49,39 +49,55 @@ const changed = <T>(column: number[], operations: readonly number[], value: (now
   return answer
 }
 
+/** The last quarter of an hour up to `by`, but not before now, at which somebody is there to take what comes. */
+const handOverBy = (model: Model, operation: number, by: number): number => {
+  const axis = model.crewings[model.ways[model.waysOf[operation] ?? 0]?.[0] ?? 0]?.axis ?? alwaysOpen
+  return Math.max(model.now, Math.floor(lastOpen(axis, by) / quarter) * quarter)
+}
+
+const quarter = 15
+
+/** About the least that is enough, to the quarter of an hour: `enough` is known to be, `tooLittle` not to be. */
+const leastEnough = (enough: number, tooLittle: number, isEnough: (minutes: number) => boolean): number => {
+  if (enough - tooLittle <= quarter) return enough
+  const middle = Math.round((enough + tooLittle) / 2)
+  return isEnough(middle) ? leastEnough(middle, tooLittle, isEnough) : leastEnough(enough, middle, isEnough)
+}
+
 /** An earlier delivery, where it is enough; where it is not, the earliest one together with the helpers it takes besides. */
 const earlierDelivery = (one: Case, alone: boolean): readonly Fix[] => {
-  const { lines, order, due, late } = one
+  const { lines, order, late } = one
   const { model } = lines
   const waiting = rangeOf(model, order).filter((op) => model.state[op] === free && (model.release[op] ?? 0) > model.now)
   if (waiting.length === 0) return []
   const sooner = <T>(by: number, ask: () => T): T => changed(model.release, waiting, (now) => Math.max(model.now, now - by), ask)
   const most = Math.max(...waiting.map((op) => (model.release[op] ?? 0) - model.now))
-  const onTime = (by: number): boolean => sooner(by, () => lookAt(lines, order, (complete) => complete <= due))
-  const by = [late, late * 2, most].find((minutes) => minutes <= most && onTime(minutes))
-  const fix = (minutesSooner: number): Fix => ({
-    code: 'earlier-delivery',
-    subject: model.names[waiting[0] ?? 0] ?? '',
-    at: minutes((model.release[waiting[0] ?? 0] ?? 0) - minutesSooner),
-    minutes: minutesSooner,
-  })
-  if (by !== undefined) return [fix(by)]
+  const onTime = (by: number): boolean => sooner(by, () => isOnTime(lines, one))
+  const [first = 0] = waiting
+  const fix = (by: number): Fix => {
+    const release = model.release[first] ?? 0
+    const at = handOverBy(model, first, release - by)
+    return { code: 'earlier-delivery', subject: model.names[first] ?? '', at: minutes(at), minutes: release - at }
+  }
+  if (late <= most && onTime(late)) return [fix(late)]
+  if (onTime(most)) return [fix(leastEnough(most, late, onTime))]
   const helpers = alone ? sooner(most, () => bottleneck(one)) : null
   return helpers === null ? [] : [fix(most), ...helpers]
 }
 
 const stoneWork = /^(?:cut-templates|plugs|coupon|brush-)/
 
-const dropStones = ({ lines, order, due }: Case): readonly Fix[] => {
+const dropStones = (one: Case): readonly Fix[] => {
+  const { lines, order } = one
   const { model } = lines
-  const stones = rangeOf(model, order).filter((one) => model.state[one] === free && stoneWork.test(model.names[one] ?? ''))
+  const stones = rangeOf(model, order).filter((op) => model.state[op] === free && stoneWork.test(model.names[op] ?? ''))
   if (stones.length === 0) return []
-  const saved = stones.reduce((sum, one) => sum + (model.work[one] ?? 0), 0)
+  const saved = stones.reduce((sum, op) => sum + (model.work[op] ?? 0), 0)
   const onTime = changed(
     model.work,
     stones,
     () => 1,
-    () => lookAt(lines, order, (complete) => complete <= due),
+    () => isOnTime(lines, one),
   )
   return onTime ? [{ code: 'drop-stones', subject: model.orders[order]?.id ?? '', at: null, minutes: saved }] : []
 }
@@ -100,12 +116,12 @@ const goBefore = ({ lines, order, due, late }: Case): readonly Fix[] => {
   for (const rival of rivals) {
     const placements = placementsOf(lines, rival.index)
     takeOrder(lines, rival.index)
-    const complete = placeOrder(lines, order, 1)
-    const other = complete <= due ? placeOrder(lines, rival.index, 1) : Number.POSITIVE_INFINITY
+    const limit = model.orders[rival.index]?.due ?? 0
+    const complete = placeOrder(lines, order, 1, due)
+    const other = complete <= due ? placeOrder(lines, rival.index, 1, limit) : never
     takeOrder(lines, rival.index)
     takeOrder(lines, order)
     putBack(lines, placements)
-    const limit = model.orders[rival.index]?.due ?? 0
     if (other > limit) continue
     return [{ code: 'go-before', subject: model.orders[rival.index]?.id ?? '', at: minutes(other), minutes: late }]
   }

@@ -203,8 +203,11 @@ export const placeOperation = (lines: Timelines, operation: number, stretch: num
   return true
 }
 
-/** Puts all free operations of an order where each ends earliest, and says when the order is ready, or `never`. */
-export const placeOrder = (lines: Timelines, order: number, stretch: number): number => {
+/**
+ * Puts all free operations of an order where each ends earliest, and says when the order is ready, or `never`; given up as soon as
+ * one of them ends after `by`.
+ */
+export const placeOrder = (lines: Timelines, order: number, stretch: number, by = never): number => {
   const range = lines.model.orders[order]
   if (range === undefined) return never
   let complete = 0
@@ -217,6 +220,7 @@ export const placeOrder = (lines: Timelines, order: number, stretch: number): nu
       return never
     }
     const end = lines.end[operation] ?? 0
+    if (end > by) return never
     if (end > complete) complete = end
   }
   return complete

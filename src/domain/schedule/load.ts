@@ -37,9 +37,11 @@ const sharedTimes = (book: Book): ((slot: Slot) => Axis) => {
   }
 }
 
-/** Load per station and day from now to the end of the plan; days without open or busy minutes are left out. */
+const aWeek = 7 * 1_440
+
+/** Load per station and day for a week from now, or to the end of a longer plan; days without open or busy minutes are left out. */
 export const loadOf = (book: Book, zone: Zone, slots: readonly Slot[]): readonly DayLoad[] => {
-  const last = slots.reduce((most, slot) => Math.max(most, slot.end), book.now + 1)
+  const last = slots.reduce((most, slot) => Math.max(most, slot.end), book.now + aWeek)
   const shared = sharedTimes(book)
   const days = daysBetween(zone, book.now, minutes(last - 1))
   return book.stations.flatMap((station) => {

@@ -5,6 +5,7 @@ export const english: LoadWords = {
   stationsTitle: 'Busy by day, in percent of open time',
   dueTitle: 'Due by each day, in percent of what can be done by then',
   pictureAlt: (worst) => `The load of the stations by day, the same figures as in the tables below. ${worst}`,
+  idle: 'Nothing is planned: every station is free.',
   calm: 'No station is over nine tenths of its time.',
   worst: (name, day, percent) => `Fullest: ${name} on ${day}, ${percent} %.`,
   station: 'Station',
@@ -21,7 +22,7 @@ export const english: LoadWords = {
   lateTitle: 'Late or tight',
   nobodyLate: 'Every promise is kept by the plan, none by less than two hours.',
   late: (job, by, promised) => `${job} will be late by ${by}; promised ${promised}.`,
-  tight: (job, slack, promised) => `${job} is tight: ready only ${slack} before ${promised}.`,
+  tight: (job, slack, promised) => `${job} is tight: ${slack} to spare before ${promised}.`,
   causes: {
     work: (duration, about) => `${duration} of work (${about})`,
     wait: (duration, about) => `${duration} of cooling or testing before ${about}`,

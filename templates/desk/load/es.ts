@@ -1,10 +1,11 @@
-import { joined, type LoadWords, plural } from './words.ts'
+import { ended, joined, type LoadWords, plural } from './words.ts'
 
 export const spanish: LoadWords = {
   title: 'Carga',
   stationsTitle: 'Ocupado por día, en % del tiempo abierto',
   dueTitle: 'Vence hasta cada día, en % de lo que se puede hacer',
   pictureAlt: (worst) => `La carga de los puestos por día, las mismas cifras que en las tablas de abajo. ${worst}`,
+  idle: 'No hay nada planeado: todos los puestos están libres.',
   calm: 'Ningún puesto pasa de nueve décimas de su tiempo.',
   worst: (name, day, percent) => `El más lleno: ${name} el ${day}, ${percent} %.`,
   station: 'Puesto',
@@ -20,8 +21,8 @@ export const spanish: LoadWords = {
     ]),
   lateTitle: 'Tarde o justo',
   nobodyLate: 'El plan cumple todas las promesas, ninguna por menos de dos horas.',
-  late: (job, by, promised) => `${job} llegará ${by} tarde; prometido ${promised}.`,
-  tight: (job, slack, promised) => `${job} va justo: listo solo ${slack} antes de ${promised}.`,
+  late: (job, by, promised) => ended(`${job} llegará ${by} tarde; prometido para el ${promised}`),
+  tight: (job, slack, promised) => ended(`${job} va justo: le sobran ${slack} hasta el ${promised}`),
   causes: {
     work: (duration, about) => `${duration} de trabajo (${about})`,
     wait: (duration, about) => `${duration} de enfriado o prueba antes de ${about}`,
@@ -50,13 +51,13 @@ export const spanish: LoadWords = {
   fixesTitle: 'Qué lo arreglaría',
   fixes: {
     'move-up': () => 'Hay un hueco que no rompe ninguna otra promesa: planearlo en ese hueco.',
-    'extra-minutes': ({ subject, at, duration }) => `${duration} más en ${subject}, hacia ${at}.`,
-    'open-longer': ({ at, duration }) => `Seguir después del cierre, ${duration} en total, hasta ${at}.`,
-    'earlier-delivery': ({ at, duration }) => `Tener prendas o material aquí ${at}, ${duration} antes.`,
+    'extra-minutes': ({ subject, at, duration }) => ended(`${duration} más en ${subject}, hacia el ${at}`),
+    'open-longer': ({ at, duration }) => ended(`Seguir después del cierre, ${duration} en total, hasta el ${at}`),
+    'earlier-delivery': ({ at, duration }) => `Tener prendas o material aquí a más tardar el ${at}, ${duration} antes.`,
     'drop-stones': ({ duration }) => `Dejarlo sin piedras, lo que ahorra ${duration}. El cliente debe firmarlo.`,
-    'go-before': ({ subject, at }) => `Hacerlo antes que ${subject}, que queda listo ${at}, aún a tiempo.`,
-    'split-collection': ({ subject, at }) => `Entregar lo que esté listo ${at} (${subject} de los lotes) y el resto después.`,
-    'move-promise': ({ at }) => `Pedir al cliente ${at}.`,
+    'go-before': ({ subject, at }) => `Hacerlo antes que ${subject}, que queda listo el ${at}, aún a tiempo.`,
+    'split-collection': ({ subject, at }) => `Entregar lo que esté listo el ${at} (${subject} de los lotes) y el resto después.`,
+    'move-promise': ({ at }) => ended(`Preguntar al cliente si le sirve el ${at}`),
   },
   buttons: {
     'move-up': 'Planearlo en el hueco',
@@ -75,16 +76,16 @@ export const spanish: LoadWords = {
   ownerOnly: 'Solo el dueño puede hacer eso.',
   proposal: {
     'move-promise': (at) =>
-      `Lo sentimos: su pedido no puede estar listo cuando prometimos. Puede estar listo ${at}. ¿Le parece bien? Nada cambia hasta que lo diga.`,
+      `Lo sentimos: su pedido no puede estar listo cuando prometimos. ${ended(`Puede estar listo el ${at}`)} ¿Le parece bien? Nada cambia hasta que lo diga.`,
     'split-collection': (ready, at, rest) =>
-      `Lo sentimos: no todo su pedido puede estar listo a tiempo. ${ready} de los lotes se pueden recoger ${at}, el resto ${rest}. ¿Le parece bien? Nada cambia hasta que lo diga.`,
+      `Lo sentimos: no todo su pedido puede estar listo a tiempo. ${ready} de los lotes se pueden recoger el ${at}, ${ended(`y el resto el ${rest}`)} ¿Le parece bien? Nada cambia hasta que lo diga.`,
     'drop-stones': (at) =>
-      `Lo sentimos: con las piedras su pedido no puede estar listo ${at}; sin ellas sí. ¿Le mostramos una prueba sin piedras? Solo vale si la firma.`,
+      `Lo sentimos: con las piedras su pedido no puede estar listo el ${at}; sin ellas sí. ¿Le mostramos una prueba sin piedras? Solo vale si la firma.`,
     yes: 'Sí, está bien',
     no: 'No, llámenme',
     thanks: {
-      'move-promise': (at) => `Gracias. Su pedido estará listo ${at}.`,
-      'split-collection': (at) => `Gracias. La primera parte estará lista ${at}; escribiremos de nuevo por el resto.`,
+      'move-promise': (at) => ended(`Gracias. Su pedido estará listo el ${at}`),
+      'split-collection': (at) => `Gracias. La primera parte estará lista el ${at}; escribiremos de nuevo por el resto.`,
     },
     withoutStones: 'Sin piedras, por favor',
     refused: 'Entendido. Alguien de la tienda le llamará; no se cambió nada.',

@@ -12,6 +12,7 @@ export type LoadWords = {
   readonly stationsTitle: string
   readonly dueTitle: string
   readonly pictureAlt: (worst: string) => string
+  readonly idle: string
   readonly calm: string
   readonly worst: (name: string, day: string, percent: number) => string
   readonly station: string
@@ -64,3 +65,6 @@ export type LoadWords = {
 export const plural = (count: number, one: string, many: string): string => `${count} ${count === 1 ? one : many}`
 /** Parts of a length of time, those that are nothing left out. */
 export const joined = (parts: readonly string[]): string => parts.filter((part) => part !== '').join(' ')
+
+/** A sentence with its full stop: an abbreviation at its end (“5 p. m.”) has brought one. */
+export const ended = (sentence: string): string => (sentence.endsWith('.') ? sentence : `${sentence}.`)

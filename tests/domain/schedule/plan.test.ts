@@ -130,10 +130,10 @@ describe('why an order is late', () => {
     ])
   })
 
-  it('asks for an earlier delivery when that is enough', () => {
+  it('asks for an earlier delivery, at a quarter of an hour, when that is enough', () => {
     const order = bookOrder('o', { needBy: minutes(400), operations: [operation('a', { minutes: 50, release: minutes(380) })] })
     const fixes = late({ now: minutes(0), stations: [machine('a')], orders: [order] })[0]?.fixes
-    expect(fixes?.find((fix) => fix.code === 'earlier-delivery')).toMatchObject({ subject: 'a', at: 350, minutes: 30 })
+    expect(fixes?.find((fix) => fix.code === 'earlier-delivery')).toMatchObject({ subject: 'a', at: 345, minutes: 35 })
   })
 
   it('asks for longer hours when the work alone does not fit the open ones', () => {

@@ -74,6 +74,7 @@ const dueTable = (said: PlanWords, due: readonly DueLoad[]): LoadTable => {
 const tightFrom = 90
 
 const worstText = (said: PlanWords, { load }: Shares): string => {
+  if (load.every(({ busy }) => busy === 0)) return said.words.idle
   const worst = load
     .map((one) => ({ ...one, percent: percentOf(one.busy, one.open) }))
     .reduce<(DayLoad & { readonly percent: number }) | null>(
