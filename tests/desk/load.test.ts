@@ -9,7 +9,7 @@ import { pressAction } from '../../src/desk/service/press-action.ts'
 import { messageFrom, type PlacedOrder, shopPlanFrom } from '../../src/desk/service/records.ts'
 import { bookOf } from '../../src/desk/service/shop-plan.ts'
 import { alwaysOpen } from '../../src/domain/calendar/axis.ts'
-import { atPace, learned, ratesAsSet, workSeen } from '../../src/domain/schedule/learned-rates.ts'
+import { atPace, learned, ratesAsSet, reckonedAt, workSeen } from '../../src/domain/schedule/learned-rates.ts'
 import type { Operation } from '../../src/domain/schedule/operation.ts'
 import { budgetFor } from '../../src/domain/schedule/plan.ts'
 import { replanFor } from '../../src/domain/schedule/replan.ts'
@@ -211,6 +211,25 @@ describe('a search beside the work', () => {
 })
 
 describe('the pace of the shop', () => {
+  test('is measured by the shop’s own rates, so that an order planned at the learned pace does not unlearn it', () => {
+    const happened = [
+      { code: 'start', at: 0 },
+      { code: 'first-piece', at: 140 },
+      { code: 'checked', at: 215 },
+    ]
+    const at = (pace: typeof ratesAsSet) => {
+      const { 'before-the-press': before, 'at-the-press': press } = reckonedAt(pace)
+      const operations = [operation('weed-1-1', { minutes: before }), operation('press-1-1', { minutes: press / 2 })]
+      return { operations, reckoned: reckonedAt(pace) }
+    }
+    const pace = Array.from({ length: 300 }).reduce<typeof ratesAsSet>(
+      (all) => learned(all, workSeen(happened, at(all), alwaysOpen)),
+      ratesAsSet,
+    )
+    expect(pace['before-the-press'].minutes).toBeCloseTo(140, 0)
+    expect(pace['at-the-press'].minutes).toBeCloseTo(150, 0)
+  })
+
   test('is learned from a ticket and used for the next promise', async () => {
     const operations = [operation('weed-1-1', { minutes: 100 }), operation('press-1-1', { minutes: 50 })]
     const at = (code: string, minute: number) => ({ code, at: minute })
@@ -222,7 +241,7 @@ describe('the pace of the shop', () => {
       at('first-piece', 190),
       at('checked', 265),
     ]
-    const seen = workSeen(happened, operations, alwaysOpen)
+    const seen = workSeen(happened, { operations }, alwaysOpen)
     expect(seen).toEqual([
       { stage: 'before-the-press', plannedMinutes: 100, tookMinutes: 140 },
       { stage: 'at-the-press', plannedMinutes: 50, tookMinutes: 75 },
@@ -236,7 +255,7 @@ describe('the pace of the shop', () => {
     expect(
       workSeen(
         happened.filter(({ code }) => code !== 'first-piece'),
-        operations,
+        { operations },
         alwaysOpen,
       ),
     ).toEqual([])

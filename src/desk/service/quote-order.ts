@@ -1,6 +1,7 @@
 import { writeLocal } from '../../domain/calendar/local-time.ts'
 import type { Order } from '../../domain/order/order.ts'
 import { ok, type Problem, type Result } from '../../domain/result/result.ts'
+import { type Reckoned, reckonedAt } from '../../domain/schedule/learned-rates.ts'
 import type { Shop } from '../../domain/shop/shop.ts'
 import type { TicketFacts } from '../../domain/ticket/facts.ts'
 import { minutes } from '../../domain/units/units.ts'
@@ -27,16 +28,18 @@ import { tellCannotPlan } from './tell-cannot-plan.ts'
 
 const dayMinutes = 1_440
 
-const placedOf = (work: Work, step: OrderStep<'quote'>): PlacedOrder => ({
+const placedOf = (work: Work, step: OrderStep<'quote'>, reckoned: Reckoned): PlacedOrder => ({
   id: step.orderId,
   revision: step.revision,
   needBy: work.promised.promised,
   promised: work.promised.promised,
   weight: 1,
   operations: work.operations,
+  reckoned,
 })
 
 type Asking = { readonly desk: WorkerDesk; readonly step: OrderStep<'quote'>; readonly conversation: string | null }
+type Present = { readonly workshop: Workshop; readonly reckoned: Reckoned }
 
 type Papers = { readonly work: Work; readonly facts: TicketFacts; readonly shop: Shop }
 
@@ -62,7 +65,8 @@ const keepCutterFiles = async (
 }
 
 /** Keeps picture and cut files, and gathers what the ticket will need. */
-const bodyOf = async ({ desk, step, conversation }: Asking, worked: WorkedOut, workshop: Workshop): Promise<QuoteBody> => {
+const bodyOf = async ({ desk, step, conversation }: Asking, worked: WorkedOut, present: Present): Promise<QuoteBody> => {
+  const { workshop, reckoned } = present
   const { work, problems } = worked
   if (work === null) {
     return { version: 1, quote: quoteOf(worked, null), placed: null, facts: null, stock: [], cutArchive: null, picture: null }
@@ -88,7 +92,7 @@ const bodyOf = async ({ desk, step, conversation }: Asking, worked: WorkedOut, w
   return {
     version: 1,
     quote: quoteOf(worked, picture),
-    placed: placedOf(work, step),
+    placed: placedOf(work, step, reckoned),
     facts,
     stock: stockUses(work, workshop.shop.auxiliaries),
     ...kept,
@@ -127,7 +131,7 @@ const workOutFor = async (asking: Asking, order: Order): Promise<Quoted> => {
   await keepPieces(shopStore, desk.ids, { orderId: step.orderId, pieces, keys })
   const signed = await signedBefore(shopStore, step)
   const late = signed === null ? [] : lateChanges({ ...asked, document: order }, workshop, signed)
-  const body = await bodyOf(asking, chargeLate(worked, late), workshop)
+  const body = await bodyOf(asking, chargeLate(worked, late), { workshop, reckoned: reckonedAt(plan.pace) })
   const why = forShop(worked.problems)
   return { body: late.length === 0 ? body : { ...body, quote: { ...body.quote, late } }, why }
 }

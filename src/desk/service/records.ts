@@ -1,7 +1,7 @@
 import type { PieceStones } from '../../domain/layout/layout.ts'
 import type { Order } from '../../domain/order/order.ts'
 import type { ExtraHours } from '../../domain/schedule/extra-hours.ts'
-import { type LearnedRates, ratesAsSet } from '../../domain/schedule/learned-rates.ts'
+import { type LearnedRates, type Reckoned, ratesAsSet } from '../../domain/schedule/learned-rates.ts'
 import type { BookOrder, Slot } from '../../domain/schedule/operation.ts'
 import type { TicketFacts } from '../../domain/ticket/facts.ts'
 import type { Ticket } from '../../domain/ticket/ticket.ts'
@@ -14,7 +14,8 @@ import type { StockUse } from '../stock-uses.ts'
  * The documents that the desk keeps in the store. They were written by this program and carry a version; a document of another
  * version is refused loudly, because guessing at a stored order is worse than stopping.
  */
-export type PlacedOrder = BookOrder & { readonly revision: number }
+/** An order in the shop's plan, and the pace at which its minutes were reckoned; left out where that was the shop's own. */
+export type PlacedOrder = BookOrder & { readonly revision: number; readonly reckoned?: Reckoned }
 
 /** A place that a shown promise holds until `until` (epoch minutes). */
 export type HeldPlace = PlacedOrder & { readonly until: number }

@@ -41,21 +41,38 @@ const inHand = (happened: readonly Happened[], from: number, to: number): readon
 const lastOf = (happened: readonly Happened[], code: string): number | null =>
   happened.filter((one) => one.code === code).at(-1)?.at ?? null
 
-/** Planned minutes of a stage and the open minutes it took while the ticket was in somebody's hands. */
+/** Per stage, what a hundred minutes of the shop's own rates were reckoned as when an order was planned. */
+export type Reckoned = { readonly [stage in LearnedStage]: number }
+
+const asSet: Reckoned = { 'before-the-press': planned, 'at-the-press': planned }
+
+export const reckonedAt = (pace: LearnedRates): Reckoned => ({
+  'before-the-press': pace['before-the-press'].minutes,
+  'at-the-press': pace['at-the-press'].minutes,
+})
+
+/** Minutes of a stage by the shop's own rates, and the open minutes it took while the ticket was in somebody's hands. */
 export type WorkSeen = { readonly stage: LearnedStage; readonly plannedMinutes: number; readonly tookMinutes: number }
 
 /**
  * What a ticket's own record says about the shop's pace: from its start to the signed first piece, and from there until it was
- * checked. Without a signed first piece, or a start, nothing can be told apart and nothing is learned.
+ * checked. It is measured against the shop's own rates, whatever pace the order was planned at: else what was learned would be
+ * unlearned by the next order. Without a signed first piece, or a start, nothing can be told apart and nothing is learned.
  */
-export const workSeen = (happened: readonly Happened[], operations: readonly Operation[], open: Axis): readonly WorkSeen[] => {
+export const workSeen = (
+  happened: readonly Happened[],
+  work: { readonly operations: readonly Operation[]; readonly reckoned?: Reckoned | undefined },
+  open: Axis,
+): readonly WorkSeen[] => {
+  const { operations, reckoned = asSet } = work
   const start = lastOf(happened, 'start')
   const first = lastOf(happened, 'first-piece')
   const checked = lastOf(happened, 'checked')
   if (start === null || first === null || checked === null || first < start || checked < first) return []
   const seen = (stage: LearnedStage, from: number, to: number): WorkSeen => ({
     stage,
-    plannedMinutes: operations.reduce((sum, one) => (stageOf(one.id) === stage ? sum + one.minutes : sum), 0),
+    plannedMinutes:
+      (operations.reduce((sum, one) => (stageOf(one.id) === stage ? sum + one.minutes : sum), 0) * planned) / reckoned[stage],
     tookMinutes: inHand(happened, from, to).reduce((sum, [a, b]) => sum + workBetween(open, a, b), 0),
   })
   const both = [seen('before-the-press', start, first), seen('at-the-press', first, checked)]

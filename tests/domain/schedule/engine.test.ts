@@ -11,7 +11,7 @@ import { flowShopBook, jobsBook, modelOf, objectives, taillardTimes } from '../.
 import { johnson, leastMakespan, leastTardiness, mooreHodgson, shortestFirst, smith } from './exact.reference.ts'
 
 /** The general engine with nothing said but what to minimise. */
-const solve = (book: Book, objective: Objective, budget = 6_000, keepsTurn = false): number => {
+const solve = (book: Book, objective: Objective, budget = 2_000, keepsTurn = false): number => {
   const plan = planModel(modelOf(book), { seed: 1, budget, stop: () => false, objective, keepsTurn })
   expect(verify(book, slotsOf(plan.lines))).toEqual([])
   return plan.cost
@@ -97,12 +97,12 @@ describe.each(examples)('the textbook example $id ($problem)', (example) => {
     if (example.problem.startsWith('F')) {
       const rows = rowsOf(example.p)
       expect(leastMakespan(rows)).toBe(example.optimum)
-      expect(solve(flowShopBook(rows), objectives.makespan, 4_000, true)).toBe(example.optimum)
+      expect(solve(flowShopBook(rows), objectives.makespan, 1_500, true)).toBe(example.optimum)
       return
     }
     const jobs = { p: rowOf(example.p), ...(example.w ? { w: example.w } : {}), ...(example.d ? { d: example.d } : {}) }
     const objective = example.problem.includes('sumU') ? objectives.lateOrders : objectives.tardiness
-    expect(solve(jobsBook(jobs), objective, 4_000)).toBe(example.optimum)
+    expect(solve(jobsBook(jobs), objective, 1_500)).toBe(example.optimum)
   })
 })
 
@@ -119,7 +119,7 @@ describe('published instances', () => {
     for (let index = 4; index < 125; index += 40) {
       const part = (from: number): number[] => values.slice(index * 120 + from, index * 120 + from + 40)
       const book = jobsBook({ p: part(0), w: part(40), d: part(80) })
-      expect([index, solve(book, objectives.tardiness, 200_000)]).toEqual([index, optima[index]])
+      expect([index, solve(book, objectives.tardiness, 70_000)]).toEqual([index, optima[index]])
     }
   })
 
@@ -129,7 +129,7 @@ describe('published instances', () => {
     const all = z.array(instanceSchema).parse(JSON.parse(readFileSync(taillard, 'utf8')))
     for (const one of all) expect(taillardTimes(20, 5, one.seed)).toEqual(one.p)
     const first = all[2]
-    const found = solve(flowShopBook(first?.p ?? []), objectives.makespan, 100_000, true)
+    const found = solve(flowShopBook(first?.p ?? []), objectives.makespan, 35_000, true)
     expect(found).toBeGreaterThanOrEqual(first?.best_known ?? 0)
     expect(found).toBeLessThanOrEqual((first?.best_known ?? 0) * 1.01)
   })

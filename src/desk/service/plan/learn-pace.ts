@@ -34,7 +34,7 @@ export const learnPace = async (desk: Desk, shop: ShopStore, ticket: StoredTicke
   const first = happened[0]
   if (sold === undefined || first === undefined) return
   const range = { from: first.at - dayMinutes, to: desk.clock.now() + dayMinutes }
-  const seen = workSeen(happened, sold.operations, peopleTime(desk.zone, desk.workshop.shop.hours, range))
+  const seen = workSeen(happened, sold, peopleTime(desk.zone, desk.workshop.shop.hours, range))
   if (seen.length === 0) return
   const written = await shop.plan.write(read.version, { ...plan, pace: learned(plan.pace, seen) })
   if (!written.ok) throw new Error('the plan changed although this transaction holds it alone')
