@@ -6,76 +6,32 @@ import { loadMessage } from '../../src/desk/service/plan/load-picture.ts'
 import { loadSheet } from '../../src/desk/service/plan/load-sheet.ts'
 import { tightJobs } from '../../src/desk/service/plan/tight-jobs.ts'
 import { pressAction } from '../../src/desk/service/press-action.ts'
-import { messageFrom, type PlacedOrder, shopPlanFrom } from '../../src/desk/service/records.ts'
+import { type PlacedOrder, shopPlanFrom } from '../../src/desk/service/records.ts'
 import { bookOf } from '../../src/desk/service/shop-plan.ts'
 import { alwaysOpen } from '../../src/domain/calendar/axis.ts'
 import { atPace, learned, ratesAsSet, reckonedAt, workSeen } from '../../src/domain/schedule/learned-rates.ts'
-import type { Operation } from '../../src/domain/schedule/operation.ts'
 import { budgetFor } from '../../src/domain/schedule/plan.ts'
 import { replanFor } from '../../src/domain/schedule/replan.ts'
 import { slotsOf } from '../../src/domain/schedule/slots.ts'
-import { startConversation } from '../../src/domain/understanding/conversation.ts'
-import { type Minutes, minutes } from '../../src/domain/units/units.ts'
-import type { Member } from '../../src/ports/counter-desk.ts'
+import { minutes } from '../../src/domain/units/units.ts'
 import type { SearchPlan } from '../../src/ports/search.ts'
-import { localMinute, openTestDesk, type TestClock } from '../support/desk.ts'
+import { localMinute } from '../support/desk.ts'
 import { openTestStore, type TestStore, unwrap } from '../support/embedded.ts'
-import { order } from '../support/orders.ts'
+import { benchWork, evening, noon, owner, placed, planOf, said, shopWith, staff } from '../support/planned-shop.ts'
 import { operation } from '../support/scheduling.ts'
 
 let opened: TestStore
-const monday = localMinute('2026-11-30T08:00')
-const owner: Member = { id: 'owner', name: 'Rosa', role: 'owner' }
-const staff: Member = { id: 'noor', name: 'Noor', role: 'staff' }
 
 beforeAll(async () => {
   opened = await openTestStore()
 }, 60_000)
 afterAll(() => opened.close())
 
-const benchWork = (over: Partial<Operation> = {}): readonly Operation[] => [
-  operation('weed-1-1', { needs: [['bench-1'], ['person-1']], minutes: 300, splittable: true, ...over }),
-]
-
-const placed = (id: string, promised: Minutes, operations: readonly Operation[]): PlacedOrder => ({
-  id,
-  revision: 1,
-  needBy: promised,
-  promised,
-  weight: 1,
-  operations,
-})
-
-/** A shop whose plan holds these orders, each of a customer who can be asked; nothing is planned yet. */
-const shopWith = async (sold: readonly PlacedOrder[]): Promise<WorkerDesk> => {
-  const clock: TestClock = { at: monday }
-  const desk = await openTestDesk(opened.store, clock)
-  const shop = desk.store.shop(desk.shopId)
-  for (const { id } of sold) {
-    const conversationId = `c${id.slice(1)}`
-    const state = startConversation({ id: conversationId, person: { id: conversationId, name: null }, language: 'en' })
-    unwrap(await shop.conversations.add(conversationId, state))
-    const added = unwrap(await shop.orders.add({ orderId: id, conversationId }))
-    const document = order({ team: `Team ${id}` })
-    unwrap(await shop.orders.revise({ id, version: added.version }, { document, hash: 'h' }))
-  }
-  unwrap(await shop.plan.write(0, { ...shopPlanFrom(null), sold }))
-  return desk
-}
-
-const planOf = async (desk: WorkerDesk) => shopPlanFrom((await desk.store.shop(desk.shopId).plan.read()).body)
-
-const said = async (desk: WorkerDesk, channel: string): Promise<readonly string[]> =>
-  (await desk.store.shop(desk.shopId).messages.after(channel, 0)).flatMap(({ body }) =>
-    messageFrom(body).blocks.flatMap((block) => (block.kind === 'text' ? [block.text] : [])),
-  )
-
-const noon = localMinute('2026-11-30T12:00')
-const evening = localMinute('2026-11-30T17:30')
+const shopOf = (sold: readonly PlacedOrder[]): Promise<WorkerDesk> => shopWith(opened.store, sold)
 
 describe('a job that the plan brings late', () => {
   test('is told with its causes, in both languages, and with what would mend it', async () => {
-    const desk = await shopWith([placed('oone', noon, benchWork())])
+    const desk = await shopOf([placed('oone', noon, benchWork())])
     const [job] = await tightJobs(desk, 'en')
     expect(job).toMatchObject({ orderId: 'oone', kind: 'late', revision: 1 })
     expect(job?.text).toMatch(/^Team oone will be late by .*; promised Monday, November 30, 12 pm\.$/)
@@ -88,7 +44,7 @@ describe('a job that the plan brings late', () => {
 
   test('comes in time by extra hours that the owner adds with one press, and by nobody else’s', async () => {
     const sold = ['oone', 'otwo', 'osix'].map((id) => placed(id, localMinute('2026-11-30T20:30'), benchWork({ minutes: 200 })))
-    const desk = await shopWith(sold)
+    const desk = await shopOf(sold)
     const late = await tightJobs(desk, 'en')
     const extra = late.flatMap(({ fixes }) => fixes).find(({ code }) => code === 'extra-minutes')
     const action = extra?.action?.id ?? ''
@@ -105,7 +61,7 @@ describe('a job that the plan brings late', () => {
   })
 
   test('is asked of the customer, and its promise moves only when they agree', async () => {
-    const desk = await shopWith([placed('oone', noon, benchWork())])
+    const desk = await shopOf([placed('oone', noon, benchWork())])
     const answer = await pressAction(desk, owner, { action: 'o:oone:mend-move-promise:1' })
     expect(answer).toContain('The promise stays as it is until they answer')
     expect((await planOf(desk)).sold[0]?.promised).toBe(noon)
@@ -125,7 +81,7 @@ describe('a job that the plan brings late', () => {
   })
 
   test('keeps its promise when the customer says no, or somebody else answers', async () => {
-    const desk = await shopWith([placed('oone', noon, benchWork()), placed('otwo', evening, [])])
+    const desk = await shopOf([placed('oone', noon, benchWork()), placed('otwo', evening, [])])
     await pressAction(desk, owner, { action: 'o:oone:mend-move-promise:1' })
     const incoming = { kind: 'pressed', id: 'other', action: 'p:oone:move-promise:yes' } as const
     unwrap(await hearCustomer(desk, 'ctwo', { incoming, files: [] }))
@@ -139,7 +95,7 @@ describe('a job that the plan brings late', () => {
 
 describe('the load of the shop', () => {
   test('is a sheet of tables, the same figures as a picture, and a message with a PNG', async () => {
-    const desk = await shopWith([placed('oone', evening, benchWork())])
+    const desk = await shopOf([placed('oone', evening, benchWork())])
     const sheet = await loadSheet(desk, 'en')
     expect(sheet.due.rows.map(({ name }) => name)).toEqual(expect.arrayContaining(['benches', 'people']))
     expect(sheet.picture).toContain('benches')
@@ -150,7 +106,7 @@ describe('the load of the shop', () => {
   })
 
   test('shows how long work takes here, and lets the owner freeze it', async () => {
-    const desk = await shopWith([])
+    const desk = await shopOf([])
     const before = await loadSheet(desk, 'en')
     expect(before.rates.rates.map(({ text }) => text)).toEqual(Array(2).fill('as the shop set it; nothing seen yet'))
     expect(await pressAction(desk, staff, { action: 'r:at-the-press:freeze' })).toBe('Only the owner can do that.')
@@ -167,7 +123,7 @@ describe('a search beside the work', () => {
 
   /** Two jobs in the wrong order: the long one that has time lies in front of the short one that has none. */
   const wrongWay = async (): Promise<WorkerDesk> => {
-    const desk = await shopWith([
+    const desk = await shopOf([
       placed('olong', localMinute('2026-12-04T17:00'), benchWork({ minutes: 240 })),
       placed('oshort', localMinute('2026-11-30T12:00'), benchWork({ minutes: 60 })),
     ])
@@ -248,7 +204,7 @@ describe('the pace of the shop', () => {
     ])
     const pace = Array.from({ length: 200 }).reduce<typeof ratesAsSet>((all) => learned(all, seen), ratesAsSet)
     expect(pace['before-the-press'].minutes).toBeCloseTo(140, 0)
-    const desk = await shopWith([])
+    const desk = await shopOf([])
     const { rates } = desk.workshop.shop
     expect(atPace(rates, pace).weed.numberEach).toBeCloseTo(rates.weed.numberEach * 1.4, 1)
     expect(atPace(rates, pace).brush.usualPerMinute).toBeLessThan(rates.brush.usualPerMinute)

@@ -3,6 +3,7 @@ import type { Order } from '../../domain/order/order.ts'
 import type { ExtraHours } from '../../domain/schedule/extra-hours.ts'
 import { type LearnedRates, type Reckoned, ratesAsSet } from '../../domain/schedule/learned-rates.ts'
 import type { BookOrder, Slot } from '../../domain/schedule/operation.ts'
+import type { PlanReason } from '../../domain/schedule/plan-reason.ts'
 import type { TicketFacts } from '../../domain/ticket/facts.ts'
 import type { Ticket } from '../../domain/ticket/ticket.ts'
 import type { Conversation, Quote } from '../../domain/understanding/conversation.ts'
@@ -25,14 +26,14 @@ export type Proposal = {
   readonly orderId: string
   readonly kind: 'move-promise' | 'split-collection' | 'drop-stones'
   readonly at: Minutes
-  /** What part is ready then, in the words of the plan. */
+  /** What part is ready then, in the words of the plan, and when the rest is. */
   readonly ready: string
+  readonly rest?: Minutes
 }
 
-export const planReasons = ['search', 'extra-hours', 'earlier-delivery', 'put-first', 'promise-moved'] as const
 /** Why a plan took another's place; about one order, or all of them. */
 export type PlanChange = {
-  readonly reason: (typeof planReasons)[number]
+  readonly reason: PlanReason
   readonly at: Minutes
   readonly orderId: string | null
 }

@@ -145,7 +145,7 @@ const fixesOf = (one: Case): readonly Fix[] => {
   const promised: Fix = {
     code: 'move-promise',
     subject: one.lines.model.orders[one.order]?.id ?? '',
-    at: minutes(one.due + one.late),
+    at: minutes(Math.ceil((one.due + one.late) / quarter) * quarter),
     minutes: one.late,
   }
   return [

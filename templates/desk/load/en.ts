@@ -113,5 +113,6 @@ export const english: LoadWords = {
     'earlier-delivery': 'a delivery comes sooner',
     'put-first': 'a job was put first',
     'promise-moved': 'a customer agreed to a later hour',
+    'in-two-parts': 'a customer collects in two parts; the hour promised is that of the rest',
   },
 }

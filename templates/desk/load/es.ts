@@ -114,5 +114,6 @@ export const spanish: LoadWords = {
     'earlier-delivery': 'una entrega llega antes',
     'put-first': 'un trabajo se puso primero',
     'promise-moved': 'un cliente aceptó una hora posterior',
+    'in-two-parts': 'un cliente recoge en dos partes; la hora prometida es la del resto',
   },
 }

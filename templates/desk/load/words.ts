@@ -2,6 +2,7 @@ import type { Fix } from '../../../src/domain/schedule/bottleneck.ts'
 import type { Cause } from '../../../src/domain/schedule/causes.ts'
 import type { LearnedStage } from '../../../src/domain/schedule/learned-rates.ts'
 import type { StationKind } from '../../../src/domain/schedule/operation.ts'
+import type { PlanReason } from '../../../src/domain/schedule/plan-reason.ts'
 
 /** What stands for a fix in a sentence: whom or what it is about, until when, how long. */
 export type FixFacts = { readonly subject: string; readonly at: string; readonly duration: string }
@@ -58,7 +59,7 @@ export type LoadWords = {
   readonly freeze: string
   readonly thaw: string
   readonly keptTitle: string
-  readonly kept: { readonly [reason in 'search' | 'extra-hours' | 'earlier-delivery' | 'put-first' | 'promise-moved']: string }
+  readonly kept: { readonly [reason in PlanReason]: string }
 }
 
 /** '1 hour', '2 hours'. */

@@ -18,10 +18,14 @@ const actionsOf = ({ words }: PlanWords, { orderId, kind }: Proposal): readonly 
   { id: `p:${orderId}:${kind}:no`, label: words.proposal.no, weight: 'plain' },
 ]
 
-const questionOf = (said: PlanWords, proposal: Proposal, rest: number): string => {
+const questionOf = (said: PlanWords, proposal: Proposal): string => {
   const at = momentText(said, proposal.at)
   if (proposal.kind === 'split-collection') {
-    return said.words.proposal['split-collection'](proposal.ready.replace('/', ' / '), at, momentText(said, rest))
+    return said.words.proposal['split-collection'](
+      proposal.ready.replace('/', ' / '),
+      at,
+      momentText(said, proposal.rest ?? proposal.at),
+    )
   }
   return said.words.proposal[proposal.kind](at)
 }
@@ -45,14 +49,14 @@ export const askCustomer = async (
   const stored = conversationId === null ? null : await shop.conversations.read(conversationId)
   if (conversationId === null || stored === null || sold === undefined || !isAsked(fix.code)) return ok(owner.gone)
   const promised = sold.promised ?? sold.needBy
-  const proposal: Proposal = { orderId: job.orderId, kind: fix.code, at: minutes(fix.at ?? promised), ready: fix.subject }
+  const rest = minutes(Math.ceil((promised + job.minutes) / halfHour) * halfHour)
+  const proposal: Proposal = { orderId: job.orderId, kind: fix.code, at: minutes(fix.at ?? promised), ready: fix.subject, rest }
   const others = plan.proposals.filter(({ orderId }) => orderId !== job.orderId)
   const written = await shop.plan.write(version, { ...plan, proposals: [...others, proposal] })
   if (!written.ok) return written
   const { language } = conversationFrom(stored.state)
   const said = planWords(desk, language, new Map())
-  const rest = Math.ceil((promised + job.minutes) / halfHour) * halfHour
-  const text = questionOf(said, proposal, rest)
+  const text = questionOf(said, proposal)
   const body = messageWith(language, { blocks: [{ kind: 'text', text, tone: 'caution' }], actions: actionsOf(said, proposal) })
   const channel = conversationChannel(conversationId)
   await shop.messages.put({ channel, nonce: `ask-${job.orderId}-${written.value}`, by: 'bot', body })
@@ -69,10 +73,13 @@ export type Answer = {
   readonly language: 'en' | 'es'
 }
 
-const agreed = (plan: ShopPlan, { orderId, kind, at }: Proposal, now: number): ShopPlan => {
-  if (kind !== 'move-promise') return plan
-  const sold = plan.sold.map((order) => (order.id === orderId ? { ...order, promised: at } : order))
-  return withChange({ ...plan, sold }, { reason: 'promise-moved', at: minutes(now), orderId })
+/** A promise that was moved, or that now stands for the rest of an order whose first part is collected before. */
+const agreed = (plan: ShopPlan, { orderId, kind, at, rest }: Proposal, now: number): ShopPlan => {
+  if (kind === 'drop-stones') return plan
+  const isMoved = kind === 'move-promise'
+  const promised = isMoved ? at : (rest ?? at)
+  const sold = plan.sold.map((order) => (order.id === orderId ? { ...order, promised } : order))
+  return withChange({ ...plan, sold }, { reason: isMoved ? 'promise-moved' : 'in-two-parts', at: minutes(now), orderId })
 }
 
 const thanksFor = (said: PlanWords, { kind, at }: Proposal, yes: boolean): string | null => {
