@@ -101,3 +101,29 @@ describe('a shop whose stations cannot do the work', () => {
     expect(answers.some(({ actions }) => actions.some(({ id }) => id.startsWith('c:person')))).toBe(true)
   })
 })
+
+describe('a promise in the conversation', () => {
+  test.each([
+    [
+      'en',
+      '3 practice tees, navy, 100% cotton, white vinyl numbers on the back. We bring our own tees. Team is the Lantern Hill Lynx, sport is soccer. We need them Wednesday December 16 at 5 pm. My name is Imke Dahl. Everybody is 13 or older.\n4 Abel, adult M\n7 Bea, adult L\n9 Cid, adult S',
+      /Ready Wednesday, December 16, 5 pm if you sign off by .* and your garments are here by .*\. Changes to the list are free until /,
+    ],
+    [
+      'es',
+      '3 camisetas de practica, azul marino, 100% algodon, numeros de vinil blanco atras. Nosotros traemos las camisetas. El equipo es Lantern Hill Lynx, soccer. Las necesitamos el miércoles 16 de diciembre a las 5 de la tarde. Me llamo Imke Dahl. Todos tienen 13 o más.\n4 Abel, adulto M\n7 Bea, adulto G\n9 Cid, adulto S',
+      /Listo el miércoles 16 de diciembre, 5 p\. m\. si usted aprueba .* y sus prendas están aquí .* Los cambios en la lista no cuestan hasta /,
+    ],
+  ] as const)('says in %s the hour, what it hangs on, and until when the list may change', async (language, words, told) => {
+    const desk = await openTestDesk(opened.store, { at: localMinute('2026-11-30T08:00') })
+    const shop = desk.store.shop(desk.shopId)
+    unwrap(await shop.conversations.add('c1', startConversation({ id: 'c1', person: { id: 'c1', name: null }, language })))
+    await says(desk, 'c1', words)
+    await work(desk)
+    const bodies = await shop.messages.after(conversationChannel('c1'), 0)
+    const texts = bodies.flatMap(({ body }) =>
+      messageFrom(body).blocks.flatMap((block) => (block.kind === 'text' ? [block.text] : [])),
+    )
+    expect(texts).toContainEqual(expect.stringMatching(told))
+  })
+})
