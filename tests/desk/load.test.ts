@@ -105,6 +105,16 @@ describe('the load of the shop', () => {
     expect(message.picture?.alt).toBe(sheet.pictureAlt)
   })
 
+  test('says first what no order of work could mend, and of an idle shop that it is idle', async () => {
+    const crowd = ['oone', 'otwo', 'osix', 'oten', 'oace'].map((id) => placed(id, evening, benchWork()))
+    const [busy, idle] = [await shopOf(crowd), await shopOf([])]
+    expect((await loadSheet(busy, 'en')).lead).toMatch(
+      /^Too much is due by Mon 11\/30: 1\d\d % of what the benches can do until then\./,
+    )
+    expect((await loadSheet(idle, 'es')).lead).toBe('No hay nada planeado: todos los puestos están libres.')
+    expect((await loadSheet(idle, 'en')).stations.head.length).toBeGreaterThan(6)
+  })
+
   test('shows how long work takes here, and lets the owner freeze it', async () => {
     const desk = await shopOf([])
     const before = await loadSheet(desk, 'en')

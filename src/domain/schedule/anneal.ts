@@ -85,7 +85,7 @@ const tryChange = (search: Anneal, limit: number): number => {
   for (let place = low; place < count; place += 1) rest += alone[list[place] ?? 0] ?? 0
   for (let place = low; place < count; place += 1) {
     const element = (place <= high ? trial[place] : list[place]) ?? 0
-    search.work += (stack.end[element] ?? 0) - (stack.first[element] ?? 0)
+    search.work += stack.ways[element] ?? 0
     if (!layElement(stack, element, tally)) return different
     rest -= alone[element] ?? 0
     if (tally.cost + rest > limit) return different
@@ -148,7 +148,7 @@ const nextCycle = (search: Anneal): void => {
 /** The factor that brings the heat to about a five-hundredth over so many tries, from products alone. */
 const coolingOver = (tries: number): number => 1 - 6.2 / (tries + 6.2)
 
-/** Searches until so many more operations have been laid down. */
+/** Searches until so many more ways to staff operations have been looked at. */
 export const annealFor = (search: Anneal, work: number): void => {
   if (search.list.length < 2 || search.bestCost === Number.POSITIVE_INFINITY) return
   const until = search.work + work

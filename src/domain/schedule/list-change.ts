@@ -17,7 +17,7 @@ export type Anneal = {
   readonly alone: Float64Array
   bestCost: number
   tries: number
-  /** Operations laid down so far, and pictures gone back to: what a budget is counted in. */
+  /** Ways to staff operations that were looked at so far, and pictures gone back to: what a budget is counted in. */
   work: number
   heat: number
   cooling: number

@@ -13,6 +13,8 @@ export type Stack = {
   readonly objective: Objective
   readonly first: Int32Array
   readonly end: Int32Array
+  /** Per element, in how many ways its operations can be staffed: what it takes to lay it down. */
+  readonly ways: Int32Array
   readonly table: Int32Array
   readonly size: number
   /** Per place of the list: cost so far, latest end so far, two fingerprints of what is busy. */
@@ -28,6 +30,14 @@ export type Level = 'order' | 'operation'
 const elementsOf = (model: Model, level: Level): readonly { readonly first: number; readonly end: number }[] => {
   if (level === 'order') return model.orders
   return model.work.flatMap((_, operation) => (model.state[operation] === free ? [{ first: operation, end: operation + 1 }] : []))
+}
+
+const waysOf = (model: Model, element: { readonly first: number; readonly end: number }): number => {
+  let sum = 0
+  for (let operation = element.first; operation < element.end; operation += 1) {
+    if (model.state[operation] === free) sum += model.ways[model.waysOf[operation] ?? 0]?.length ?? 0
+  }
+  return sum
 }
 
 /** How many spans can ever lie on each lane. */
@@ -95,6 +105,7 @@ export const stackOf = (model: Model, ask: StackAsk): Stack => {
     objective: ask.objective,
     first: Int32Array.from(elements, (one) => one.first),
     end: Int32Array.from(elements, (one) => one.end),
+    ways: Int32Array.from(elements, (one) => waysOf(model, one)),
     table,
     size,
     cost: new Float64Array(count),

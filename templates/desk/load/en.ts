@@ -7,6 +7,8 @@ export const english: LoadWords = {
   pictureAlt: (worst) => `The load of the stations by day, the same figures as in the tables below. ${worst}`,
   idle: 'Nothing is planned: every station is free.',
   calm: 'No station is over nine tenths of its time.',
+  over: (kind, day, percent) =>
+    `Too much is due by ${day}: ${percent} % of what the ${kind} can do until then. Somebody will be late whatever comes first.`,
   worst: (name, day, percent) => `Fullest: ${name} on ${day}, ${percent} %.`,
   station: 'Station',
   kinds: { cutter: 'cutter', press: 'press', bench: 'bench', person: 'person' },

@@ -7,6 +7,8 @@ export const spanish: LoadWords = {
   pictureAlt: (worst) => `La carga de los puestos por día, las mismas cifras que en las tablas de abajo. ${worst}`,
   idle: 'No hay nada planeado: todos los puestos están libres.',
   calm: 'Ningún puesto pasa de nueve décimas de su tiempo.',
+  over: (kind, day, percent) =>
+    `Vence demasiado hasta el ${day}: ${percent} % de lo que pueden las ${kind}. Alguien llegará tarde, sea cual sea el orden.`,
   worst: (name, day, percent) => `El más lleno: ${name} el ${day}, ${percent} %.`,
   station: 'Puesto',
   kinds: { cutter: 'cortadora', press: 'plancha', bench: 'mesa', person: 'persona' },

@@ -11,7 +11,7 @@ import { flowShopBook, jobsBook, modelOf, objectives, taillardTimes } from '../.
 import { johnson, leastMakespan, leastTardiness, mooreHodgson, shortestFirst, smith } from './exact.reference.ts'
 
 /** The general engine with nothing said but what to minimise. */
-const solve = (book: Book, objective: Objective, budget = 2_000, keepsTurn = false): number => {
+const solve = (book: Book, objective: Objective, budget = 3_000, keepsTurn = false): number => {
   const plan = planModel(modelOf(book), { seed: 1, budget, stop: () => false, objective, keepsTurn })
   expect(verify(book, slotsOf(plan.lines))).toEqual([])
   return plan.cost

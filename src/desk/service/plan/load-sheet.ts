@@ -72,9 +72,13 @@ const dueTable = (said: PlanWords, due: readonly DueLoad[]): LoadTable => {
 }
 
 const tightFrom = 90
+/** More is due by a day than can be done until then: somebody is late whatever the order of work. */
+const overFrom = 100
 
-const worstText = (said: PlanWords, { load }: Shares): string => {
+const worstText = (said: PlanWords, { load, due }: Shares): string => {
   if (load.every(({ busy }) => busy === 0)) return said.words.idle
+  const over = due.reduce<DueLoad | null>((most, one) => (one.percent > (most?.percent ?? overFrom) ? one : most), null)
+  if (over !== null) return said.words.over(kindText(said, over.kind), oneLine(said, over.day), over.percent)
   const worst = load
     .map((one) => ({ ...one, percent: percentOf(one.busy, one.open) }))
     .reduce<(DayLoad & { readonly percent: number }) | null>(

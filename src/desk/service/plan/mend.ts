@@ -19,6 +19,8 @@ import { durationText, planWords } from './plan-words.ts'
 import { presentPlan } from './present-plan.ts'
 import { type LateJob, lateJobs } from './tight-jobs.ts'
 
+/** Each change is looked at shortly; only the last, when none was enough, is searched for long: the shop's plan waits meanwhile. */
+const lookSeconds = 0.02
 const searchSeconds = 0.5
 const seed = 1
 /** A job that the owner puts first counts like this many. */
@@ -108,9 +110,13 @@ const changesFor = (
 type Tried = { readonly plan: ShopPlan; readonly lateBy: number; readonly sound: boolean }
 
 /** Plans the changed book anew; sound when the job is in time and nobody is late who was not before. */
-const planAnew = (desk: Desk, before: ShopPlan, mended: Mended & { readonly orderId: string }): Result<Tried, Problem> => {
+const planAnew = (
+  desk: Desk,
+  before: ShopPlan,
+  mended: Mended & { readonly orderId: string; readonly seconds: number },
+): Result<Tried, Problem> => {
   const book = bookOf(desk, mended.plan, desk.clock.now())
-  const found = replanFor(book, before.slots, { seed, budget: budgetFor(searchSeconds), stop: () => false })
+  const found = replanFor(book, before.slots, { seed, budget: budgetFor(mended.seconds), stop: () => false })
   if (!found.ok) return found
   const slots = slotsOf(found.value.lines)
   const lateBefore = new Set(brokenPromises(book, before.slots))
@@ -131,7 +137,9 @@ const firstSound = (
   at: { readonly orderId: string; readonly changes: readonly Mended[] },
 ): Result<(Tried & { readonly reason: PlanChange['reason'] }) | null, Problem> => {
   let last: (Tried & { readonly reason: PlanChange['reason'] }) | null = null
-  for (const change of at.changes) {
+  const looks = at.changes.map((change) => ({ ...change, seconds: lookSeconds }))
+  const searches = at.changes.slice(-1).map((change) => ({ ...change, seconds: searchSeconds }))
+  for (const change of [...looks, ...searches]) {
     const tried = planAnew(desk, before, { ...change, orderId: at.orderId })
     if (!tried.ok) return tried
     last = { ...tried.value, reason: change.reason }

@@ -51,13 +51,13 @@ export const lateJobs = ({ lines }: PresentPlan): readonly LateJob[] =>
 
 const isGrave = (code: Fix['code']): boolean => code === 'drop-stones' || code === 'split-collection' || code === 'move-promise'
 
-/** Fixes of one kind belong together and are done by one press, so that only the first of them has it. */
+/** Fixes of one kind belong together and are done by one press, so that only the last of them has it. */
 const fixesOf = (plan: PlanWords, late: LateJob, revision: number): TightJob['fixes'] =>
   late.fixes.map((fix, index) => ({
     code: fix.code,
     text: fixText(plan, fix),
     action:
-      late.fixes.findIndex(({ code }) => code === fix.code) === index
+      late.fixes.findLastIndex(({ code }) => code === fix.code) === index
         ? {
             id: `o:${late.orderId}:mend-${fix.code}:${revision}`,
             label: plan.words.buttons[fix.code],
