@@ -46,7 +46,7 @@ describe('a job that the plan brings late', () => {
     const sold = ['oone', 'otwo', 'osix'].map((id) => placed(id, localMinute('2026-11-30T20:30'), benchWork({ minutes: 200 })))
     const desk = await shopOf(sold)
     const late = await tightJobs(desk, 'en')
-    const extra = late.flatMap(({ fixes }) => fixes).find(({ code }) => code === 'extra-minutes')
+    const extra = late.flatMap(({ fixes }) => fixes).find(({ code, action }) => code === 'extra-minutes' && action !== null)
     const action = extra?.action?.id ?? ''
     expect(await pressAction(desk, staff, { action: action })).toBe('Only the owner can do that.')
     expect((await planOf(desk)).extra).toEqual([])

@@ -76,7 +76,7 @@ const tightFrom = 90
 const overFrom = 100
 
 const worstText = (said: PlanWords, { load, due }: Shares): string => {
-  if (load.every(({ busy }) => busy === 0)) return said.words.idle
+  if (due.length === 0) return said.words.idle
   const over = due.reduce<DueLoad | null>((most, one) => (one.percent > (most?.percent ?? overFrom) ? one : most), null)
   if (over !== null) return said.words.over(kindText(said, over.kind), oneLine(said, over.day), over.percent)
   const worst = load
