@@ -56,10 +56,10 @@ export const isOnTime = (lines: Timelines, { order, due }: Pick<Case, 'order' | 
   return complete <= due
 }
 
-/** The lanes where some stations have a helper who has nothing else to do. */
-const withHelpers = (lines: Timelines, helped: ReadonlySet<number>): Timelines => ({
+/** The lanes where some stations have a helper, who has nothing else to do: `helpers` are empty lanes, one for each station. */
+const withHelpers = (lines: Timelines, helped: ReadonlySet<number>, helpers: readonly Lane[]): Timelines => ({
   ...lines,
-  lanes: lines.lanes.map((lane, station) => (helped.has(station) ? emptyLane() : lane)),
+  lanes: lines.lanes.map((lane, station) => (helped.has(station) ? (helpers[station] ?? lane) : lane)),
 })
 
 const usedStations = (lines: Timelines, order: number): readonly number[] => {
@@ -99,7 +99,8 @@ const overlap = (lines: Timelines, helped: Timelines, station: number): { readon
 export const bottleneck = (one: Case): readonly Fix[] | null => {
   const { lines, order, due, late } = one
   const helped = new Set(usedStations(lines, order))
-  const onTime = (): boolean => isOnTime(withHelpers(lines, helped), one)
+  const helpers = lines.lanes.map(emptyLane)
+  const onTime = (): boolean => isOnTime(withHelpers(lines, helped, helpers), one)
   if (!onTime()) return null
   for (const station of [...helped]) {
     helped.delete(station)
@@ -107,7 +108,7 @@ export const bottleneck = (one: Case): readonly Fix[] | null => {
   }
   if (helped.size === 0)
     return [{ code: 'move-up', subject: lines.model.orders[order]?.id ?? '', at: minutes(due), minutes: late }]
-  const trial = withHelpers(lines, helped)
+  const trial = withHelpers(lines, helped, helpers)
   return lookAt(trial, order, () =>
     [...helped].flatMap((station): readonly Fix[] => {
       const extra = overlap(lines, trial, station)

@@ -102,15 +102,20 @@ const dropStones = (one: Case): readonly Fix[] => {
   return onTime ? [{ code: 'drop-stones', subject: model.orders[order]?.id ?? '', at: null, minutes: saved }] : []
 }
 
+const beginsBefore = (lines: Timelines, order: number, at: number): boolean => {
+  const { model } = lines
+  const end = model.orders[order]?.end ?? 0
+  let operation = model.orders[order]?.first ?? 0
+  while (operation < end && (model.state[operation] !== free || (lines.start[operation] ?? at) >= at)) operation += 1
+  return operation < end
+}
+
 /** Orders that could wait: they weigh no more, or keep their own time behind this one. */
 const goBefore = ({ lines, order, due, late }: Case): readonly Fix[] => {
   const { model } = lines
   const rivals = model.orders
     .map((one, index) => ({ index, slack: one.due - completionOf(lines, index), weight: one.weight }))
-    .filter(
-      (one) =>
-        one.index !== order && rangeOf(model, one.index).some((op) => model.state[op] === free && (lines.start[op] ?? due) < due),
-    )
+    .filter((one) => one.index !== order && beginsBefore(lines, one.index, due))
     .toSorted((a, b) => b.slack - a.slack || a.weight - b.weight || a.index - b.index)
     .slice(0, 12)
   for (const rival of rivals) {
