@@ -12,6 +12,7 @@ export type Axis = {
   readonly jump: Int32Array
 }
 
+/** Half-open: from the minute `start` up to, not including, `end`, in epoch minutes. */
 export type Interval = { readonly start: number; readonly end: number }
 
 /** Later than any minute of a plan: there is no such time on the axis. */
@@ -69,6 +70,7 @@ const jumpsOf = (starts: Int32Array, ends: Int32Array): Pick<Axis, 'base' | 'jum
   return { base, jump }
 }
 
+/** The open intervals of an axis, in the order of time. */
 export const intervalsOf = (axis: Axis): readonly Interval[] =>
   Array.from(axis.starts, (start, index) => ({ start, end: axis.ends[index] ?? start }))
 
@@ -111,6 +113,7 @@ const workBefore = (axis: Axis, at: number): number => {
   return (axis.before[index] ?? 0) + (at > start ? at - start : 0)
 }
 
+/** Open minutes from one epoch minute up to another; 0 when the second is not later. */
 export const workBetween = (axis: Axis, from: number, to: number): number =>
   to <= from ? 0 : workBefore(axis, to) - workBefore(axis, from)
 

@@ -27,6 +27,7 @@ export const hoursSchema = z.strictObject({
 })
 export type Hours = z.infer<typeof hoursSchema>
 
+/** From an epoch minute to another. */
 export type Range = { readonly from: number; readonly to: number }
 
 /** The shifts of a week, and shifts of single dates which replace that date's. */

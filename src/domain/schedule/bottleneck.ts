@@ -36,6 +36,7 @@ const emptyLane = (): Lane => ({
   count: 0,
 })
 
+/** The operations of an order, by their place in the model. */
 export const rangeOf = (model: Model, order: number): readonly number[] => {
   const range = model.orders[order]
   return Array.from({ length: (range?.end ?? 0) - (range?.first ?? 0) }, (_, index) => (range?.first ?? 0) + index)

@@ -9,6 +9,7 @@ import { copyOf, type Timelines } from './lanes.ts'
 import { free, type Model } from './model.ts'
 import { reserve } from './reserve.ts'
 
+/** A late order: by how many elapsed minutes, the chain of causes from its end back to now, and what would bring it in on time. */
 export type Late = {
   readonly order: string
   readonly minutes: number

@@ -148,6 +148,7 @@ const latestEnd = (lines: Timelines, operation: number, order: { readonly end: n
 /** Where the operations of an order lie, to be put back as they were. */
 export type Placement = { readonly operation: number; readonly start: number; readonly end: number; readonly crewing: number }
 
+/** Where the operations of an order lie, to be put back there. */
 export const placementsOf = (lines: Timelines, order: number): readonly Placement[] => {
   const range = lines.model.orders[order]
   const placements: Placement[] = []
@@ -163,6 +164,7 @@ export const placementsOf = (lines: Timelines, order: number): readonly Placemen
   return placements
 }
 
+/** Takes all operations of an order that may move off the lanes. */
 export const takeOrder = (lines: Timelines, order: number): void => {
   const range = lines.model.orders[order]
   for (let operation = range?.first ?? 0; operation < (range?.end ?? 0); operation += 1) {
@@ -170,6 +172,7 @@ export const takeOrder = (lines: Timelines, order: number): void => {
   }
 }
 
+/** Puts operations back where they lay; the places must be free. */
 export const putBack = (lines: Timelines, placements: readonly Placement[]): void => {
   for (const placement of placements) put(lines, placement.operation, placement)
 }

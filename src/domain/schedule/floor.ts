@@ -9,6 +9,7 @@ import { placeFixed } from './place-fixed.ts'
 import type { ScheduleProblem } from './problems.ts'
 import { reserve } from './reserve.ts'
 
+/** The book as a model; refuses one that cannot be planned with everything that `bookProblems` finds, or with `never-together`. */
 export const compile = (book: Book): Result<Model, ScheduleProblem> => {
   const problems = bookProblems(book)
   if (problems.length > 0) return refuse(...problems)

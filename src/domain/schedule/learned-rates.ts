@@ -13,6 +13,7 @@ export type LearnedRates = { readonly [stage in LearnedStage]: LearnedRate }
 
 const planned = 100
 
+/** The pace of a shop that nothing was seen of: its own rates, a hundred for a hundred. */
 export const ratesAsSet: LearnedRates = { 'before-the-press': rateFrom(planned), 'at-the-press': rateFrom(planned) }
 
 const stageOf = (operation: string): LearnedStage | null => {
@@ -46,6 +47,7 @@ export type Reckoned = { readonly [stage in LearnedStage]: number }
 
 const asSet: Reckoned = { 'before-the-press': planned, 'at-the-press': planned }
 
+/** The pace at which an order that is planned now is reckoned. */
 export const reckonedAt = (pace: LearnedRates): Reckoned => ({
   'before-the-press': pace['before-the-press'].minutes,
   'at-the-press': pace['at-the-press'].minutes,

@@ -18,6 +18,7 @@ const escaped = (text: string): string =>
 export const percentOf = (part: number, open: number): number =>
   open === 0 ? (part > 0 ? 999 : 0) : Math.round((part * 100) / open)
 
+/** What the picture says, in the language of who looks at it. */
 export type PictureWords = {
   readonly title: string
   readonly dueTitle: string

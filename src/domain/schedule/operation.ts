@@ -15,6 +15,7 @@ export type Station = {
   readonly setups: readonly SetUp[]
 }
 
+/** What must end before, and how many elapsed minutes before: cooling, a bleed test's day. */
 export type After = { readonly operation: string; readonly lagMinutes: number }
 
 /**

@@ -22,6 +22,7 @@ export type Effort = {
   readonly keepsTurn?: boolean
 }
 
+/** A plan on its lanes, what it costs by the objective, the changes that were tried for it, and the seed that makes it again. */
 export type Plan = { readonly lines: Timelines; readonly cost: number; readonly iterations: number; readonly seed: number }
 
 const laidDownASecond = 100_000

@@ -9,6 +9,7 @@ const stages = [
   { id: 'inspect', of: /^inspect/ },
 ] as const
 
+/** What of a garment is made once more. */
 export type RemakeWork = {
   /** Names the remake's operations apart from all others of the order. */
   readonly name: string

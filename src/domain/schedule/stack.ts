@@ -81,6 +81,7 @@ const windowed = (table: Int32Array, fixed: Timelines, rooms: readonly number[])
   return { model: fixed.model, keepsTurn: fixed.keepsTurn, lanes, ...place }
 }
 
+/** What a list is made of, what it is measured by, and whether lanes keep their turn. */
 export type StackAsk = { readonly level: Level; readonly objective: Objective; readonly keepsTurn: boolean }
 
 /** Numbers one picture takes, and how many elements a list has. */

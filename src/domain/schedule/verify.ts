@@ -1,6 +1,7 @@
 import { intervalsOf } from '../calendar/axis.ts'
 import type { Book, BookOrder, Operation, SetUp, Slot, Station } from './operation.ts'
 
+/** A rule that a plan breaks, and by which operation. */
 export type Breach = {
   readonly rule:
     | 'missing'

@@ -66,6 +66,7 @@ export const askCustomer = async (
   return ok(owner.asked(await jobName(shop, job.orderId)))
 }
 
+/** What a customer pressed under a question about their promise; `id` is the delivery's, so that it counts once. */
 export type Answer = {
   readonly conversationId: string
   readonly id: string

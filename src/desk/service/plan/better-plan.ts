@@ -34,6 +34,7 @@ const isBetter = (book: Book, before: readonly Slot[], after: readonly Slot[]): 
   return latenessOf(book, after) < latenessOf(book, before)
 }
 
+/** How a longer search ended; `overtaken`: the plan was changed while it ran. */
 export type Searched = 'nobody-late' | 'none-better' | 'overtaken' | 'replaced'
 
 const replace = async (

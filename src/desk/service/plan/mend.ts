@@ -128,6 +128,7 @@ const planAnew = (
   return ok({ plan: { ...mended.plan, slots }, lateBy, sound })
 }
 
+/** One press: the order, the code of the fix, and the revision that the owner was looking at. */
 export type Mending = { readonly orderId: string; readonly code: string; readonly revision: string }
 
 /** The first change that is sound, or the last that was tried; null when there was none. */

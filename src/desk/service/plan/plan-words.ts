@@ -18,6 +18,7 @@ export type PlanWords = {
   readonly jobs: ReadonlyMap<string, string>
 }
 
+/** The words of the plan in a language, with the names of the jobs it is about. */
 export const planWords = (desk: Desk, language: Language, jobs: ReadonlyMap<string, string>): PlanWords => ({
   words: loadWords[language],
   show: showFor(desk.workshop.shop, language),
@@ -36,6 +37,7 @@ export const durationText = ({ words }: PlanWords, inMinutes: number): string =>
   return words.duration(days, hours, days > 0 ? 0 : whole % hour)
 }
 
+/** An epoch minute as a day and an hour of the shop's zone. */
 export const momentText = ({ show, zone }: PlanWords, at: number): string => show.moment(writeLocal(zone, minutes(at)))
 
 const isKind = (name: string): name is StationKind => stationKinds.some((kind) => kind === name)

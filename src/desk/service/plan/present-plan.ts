@@ -7,6 +7,7 @@ import type { Desk } from '../desk.ts'
 import type { ShopPlan } from '../records.ts'
 import { bookOf } from '../shop-plan.ts'
 
+/** The shop's book as it is now, and its kept plan laid on the lanes of it. */
 export type PresentPlan = { readonly book: Book; readonly lines: Timelines }
 
 /** The kept plan as it stands now: its slots on the lanes of the present hour. */

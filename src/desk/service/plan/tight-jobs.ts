@@ -28,6 +28,7 @@ export type TightJob = {
 /** A job with less time than this between being ready and its promise is tight. */
 const tightMinutes = 120
 
+/** A late order of the kept plan with its causes and fixes, as the engine tells them. */
 export type LateJob = {
   readonly orderId: string
   readonly minutes: number
