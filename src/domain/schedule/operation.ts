@@ -64,3 +64,14 @@ export type Slot = {
 
 /** What an order is measured by: the promise when one was given. */
 export const dueOf = (order: BookOrder): Minutes => order.promised ?? order.needBy
+
+/** The slots of each order, as they come. */
+export const slotsByOrder = (slots: readonly Slot[]): ReadonlyMap<string, readonly Slot[]> => {
+  const groups = new Map<string, Slot[]>()
+  for (const slot of slots) {
+    const group = groups.get(slot.order)
+    if (group === undefined) groups.set(slot.order, [slot])
+    else group.push(slot)
+  }
+  return groups
+}

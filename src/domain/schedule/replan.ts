@@ -5,7 +5,7 @@ import { adopt, compile, type Floor, fixedTimelines, floorOf } from './floor.ts'
 import { copyOf, leavesRoom, put, readyAfter, type Spot, spanAfter, type Timelines, take } from './lanes.ts'
 import { free, type Model } from './model.ts'
 import { planCost, shopObjective } from './objective.ts'
-import type { Book, Slot } from './operation.ts'
+import { type Book, type Slot, slotsByOrder } from './operation.ts'
 import { type Effort, type Plan, planModel } from './plan.ts'
 import type { ScheduleProblem } from './problems.ts'
 import { reserve, reserveOrders } from './reserve.ts'
@@ -14,21 +14,24 @@ import { squeeze } from './squeeze.ts'
 type Old = { readonly start: number; readonly end: number; readonly crewing: number }
 
 const crewingOf = (model: Model, operation: number, stations: readonly string[]): number => {
-  const numbers = stations.map((id) => model.stationIndex.get(id) ?? -1)
-  const ways = model.ways[model.waysOf[operation] ?? -1] ?? new Int32Array()
-  return ways.find((way) => model.crewings[way]?.stations.every((one, index) => one === numbers[index]) ?? false) ?? -1
+  const key = stations.map((id) => model.stationIndex.get(id) ?? -1).join(' ')
+  const crewing = model.known.crewings.get(key) ?? -1
+  return model.ways[model.waysOf[operation] ?? -1]?.includes(crewing) === true ? crewing : -1
 }
 
 /** Where the operations of the model lay in the old plan, when that plan still makes sense for them. */
 const oldPlaces = (model: Model, slots: readonly Slot[]): ReadonlyMap<number, Old> => {
-  const byName = new Map(slots.map((slot) => [`${slot.order} ${slot.operation}`, slot]))
+  const groups = slotsByOrder(slots)
   const places = new Map<number, Old>()
-  for (let operation = 0; operation < model.work.length; operation += 1) {
-    const order = model.orders[model.order[operation] ?? 0]?.id ?? ''
-    const slot = byName.get(`${order} ${model.names[operation] ?? ''}`)
-    if (slot === undefined || model.state[operation] !== free || slot.start < model.now) continue
-    const crewing = crewingOf(model, operation, slot.stations)
-    if (crewing >= 0) places.set(operation, { start: slot.start, end: slot.end, crewing })
+  for (const { id, first, end } of model.orders) {
+    const own = groups.get(id)
+    for (let operation = first; own !== undefined && operation < end; operation += 1) {
+      const name = model.names[operation]
+      const slot = own.findLast((one) => one.operation === name)
+      if (slot === undefined || model.state[operation] !== free || slot.start < model.now) continue
+      const crewing = crewingOf(model, operation, slot.stations)
+      if (crewing >= 0) places.set(operation, { start: slot.start, end: slot.end, crewing })
+    }
   }
   return places
 }
@@ -67,9 +70,9 @@ const putNear = (lines: Timelines, operation: number, old: Old | undefined): boo
 
 /** Operations by the start of their old place; what had none comes last, in its own order. */
 const byOldStart = (model: Model, old: ReadonlyMap<number, Old>): readonly number[] => {
+  const starts = Float64Array.from(model.work, (_, operation) => old.get(operation)?.start ?? Number.MAX_SAFE_INTEGER)
   const operations = model.work.map((_, operation) => operation).filter((operation) => model.state[operation] === free)
-  const key = (operation: number): number => old.get(operation)?.start ?? Number.MAX_SAFE_INTEGER
-  return operations.toSorted((a, b) => key(a) - key(b) || a - b)
+  return operations.sort((a, b) => (starts[a] ?? 0) - (starts[b] ?? 0) || a - b)
 }
 
 /** Takes an operation off and lets `place` put it elsewhere; it stays when that fails or would end later. */

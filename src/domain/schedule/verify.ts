@@ -1,5 +1,5 @@
 import { intervalsOf } from '../calendar/axis.ts'
-import type { Book, BookOrder, Operation, SetUp, Slot, Station } from './operation.ts'
+import { type Book, type BookOrder, type Operation, type SetUp, type Slot, type Station, slotsByOrder } from './operation.ts'
 
 /** A rule that a plan breaks, and by which operation. */
 export type Breach = {
@@ -146,23 +146,13 @@ const placedOf = (
   return { placed, breaches }
 }
 
-const grouped = (slots: readonly Slot[]): ReadonlyMap<string, Slot[]> => {
-  const groups = new Map<string, Slot[]>()
-  for (const slot of slots) {
-    const group = groups.get(slot.order)
-    if (group === undefined) groups.set(slot.order, [slot])
-    else group.push(slot)
-  }
-  return groups
-}
-
 /**
  * Every rule a plan breaks, judged from the book and the slots alone: nothing of the planner is trusted or used. An empty list is
  * a sound plan. Promises are not judged here, see `brokenPromises`.
  */
 export const verify = (book: Book, slots: readonly Slot[]): readonly Breach[] => {
   const stations = new Map(book.stations.map((station) => [station.id, station]))
-  const groups = grouped(slots)
+  const groups = slotsByOrder(slots)
   const onStation = new Map<string, Placed[]>(book.stations.map((station) => [station.id, []]))
   const breaches: Breach[] = []
   for (const order of book.orders) {
