@@ -12,6 +12,8 @@ const trouble: readonly (readonly [Complaint['kind'], RegExp])[] = [
       'wrong number',
       'misspelled',
       'spelled wrong',
+      "(?:spelled|spelt|printed|put) (?:[\\w']+ ){1,5}?(?:name|number) wrong",
+      "(?:name|number|nombre|numero) (?:[\\w']+ ){0,3}?(?:is|was|es|esta|salio|quedo|vino) (?:wrong|misspelled|mal|equivocado)",
       'pusieron mal',
       'nombre mal',
       'mal el nombre',
@@ -115,7 +117,7 @@ const NAME = "\\p{Lu}[\\p{Ll}\\p{M}]+(?:[-' ]\\p{Lu}[\\p{Ll}\\p{M}]+)?"
 const owners: readonly RegExp[] = [
   /(\p{Lu}[\p{Ll}\p{M}]+)'s\b/gu,
   new RegExp(
-    `\\b(?:name is|named|called|se llama|la de|el de|de mi (?:hij[oa]|niñ[oa])|my (?:son|daughter|kid)) (${NAME})`,
+    `\\b(?:name is|named|called|se llama|la de|el de|(?:playera|camiseta|jersey|sudadera) de|de mi (?:hij[oa]|niñ[oa])|my (?:son|daughter|kid)) (${NAME})`,
     'gu',
   ),
 ]
@@ -138,6 +140,10 @@ const numbersIn = (folded: string): readonly string[] => [
 const teamSaid =
   /\b(?:[Tt]eam is|[Tt]eam'?s|[Ee]quipo(?: es| de)?|[Cc]lub) (?:the |los |las |de )?((?:\p{Lu}[\p{L}\p{M}'-]*)(?: (?:(?:de la|de los|de|del|of the|of) )?\p{Lu}[\p{L}\p{M}'-]*)*)/u
 
+/** A team that is named beside the number: "on the Valley Vipers", "(#31, Fen Street Frogs)", "de las Estrellas del Sur". */
+const teamBeside =
+  /\b(?:(?:on|of|for|from|with) the|de l[ao]s) ((?:\p{Lu}[\p{L}\p{M}'-]+)(?: (?:(?:de la|de los|de|del|of the|of) )?\p{Lu}[\p{L}\p{M}'-]+)*)|#\d{1,3}, ((?:\p{Lu}[\p{L}\p{M}'-]+ ?)+)\)/u
+
 /** What a message says of something that went wrong, without the trouble itself. */
 export type ComplaintDetails = Omit<Complaint, 'kind' | 'text'>
 
@@ -147,7 +153,8 @@ const complaintDetails = (text: string, team: string | null): ComplaintDetails =
   const numbers = numbersIn(folded)
   const washes = washesOf(folded)
   const drying = dryingOf(folded)
-  const said = teamSaid.exec(text)?.[1]
+  const beside = teamBeside.exec(text)
+  const said = teamSaid.exec(text)?.[1] ?? beside?.[1] ?? beside?.[2]
   const whose = said ?? team
   const names = namesIn(text).filter((name) => !(said ?? '').includes(name))
   return {

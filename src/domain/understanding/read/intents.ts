@@ -109,12 +109,13 @@ const patterns = {
     'reorder',
     're-order',
     'just that one again',
-    'lost (?:his|her|their|my|a|the) (?:jersey|shirt|hoodie)',
+    "(?:lost|misplaced|replace) (?:[\\w#']+ ){1,5}?(?:jersey|shirt|hoodie|tee|polo|uniform)",
+    'lost (?:his|hers|theirs|mine)\\b(?! (?:stones?|color))',
     'one more like',
     'order again',
     'igual que (?:el ano pasado|la (?:vez|temporada) pasada|antes)',
     'lo mismo (?:que|del) (?:el )?ano pasado',
-    'perdio su (?:jersey|playera|camiseta)',
+    'perd(?:io|i|imos|ieron|ido) (?:su|el|la|mi|nuestra|nuestro|una|un) (?:jersey|playera|camiseta|sudadera|polo)',
     'otra vez lo mismo',
   ),
   yes: /^(?:yes|yep|yeah|yup|sure|correct|right|ok|okay|that's right|si|claro|correcto|asi es|esta bien|de acuerdo|ok\.?)(?: (?:please|sir|ma'am|thanks|por favor|gracias|it is|they are))*[.! ]*$/,
@@ -149,7 +150,9 @@ const without = (folded: string): readonly string[] =>
     'no seniors',
     'minus the seniors',
     'sin los de ultimo ano',
-    'sin los que se graduan',
+    'sin los que (?:ya )?se (?:graduan|graduaron|van|fueron)',
+    'without the graduates',
+    'sin los graduados',
   ).test(folded)
     ? ['seniors']
     : []

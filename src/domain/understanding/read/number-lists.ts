@@ -103,8 +103,9 @@ export type Listed = {
 }
 
 const isIntro = (tokens: readonly Token[], at: number): boolean =>
-  isWord(tokens[at - 1], 'numbers', 'numeros', 'number', 'nos', 'nos.', 'dorsales') ||
-  (tokens[at - 1]?.text === ':' && isWord(tokens[at - 2], 'numbers', 'numeros'))
+  isWord(tokens[at - 1], 'numbers', 'numeros', 'number', 'nos', 'nos.', 'dorsales', 'numbered', 'numeradas', 'numerados') ||
+  (tokens[at - 1]?.text === ':' && isWord(tokens[at - 2], 'numbers', 'numeros')) ||
+  (isWord(tokens[at], 'del') && isWord(tokens[at + 2], 'al') && !isWord(tokens[at + 4], 'de', 'cm', 'pulgadas'))
 
 const verbs: readonly string[] = ['are', 'is', 'son', 'es', 'in', 'talla', 'size', 'en', 'a', 'an', 'all', 'wear', 'get']
 

@@ -41,7 +41,9 @@ const patterns: readonly (readonly [Role, readonly RegExp[]])[] = [
     [
       pattern('TITLENAME (?:collects|will collect|picks (?:them )?up|will pick (?:them |it )?up|is picking (?:them |it )?up)'),
       pattern('(?:[Cc]ollected|[Pp]icked up) by TITLENAME'),
-      pattern('(?:[Rr]ecoge(?:rá|n)?|[Vv]a a recoger|[Pp]asa por (?:ellos|ellas)|los recoge|las recoge) TITLENAME'),
+      pattern(
+        '(?:[Rr]ecoge(?:rá|n)?|[Pp]asa(?:rá)? (?:a recoger|por)(?:l[ao]s)?|[Vv]a a recoger|[Pp]asa por (?:ellos|ellas)|los recoge|las recoge) TITLENAME',
+      ),
     ],
   ],
 ]
@@ -51,7 +53,7 @@ const notNames =
   /^(?:I|The|We|It|They|He|She|You|El|La|Los|Las|Yo|Para|Not|Just|Need|Coach|Hi|Hello|Hey|Thanks|Everybody|Number|Numbers|Home|Away|Black|White|Navy|Red|Royal|Our|My|Number|Mom|Dad|Team|OK|Okay|Yes|No)$/u
 
 const bodies: readonly RegExp[] = [
-  /(?:^|[.,;] ?)(?:[Tt]he |[Ll]a |[Ee]l )?((?:\p{L}+ )?(?:club|school|district|league|city|church|parents|pta|pto|boosters?|office|department|company|bank|union|store|foundation|treasurer|council))\s+(?:pays|will pay|is paying)/u,
+  /(?:^|[.,;] ?)(?:[Tt]he |[Ll]a |[Ee]l )?((?:\p{L}+ )?(?:club|school|district|league|city|church|parents|pta|pto|boosters?|office|department|company|bank|union|store|foundation|treasurer|council))\s+(?:pays?|will pay|(?:is|are) paying)/u,
   /(?:[Pp]aga|pagará|va a pagar) (?:la |el |los |las )?((?:escuela|liga|club|colegio|municipio|iglesia|papás|secundaria|preparatoria|delegación)(?: [\p{L}]+)?)/u,
 ]
 

@@ -1,5 +1,6 @@
 import type { Draft, Player } from '../draft.ts'
 import { isMonth, isWeekday } from './day-parts.ts'
+import { isGivenName } from './given-names.ts'
 import type { Lexicon } from './lexicon.ts'
 import { nameAt, rowsByName, rowsByNumber } from './refs.ts'
 import { type SizeFound, sizeAt } from './sizes.ts'
@@ -27,7 +28,8 @@ const isOther =
     opening.has(token.key) ||
     isMonth(token) ||
     isWeekday(token) ||
-    ['garment', 'content', 'place', 'sport', 'role', 'outline', 'stones'].includes(lexicon.entries.get(token.key)?.kind ?? '')
+    (!isGivenName(token) &&
+      ['garment', 'content', 'place', 'sport', 'role', 'outline', 'stones'].includes(lexicon.entries.get(token.key)?.kind ?? ''))
 
 const fillers: readonly string[] = [
   'con',

@@ -59,12 +59,15 @@ const renameWords: readonly string[] = [
   'actually',
 ]
 
-/** "change Beto to Roberto", "Pat is spelled Patt", "Ana se escribe Anna": a name that is there takes another spelling. */
+/** "change Beto to Roberto", "12 is spelled Ayda", "Pat is spelled Patt", "Ana se escribe Anna": a name that is there takes another spelling. */
 export const readRename = (tokens: readonly Token[], { draft }: Scene): Change => {
   const verb = tokens.some((token) =>
     isWord(token, 'change', 'cambia', 'cambiar', 'rename', 'spelled', 'spell', 'escribe', 'correct'),
   )
-  const ref = verb ? refsIn(tokens, draft.rows).find((one) => one.by === 'name' && one.keys.length === 1) : undefined
+  const spelling = tokens.some((token) => isWord(token, 'spelled', 'spelt', 'escribe'))
+  const ref = verb
+    ? refsIn(tokens, draft.rows).find((one) => (one.by === 'name' || spelling) && one.keys.length === 1)
+    : undefined
   const [key] = ref?.keys ?? []
   if (ref === undefined || key === undefined) return nothing
   let at = ref.to
@@ -73,7 +76,10 @@ export const readRename = (tokens: readonly Token[], { draft }: Scene): Change =
   if (fresh === null) return nothing
   const old = tokens.slice(ref.from, ref.to).map((token) => fold(token.text))
   const words = (draft.rows[key]?.name ?? '').split(' ')
+  if (ref.by === 'number' && words.length > 1 && !fresh.name.includes(' ')) return nothing
   const name =
-    words.length > old.length ? words.map((word) => (old.includes(fold(word)) ? fresh.name : word)).join(' ') : fresh.name
+    ref.by === 'name' && words.length > old.length
+      ? words.map((word) => (old.includes(fold(word)) ? fresh.name : word)).join(' ')
+      : fresh.name
   return { ...nothing, patches: [{ path: ['rows', key, 'name'], value: name }], taken: span(ref.from, fresh.to) }
 }

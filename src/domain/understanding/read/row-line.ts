@@ -1,5 +1,6 @@
 import type { Fit, Size } from '../../garment/garment.ts'
 import { isMonth, isWeekday } from './day-parts.ts'
+import { isGivenName } from './given-names.ts'
 import { type SizeFound, sizeAt } from './sizes.ts'
 import { isNumber, isWord, type Token, tokensOf } from './tokens.ts'
 
@@ -53,7 +54,7 @@ const isName = (words: readonly Token[]): boolean => {
   const letters = words.filter((token) => token.kind === 'word')
   if (letters.length === 0 || letters.length > 5 || words.some((token) => token.kind === 'number')) return false
   return (
-    !letters.some((token) => sentenceWords.has(token.key)) &&
+    !letters.some((token) => sentenceWords.has(token.key) && !isGivenName(token)) &&
     words.every((token) => token.kind === 'word' || "'-.".includes(token.text))
   )
 }
@@ -159,6 +160,15 @@ const roleBeside = (line: string): RegExpExecArray | null => {
   return found !== null && (/\d/.test(line) || endsInSize(line.slice(0, found.index))) ? found : null
 }
 
+/** Whether what a line gave is a player's: no date, no "and Lena", no "Will call" or "Una talla". */
+const isPlayer = ({ number, name, size }: Found): boolean => {
+  const parts = [number, name, size].filter((part) => part !== undefined).length
+  const words = tokensOf(name ?? '')
+  if (parts === 0 || (parts < 3 && isGivenName(words[0]))) return false
+  if (size === undefined && words.some((token) => isMonth(token) || isWeekday(token))) return false
+  return !(isWord(words[0], 'and', 'y') && parts === 1)
+}
+
 /** A pasted line as a roster line, or null when it is a sentence. */
 export const readRowLine = (line: string): RowLine | null => {
   const role = roleBeside(line)
@@ -172,9 +182,6 @@ export const readRowLine = (line: string): RowLine | null => {
   if (text.trim() === '' || text.length > 90 || /[?!]\s*$/.test(text) || cells.length > 6) return null
   const row: Found = { spelled: false, bad: false }
   for (const cell of cells) takeCell(row, cell)
-  const parts = [row.number, row.name, row.size].filter((part) => part !== undefined).length
-  if (row.bad || parts === 0) return null
-  if (row.size === undefined && tokensOf(row.name ?? '').some((token) => isMonth(token) || isWeekday(token))) return null
-  if (isWord(tokensOf(row.name ?? '')[0], 'and', 'y') && parts === 1) return null
+  if (row.bad || !isPlayer(row)) return null
   return note === undefined ? finished(row) : { ...finished(row), note }
 }

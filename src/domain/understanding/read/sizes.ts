@@ -171,7 +171,7 @@ const bareSize = (tokens: readonly Token[], at: number, loose: boolean): SizeFou
   const text = token.text.replace(/\.$/, '')
   const capital = capitalSizes[loose ? text.toUpperCase() : text]
   if (capital !== undefined) return { ...capital, to: at + 1 }
-  const short = shortSizes[token.key]
+  const short = shortSizes[/^[ayw]-(?:xs|s|m|l|xl)$/.test(token.key) ? token.key.replace('-', '') : token.key]
   if (short !== undefined) return { ...short, to: at + 1 }
   const size = wordSizes[token.key]
   return size === undefined ? null : { size, to: at + 1 }

@@ -3,7 +3,7 @@ import type { Conversation, Open } from '../conversation.ts'
 import type { Context } from '../document.ts'
 import type { Draft } from '../draft.ts'
 import { type Patch, preview } from '../patch.ts'
-import { nothing, type Understood } from '../understood.ts'
+import { type Intent, nothing, type Understood } from '../understood.ts'
 import { readAges } from './ages.ts'
 import { readAnswer } from './answers.ts'
 import { readApart } from './apart.ts'
@@ -143,6 +143,10 @@ const readOrder = ({
   }
 }
 
+/** "You spelled Ida wrong" of a list that nobody signed yet is a correction of the list, not a complaint. */
+const isOwnSpelling = (intent: Intent, { draft, signed }: Conversation): boolean =>
+  intent.kind === 'complaint' && intent.complaint.kind === 'wrong-name' && signed === null && Object.keys(draft.rows).length > 0
+
 /** Everything that one message says: what it changes, what it leaves open, what it asks, whether it signs. Any text is safe. */
 export const understand = (raw: string, conversation: Conversation, context: Context): Understood => {
   const { text, cut } = cleanText(raw)
@@ -150,7 +154,8 @@ export const understand = (raw: string, conversation: Conversation, context: Con
   const language = told ?? conversation.language
   const lexicon = lexiconFor(context.shop, language)
   const team = teamIn(text, tokensOf(text), { lexicon, people: [] })
-  const intent = readIntent(text, team)
+  const heard = readIntent(text, team)
+  const intent: Intent = isOwnSpelling(heard, conversation) ? { kind: 'order' } : heard
   const base: Understood = {
     ...nothing,
     intent,

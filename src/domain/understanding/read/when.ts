@@ -87,7 +87,9 @@ const aWeekFrom = (tokens: readonly Token[], at: number): number | null => {
 
 type DayFound = Extract<WhenFound, { kind: 'day' }>
 
-/** A date right beside a weekday: of two ways to read it the one on that weekday holds. */
+const yearBefore = (day: string): string => `${Number(day.slice(0, 4)) - 1}${day.slice(4)}`
+
+/** A date right beside a weekday: of two ways to read it the one on that weekday holds, and one that has just passed before a year's wait. */
 const dateBeside = (
   tokens: readonly Token[],
   at: number,
@@ -96,7 +98,10 @@ const dateBeside = (
   const beside = monthDay(tokens, at, today) ?? slashDay(tokens, at, today)
   if (beside?.kind !== 'day') return null
   const fitting = beside.days.filter((day) => weekdayOf(day) === weekday)
-  return { ...beside, days: fitting.length > 0 ? fitting : beside.days }
+  if (fitting.length > 0) return { ...beside, days: fitting }
+  const withYear = tokens.slice(beside.from, beside.to).some((token) => /^20\d\d$/.test(token.text))
+  const lately = withYear ? [] : beside.days.map(yearBefore).filter((day) => weekdayOf(day) === weekday && day < today.today)
+  return { ...beside, days: lately.length > 0 ? lately : beside.days }
 }
 
 /** "Friday the 11th", "viernes 18": the day of the month beside a weekday. */
