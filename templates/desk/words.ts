@@ -2,6 +2,9 @@ import type { Gate } from '../../src/domain/press/press-plan.ts'
 import type { OrderState } from '../../src/ports/work-records.ts'
 
 /** What the desk itself says: progress, states, tickets in the bench channel, and the owner's sheet. */
+/** An earlier order as the owner finds it in the books. */
+type EarlierNamed = { readonly orderId: string; readonly revision: number; readonly needBy: string }
+
 export type DeskWords = {
   readonly progress: { readonly drawing: string; readonly done: string; readonly planning: string; readonly printing: string }
   readonly states: { readonly [State in OrderState]: string }
@@ -29,7 +32,7 @@ export type DeskWords = {
     readonly person: (about: string) => string
     readonly complaint: (kind: string, text: string) => string
     readonly cancel: string
-    readonly earlier: string
+    readonly earlier: (text: string, found: readonly EarlierNamed[]) => string
     readonly stuck: (step: string, reason: string) => string
     readonly cannotPlan: (reasons: string) => string
   }
@@ -91,7 +94,13 @@ export const deskWords = {
       person: (about) => `A customer asks for a person: ${about}`,
       complaint: (kind, text) => `Complaint (${kind}): ${text}`,
       cancel: 'A customer cancelled an order.',
-      earlier: 'A customer asks for an earlier order again.',
+      earlier: (text, found) =>
+        [
+          `A customer asks for an earlier order again: ${text}`,
+          found.length === 0
+            ? 'No signed order of this team is in the books: ask which one is meant.'
+            : `Signed for this team: ${found.map(({ orderId, revision, needBy }) => `${orderId} revision ${revision}, wanted ${needBy.slice(0, 10)}`).join('; ')}. Check who asks before a list of names goes out.`,
+        ].join('\n'),
       stuck: (step, reason) => `The step "${step}" gave up: ${reason}`,
       cannotPlan: (reasons) =>
         `A customer’s order could not be planned. ${reasons} They were told that the shop will look into it.`,
@@ -152,7 +161,13 @@ export const deskWords = {
       person: (about) => `Un cliente pide hablar con una persona: ${about}`,
       complaint: (kind, text) => `Queja (${kind}): ${text}`,
       cancel: 'Un cliente canceló un pedido.',
-      earlier: 'Un cliente pide repetir un pedido anterior.',
+      earlier: (text, found) =>
+        [
+          `Un cliente pide repetir un pedido anterior: ${text}`,
+          found.length === 0
+            ? 'No hay ningún pedido aprobado de este equipo en los libros: pregunte cuál es.'
+            : `Aprobados para este equipo: ${found.map(({ orderId, revision, needBy }) => `${orderId} revisión ${revision}, para el ${needBy.slice(0, 10)}`).join('; ')}. Vea quién lo pide antes de mandar una lista de nombres.`,
+        ].join('\n'),
       stuck: (step, reason) => `El paso "${step}" se detuvo: ${reason}`,
       cannotPlan: (reasons) => `El pedido de un cliente no se pudo planear. ${reasons} Se le dijo que el taller lo revisa.`,
     },

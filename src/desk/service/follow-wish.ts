@@ -6,6 +6,7 @@ import type { ShopStore } from '../../ports/store.ts'
 import type { StoredOrder } from '../../ports/work-records.ts'
 import { cancelOrder } from './cancel-order.ts'
 import { conversationChannel, type Desk, shopChannel } from './desk.ts'
+import { earlierOrders } from './earlier-orders.ts'
 import { orderIdOf } from './order-id.ts'
 import { orderStatus } from './order-status.ts'
 import { textMessage } from './say-message.ts'
@@ -58,6 +59,12 @@ const sayStatus = async (desk: Desk, shop: ShopStore, { conversation, saidId }: 
   return ok(null)
 }
 
+/** The team is the one just named, else the one that the conversation is about. */
+const earlierOf = async (shop: ShopStore, { id, draft }: Conversation, said: string | null) => {
+  const team = said ?? draft.team ?? null
+  return team === null ? [] : earlierOrders(shop, { team, but: orderIdOf(id) })
+}
+
 /** Does what a conversation asks of the desk, inside the turn's transaction. */
 export const followWish = async (desk: Desk, shop: ShopStore, about: Wish): Followed => {
   const { conversation, wish, saidId } = about
@@ -89,7 +96,7 @@ export const followWish = async (desk: Desk, shop: ShopStore, about: Wish): Foll
       return ok(null)
     case 'earlier-order':
       await shop.events.add({ ...event, code: 'earlier-order-asked', facts: { note } })
-      await tellOwner(desk, shop, { nonce: note, text: owner.earlier })
+      await tellOwner(desk, shop, { nonce: note, text: owner.earlier(wish.text, await earlierOf(shop, conversation, wish.team)) })
       return ok(null)
   }
 }

@@ -172,6 +172,7 @@ export type Want =
   | { readonly kind: 'person'; readonly about: string }
   | { readonly kind: 'status' }
   | { readonly kind: 'cancel' }
-  | { readonly kind: 'earlier-order'; readonly team: string | null; readonly without: readonly string[] }
+  /** `text`: the customer's words, cut short. */
+  | { readonly kind: 'earlier-order'; readonly team: string | null; readonly without: readonly string[]; readonly text: string }
   /** `adds`: more about the complaint that is known already. */
   | { readonly kind: 'complaint'; readonly complaint: Complaint; readonly adds: boolean }

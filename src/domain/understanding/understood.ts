@@ -24,7 +24,7 @@ export type Intent =
         | 'no'
     }
   | { readonly kind: 'complaint'; readonly complaint: Complaint }
-  | { readonly kind: 'earlier-order'; readonly team: string | null; readonly without: readonly string[] }
+  | { readonly kind: 'earlier-order'; readonly team: string | null; readonly without: readonly string[]; readonly text: string }
   | { readonly kind: 'language'; readonly language: 'en' | 'es' }
 
 /** `clear`: these words and nothing else sign; `unclear`: something like it (a thumbs-up, "looks great"). */

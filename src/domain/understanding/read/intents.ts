@@ -164,7 +164,7 @@ export const readIntent = (text: string, team: string | null): Intent => {
   if (patterns.spanish.test(folded)) return { kind: 'language', language: 'es' }
   const complaint = complaintOf(text, team)
   if (complaint !== null) return { kind: 'complaint', complaint }
-  if (patterns.earlier.test(folded)) return { kind: 'earlier-order', team, without: without(folded) }
+  if (patterns.earlier.test(folded)) return { kind: 'earlier-order', team, without: without(folded), text: text.slice(0, 300) }
   const kind = simple.find(([, pattern]) => pattern.test(folded))?.[0]
   return kind === undefined ? { kind: 'order' } : { kind }
 }
