@@ -121,10 +121,19 @@ const notText: readonly string[] = [
 const isWritten = (term: Term | undefined): boolean =>
   term === undefined || term.meaning.kind === 'use' || term.meaning.kind === 'sport'
 
+/** "SPARKLE on the front": a vinyl's word that opens its clause, shouted, with a place right behind it, is to be written. */
+const isPlaced = (tokens: readonly Token[], terms: ReadonlyMap<number, Term>, at: number): boolean => {
+  const before = tokens[at - 1]
+  const opens = before === undefined || before.kind === 'break' || ['.', ',', ':', ';'].includes(before.text)
+  if (!opens || terms.get(at)?.meaning.kind !== 'class' || !isWord(tokens[at + 1], 'on', 'across', 'over', 'en')) return false
+  return [at + 1, at + 2, at + 3].some((next) => terms.get(next)?.meaning.kind === 'place')
+}
+
 /** A run of shouted words: what is to be written, unless everything is shouted. */
 const shoutAt = (tokens: readonly Token[], terms: ReadonlyMap<number, Term>, at: number): number => {
   let to = at
-  while (isShouted(tokens[to]) && sizeAt(tokens, to) === null && isWritten(terms.get(to))) to += 1
+  while (isShouted(tokens[to]) && sizeAt(tokens, to) === null && (isWritten(terms.get(to)) || isPlaced(tokens, terms, to)))
+    to += 1
   const words = tokens.slice(at, to)
   const only = words.length === 1 ? words[0] : undefined
   if (only !== undefined && (notText.includes(only.key) || isReference(tokens, at) || endsName(tokens, at))) return at
