@@ -27,8 +27,10 @@ const alive = { keepAlive: true, keepAliveInitialDelayMillis: 10_000, connection
 
 export const openPool = (address: Address, most: number): pg.Pool => {
   const pool = new pg.Pool({ ...address, ...alive, types, max: most, options })
-  // A connection that breaks while it is idle is replaced; whoever uses one that breaks gets the error itself.
+  // A connection that breaks while it is idle is replaced; whoever holds one gets the error of the next statement. The pool listens
+  // to idle ones alone: one that breaks between two statements of a transaction would end the process.
   pool.on('error', () => undefined)
+  pool.on('connect', (client) => client.on('error', () => undefined))
   return pool
 }
 
