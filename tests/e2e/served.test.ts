@@ -1,4 +1,5 @@
 import { join } from 'node:path'
+import { setTimeout as pause } from 'node:timers/promises'
 import pg from 'pg'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { type Certificates, makeCertificates } from '../support/certificates.ts'
@@ -11,6 +12,9 @@ import { freePort, type OpenService, runProgram, type Service, startService } fr
 import { arrive, giveAges, orderOf, signOff, wordsFor } from '../support/service-customer.ts'
 import { eventsOf, openRecordsAt, processes, type Records, untilEvent } from '../support/service-watch.ts'
 import { until } from '../support/until.ts'
+
+/** How long both work before PostgreSQL is killed, in milliseconds: spread over more than the beat of whoever asks it by the clock. */
+const instants = Array.from({ length: process.env['LONG'] === undefined ? 4 : 40 }, (_, turn) => (turn * 617) % 1_500)
 
 const token = 'a-word-that-only-the-watchman-knows'
 
@@ -67,6 +71,12 @@ describe.runIf(needs('redis-server') && needs('openssl'))('a shop that is served
     const { status, text } = await ask(`http://127.0.0.1:${port}`, path, { headers })
     return [status, text]
   }
+
+  const bothReady = (): Promise<unknown> =>
+    until('both are ready', async () => {
+      const all = await Promise.all([asked(watch.service, '/ready'), asked(watch.worker, '/ready')])
+      return all.every(([status]) => status === 200)
+    })
 
   it('makes tickets over TLS alone, as a role that may do nothing but its work', { timeout: 90_000 }, async () => {
     await order('Harbor Point Herons')
@@ -153,7 +163,7 @@ describe.runIf(needs('redis-server') && needs('openssl'))('a shop that is served
   it('lives and is not ready while PostgreSQL is away, and makes the next ticket when it is back', {
     timeout: 120_000,
   }, async () => {
-    expect(await asked(watch.worker, '/ready')).toEqual([200, 'ready\n'])
+    await bothReady()
     expect((await ask(service.address, '/ready')).text).toBe('ready')
     await postgres.kill()
     await until('nobody is ready', async () => {
@@ -165,12 +175,22 @@ describe.runIf(needs('redis-server') && needs('openssl'))('a shop that is served
     await records.close()
     await postgres.start()
     records = await openRecordsAt(postgres.ownerUrl)
-    await until('both are ready', async () => {
-      const all = await Promise.all([asked(watch.service, '/ready'), asked(watch.worker, '/ready')])
-      return all.every(([status]) => status === 200) || undefined
-    })
+    await bothReady()
     const id = await order('Cedar Flats Kites')
     expect(await eventsOf(records, id)).toEqual(['asked', 'quoted', 'signed-off', 'planned', 'ticketed', 'posted'])
+  })
+
+  it('lives though PostgreSQL is killed again and again at any instant', { timeout: 600_000 }, async () => {
+    for (const wait of instants) {
+      await bothReady()
+      await pause(wait)
+      await records.close()
+      await postgres.kill()
+      await postgres.start()
+      records = await openRecordsAt(postgres.ownerUrl)
+      expect([service.process.exitCode, worker.process.exitCode], `killed ${wait} ms after both were ready`).toEqual([null, null])
+    }
+    await bothReady()
   })
 
   it('does not start as a role that may do everything', async () => {
