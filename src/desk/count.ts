@@ -10,6 +10,8 @@ export type MaterialStones = { readonly material: Stone; readonly line: StoneLin
 
 /** One template, with where it is used, what it is laid out in, and the piece itself with its hole in µm. */
 export type PlacedTemplate = TemplateLine & {
+  /** What it is brushed for, where others at this place say and measure the same; empty when nothing can be mistaken. */
+  readonly on: readonly string[]
   readonly place: PlaceId
   readonly face: string
   readonly heightMicrometres: number
@@ -30,7 +32,13 @@ const usesOf = (applications: readonly LaidApplication[]): readonly Use[] =>
     ),
   )
 
-const placed = (template: TemplateLine, uses: readonly Use[]): readonly PlacedTemplate[] => {
+/** What is written on a template: its letters, and whom it is for where others say the same: `2 (12, 20)`. */
+export const templateName = ({ text, on }: Pick<PlacedTemplate, 'text' | 'on'>): string =>
+  on.length === 0 ? text : `${text} (${on.join(', ')})`
+
+type Found = Omit<PlacedTemplate, 'on'> & { readonly serves: readonly string[] }
+
+const placed = (template: TemplateLine, uses: readonly Use[]): readonly Found[] => {
   const found = uses.flatMap((use) => use.layout.pieces.flatMap((piece) => (piece.key === template.key ? [{ use, piece }] : [])))
   const [first] = found
   if (first === undefined) return []
@@ -43,8 +51,24 @@ const placed = (template: TemplateLine, uses: readonly Use[]): readonly PlacedTe
       heightMicrometres: application.height,
       piece: first.piece,
       hole: first.use.layout.setting.hole,
+      serves: [...new Set(found.map(({ use }) => use.laid.application.text))].toSorted(byNumber),
     },
   ]
+}
+
+const byNumber = (a: string, b: string): number => a.localeCompare(b, 'en', { numeric: true })
+
+const looksLike = ({ text, size, colour, place, heightMicrometres }: Found): string =>
+  JSON.stringify([text, size, colour, place, heightMicrometres])
+
+/** A number that was narrowed has templates of its own, which to the eye are those of the others. */
+const toldApart = (templates: readonly Found[]): readonly PlacedTemplate[] => {
+  const alike = new Map<string, number>()
+  for (const template of templates) alike.set(looksLike(template), (alike.get(looksLike(template)) ?? 0) + 1)
+  return templates.map((found) => {
+    const { serves, ...template } = found
+    return { ...template, on: (alike.get(looksLike(found)) ?? 0) > 1 ? serves : [] }
+  })
 }
 
 /** Stones per material record with spare and whole gross, and one template per distinct piece and colour. */
@@ -60,6 +84,6 @@ export const countOrder = (applications: readonly LaidApplication[], sparePercen
   }))
   return {
     stones: counts.flatMap(({ material, count }) => count.stones.map((line) => ({ material, line }))),
-    templates: countStones(uses, { percent: sparePercent }).templates.flatMap((template) => placed(template, uses)),
+    templates: toldApart(countStones(uses, { percent: sparePercent }).templates.flatMap((template) => placed(template, uses))),
   }
 }

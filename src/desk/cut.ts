@@ -8,7 +8,7 @@ import type { Order } from '../domain/order/order.ts'
 import { ok, type Problem, type Result } from '../domain/result/result.ts'
 import type { Profile } from '../domain/shop/shop.ts'
 import { micrometres } from '../domain/units/units.ts'
-import type { Counted, PlacedTemplate } from './count.ts'
+import { type Counted, type PlacedTemplate, templateName } from './count.ts'
 import { couponsFor } from './coupons.ts'
 import type { LaidApplication } from './lay-out.ts'
 import { vinylUses } from './ticket/picks.ts'
@@ -68,11 +68,11 @@ export const freshTemplates = (counted: Counted, shelf: ReadonlySet<string>): re
   counted.templates.filter(({ key }) => !shelf.has(key))
 
 const templatesOf = (counted: Counted, means: CutMeans): readonly StoneTemplate[] =>
-  freshTemplates(counted, means.shelf).map(({ key, piece, hole, text, size, colour, heightMicrometres }) => ({
+  freshTemplates(counted, means.shelf).map(({ key, piece, hole, text, on, size, colour, heightMicrometres }) => ({
     key,
     piece,
     hole,
-    lines: [text, `${(heightMicrometres / 1_000).toFixed(0)} mm`, size, colour, means.job],
+    lines: [templateName({ text, on }), `${(heightMicrometres / 1_000).toFixed(0)} mm`, size, colour, means.job],
   }))
 
 /** Template sheets of one kind, named by it and counted; none where there is nothing to cut. */

@@ -41,9 +41,10 @@ const vinylOf = ({ cuts }: Work) =>
   }))
 
 const templatesOf = ({ counted }: Work) =>
-  counted.templates.map(({ key, text, size, colour, holes, brushed, place, face, heightMicrometres }) => ({
+  counted.templates.map(({ key, text, on, size, colour, holes, brushed, place, face, heightMicrometres }) => ({
     key,
     text,
+    on,
     size,
     colour,
     holes,

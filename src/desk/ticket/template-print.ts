@@ -3,17 +3,17 @@ import type { Shop } from '../../domain/shop/shop.ts'
 import type { TicketFacts } from '../../domain/ticket/facts.ts'
 import { composeTemplatePrint, type PrintedTemplate } from '../../domain/ticket/template-print.ts'
 import type { Ticket } from '../../domain/ticket/ticket.ts'
-import type { PlacedTemplate } from '../count.ts'
+import { type PlacedTemplate, templateName } from '../count.ts'
 import { freshTemplates } from '../cut.ts'
 import { templateShelf, type Work } from '../work-out.ts'
 import { type PickMeans, shownColour } from './picks.ts'
 
-const printed = ({ text, size, colour, heightMicrometres, hole, piece }: PlacedTemplate, means: PickMeans): PrintedTemplate => ({
-  text,
-  stone: `${size} ${shownColour(means, colour).name}`,
-  heightMicrometres,
-  holeMicrometres: hole,
-  holes: piece.stones.map(([x, y]): readonly [number, number] => [Math.round(x), Math.round(-y) + 0]),
+const printed = (template: PlacedTemplate, means: PickMeans): PrintedTemplate => ({
+  text: templateName(template),
+  stone: `${template.size} ${shownColour(means, template.colour).name}`,
+  heightMicrometres: template.heightMicrometres,
+  holeMicrometres: template.hole,
+  holes: template.piece.stones.map(([x, y]): readonly [number, number] => [Math.round(x), Math.round(-y) + 0]),
   paths: [],
 })
 

@@ -10,6 +10,8 @@ import type { LayoutProblem } from './problems.ts'
 const TIGHTEST = 0.02
 /** Letters narrower than this look squeezed from the stands. Common practice. */
 const LEAST_CONDENSED = 85
+/** Numbers are condensed in steps of so many percent, so that the numbers of a roster share their templates. */
+const NUMBER_STEP = 5
 
 export type Glyphs = {
   readonly glyphs: readonly ShapedGlyph[]
@@ -47,7 +49,15 @@ export const inkWidth = (glyphs: Glyphs, spread: Spread): number => {
   return right > left ? right - left : 0
 }
 
-export const flatHeight = (face: Face, text: string): number => (/^\d+$/.test(text) ? face.flatDigit : face.flatCapital)
+const isNumber = (text: string): boolean => /^\d+$/.test(text)
+
+/** The whole percent to condense to, at most the share that fits. */
+const percentOf = (text: string, share: number): number => {
+  const step = isNumber(text) ? NUMBER_STEP : 1
+  return Math.floor((share * 100) / step) * step
+}
+
+export const flatHeight = (face: Face, text: string): number => (isNumber(text) ? face.flatDigit : face.flatCapital)
 
 const withoutExtra = (glyphs: Glyphs): Glyphs => ({ ...glyphs, extra: glyphs.extra.map(() => 0) })
 
@@ -77,7 +87,7 @@ const tooWide = (request: TextRequest, width: number, most: number, least: numbe
   })
 
 /**
- * Letters brought to the asked width: as they are, closer together, condensed to 85 %, then smaller down to the least
+ * Letters brought to the asked width: as they are, closer together, condensed to 85 % (numbers by 5 % at a time), then smaller down to the least
  * height; `text-too-wide` when even that is not enough. Script letters that join are never tracked.
  */
 export const fitText = (request: TextRequest, glyphs: Glyphs): Result<Fitted, LayoutProblem> => {
@@ -96,7 +106,7 @@ export const fitText = (request: TextRequest, glyphs: Glyphs): Result<Fitted, La
   if (inkWidth(plain, tracked) <= most) return ok(fitted(plain, tracked, height))
   const fixed = Math.floor(tightest) * gaps
   const condensed = (most - fixed) / (inkWidth(plain, { ...asked, tracking: 0 }) || 1)
-  const percent = Math.floor(condensed * 100)
+  const percent = percentOf(request.text, condensed)
   if (percent >= LEAST_CONDENSED) {
     return ok(fitted(plain, { scale, condensed: percent / 100, tracking: Math.floor(tightest) }, height))
   }

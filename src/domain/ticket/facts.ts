@@ -118,6 +118,8 @@ export type DigitTally = {
 export type TemplateFacts = {
   readonly key: string
   readonly text: string
+  /** The numbers or names it is brushed for, where another template says the same; else empty. */
+  readonly on: readonly string[]
   readonly place: PlaceId
   readonly face: string
   readonly heightMicrometres: number

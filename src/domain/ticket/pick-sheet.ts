@@ -80,6 +80,7 @@ const tallyTable = (scene: Scene): readonly Block[] => {
 const templateRow = (scene: Scene, template: TemplateFacts): readonly ReturnType<typeof cell>[] => [
   cell(template.box ?? scene.words.pick.cutNew, { bold: template.box !== null }),
   cell(template.text, { bold: true }),
+  cell(template.on.length === 0 ? scene.words.pick.allOn : template.on.join(', '), { bold: template.on.length > 0 }),
   cell(lengthOf(scene, template.heightMicrometres)),
   cell(`${template.size} ${template.colour.name}`),
   cell(String(template.holes)),
@@ -101,9 +102,10 @@ const templateTable = (scene: Scene): readonly Block[] => {
   }))
   const columns = [
     column(heads.box, 2),
-    column(heads.character, 3),
+    column(heads.character, 2),
+    column(heads.on, 3),
     column(heads.height, 1.4),
-    column(heads.stone, 3),
+    column(heads.stone, 2.6),
     column(heads.holes, 1.3, 'right'),
     column(heads.brushed, 1.7, 'right'),
     column(heads.done, 1.2, 'centre'),

@@ -112,7 +112,9 @@ export type PickWords = {
   readonly tally: string
   readonly tallyHeads: Of<'place' | 'height' | 'face' | 'digits'>
   readonly templates: string
-  readonly templateHeads: Of<'box' | 'character' | 'height' | 'stone' | 'holes' | 'brushed' | 'done'>
+  /** A template that serves whatever has its letter. */
+  readonly allOn: string
+  readonly templateHeads: Of<'box' | 'character' | 'on' | 'height' | 'stone' | 'holes' | 'brushed' | 'done'>
   readonly cutNew: string
   readonly times: (count: number) => string
   readonly stones: string

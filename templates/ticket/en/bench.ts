@@ -91,9 +91,11 @@ export const pick: PickWords = {
   tally: 'Digits to cut, by height',
   tallyHeads: { place: 'Place', height: 'Height', face: 'Face', digits: 'Digit × how many' },
   templates: 'Stone templates (brushed again for every garment)',
+  allOn: 'all',
   templateHeads: {
     box: 'Box',
     character: 'Says',
+    on: 'For',
     height: 'Height',
     stone: 'Stone',
     holes: 'Holes',

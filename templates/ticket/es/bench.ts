@@ -91,9 +91,11 @@ export const pick: PickWords = {
   tally: 'Cifras por cortar, según altura',
   tallyHeads: { place: 'Lugar', height: 'Altura', face: 'Letra', digits: 'Cifra × cuántas' },
   templates: 'Plantillas de piedras (se cepillan para cada prenda)',
+  allOn: 'todos',
   templateHeads: {
     box: 'Caja',
     character: 'Dice',
+    on: 'Para',
     height: 'Altura',
     stone: 'Piedra',
     holes: 'Agujeros',

@@ -126,6 +126,18 @@ describe('fitting a width', () => {
     expect(codes(at(30, 40_000))).toEqual(['text-too-wide'])
   })
 
+  test('numbers are condensed by 5 % at a time, so that those of a roster share their digits', () => {
+    const numbers = Array.from({ length: 90 }, (_, index) => String(index + 10))
+    const widest = Math.max(...numbers.map((number) => shaped(number, { height: fromInches(8) }).width))
+    const condensed = numbers.map((number) => {
+      const shape = shaped(number, { height: fromInches(8), fitWidth: micrometres(widest * 0.9) })
+      expect(shape.width).toBeLessThanOrEqual(widest * 0.9)
+      return shape.fit.condensedPercent
+    })
+    expect(new Set(condensed).size).toBeGreaterThan(1)
+    for (const percent of condensed) expect([100, 95, 90, 85]).toContain(percent)
+  })
+
   test('digits are tracked apart until each is a piece of its own', () => {
     const leastGap = roomForRows(SS10, twoRows)
     const shape = shaped('20', { face: face('anton'), height: fromInches(6.8), leastGap })

@@ -295,6 +295,7 @@ export const templatesOf = (count: number): readonly TemplateFacts[] =>
   Array.from({ length: count }, (_template, at) => ({
     key: `key-${at}`,
     text: String(at % 10),
+    on: at % 4 === 1 ? [`${at % 10}0`, `${at % 10}4`] : [],
     place: at < 10 ? ('back-number' as const) : ('front-number' as const),
     face: 'saira-condensed-800',
     heightMicrometres: at < 10 ? 254_000 : 203_200,
