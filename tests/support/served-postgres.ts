@@ -83,8 +83,17 @@ export const startServedPostgres = async (tls: Certificates | null = null): Prom
   const state: { server: ChildProcess | null } = { server: null }
   const start = async (): Promise<void> => {
     const as = account === null ? {} : { uid: account.uid, gid: account.gid }
-    state.server = spawn(postgres, ['-D', cluster], { cwd: '/', detached: true, stdio: 'ignore', ...as })
-    await until('PostgreSQL answers', () => answers(ownerUrl), 60_000)
+    const launch = (): ChildProcess => spawn(postgres, ['-D', cluster], { cwd: '/', detached: true, stdio: 'ignore', ...as })
+    state.server = launch()
+    await until(
+      'PostgreSQL answers',
+      async () => {
+        // It refuses to start while a child of the one that was killed still holds the shared memory.
+        if (state.server?.exitCode !== null) state.server = launch()
+        return await answers(ownerUrl)
+      },
+      60_000,
+    )
   }
   const stop = async (): Promise<void> => {
     if (state.server === null) return
