@@ -78,5 +78,13 @@ export const placementBlocks = (scene: Scene): readonly Block[] => {
   const { title, hint } = scene.words.place
   const blocks = scene.facts.garments.flatMap((garment) => garmentBlocks(scene, garment.id))
   if (blocks.length === 0) return []
-  return [{ kind: 'heading', level: 1, text: title }, { kind: 'text', style: 'small', text: hint }, ...blocks]
+  const [heading, drawing, ...others] = blocks
+  const first = [heading, drawing].filter((block) => block !== undefined)
+  return [
+    {
+      kind: 'together',
+      blocks: [{ kind: 'heading', level: 1, text: title }, { kind: 'text', style: 'small', text: hint }, ...first],
+    },
+    ...others,
+  ]
 }

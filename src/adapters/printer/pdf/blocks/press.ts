@@ -150,10 +150,18 @@ const setStep = (room: Room, step: StepsBlock['steps'][number], container: Conta
   return piece(height, [decor, boxMark(31, 8), item], { container })
 }
 
+/** So many last steps stay on one page: nobody turns a page for the last look alone. */
+const LAST = 3
+
 /** One step a row: number, box, what is done, and its figures large at the right. */
 export const setSteps = (block: StepsBlock, room: Room): readonly Piece[] => {
   const container: Container = { tag: 'L' }
-  return [gap(3), ...block.steps.map((step) => setStep(room, step, container))]
+  const lasts = block.steps.length - LAST
+  const steps = block.steps.map((step, at) => {
+    const set = setStep(room, step, container)
+    return at >= lasts && at < block.steps.length - 1 ? { ...set, keep: true } : set
+  })
+  return [gap(3), ...steps]
 }
 
 type Item = ChecksBlock['items'][number]
