@@ -52,14 +52,14 @@ const endOf = (plan: ShopPlan, orderId: string): number =>
 
 type Trouble = { readonly placed: PlacedOrder; readonly need: Need; readonly end: number }
 
-/** The owner is told once what the shortage would mean, and decides; nothing is moved here. */
+/** The owner is told what the shortage would mean, once for each hour it would end at, and decides; nothing is moved here. */
 const askOwner = async (desk: Desk, shop: ShopStore, { placed, need, end }: Trouble): Promise<void> => {
   const words = wordsFor(desk)
   const ticket = (await shop.tickets.ofOrder(placed.id)).at(-1)
   const promised = placed.promised ?? placed.needBy
   const later = minutes(Math.ceil(end / 15) * 15)
   await tellOwner(desk, shop, {
-    nonce: `late-${placed.id}-${placed.revision}-${need.item}`,
+    nonce: `late-${placed.id}-${placed.revision}-${need.item}-${later}`,
     text: words.ownerNote.late({
       ticket: ticket === undefined ? placed.id : ticketName(ticket.number),
       item: itemName(desk, need.item),
