@@ -2,20 +2,21 @@ import { sayProblem } from '../../templates/replies/say.ts'
 import { writeLocal } from '../domain/calendar/local-time.ts'
 import type { Problem } from '../domain/result/result.ts'
 import type { Shop } from '../domain/shop/shop.ts'
-import { type Language, type Show, showFor } from '../domain/shop/show.ts'
+import { showFor } from '../domain/shop/show.ts'
 import { micrometres, toMillimetres } from '../domain/units/units.ts'
+import { sayForOrder } from './say-for-order.ts'
 import { garmentsOf } from './ticket/garments.ts'
 import type { Work, WorkedOut } from './work-out.ts'
 
 /** A file of the job by its name inside the output folder. */
 export type JobFile = { readonly name: string; readonly bytes: Uint8Array }
 
-const problemEntry = (problem: Problem, language: Language, show: Show) => ({
+const problemEntry = (problem: Problem, text: string) => ({
   ...problem.facts,
   code: problem.code,
   at: problem.at,
   severity: problem.severity,
-  text: sayProblem(problem, language, show),
+  text,
 })
 
 const stonesOf = ({ counted }: Work) =>
@@ -100,8 +101,10 @@ const nothing = {
 export const resultDocument = (worked: WorkedOut, shop: Shop, files: readonly string[]) => {
   const language = worked.order?.language ?? shop.profile.languages[0] ?? 'en'
   const show = showFor(shop, language)
+  const said = (problem: Problem): string =>
+    worked.order === null ? sayProblem(problem, language, show) : sayForOrder(problem, worked.order, shop)
   return {
-    problems: worked.problems.map((problem) => problemEntry(problem, language, show)),
+    problems: worked.problems.map((problem) => problemEntry(problem, said(problem))),
     ...(worked.work === null ? nothing : partsOf(worked.work)),
     files,
   }

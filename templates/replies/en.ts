@@ -131,6 +131,19 @@ const fields: Readonly<Record<string, string>> = {
 
 const oneOf = (rows: readonly Parameters<Catalogue['row']>[0][]): string => rows.map(row).join(' · ')
 
+const obstacleNames: Readonly<Record<string, string>> = {
+  hood: 'the hood',
+  'full-zip': 'the zip',
+  'half-zip': 'the half zip',
+  pocket: 'the pocket',
+  collar: 'the collar',
+  snaps: 'the snaps',
+  piping: 'the piping',
+  'centre-seam': 'the centre seam',
+  strings: 'the strings',
+}
+const obstaclesOf = (ids: readonly string[]): string => ids.map((id) => obstacleNames[id] ?? id).join(', ')
+
 const placesOf = (ids: readonly string[]): string => ids.map((id) => places[id as keyof typeof places] ?? id).join(', ')
 
 const figure = (field: string, value: number, show: { temperature: (tenthsC: number) => string }): string =>
@@ -389,7 +402,7 @@ export const en = {
     'pressure-differs': ({ words: pressures, taken }) =>
       `The layers want different pressure (${pressures.join(', ')}); ${taken} is taken.`,
     'obstacle-near': ({ garment, places: where, obstacles }) =>
-      `${garment}, ${placesOf(where)}: keep clear of ${obstacles.join(', ')}.`,
+      `${garment}, ${placesOf(where)}: keep clear of ${obstaclesOf(obstacles)}.`,
     'zip-two-halves': ({ garment, places: where }) => `${garment}, ${placesOf(where)}: pressed in two halves beside the zip.`,
     'inside-press-left-out': ({ garment }) => `${garment}: the press from inside is left out.`,
     'fibre-unknown': ({ garment }) =>

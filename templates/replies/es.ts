@@ -171,6 +171,19 @@ const fields: Readonly<Record<string, string>> = {
 
 const oneOf = (rows: readonly Parameters<Catalogue['row']>[0][]): string => rows.map(row).join(' · ')
 
+const obstacleNames: Readonly<Record<string, string>> = {
+  hood: 'la capucha',
+  'full-zip': 'el cierre',
+  'half-zip': 'el medio cierre',
+  pocket: 'la bolsa',
+  collar: 'el cuello',
+  snaps: 'los broches',
+  piping: 'el vivo',
+  'centre-seam': 'la costura del centro',
+  strings: 'los cordones',
+}
+const obstaclesOf = (ids: readonly string[]): string => ids.map((id) => obstacleNames[id] ?? id).join(', ')
+
 const placesOf = (ids: readonly string[]): string => ids.map((id) => places[id as keyof typeof places] ?? id).join(', ')
 
 const figure = (field: string, value: number, show: { temperature: (tenthsC: number) => string }): string =>
@@ -430,7 +443,7 @@ export const es = {
     'pressure-differs': ({ words: pressures, taken }) =>
       `Las capas piden presión distinta (${pressures.join(', ')}); se toma ${taken}.`,
     'obstacle-near': ({ garment, places: where, obstacles }) =>
-      `${garment}, ${placesOf(where)}: lejos de ${obstacles.join(', ')}.`,
+      `${garment}, ${placesOf(where)}: lejos de esto: ${obstaclesOf(obstacles)}.`,
     'zip-two-halves': ({ garment, places: where }) =>
       `${garment}, ${placesOf(where)}: se plancha en dos mitades junto al cierre.`,
     'inside-press-left-out': ({ garment }) => `${garment}: se omite la planchada por dentro.`,

@@ -1,4 +1,3 @@
-import { sayProblem } from '../../../templates/replies/say.ts'
 import { sayHangsOn, workName } from '../../../templates/ticket/work.ts'
 import { writeLocal } from '../../domain/calendar/local-time.ts'
 import type { Zone } from '../../domain/calendar/zone.ts'
@@ -19,6 +18,7 @@ import type {
 } from '../../domain/ticket/facts.ts'
 import { minutes } from '../../domain/units/units.ts'
 import { vinylSheetFile } from '../file-names.ts'
+import { sayForOrder } from '../say-for-order.ts'
 import type { Work } from '../work-out.ts'
 import { garmentsOf, rosterOf } from './garments.ts'
 import { digitTallies, type PickMeans, shownColour, stonePicks, templatePicks } from './picks.ts'
@@ -170,7 +170,7 @@ export const ticketFacts = (
     problems: about.problems.map((problem) => ({
       code: problem.code,
       severity: problem.severity,
-      text: sayProblem(problem, language, showFor(shop, language)),
+      text: sayForOrder(problem, work.order, shop),
     })),
     plan: planFacts(work, language, shop),
     rulebook: rulebookFacts(work, shop),
