@@ -52,20 +52,51 @@ export const release = (
   return fromLots(held, Math.max(0, total(held) - keep)).map(change({ ...of, kind: 'release' }, 1))
 }
 
+/** Whoever holds an item, the last due first: who can wait longest lets go first. */
+const lastDueFirst = (moves: readonly StockChange[], needs: readonly Need[], item: string): readonly string[] => {
+  const due = new Map(needs.filter((need) => need.item === item).map(({ orderId, due: at }) => [orderId, at]))
+  const holders = [...new Set(moves.flatMap((move) => (move.item === item && move.orderId !== null ? [move.orderId] : [])))]
+  return holders.toSorted((a, b) => (due.get(b) ?? 0) - (due.get(a) ?? 0) || b.localeCompare(a))
+}
+
+type Lent = { readonly orderId: string; readonly lots: Taken }
+
+/** What others hold and must lend for an amount that is neither held nor free. */
+const lentBy = (moves: readonly StockChange[], needs: readonly Need[], used: Omit<Need, 'due'>): readonly Lent[] => {
+  const lent: Lent[] = []
+  let missing = used.amount
+  for (const orderId of lastDueFirst(moves, needs, used.item)) {
+    if (orderId === used.orderId || missing <= 0) continue
+    const held = heldLots(moves, { orderId, item: used.item })
+    const lots = fromLots(held, Math.min(missing, total(held)))
+    if (lots.length > 0) lent.push({ orderId, lots })
+    missing -= total(lots)
+  }
+  return lent
+}
+
 /**
- * Takes what an order used: out of what it holds, then out of what is free. When the shelf held more than the books, the books are
- * corrected by a count first, so nothing ever becomes negative.
+ * Takes what an order used: out of what it holds, then out of what is free, then out of what others hold, the last due first. When
+ * the shelf held more than the books, the books are corrected by a count first, so nothing ever becomes negative.
  */
-export const consume = (moves: readonly StockChange[], used: Omit<Need, 'due'>): readonly StockChange[] => {
+export const consume = (
+  moves: readonly StockChange[],
+  needs: readonly Need[],
+  used: Omit<Need, 'due'>,
+): readonly StockChange[] => {
   const { item, orderId, amount } = used
   const held = fromLots(heldLots(moves, used), Math.min(amount, total(heldLots(moves, used))))
   const beyond = amount - total(held)
   const free = fromLots(freeLots(moves, item), Math.min(beyond, total(freeLots(moves, item))))
-  const found: Taken = beyond > total(free) ? [{ lot: held[0]?.lot ?? free[0]?.lot ?? '', amount: beyond - total(free) }] : []
+  const lent = lentBy(moves, needs, { ...used, amount: beyond - total(free) })
+  const lots = [...held, ...free, ...lent.flatMap((one) => one.lots)]
+  const missing = amount - total(lots)
+  const found: Taken = missing > 0 ? [{ lot: lots[0]?.lot ?? '', amount: missing }] : []
   return [
     ...held.map(change({ item, orderId, kind: 'release' }, 1)),
+    ...lent.flatMap((one) => one.lots.map(change({ item, orderId: one.orderId, kind: 'release' }, 1))),
     ...found.map(change({ item, orderId: null, kind: 'count' }, 1)),
-    ...[...held, ...free, ...found].map(change({ item, orderId, kind: 'use' }, -1)),
+    ...[...lots, ...found].map(change({ item, orderId, kind: 'use' }, -1)),
   ]
 }
 
@@ -78,11 +109,9 @@ const takeAway = (
   { item, lot, amount, kind }: Gone,
 ): readonly StockChange[] => {
   const ofLot = (lots: readonly LotAmount[]): number => lots.find((one) => one.lot === lot)?.amount ?? 0
-  const due = new Map(needs.filter((need) => need.item === item).map(({ orderId, due: at }) => [orderId, at]))
-  const holders = [...new Set(moves.flatMap((move) => (move.item === item && move.orderId !== null ? [move.orderId] : [])))]
   const made: StockChange[] = []
   let missing = amount - ofLot(freeLots(moves, item))
-  for (const orderId of holders.toSorted((a, b) => (due.get(b) ?? 0) - (due.get(a) ?? 0) || b.localeCompare(a))) {
+  for (const orderId of lastDueFirst(moves, needs, item)) {
     const some = Math.min(missing, ofLot(heldLots(moves, { orderId, item })))
     if (some > 0) made.push({ item, lot, amount: some, kind: 'release', orderId })
     missing -= Math.max(0, some)

@@ -64,13 +64,14 @@ export const takeStock = async (shop: ShopStore, used: Omit<Wanted, 'due'>, hand
   await shop.plan.alone()
   const { orderId } = used
   const taken = byItem(used.uses)
-  const before = await needsOf(shop, orderId)
+  const needs = await shop.stock.needs()
+  const before = needs.filter((need) => need.orderId === orderId)
   const amounts = new Map(taken.map(({ item, amount }) => [item, amount]))
   const rest = before.map((need) => ({ ...need, amount: need.amount - (amounts.get(need.item) ?? 0) }))
   const ledger = await shop.stock.ledger()
   await write(
     shop,
-    taken.filter(({ amount }) => amount > 0).flatMap(({ item, amount }) => consume(ledger, { orderId, item, amount })),
+    taken.filter(({ amount }) => amount > 0).flatMap(({ item, amount }) => consume(ledger, needs, { orderId, item, amount })),
     hand,
   )
   await shop.stock.want(
