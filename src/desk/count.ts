@@ -8,11 +8,16 @@ import type { LaidApplication } from './lay-out.ts'
 /** Stones of one material record (so of one lot), counted over the roster. */
 export type MaterialStones = { readonly material: Stone; readonly line: StoneLine }
 
+/** The texts of one place that a template is brushed for. */
+export type Serves = { readonly place: PlaceId; readonly texts: readonly string[] }
+
 /** One template, with where it is used, what it is laid out in, and the piece itself with its hole in µm. */
 export type PlacedTemplate = TemplateLine & {
-  /** What it is brushed for, where others at this place say and measure the same; empty when nothing can be mistaken. */
-  readonly on: readonly string[]
-  readonly place: PlaceId
+  /** Its number on the ticket, its cut sheet and its print, from 1. */
+  readonly no: number
+  readonly places: readonly PlaceId[]
+  /** What it is brushed for; empty when that is every text of its places that has its letters. */
+  readonly on: readonly Serves[]
   readonly face: string
   readonly heightMicrometres: number
   readonly piece: StonePiece
@@ -32,43 +37,48 @@ const usesOf = (applications: readonly LaidApplication[]): readonly Use[] =>
     ),
   )
 
-/** What is written on a template: its letters, and whom it is for where others say the same: `2 (12, 20)`. */
-export const templateName = ({ text, on }: Pick<PlacedTemplate, 'text' | 'on'>): string =>
-  on.length === 0 ? text : `${text} (${on.join(', ')})`
+/** What is written on a template: its number on the ticket and its letters. */
+export const templateName = ({ no, text }: Pick<PlacedTemplate, 'no' | 'text'>): string => `#${no} · ${text}`
 
-type Found = Omit<PlacedTemplate, 'on'> & { readonly serves: readonly string[] }
+const byNumber = (a: string, b: string): number => a.localeCompare(b, 'en', { numeric: true })
 
-const placed = (template: TemplateLine, uses: readonly Use[]): readonly Found[] => {
+const textsAt = (uses: readonly Use[], place: PlaceId): readonly string[] =>
+  [...new Set(uses.flatMap(({ laid: { application } }) => (application.place.id === place ? [application.text] : [])))].toSorted(
+    byNumber,
+  )
+
+/** What could be taken for the template's own: the same stones at the same height in the same face, with its letters in the text. */
+const alikeIn = (uses: readonly Use[], template: TemplateLine, first: Use): readonly Use[] =>
+  uses.filter(
+    ({ layout, colour, laid: { application } }) =>
+      layout.setting.size === template.size &&
+      colour === template.colour &&
+      application.height === first.laid.application.height &&
+      application.decoration.face === first.laid.application.decoration.face &&
+      application.text.includes(template.text),
+  )
+
+const placed = (template: TemplateLine, uses: readonly Use[]): readonly Omit<PlacedTemplate, 'no'>[] => {
   const found = uses.flatMap((use) => use.layout.pieces.flatMap((piece) => (piece.key === template.key ? [{ use, piece }] : [])))
+  const served = found.flatMap(({ use }) => (use.colour === template.colour ? [use] : []))
   const [first] = found
   if (first === undefined) return []
   const { application } = first.use.laid
+  const places = [...new Set(served.map(({ laid }) => laid.application.place.id))].toSorted()
+  const alike = alikeIn(uses, template, first.use)
+  const serves = places.map((place) => ({ place, texts: textsAt(served, place) }))
+  const isAll = serves.every(({ place, texts }) => textsAt(alike, place).every((text) => texts.includes(text)))
   return [
     {
       ...template,
-      place: application.place.id,
+      places,
+      on: isAll ? [] : serves,
       face: application.decoration.face,
       heightMicrometres: application.height,
       piece: first.piece,
       hole: first.use.layout.setting.hole,
-      serves: [...new Set(found.map(({ use }) => use.laid.application.text))].toSorted(byNumber),
     },
   ]
-}
-
-const byNumber = (a: string, b: string): number => a.localeCompare(b, 'en', { numeric: true })
-
-const looksLike = ({ text, size, colour, place, heightMicrometres }: Found): string =>
-  JSON.stringify([text, size, colour, place, heightMicrometres])
-
-/** A number that was narrowed has templates of its own, which to the eye are those of the others. */
-const toldApart = (templates: readonly Found[]): readonly PlacedTemplate[] => {
-  const alike = new Map<string, number>()
-  for (const template of templates) alike.set(looksLike(template), (alike.get(looksLike(template)) ?? 0) + 1)
-  return templates.map((found) => {
-    const { serves, ...template } = found
-    return { ...template, on: (alike.get(looksLike(found)) ?? 0) > 1 ? serves : [] }
-  })
 }
 
 /** Stones per material record with spare and whole gross, and one template per distinct piece and colour. */
@@ -84,6 +94,8 @@ export const countOrder = (applications: readonly LaidApplication[], sparePercen
   }))
   return {
     stones: counts.flatMap(({ material, count }) => count.stones.map((line) => ({ material, line }))),
-    templates: toldApart(countStones(uses, { percent: sparePercent }).templates.flatMap((template) => placed(template, uses))),
+    templates: countStones(uses, { percent: sparePercent })
+      .templates.flatMap((template) => placed(template, uses))
+      .map((template, at) => ({ ...template, no: at + 1 })),
   }
 }

@@ -68,11 +68,11 @@ export const freshTemplates = (counted: Counted, shelf: ReadonlySet<string>): re
   counted.templates.filter(({ key }) => !shelf.has(key))
 
 const templatesOf = (counted: Counted, means: CutMeans): readonly StoneTemplate[] =>
-  freshTemplates(counted, means.shelf).map(({ key, piece, hole, text, on, size, colour, heightMicrometres }) => ({
+  freshTemplates(counted, means.shelf).map(({ key, piece, hole, no, text, size, colour, heightMicrometres }) => ({
     key,
     piece,
     hole,
-    lines: [templateName({ text, on }), `${(heightMicrometres / 1_000).toFixed(0)} mm`, size, colour, means.job],
+    lines: [templateName({ no, text }), `${(heightMicrometres / 1_000).toFixed(0)} mm`, size, colour, means.job],
   }))
 
 /** Template sheets of one kind, named by it and counted; none where there is nothing to cut. */

@@ -42,15 +42,16 @@ const vinylOf = ({ cuts }: Work) =>
   }))
 
 const templatesOf = ({ counted }: Work) =>
-  counted.templates.map(({ key, text, on, size, colour, holes, brushed, place, face, heightMicrometres }) => ({
+  counted.templates.map(({ key, no, text, on, size, colour, holes, brushed, places, face, heightMicrometres }) => ({
     key,
+    no,
     text,
     on,
     size,
     colour,
     holes,
     brushed,
-    place,
+    places,
     face,
     heightMm: toMillimetres(micrometres(heightMicrometres)),
   }))

@@ -114,3 +114,26 @@ test('a lot of stones that is new to the shop gets a coupon to cut, and a tried 
   const holes = worked(wider).counted.templates.map(({ hole }) => hole)
   expect(new Set(holes)).toEqual(new Set([3_400]))
 })
+
+test('the templates that a number needs at a place are told by the list alone, each letter by one template', () => {
+  const numbers = ['2', '20', '12', '7', '70', '89', '48']
+  const height = { micrometres: 254_000 }
+  const [front, back] = [
+    decoration({ id: 'front', place: 'front-number', height }),
+    decoration({ id: 'back', place: 'back-number', height }),
+  ]
+  const roster = numbers.map((number, at) => row(at + 1, { number }))
+  const { templates } = worked(workshop, order({ decorations: [front, back], roster })).counted
+  expect(templates.map(({ no }) => no)).toEqual(templates.map((_, at) => at + 1))
+  for (const place of ['front-number', 'back-number'] as const) {
+    for (const number of numbers) {
+      const needed = templates.filter(({ on, places, text }) =>
+        on.length === 0
+          ? places.includes(place) && number.includes(text)
+          : on.some((one) => one.place === place && one.texts.includes(number)),
+      )
+      const letters = needed.flatMap(({ text }) => [...text])
+      expect(letters.toSorted(), `${number} at ${place}`).toEqual([...number].toSorted())
+    }
+  }
+})

@@ -118,9 +118,11 @@ export type DigitTally = {
 export type TemplateFacts = {
   readonly key: string
   readonly text: string
-  /** The numbers or names it is brushed for, where another template says the same; else empty. */
-  readonly on: readonly string[]
-  readonly place: PlaceId
+  /** Its number on this ticket, its cut sheet and its print. */
+  readonly no: number
+  readonly places: readonly PlaceId[]
+  /** What it is brushed for; empty when that is all that has its letters. */
+  readonly on: readonly { readonly place: PlaceId; readonly texts: readonly string[] }[]
   readonly face: string
   readonly heightMicrometres: number
   readonly size: StoneSize

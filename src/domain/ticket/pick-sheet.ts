@@ -77,10 +77,18 @@ const tallyTable = (scene: Scene): readonly Block[] => {
   return [{ kind: 'heading', level: 2, text: words.pick.tally }, table(columns, [{ heading: null, rows }])]
 }
 
+/** "12, 20", or place by place where one template serves several. */
+const servedText = ({ words }: Scene, { on }: TemplateFacts): string => {
+  if (on.length === 0) return words.pick.allOn
+  const named = on.map(({ place, texts }) => `${words.place.ids[place]}: ${texts.join(', ')}`)
+  return on.length === 1 ? on.flatMap(({ texts }) => texts).join(', ') : named.join('; ')
+}
+
 const templateRow = (scene: Scene, template: TemplateFacts): readonly ReturnType<typeof cell>[] => [
   cell(template.box ?? scene.words.pick.cutNew, { bold: template.box !== null }),
+  cell(`#${template.no}`),
   cell(template.text, { bold: true }),
-  cell(template.on.length === 0 ? scene.words.pick.allOn : template.on.join(', '), { bold: template.on.length > 0 }),
+  cell(servedText(scene, template), { bold: template.on.length > 0 }),
   cell(lengthOf(scene, template.heightMicrometres)),
   cell(`${template.size} ${template.colour.name}`),
   cell(String(template.holes)),
@@ -92,16 +100,18 @@ const templateTable = (scene: Scene): readonly Block[] => {
   const { facts, words } = scene
   if (facts.templates.length === 0) return []
   const heads = words.pick.templateHeads
-  const places = [...new Set(facts.templates.map((template) => template.place))]
-  const groups = places.map((place) => ({
-    heading: words.place.ids[place],
+  const headingOf = (template: TemplateFacts): string => template.places.map((place) => words.place.ids[place]).join(', ')
+  const headings = [...new Set(facts.templates.map(headingOf))]
+  const groups = headings.map((heading) => ({
+    heading,
     rows: facts.templates
-      .filter((template) => template.place === place)
+      .filter((template) => headingOf(template) === heading)
       .sort((a, b) => b.heightMicrometres - a.heightMicrometres || (a.text < b.text ? -1 : 1))
       .map((template) => templateRow(scene, template)),
   }))
   const columns = [
     column(heads.box, 2),
+    column(heads.no, 0.8),
     column(heads.character, 2),
     column(heads.on, 3),
     column(heads.height, 1.4),

@@ -114,7 +114,7 @@ export type PickWords = {
   readonly templates: string
   /** A template that serves whatever has its letter. */
   readonly allOn: string
-  readonly templateHeads: Of<'box' | 'character' | 'on' | 'height' | 'stone' | 'holes' | 'brushed' | 'done'>
+  readonly templateHeads: Of<'box' | 'no' | 'character' | 'on' | 'height' | 'stone' | 'holes' | 'brushed' | 'done'>
   readonly cutNew: string
   readonly times: (count: number) => string
   readonly stones: string

@@ -94,6 +94,7 @@ export const pick: PickWords = {
   allOn: 'all',
   templateHeads: {
     box: 'Box',
+    no: 'No.',
     character: 'Says',
     on: 'For',
     height: 'Height',

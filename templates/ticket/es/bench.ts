@@ -94,6 +94,7 @@ export const pick: PickWords = {
   allOn: 'todos',
   templateHeads: {
     box: 'Caja',
+    no: 'N.º',
     character: 'Dice',
     on: 'Para',
     height: 'Altura',

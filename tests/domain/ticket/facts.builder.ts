@@ -295,8 +295,9 @@ export const templatesOf = (count: number): readonly TemplateFacts[] =>
   Array.from({ length: count }, (_template, at) => ({
     key: `key-${at}`,
     text: String(at % 10),
-    on: at % 4 === 1 ? [`${at % 10}0`, `${at % 10}4`] : [],
-    place: at < 10 ? ('back-number' as const) : ('front-number' as const),
+    no: at + 1,
+    places: [at < 10 ? ('back-number' as const) : ('front-number' as const)],
+    on: at % 4 === 1 ? [{ place: 'back-number' as const, texts: [`${at % 10}0`, `${at % 10}4`] }] : [],
     face: 'saira-condensed-800',
     heightMicrometres: at < 10 ? 254_000 : 203_200,
     size: 'SS10' as const,
