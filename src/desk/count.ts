@@ -59,8 +59,10 @@ const alikeIn = (uses: readonly Use[], template: TemplateLine, first: Use): read
   )
 
 const placed = (template: TemplateLine, uses: readonly Use[]): readonly Omit<PlacedTemplate, 'no'>[] => {
-  const found = uses.flatMap((use) => use.layout.pieces.flatMap((piece) => (piece.key === template.key ? [{ use, piece }] : [])))
-  const served = found.flatMap(({ use }) => (use.colour === template.colour ? [use] : []))
+  const found = uses
+    .filter(({ colour }) => colour === template.colour)
+    .flatMap((use) => use.layout.pieces.flatMap((piece) => (piece.key === template.key ? [{ use, piece }] : [])))
+  const served = found.map(({ use }) => use)
   const [first] = found
   if (first === undefined) return []
   const { application } = first.use.laid

@@ -4,7 +4,7 @@ import type { ExtraHours } from '../../domain/schedule/extra-hours.ts'
 import { type LearnedRates, type Reckoned, ratesAsSet } from '../../domain/schedule/learned-rates.ts'
 import type { BookOrder, Slot } from '../../domain/schedule/operation.ts'
 import type { PlanReason } from '../../domain/schedule/plan-reason.ts'
-import type { TicketFacts } from '../../domain/ticket/facts.ts'
+import type { TemplateFacts, TicketFacts } from '../../domain/ticket/facts.ts'
 import type { Ticket } from '../../domain/ticket/ticket.ts'
 import type { Conversation, Quote } from '../../domain/understanding/conversation.ts'
 import type { Minutes } from '../../domain/units/units.ts'
@@ -84,11 +84,31 @@ const readVersion1 = <T>(document: unknown, what: string): T => {
   return document as T
 }
 
+/** How templates were kept before they had numbers: one place each, and the texts alone that they are brushed for. */
+type UnnumberedTemplate = Omit<TemplateFacts, 'no' | 'places' | 'on'> & {
+  readonly place: TemplateFacts['places'][number]
+  readonly on: readonly string[]
+}
+
+const numbered = (template: TemplateFacts | UnnumberedTemplate, at: number): TemplateFacts => {
+  if (!('place' in template)) return template
+  const { place, on, ...same } = template
+  return { ...same, no: at + 1, places: [place], on: on.length === 0 ? [] : [{ place, texts: on }] }
+}
+
+const withNumberedTemplates = (facts: TicketFacts): TicketFacts => ({ ...facts, templates: facts.templates.map(numbered) })
+
 /** Makers: the store keeps what this program wrote. */
 export const conversationFrom = (document: unknown): Conversation => readVersion1(document, 'conversation')
 export const orderFrom = (document: unknown): Order => readVersion1(document, 'order')
-export const quoteFrom = (document: unknown): QuoteBody => readVersion1(document, 'quote')
-export const ticketFrom = (document: unknown): TicketBody => readVersion1(document, 'ticket')
+export const quoteFrom = (document: unknown): QuoteBody => {
+  const quote = readVersion1<QuoteBody>(document, 'quote')
+  return quote.facts === null ? quote : { ...quote, facts: withNumberedTemplates(quote.facts) }
+}
+export const ticketFrom = (document: unknown): TicketBody => {
+  const ticket = readVersion1<TicketBody>(document, 'ticket')
+  return { ...ticket, facts: withNumberedTemplates(ticket.facts) }
+}
 export const pieceFrom = (document: unknown): PieceStones => readVersion1<{ piece: PieceStones }>(document, 'piece').piece
 export const messageFrom = (document: unknown): Message => document as Message
 
