@@ -1,10 +1,10 @@
 import type { Gate } from '../../src/domain/press/press-plan.ts'
 import type { OrderState } from '../../src/ports/work-records.ts'
 
-/** What the desk itself says: progress, states, tickets in the bench channel, and the owner's sheet. */
 /** An earlier order as the owner finds it in the books. */
 type EarlierNamed = { readonly orderId: string; readonly revision: number; readonly needBy: string }
 
+/** What the desk itself says: progress, states, tickets in the bench channel, and the owner's sheet. */
 export type DeskWords = {
   readonly progress: { readonly drawing: string; readonly done: string; readonly planning: string; readonly printing: string }
   readonly states: { readonly [State in OrderState]: string }
@@ -31,13 +31,19 @@ export type DeskWords = {
   readonly ownerNote: {
     readonly person: (about: string) => string
     readonly complaint: (kind: string, text: string) => string
-    readonly cancel: string
+    readonly cancelBegun: (name: string, begun: number, lines: number) => string
     readonly earlier: (text: string, found: readonly EarlierNamed[]) => string
     readonly stuck: (step: string, reason: string) => string
     readonly cannotPlan: (reasons: string) => string
   }
   readonly cancelled: string
+  readonly cancelledByShop: string
   readonly tooLate: string
+  readonly handedOver: string
+  /** On a cancelled order's ticket at the bench, and to whoever holds it. */
+  readonly ticketCancelled: string
+  readonly calledBack: (ticket: string, holder: string) => string
+  readonly cancelOrder: string
 }
 
 export const deskWords = {
@@ -93,7 +99,8 @@ export const deskWords = {
     ownerNote: {
       person: (about) => `A customer asks for a person: ${about}`,
       complaint: (kind, text) => `Complaint (${kind}): ${text}`,
-      cancel: 'A customer cancelled an order.',
+      cancelBegun: (name, begun, lines) =>
+        `${name}: the customer wants to cancel, but ${begun} of ${lines} lines are cut or further. Talk with them; you decide.`,
       earlier: (text, found) =>
         [
           `A customer asks for an earlier order again: ${text}`,
@@ -106,7 +113,13 @@ export const deskWords = {
         `A customer’s order could not be planned. ${reasons} They were told that the shop will look into it.`,
     },
     cancelled: 'Your order is cancelled. Nothing was cut.',
+    cancelledByShop: 'Your order is cancelled. For what was made already, talk with the shop.',
     tooLate: 'Work on it has begun, so a person at the shop will answer you about cancelling.',
+    handedOver: 'Your order was handed over already. If something is wrong with it, tell me what.',
+    ticketCancelled: 'Cancelled. Do not cut or press from this ticket; take its printed sheets away.',
+    calledBack: (ticket, holder) =>
+      `${ticket} is cancelled. ${holder}, please stop, take its printed sheets away and put its garments and pieces aside.`,
+    cancelOrder: 'Cancel the order',
   },
   es: {
     progress: {
@@ -160,7 +173,8 @@ export const deskWords = {
     ownerNote: {
       person: (about) => `Un cliente pide hablar con una persona: ${about}`,
       complaint: (kind, text) => `Queja (${kind}): ${text}`,
-      cancel: 'Un cliente canceló un pedido.',
+      cancelBegun: (name, begun, lines) =>
+        `${name}: el cliente quiere cancelar, pero ${begun} de ${lines} líneas ya están cortadas o más adelante. Hable con él; usted decide.`,
       earlier: (text, found) =>
         [
           `Un cliente pide repetir un pedido anterior: ${text}`,
@@ -172,6 +186,12 @@ export const deskWords = {
       cannotPlan: (reasons) => `El pedido de un cliente no se pudo planear. ${reasons} Se le dijo que el taller lo revisa.`,
     },
     cancelled: 'Su pedido está cancelado. No se cortó nada.',
+    cancelledByShop: 'Su pedido está cancelado. Por lo que ya estaba hecho, hable con el taller.',
     tooLate: 'El trabajo ya empezó, así que una persona del taller le responderá sobre la cancelación.',
+    handedOver: 'Su pedido ya se entregó. Si algo no está bien, dígame qué.',
+    ticketCancelled: 'Cancelada. No corte ni planche con esta orden; retire sus hojas impresas.',
+    calledBack: (ticket, holder) =>
+      `${ticket} está cancelada. ${holder}, deténgase, retire sus hojas impresas y aparte sus prendas y piezas.`,
+    cancelOrder: 'Cancelar el pedido',
   },
 } as const satisfies { readonly [language: string]: DeskWords }

@@ -3,6 +3,7 @@ import { isShopAct, isTicketAct } from '../../domain/ticket/acts.ts'
 import type { Member } from '../../ports/counter-desk.ts'
 import type { ShopStore } from '../../ports/store.ts'
 import { actOnTicket } from './act-on-ticket.ts'
+import { cancelBegun } from './cancel-order.ts'
 import type { Desk } from './desk.ts'
 import { actOnShop } from './floor/act-on-shop.ts'
 import type { Values } from './floor/deed.ts'
@@ -23,6 +24,7 @@ const workOf = (desk: Desk, member: Member, { action, values = {} }: Pressing): 
   const [kind, id = '', name = '', revision = ''] = action.split(':')
   if (kind === 'o' && name.startsWith('promise-'))
     return (shop) => decidePromise(desk, shop, { orderId: id, to: name.slice('promise-'.length), revision, by: member })
+  if (kind === 'o' && name === 'cancel') return (shop) => cancelBegun(desk, shop, { orderId: id, revision, by: member })
   if (kind === 's' && isShopAct(id)) return (shop) => actOnShop({ desk, shop, act: id, by: member, values })
   if (kind === 't' && isTicketAct(name)) return (shop) => actOnTicket(desk, shop, { ticketId: id, act: name, by: member, values })
   return null

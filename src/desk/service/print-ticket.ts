@@ -79,11 +79,20 @@ type Printed = {
   readonly slips: CustomerPapers | null
 }
 
+/** The order was cancelled while its ticket was being printed: the number stays used, the ticket is none. */
+const dropTicket = async (shop: ShopStore, step: OrderStep<'ticket'>, ticket: StoredTicket): Promise<Result<null, Problem>> => {
+  const changed = await shop.tickets.change({ id: ticket.ticketId, version: ticket.version }, { state: 'cancelled' })
+  if (!changed.ok) return changed
+  await shop.steps.done(step)
+  return ok(null)
+}
+
 const finish = async (desk: Desk, shop: ShopStore, done: Printed): Promise<Result<null, Problem>> => {
   const { step, ticket, body, slips } = done
   const { orderId, revision } = step
   if (await isDone(shop, step)) return ok(null)
   const present = await shop.tickets.read(ticket.ticketId)
+  if (await isDropped(shop, step)) return dropTicket(shop, step, present ?? ticket)
   const changed = await shop.tickets.change({ id: ticket.ticketId, version: present?.version ?? ticket.version }, { body })
   if (!changed.ok) return changed
   const order = await shop.orders.read(orderId)
