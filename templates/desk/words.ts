@@ -68,7 +68,7 @@ export const deskWords = {
     },
     status: (state, when) => (when === null ? `Your order is ${state}.` : `Your order is ${state}; promised for ${when}.`),
     placeLost:
-      'Somebody else signed for that time first. I am working out the next honest date; please look at the new proof and sign it.',
+      'That time was taken while you decided. I am working out the next honest date; please look at the new proof and sign it.',
     signedOff: (revision, when) => `Revision ${revision} is signed off. We promise it for ${when}.`,
     onBench: (ticket) => `Job ticket ${ticket} is on the bench. I will say when it is ready.`,
     ticketFor: (ticket, team) => `Ticket ${ticket} · ${team}`,
@@ -142,7 +142,7 @@ export const deskWords = {
     },
     status: (state, when) => (when === null ? `Su pedido está ${state}.` : `Su pedido está ${state}; prometido para ${when}.`),
     placeLost:
-      'Alguien firmó antes por ese lugar. Calculo la siguiente fecha segura; revise la nueva prueba y fírmela, por favor.',
+      'Ese lugar se ocupó mientras usted decidía. Calculo la siguiente fecha segura; revise la nueva prueba y fírmela, por favor.',
     signedOff: (revision, when) => `La revisión ${revision} está firmada. La prometemos para ${when}.`,
     onBench: (ticket) => `La orden de trabajo ${ticket} está en la mesa. Le aviso cuando esté lista.`,
     ticketFor: (ticket, team) => `Orden ${ticket} · ${team}`,

@@ -4,11 +4,14 @@ import { afterAll, beforeAll, expect, test } from 'vitest'
 import { conversationChannel, type WorkerDesk } from '../../src/desk/service/desk.ts'
 import { lapseHolds } from '../../src/desk/service/lapse-holds.ts'
 import { orderIdOf } from '../../src/desk/service/order-id.ts'
+import { quoteOrder } from '../../src/desk/service/quote-order.ts'
 import { conversationFrom, messageFrom, shopPlanFrom } from '../../src/desk/service/records.ts'
+import { bookOf } from '../../src/desk/service/shop-plan.ts'
+import { brokenPromises } from '../../src/domain/schedule/verify.ts'
 import type { Shop } from '../../src/domain/shop/shop.ts'
 import { startConversation } from '../../src/domain/understanding/conversation.ts'
 import { runChild } from '../support/child.ts'
-import { localMinute, openTestDesk, says, type TestClock, work } from '../support/desk.ts'
+import { localMinute, openTestDesk, presses, says, type TestClock, work } from '../support/desk.ts'
 import { openTestStore, type TestStore, temporaryFolder, unwrap } from '../support/embedded.ts'
 
 let opened: TestStore
@@ -31,11 +34,15 @@ const crowded = (shop: Shop): Shop => ({
 const talkOf = async (desk: WorkerDesk, id: string) =>
   conversationFrom((await desk.store.shop(desk.shopId).conversations.read(id))?.state)
 
-const toProof = async (desk: WorkerDesk, id: string): Promise<void> => {
+const toAsked = async (desk: WorkerDesk, id: string): Promise<void> => {
   const state = startConversation({ id, person: { id, name: null }, language: 'en' })
   unwrap(await desk.store.shop(desk.shopId).conversations.add(id, state))
   await says(desk, id, wishes)
   if ((await talkOf(desk, id)).asked?.code === 'ask-ages') await says(desk, id, 'all are 13 or older')
+}
+
+const toProof = async (desk: WorkerDesk, id: string): Promise<void> => {
+  await toAsked(desk, id)
   await work(desk)
 }
 
@@ -125,7 +132,48 @@ test('of two customers who sign for the last place in two processes one gets it,
   expect(await told(desk, sold?.conversationId)).toContainEqual(thanks)
   const heard = await told(desk, asked?.conversationId)
   expect(heard).not.toContainEqual(thanks)
-  const lost = heard.findIndex((text) => text.startsWith('Somebody else signed for that time first.'))
+  const lost = heard.findIndex((text) => text.startsWith('That time was taken while you decided.'))
   const proof = heard.findIndex((text) => text.includes('That is later than you need it. The soonest is Thursday, December 3'))
   expect([lost > 0, proof > lost, heard[proof]?.includes('Does that still help you?')]).toEqual([true, true, true])
+})
+
+const quoteAll = (desk: WorkerDesk, ids: readonly string[]): Promise<unknown> =>
+  Promise.all(
+    ids.map((id) => quoteOrder(desk, { step: 'quote', shopId: desk.shopId, orderId: orderIdOf(id), revision: 1, attempt: 1 })),
+  )
+
+test('two proofs worked out at the same moment do not both hold the last place', { timeout: 120_000 }, async () => {
+  const desk = await openTestDesk(opened.store, { at: localMinute('2026-12-02T08:00') }, crowded)
+  const ids = ['c-left', 'c-right']
+  for (const id of ids) await toAsked(desk, id)
+  await quoteAll(desk, ids)
+  const { held } = shopPlanFrom((await desk.store.shop(desk.shopId).plan.read()).body)
+  const hours = held.map(({ promised }) => promised ?? 0).toSorted()
+  expect(hours[0]).toBe(localMinute('2026-12-02T17:00'))
+  expect(hours[1]).toBeGreaterThan(localMinute('2026-12-02T17:00'))
+  for (const id of ids) {
+    const { shown } = await talkOf(desk, id)
+    await presses(desk, id, `c:sign-off:${shown?.revision ?? 0}:${shown?.hash ?? ''}`)
+  }
+  const { sold } = shopPlanFrom((await desk.store.shop(desk.shopId).plan.read()).body)
+  expect(sold.map(({ promised }) => promised ?? 0).toSorted()).toEqual(hours)
+  await work(desk)
+  const plan = shopPlanFrom((await desk.store.shop(desk.shopId).plan.read()).body)
+  expect(brokenPromises(bookOf(desk, plan, desk.clock.now()), plan.slots)).toEqual([])
+})
+
+test('a hold is no promise that work sold meanwhile can be pushed aside for', { timeout: 120_000 }, async () => {
+  const desk = await openTestDesk(opened.store, { at: localMinute('2026-12-02T08:00') }, crowded)
+  await toAsked(desk, 'c-held')
+  await quoteAll(desk, ['c-held'])
+  const shop = desk.store.shop(desk.shopId)
+  const read = await shop.plan.read()
+  const plan = shopPlanFrom(read.body)
+  const rival = plan.held.map((held) => ({ ...held, id: 'o-rival' }))
+  expect((await shop.plan.write(read.version, { ...plan, sold: [...plan.sold, ...rival] })).ok).toBe(true)
+  const { shown } = await talkOf(desk, 'c-held')
+  await presses(desk, 'c-held', `c:sign-off:${shown?.revision ?? 0}:${shown?.hash ?? ''}`)
+  const after = shopPlanFrom((await shop.plan.read()).body)
+  expect(after.sold.map(({ id }) => id)).toEqual(['o-rival'])
+  expect((await talkOf(desk, 'c-held')).signed).toBeNull()
 })

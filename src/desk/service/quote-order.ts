@@ -17,6 +17,7 @@ import { ticketFacts } from '../ticket/ticket-facts.ts'
 import { type Asked, piecesOf, type Work, type WorkedOut, type Workshop, workOut } from '../work-out.ts'
 import { conversationChannel, orderFiles, type WorkerDesk } from './desk.ts'
 import { hearQuote } from './hear-quote.ts'
+import { isPlaceFree } from './keeps-place.ts'
 import { keepPieces, knownPieces } from './kept-pieces.ts'
 import { isDone } from './moot.ts'
 import { withPace } from './plan/learn-pace.ts'
@@ -27,6 +28,9 @@ import { showProgress } from './show-progress.ts'
 import { tellCannotPlan } from './tell-cannot-plan.ts'
 
 const dayMinutes = 1_440
+
+/** How often a quote is worked out again at once because its place was taken meanwhile. */
+const mostTries = 5
 
 const placedOf = (work: Work, step: OrderStep<'quote'>, reckoned: Reckoned): PlacedOrder => ({
   id: step.orderId,
@@ -111,12 +115,18 @@ const signedBefore = async (shop: ShopStore, { orderId, revision }: OrderStep<'q
 }
 
 /** A quote, and what only the shop can mend of what it found. */
-type Quoted = { readonly body: QuoteBody; readonly why: readonly Problem[] }
+type Quoted = {
+  readonly body: QuoteBody
+  readonly why: readonly Problem[]
+  /** The version of the plan that it was worked out on; null when it was kept before. */
+  readonly planVersion: number | null
+}
 
 const workOutFor = async (asking: Asking, order: Order): Promise<Quoted> => {
   const { desk, step } = asking
   const shopStore = desk.store.shop(desk.shopId)
-  const plan = shopPlanFrom((await shopStore.plan.read()).body)
+  const read = await shopStore.plan.read()
+  const plan = shopPlanFrom(read.body)
   const keys = piecesOf(order, desk.workshop)
   const pieces = await knownPieces(shopStore, desk.ids, keys)
   const atPresent = withPace(withStock(desk.workshop, await readShelf(shopStore), step.orderId), plan.pace)
@@ -133,7 +143,8 @@ const workOutFor = async (asking: Asking, order: Order): Promise<Quoted> => {
   const late = signed === null ? [] : lateChanges({ ...asked, document: order }, workshop, signed)
   const body = await bodyOf(asking, chargeLate(worked, late), { workshop, reckoned: reckonedAt(plan.pace) })
   const why = forShop(worked.problems)
-  return { body: late.length === 0 ? body : { ...body, quote: { ...body.quote, late } }, why }
+  const planVersion = read.version
+  return { body: late.length === 0 ? body : { ...body, quote: { ...body.quote, late } }, why, planVersion }
 }
 
 /** The plan with this order's place held; older holds of it and holds that lapsed are let go. */
@@ -142,6 +153,19 @@ const heldPlan = (desk: WorkerDesk, plan: ShopPlan, placed: PlacedOrder): ShopPl
   const until = minutes(now + (desk.workshop.shop.profile.holdHours * dayMinutes) / 24)
   const others = liveHolds(plan, now).filter((held) => held.id !== placed.id)
   return { ...plan, held: [...others, { ...placed, until }] }
+}
+
+/** Whether the place was taken while the quote was worked out: by another proof, a sign-off, work that is made again. */
+const isOvertaken = async (
+  desk: WorkerDesk,
+  shop: ShopStore,
+  { body, planVersion }: Quoted,
+): Promise<Result<boolean, Problem>> => {
+  if (body.placed === null || planVersion === null) return ok(false)
+  const read = await shop.plan.read()
+  if (read.version === planVersion) return ok(false)
+  const free = isPlaceFree(desk, shopPlanFrom(read.body), body.placed)
+  return free.ok ? ok(!free.value) : free
 }
 
 /** Holds the order's place and marks it as quoted; a refused order holds nothing. */
@@ -155,25 +179,39 @@ const holdPlace = async (desk: WorkerDesk, shop: ShopStore, placed: PlacedOrder)
   return changed.ok ? ok(null) : changed
 }
 
-const showQuote = (asking: Asking, hash: string, { body, why }: Quoted): Promise<Result<null, Problem>> => {
+type Showing = { readonly asking: Asking; readonly hash: string; readonly quoted: Quoted }
+
+/** Keeps the quote, holds its place, and shows it in the conversation. */
+const keepAndShow = async (shop: ShopStore, { asking, hash, quoted }: Showing): Promise<Result<null, Problem>> => {
   const { desk, step, conversation } = asking
+  const { body, why } = quoted
   const { orderId, revision } = step
+  await shop.quotes.put({ orderId, revision, hash }, body)
+  const held = body.placed === null ? ok(null) : await holdPlace(desk, shop, body.placed)
+  if (!held.ok) return held
+  if (conversation !== null) {
+    const heard = await hearQuote(desk, shop, { conversation, step, hash, quote: body.quote })
+    if (!heard.ok) return heard
+    await showProgress(shop, heard.value, { orderId, revision, stage: 'done' })
+  }
+  await tellCannotPlan(desk, shop, { orderId, revision, why })
+  const facts = { revision, refused: body.placed === null }
+  await shop.events.add({ code: 'quoted', orderId, ticketId: null, by: 'desk', at: desk.clock.now(), facts })
+  await shop.steps.done(step)
+  return ok(null)
+}
+
+/** Under the shop's plan. False when the place was taken meanwhile: then it is worked out again. */
+const showQuote = (showing: Showing): Promise<Result<boolean, Problem>> => {
+  const { desk, step } = showing.asking
   return desk.store.together(desk.shopId, async (shop) => {
     await shop.plan.alone()
-    if (await isDone(shop, step)) return ok(null)
-    await shop.quotes.put({ orderId, revision, hash }, body)
-    const held = body.placed === null ? ok(null) : await holdPlace(desk, shop, body.placed)
-    if (!held.ok) return held
-    if (conversation !== null) {
-      const heard = await hearQuote(desk, shop, { conversation, step, hash, quote: body.quote })
-      if (!heard.ok) return heard
-      await showProgress(shop, heard.value, { orderId, revision, stage: 'done' })
-    }
-    await tellCannotPlan(desk, shop, { orderId, revision, why })
-    const facts = { revision, refused: body.placed === null }
-    await shop.events.add({ code: 'quoted', orderId, ticketId: null, by: 'desk', at: desk.clock.now(), facts })
-    await shop.steps.done(step)
-    return ok(null)
+    if (await isDone(shop, step)) return ok(true)
+    const overtaken = await isOvertaken(desk, shop, showing.quoted)
+    if (!overtaken.ok) return overtaken
+    if (overtaken.value) return ok(false)
+    const shown = await keepAndShow(shop, showing)
+    return shown.ok ? ok(true) : shown
   })
 }
 
@@ -192,9 +230,13 @@ export const quoteOrder = async (desk: WorkerDesk, step: OrderStep<'quote'>): Pr
   }
   const asking = { desk, step, conversation: order.conversationId }
   const known = await shop.quotes.read({ orderId: step.orderId, revision: step.revision, hash: revision.hash })
-  const isNew = known === null || known === undefined
-  const quoted = isNew ? await workOutFor(asking, orderFrom(document)) : { body: quoteFrom(known), why: [] }
-  const shown = await showQuote(asking, revision.hash, quoted)
-  if (!shown.ok)
-    throw new Error(`the quote of ${step.orderId} could not be kept: ${shown.problems.map((one) => one.code).join(', ')}`)
+  for (let tries = 1; tries <= mostTries; tries += 1) {
+    const isNew = known === null || known === undefined
+    const quoted = isNew ? await workOutFor(asking, orderFrom(document)) : { body: quoteFrom(known), why: [], planVersion: null }
+    const shown = await showQuote({ asking, hash: revision.hash, quoted })
+    if (!shown.ok)
+      throw new Error(`the quote of ${step.orderId} could not be kept: ${shown.problems.map((one) => one.code).join(', ')}`)
+    if (shown.value) return
+  }
+  throw new Error(`the place of ${step.orderId}, revision ${step.revision} was taken ${mostTries} times while it was worked out`)
 }

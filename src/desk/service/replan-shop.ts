@@ -1,4 +1,5 @@
 import { ok, type Problem, type Result } from '../../domain/result/result.ts'
+import type { Book, Slot } from '../../domain/schedule/operation.ts'
 import { budgetFor } from '../../domain/schedule/plan.ts'
 import { replanFor } from '../../domain/schedule/replan.ts'
 import { slotsOf } from '../../domain/schedule/slots.ts'
@@ -11,15 +12,24 @@ import { bookOf } from './shop-plan.ts'
 const planSeed = 1
 const planSeconds = 0.3
 
+/** What is sold, planned anew and leaving what lies well where it is; nothing is kept. */
+export const plannedAnew = (
+  desk: Desk,
+  plan: ShopPlan,
+): Result<{ readonly book: Book; readonly slots: readonly Slot[] }, Problem> => {
+  const book = bookOf(desk, plan, desk.clock.now())
+  const found = replanFor(book, plan.slots, { seed: planSeed, budget: budgetFor(planSeconds), stop: () => false })
+  return found.ok ? ok({ book, slots: slotsOf(found.value.lines) }) : found
+}
+
 /** Plans every sold order anew under the plan's lock, leaving what lies well where it is, and keeps the plan. */
 export const replanShop = async (desk: Desk, shop: ShopStore): Promise<Result<ShopPlan, Problem>> => {
   await shop.plan.alone()
   const read = await shop.plan.read()
   const plan = shopPlanFrom(read.body)
-  const book = bookOf(desk, plan, desk.clock.now())
-  const found = replanFor(book, plan.slots, { seed: planSeed, budget: budgetFor(planSeconds), stop: () => false })
-  if (!found.ok) return found
-  const next: ShopPlan = { ...plan, slots: slotsOf(found.value.lines) }
+  const planned = plannedAnew(desk, plan)
+  if (!planned.ok) return planned
+  const next: ShopPlan = { ...plan, slots: planned.value.slots }
   const written = await shop.plan.write(read.version, next)
   return written.ok ? ok(next) : written
 }

@@ -1,7 +1,6 @@
 import { deskWords } from '../../../templates/desk/words.ts'
 import { writeLocal } from '../../domain/calendar/local-time.ts'
 import { ok, type Problem, type Result } from '../../domain/result/result.ts'
-import { promise } from '../../domain/schedule/promise.ts'
 import { showFor } from '../../domain/shop/show.ts'
 import type { Conversation } from '../../domain/understanding/conversation.ts'
 import { minutes } from '../../domain/units/units.ts'
@@ -9,10 +8,10 @@ import type { ShopStore } from '../../ports/store.ts'
 import type { StoredOrder } from '../../ports/work-records.ts'
 import { conversationChannel, type Desk } from './desk.ts'
 import { keptFrom, stillWanted } from './floor/carry-over.ts'
+import { keepsPlace } from './keeps-place.ts'
 import { orderIdOf } from './order-id.ts'
-import { conversationFrom, type PlacedOrder, type QuoteBody, quoteFrom, type ShopPlan, shopPlanFrom } from './records.ts'
+import { conversationFrom, type PlacedOrder, type QuoteBody, quoteFrom, shopPlanFrom } from './records.ts'
 import { textMessage } from './say-message.ts'
-import { floorFor, liveHolds } from './shop-plan.ts'
 import { showProgress } from './show-progress.ts'
 import { wantStock } from './stock/keep-stock.ts'
 import { usedAt } from './stock/use-stock.ts'
@@ -22,17 +21,6 @@ export type Signed = 'sold' | 'place-lost'
 
 export type SignOff = { readonly conversation: Conversation; readonly revision: number; readonly hash: string }
 type Signing = SignOff & { readonly order: StoredOrder; readonly placed: PlacedOrder; readonly body: QuoteBody }
-
-/** The place is still ours: the hold is live, or the floor as it is now keeps the same promise. */
-const keepsPlace = (desk: Desk, plan: ShopPlan, placed: PlacedOrder): Result<boolean, Problem> => {
-  const held = liveHolds(plan, desk.clock.now()).some((hold) => hold.id === placed.id && hold.revision === placed.revision)
-  if (held) return ok(true)
-  const due = minutes(placed.promised ?? placed.needBy)
-  const floor = floorFor(desk, plan, { orderId: placed.id, needBy: due })
-  if (!floor.ok) return floor
-  const again = promise(floor.value, { id: placed.id, operations: placed.operations, needBy: due })
-  return again.ok ? ok(again.value.feasible) : ok(false)
-}
 
 const say = async (shop: ShopStore, signing: SignOff, note: { readonly nonce: string; readonly text: string }): Promise<void> => {
   const channel = conversationChannel(signing.conversation.id)
