@@ -38,10 +38,14 @@ const weather = async (name: string, storm: Storm): Promise<void> => {
   const front = { address: () => crew.address, records: crew.records }
   const from = performance.now()
   try {
+    const said = setInterval(() => {
+      const minutes = (performance.now() - from) / 60_000
+      process.stdout.write(`${name}: ${progress.many('posted')} of ${orders} posted after ${minutes.toFixed(1)} minutes\n`)
+    }, 30_000)
     const [made, killed] = await Promise.all([
       makeOrders({ front, progress, many: orders, atOnce }),
       killDuring(storm, () => progress.many('posted')),
-    ])
+    ]).finally(() => clearInterval(said))
     const wrongs = await wrongsOf(crew.records(), made)
     const minutes = (performance.now() - from) / 60_000
     process.stdout.write(

@@ -36,6 +36,10 @@ const again = async <T>(start: () => Promise<T>): Promise<T> => {
   }
 }
 
+/** An answer of the server other than that it ends, starts or is not there (SQLSTATE classes 57P and 08). */
+const isWrong = (cause: unknown): boolean =>
+  cause instanceof Error && 'severity' in cause && !('code' in cause && /^(?:57P|08)/.test(String(cause.code)))
+
 /** Looks at the records over a connection that is made anew when the server was away. */
 const steadyRecords = async (
   open: () => Promise<Records>,
@@ -49,7 +53,7 @@ const steadyRecords = async (
           try {
             return await state.records.rows(text, ...values)
           } catch (cause) {
-            if (cause instanceof Error && 'severity' in cause && !/shutdown|starting up|recovery/.test(cause.message)) throw cause
+            if (isWrong(cause)) throw cause
             await state.records.close().catch(() => undefined)
             state.records = await open().catch(() => state.records)
             return undefined
