@@ -10,6 +10,7 @@ const forms = {
   platform: ['tests/adapters/chat/platform'],
   service: ['tests/e2e/service'],
   faults: ['tests/e2e/served'],
+  soak: ['tests/e2e/served-soak'],
   floor: ['tests/desk/stock', 'tests/desk/floor'],
   fuzz: ['tests/fuzz'],
 }
