@@ -20,6 +20,21 @@ export const domainFolders = [
   'ticket',
 ]
 
+/** The rooms of planning, in the same way: the book, an order's work, the lanes, and what is done on them. */
+export const scheduleRooms = [
+  'book',
+  'work',
+  'timeline',
+  'verify',
+  'construct',
+  'search',
+  'reserve',
+  'replan',
+  'explain',
+  'promise',
+  'load',
+]
+
 /** The one home of each library; whatever is not named here (zod) may be used anywhere in src. */
 const homes = {
   'clipper2-ts': 'src/domain/geometry/',
@@ -46,15 +61,21 @@ const forbid = (name, from, to) => ({ name, severity: 'error', from, to })
 const inPackage = (name) => `(^|/)node_modules/(@types/)?${name.replace('.', '\\.')}/`
 const ours = '^(src|workers|templates|tests)/'
 
-const leftwards = domainFolders
-  .slice(0, -1)
-  .map((folder, index) =>
-    forbid(
-      `domain-${folder}-looks-left`,
-      { path: `^src/domain/${folder}/` },
-      { path: `^src/domain/(${domainFolders.slice(index + 1).join('|')})/` },
-    ),
-  )
+const leftwardsIn = (name, root, folders) =>
+  folders
+    .slice(0, -1)
+    .map((folder, index) =>
+      forbid(
+        `${name}-${folder}-looks-left`,
+        { path: `^${root}/${folder}/` },
+        { path: `^${root}/(${folders.slice(index + 1).join('|')})/` },
+      ),
+    )
+
+const leftwards = [
+  ...leftwardsIn('domain', 'src/domain', domainFolders),
+  ...leftwardsIn('schedule', 'src/domain/schedule', scheduleRooms),
+]
 
 const libraries = Object.entries(homes).map(([name, home]) =>
   forbid(

@@ -3,7 +3,7 @@
 import { execFileSync } from 'node:child_process'
 import { existsSync } from 'node:fs'
 import { join } from 'node:path'
-import { domainFolders } from '../.dependency-cruiser.mjs'
+import { domainFolders, scheduleRooms } from '../.dependency-cruiser.mjs'
 
 const root = join(import.meta.dirname, '..')
 const cruiser = join(root, 'node_modules/dependency-cruiser/bin/dependency-cruise.mjs')
@@ -25,6 +25,9 @@ const troubles = [
   ...tracked
     .filter((file) => file.startsWith('src/domain/') && !domainFolders.includes(file.split('/')[2]))
     .map((file) => `a folder of the domain without a place in the order: ${file}`),
+  ...tracked
+    .filter((file) => file.startsWith('src/domain/schedule/') && !scheduleRooms.includes(file.split('/')[3]))
+    .map((file) => `a room of planning without a place in the order: ${file}`),
 ]
 
 for (const trouble of troubles) console.error(trouble)

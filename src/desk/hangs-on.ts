@@ -1,5 +1,5 @@
-import type { Slot } from '../domain/schedule/operation.ts'
-import type { Promised } from '../domain/schedule/promise.ts'
+import type { Slot } from '../domain/schedule/book/operation.ts'
+import type { Promised } from '../domain/schedule/promise/promise.ts'
 import { type Minutes, minutes } from '../domain/units/units.ts'
 
 const dayMinutes = 1_440

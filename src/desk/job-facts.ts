@@ -1,6 +1,6 @@
 import type { ResolvedOrder } from '../domain/order/resolve.ts'
 import type { PressPlan } from '../domain/press/press-plan.ts'
-import type { JobFacts, SideFacts, VinylFacts } from '../domain/schedule/job-facts.ts'
+import type { JobFacts, SideFacts, VinylFacts } from '../domain/schedule/work/job-facts.ts'
 import { type Minutes, minutes } from '../domain/units/units.ts'
 import type { Counted } from './count.ts'
 import type { LaidApplication, LaidVinyl } from './lay-out.ts'

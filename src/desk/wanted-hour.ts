@@ -1,7 +1,7 @@
 import { readLocal, writeLocal } from '../domain/calendar/local-time.ts'
 import type { Order } from '../domain/order/order.ts'
 import { ok, type Problem, type Result } from '../domain/result/result.ts'
-import type { Promised } from '../domain/schedule/promise.ts'
+import type { Promised } from '../domain/schedule/promise/promise.ts'
 import type { Shop } from '../domain/shop/shop.ts'
 import type { Minutes } from '../domain/units/units.ts'
 import type { ShopTime } from './floor.ts'

@@ -1,4 +1,4 @@
-import type { Book, Slot } from '../domain/schedule/operation.ts'
+import type { Book, Slot } from '../domain/schedule/book/operation.ts'
 
 /** A book with the plan it has, to be searched for a better one: seeded, and counted rather than timed. */
 export type SearchTask = {

@@ -3,7 +3,7 @@ import { join } from 'node:path'
 import { parseArgs } from 'node:util'
 import * as z from 'zod'
 import { projectRoot } from '../../src/adapters/folder/root.ts'
-import { planModel } from '../../src/domain/schedule/plan.ts'
+import { planModel } from '../../src/domain/schedule/search/plan.ts'
 import { flowShopBook, modelOf, objectives, taillardTimes } from '../support/scheduling.ts'
 import type { Bench, Measure } from './bench.ts'
 

@@ -2,7 +2,7 @@ import { readFile } from 'node:fs/promises'
 import { join } from 'node:path'
 import { parseArgs } from 'node:util'
 import { projectRoot } from '../../src/adapters/folder/root.ts'
-import { planModel } from '../../src/domain/schedule/plan.ts'
+import { planModel } from '../../src/domain/schedule/search/plan.ts'
 import { jobsBook, modelOf, objectives } from '../support/scheduling.ts'
 import type { Bench, Measure } from './bench.ts'
 

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import { hangsOn } from '../../src/desk/hangs-on.ts'
-import type { Slot } from '../../src/domain/schedule/operation.ts'
-import type { Promised } from '../../src/domain/schedule/promise.ts'
+import type { Slot } from '../../src/domain/schedule/book/operation.ts'
+import type { Promised } from '../../src/domain/schedule/promise/promise.ts'
 import { minutes } from '../../src/domain/units/units.ts'
 
 const day = 1_440

@@ -1,8 +1,8 @@
 import { alwaysOpen } from '../../src/domain/calendar/axis.ts'
-import { compile } from '../../src/domain/schedule/floor.ts'
-import type { Model } from '../../src/domain/schedule/model.ts'
-import type { Objective } from '../../src/domain/schedule/objective.ts'
-import type { Book, BookOrder, Operation, Station } from '../../src/domain/schedule/operation.ts'
+import type { Book, BookOrder, Operation, Station } from '../../src/domain/schedule/book/operation.ts'
+import type { Model } from '../../src/domain/schedule/timeline/model.ts'
+import type { Objective } from '../../src/domain/schedule/timeline/objective.ts'
+import { compile } from '../../src/domain/schedule/verify/compile.ts'
 import { minutes } from '../../src/domain/units/units.ts'
 
 /** What the textbooks minimise, in the planner's terms. */

@@ -3,12 +3,12 @@ import { type Axis, axisFrom, finish, intervalsOf, lastOpen } from '../../src/do
 import { hoursSchema } from '../../src/domain/calendar/hours.ts'
 import { readLocal } from '../../src/domain/calendar/local-time.ts'
 import { type Zone, zoneOf } from '../../src/domain/calendar/zone.ts'
-import type { JobFacts } from '../../src/domain/schedule/job-facts.ts'
-import type { Book, BookOrder, Operation, Station } from '../../src/domain/schedule/operation.ts'
-import { operationsOf } from '../../src/domain/schedule/operations-of.ts'
-import { below, type Random, randomFrom } from '../../src/domain/schedule/random.ts'
-import { ratesSchema } from '../../src/domain/schedule/rates.ts'
-import { stationsOf, stationsSchema } from '../../src/domain/schedule/station-records.ts'
+import type { Book, BookOrder, Operation, Station } from '../../src/domain/schedule/book/operation.ts'
+import { stationsOf, stationsSchema } from '../../src/domain/schedule/book/station-records.ts'
+import { below, type Random, randomFrom } from '../../src/domain/schedule/search/random.ts'
+import type { JobFacts } from '../../src/domain/schedule/work/job-facts.ts'
+import { operationsOf } from '../../src/domain/schedule/work/operations-of.ts'
+import { ratesSchema } from '../../src/domain/schedule/work/rates.ts'
 import { type Minutes, minutes } from '../../src/domain/units/units.ts'
 
 const starter = (name: string): unknown =>

@@ -61,6 +61,11 @@ const breaches: readonly (readonly [rule: string, file: string, line: string])[]
     'src/domain/rules/more.ts',
     `import { readFileSync } from 'node:fs'\nexport const more = readFileSync`,
   ],
+  [
+    'schedule-timeline-looks-left',
+    'src/domain/schedule/timeline/more.ts',
+    `import { promise } from '../promise/promise.ts'\nexport const more = promise`,
+  ],
   ['home-of-pg', 'src/desk/more.ts', `import pg from 'pg'\nexport const more = pg`],
   ['home-of-fontkit', 'src/domain/layout/more.ts', `import { create } from 'fontkit'\nexport const more = create`],
   ['home-of-discord-js', 'src/adapters/chat/counter/more.ts', `import { Client } from 'discord.js'\nexport const more = Client`],
@@ -97,10 +102,15 @@ const breaches: readonly (readonly [rule: string, file: string, line: string])[]
   ],
   ['no-cycles', 'src/domain/stock/one.ts', `import { two } from './two.ts'\nexport const one = (): unknown => two`],
   ['resolves', 'src/domain/price/more.ts', `export { nothing } from './nowhere.ts'`],
-  ['runs-without-developers-packages', 'src/domain/schedule/more.ts', `import highs from 'highs'\nexport const more = highs`],
+  [
+    'runs-without-developers-packages',
+    'src/domain/schedule/search/more.ts',
+    `import highs from 'highs'\nexport const more = highs`,
+  ],
 ]
 
 const companions: Files = {
+  'src/domain/schedule/promise/promise.ts': a('promise'),
   'src/cli/make.ts': a('make'),
   'src/domain/stock/two.ts': `import { one } from './one.ts'\nexport const two = (): unknown => one\n`,
 }
@@ -122,6 +132,12 @@ describe('the check of directions', () => {
     const { status, said } = checkOf({ ...sound, 'src/domain/extras/extras.ts': a('extras') })
     expect(status).toBe(1)
     expect(said).toContain('without a place in the order: src/domain/extras/extras.ts')
+  })
+
+  it('refuses a room of planning that has no place in the order', () => {
+    const { status, said } = checkOf({ ...sound, 'src/domain/schedule/extras/extras.ts': a('extras') })
+    expect(status).toBe(1)
+    expect(said).toContain('without a place in the order: src/domain/schedule/extras/extras.ts')
   })
 
   it('refuses a file that the cruiser did not see', () => {

@@ -1,5 +1,5 @@
 import { Worker } from 'node:worker_threads'
-import type { Slot } from '../../domain/schedule/operation.ts'
+import type { Slot } from '../../domain/schedule/book/operation.ts'
 import type { SearchPlan } from '../../ports/search.ts'
 
 /** Maker: the thread posts nothing but slots or null. */

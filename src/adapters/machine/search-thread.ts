@@ -1,7 +1,7 @@
 import { parentPort, workerData } from 'node:worker_threads'
-import { budgetFor } from '../../domain/schedule/plan.ts'
-import { replanFor } from '../../domain/schedule/replan.ts'
-import { slotsOf } from '../../domain/schedule/slots.ts'
+import { replanFor } from '../../domain/schedule/replan/replan.ts'
+import { budgetFor } from '../../domain/schedule/search/plan.ts'
+import { slotsOf } from '../../domain/schedule/timeline/slots.ts'
 import type { SearchTask } from '../../ports/search.ts'
 
 /** Maker: the thread is started with nothing but such a task. */

@@ -1,7 +1,7 @@
 import { serverWords } from '../../../templates/desk/server.ts'
 import { deskWords } from '../../../templates/desk/words.ts'
 import { dayOf, writeLocal } from '../../domain/calendar/local-time.ts'
-import type { Slot } from '../../domain/schedule/operation.ts'
+import type { Slot } from '../../domain/schedule/book/operation.ts'
 import { type Language, showFor } from '../../domain/shop/show.ts'
 import { shopActs } from '../../domain/ticket/acts.ts'
 import { minutes } from '../../domain/units/units.ts'

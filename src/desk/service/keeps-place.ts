@@ -1,6 +1,6 @@
 import { ok, type Problem, type Result } from '../../domain/result/result.ts'
-import { promise } from '../../domain/schedule/promise.ts'
-import { brokenPromises } from '../../domain/schedule/verify.ts'
+import { promise } from '../../domain/schedule/promise/promise.ts'
+import { brokenPromises } from '../../domain/schedule/verify/verify.ts'
 import { minutes } from '../../domain/units/units.ts'
 import type { Desk } from './desk.ts'
 import type { PlacedOrder, ShopPlan } from './records.ts'

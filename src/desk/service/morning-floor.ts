@@ -1,7 +1,7 @@
 import { floorWords } from '../../../templates/desk/floor/words.ts'
 import { morningWords } from '../../../templates/desk/morning.ts'
 import { writeLocal } from '../../domain/calendar/local-time.ts'
-import { stationsOf } from '../../domain/schedule/station-records.ts'
+import { stationsOf } from '../../domain/schedule/book/station-records.ts'
 import { type Language, showFor } from '../../domain/shop/show.ts'
 import { minutes } from '../../domain/units/units.ts'
 import type { MorningLine } from '../../ports/counter-desk.ts'

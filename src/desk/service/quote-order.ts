@@ -1,7 +1,7 @@
 import { writeLocal } from '../../domain/calendar/local-time.ts'
 import type { Order } from '../../domain/order/order.ts'
 import { ok, type Problem, type Result } from '../../domain/result/result.ts'
-import { type Reckoned, reckonedAt } from '../../domain/schedule/learned-rates.ts'
+import { type Reckoned, reckonedAt } from '../../domain/schedule/work/learned-rates.ts'
 import type { Shop } from '../../domain/shop/shop.ts'
 import type { TicketFacts } from '../../domain/ticket/facts.ts'
 import { minutes } from '../../domain/units/units.ts'

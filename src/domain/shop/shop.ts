@@ -20,8 +20,8 @@ import {
 import { type Machine, machineSchema } from '../press/machine.ts'
 import { type PriceList, priceListSchema } from '../price/price-list.ts'
 import { type Rulebook, rulebookSchema } from '../rules/rulebook.ts'
-import { type Rates, ratesSchema } from '../schedule/rates.ts'
-import { type StationRecord, stationsSchema } from '../schedule/station-records.ts'
+import { type StationRecord, stationsSchema } from '../schedule/book/station-records.ts'
+import { type Rates, ratesSchema } from '../schedule/work/rates.ts'
 import { type Stock, stockSchema } from '../stock/stock.ts'
 
 /** What the shop is called, where it stands, how it writes things, and its own house figures. */

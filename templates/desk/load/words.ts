@@ -1,8 +1,8 @@
-import type { Fix } from '../../../src/domain/schedule/bottleneck.ts'
-import type { Cause } from '../../../src/domain/schedule/causes.ts'
-import type { LearnedStage } from '../../../src/domain/schedule/learned-rates.ts'
-import type { StationKind } from '../../../src/domain/schedule/operation.ts'
-import type { PlanReason } from '../../../src/domain/schedule/plan-reason.ts'
+import type { StationKind } from '../../../src/domain/schedule/book/operation.ts'
+import type { PlanReason } from '../../../src/domain/schedule/book/plan-reason.ts'
+import type { Fix } from '../../../src/domain/schedule/explain/bottleneck.ts'
+import type { Cause } from '../../../src/domain/schedule/explain/causes.ts'
+import type { LearnedStage } from '../../../src/domain/schedule/work/learned-rates.ts'
 
 /** What stands for a fix in a sentence: whom or what it is about, until when, how long. */
 export type FixFacts = { readonly subject: string; readonly at: string; readonly duration: string }

@@ -1,4 +1,4 @@
-import type { Operation } from '../../../domain/schedule/operation.ts'
+import type { Operation } from '../../../domain/schedule/book/operation.ts'
 import { isThrough, type Ticked, type WorkKind, type WorkStep } from '../../../domain/ticket/work-steps.ts'
 import type { Minutes } from '../../../domain/units/units.ts'
 import type { ShopStore } from '../../../ports/store.ts'

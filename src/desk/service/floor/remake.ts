@@ -1,7 +1,7 @@
 import * as z from 'zod'
 import { faultOwners, spoiledReasons } from '../../../../templates/desk/floor/floor-words.ts'
 import { ok, type Problem, type Result } from '../../../domain/result/result.ts'
-import { remakeOperations } from '../../../domain/schedule/remake-operations.ts'
+import { remakeOperations } from '../../../domain/schedule/work/remake-operations.ts'
 import type { RosterFacts } from '../../../domain/ticket/facts.ts'
 import { workSteps } from '../../../domain/ticket/work-steps.ts'
 import { minutes } from '../../../domain/units/units.ts'

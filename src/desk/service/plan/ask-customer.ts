@@ -1,6 +1,6 @@
 import { loadWords } from '../../../../templates/desk/load/languages.ts'
 import { ok, type Problem, type Result } from '../../../domain/result/result.ts'
-import type { Fix } from '../../../domain/schedule/bottleneck.ts'
+import type { Fix } from '../../../domain/schedule/explain/bottleneck.ts'
 import { minutes } from '../../../domain/units/units.ts'
 import type { Action } from '../../../ports/chat.ts'
 import type { ShopStore } from '../../../ports/store.ts'

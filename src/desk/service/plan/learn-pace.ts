@@ -8,7 +8,7 @@ import {
   learned,
   withFrozen,
   workSeen,
-} from '../../../domain/schedule/learned-rates.ts'
+} from '../../../domain/schedule/work/learned-rates.ts'
 import type { Member } from '../../../ports/counter-desk.ts'
 import type { ShopStore } from '../../../ports/store.ts'
 import type { StoredTicket } from '../../../ports/work-records.ts'
