@@ -2,7 +2,7 @@ import type { PlatformWords } from './words.ts'
 
 export const platformWordsEn: PlatformWords = {
   aMessage: 'A message',
-  tooLarge: 'Something that belongs here is too large for this chat. Open it at the counter or ask the shop for it.',
+  tooLarge: (names) => `Too large for this chat: ${names}. Open it at the counter or ask the shop for it.`,
   trouble: {
     'channel-not-chosen': (about) =>
       `${about} has nowhere to go: no channel is chosen for it. Use the setup command to choose one.`,

@@ -2,7 +2,7 @@ import type { PlatformWords } from './words.ts'
 
 export const platformWordsEs: PlatformWords = {
   aMessage: 'Un mensaje',
-  tooLarge: 'Algo que va aquí es demasiado grande para este chat. Ábralo en el mostrador o pídalo al taller.',
+  tooLarge: (names) => `Demasiado grande para este chat: ${names}. Ábralo en el mostrador o pídalo al taller.`,
   trouble: {
     'channel-not-chosen': (about) =>
       `${about} no tiene adónde ir: falta elegir un canal. Elíjalo con el comando de configuración.`,

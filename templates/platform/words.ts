@@ -4,7 +4,8 @@ type About = (about: string) => string
 /** Words that only the chat platform needs; everything about the trade comes finished in a message. */
 export type PlatformWords = {
   readonly aMessage: string
-  readonly tooLarge: string
+  /** Names of files. */
+  readonly tooLarge: About
   readonly trouble: {
     readonly [code in
       | 'channel-not-chosen'

@@ -86,6 +86,8 @@ export const messageTroubles = (body: Json, files: readonly string[]): readonly 
     ...(newKind && textOf(body['content']) !== '' ? ['content: not with components'] : []),
     ...(newKind && parts.length === 0 ? ['components: empty'] : []),
     ...(newKind && parts.length > 40 ? [`components: ${parts.length}`] : []),
+    ...(files.length > 10 ? [`files: ${files.length}`] : []),
+    ...(new Set(files.map((name) => name.toLowerCase())).size === files.length ? [] : ['files: a name twice']),
     ...(newKind && texts > 4000 ? [`texts: ${texts}`] : []),
     ...(!newKind && parts.some((part) => Number(part['type']) >= 9) ? ['components: flag missing'] : []),
     ...(!newKind && parts.length === 0 && textOf(body['content']) === '' && files.length === 0 ? ['message: empty'] : []),

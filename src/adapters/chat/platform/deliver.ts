@@ -5,10 +5,10 @@ import type { Channel, Deliver, Delivered, Delivery, Message } from '../../../po
 import { type PlatformDesk, type PostingTrouble, Undeliverable } from '../../../ports/platform-desk.ts'
 import { coalesced } from './coalesce.ts'
 import { type Clock, systemClock } from './patience.ts'
-import { fileName } from './plain-text.ts'
-import { type Placed, type PostingNeeds, postPart, removePart, type Upload } from './post.ts'
-import { type Carried, renderParts } from './render.ts'
+import { type Placed, type PostingNeeds, postPart, removePart } from './post.ts'
+import { nothingCarried, renderParts } from './render.ts'
 import { failureOf } from './rest-failure.ts'
+import { type Bundle, bundlesOf } from './uploads.ts'
 
 export type DeliveryDesk = Pick<PlatformDesk, 'file' | 'placeOf' | 'troubled' | 'postings'>
 export type DeliverySettings = {
@@ -22,38 +22,6 @@ export type DeliverySettings = {
   readonly timeout?: number
 }
 type Needs = PostingNeeds & { readonly desk: DeliveryDesk }
-type Bundle = { readonly uploads: readonly Upload[]; readonly carried: Carried }
-
-/** What every server takes in one request without being boosted; the platform's default. */
-const mostBytes = 10 * 1024 * 1024
-
-const loadUpload = async (desk: DeliveryDesk, { shop, channel }: Delivery, id: string): Promise<Upload> => {
-  const stored = await desk.file(shop, channel, id)
-  if (stored === null) throw new Error(`there is no file ${id} to send`)
-  return { id, name: fileName(stored.name), mime: stored.mime, bytes: stored.bytes }
-}
-
-const distinct = (picture: Upload | null, file: Upload | null): Upload | null =>
-  picture !== null && picture.name === file?.name ? { ...picture, name: `picture-${picture.name}` } : picture
-
-const weight = (uploads: readonly Upload[]): number => uploads.reduce((sum, { bytes }) => sum + bytes.length, 0)
-
-/** The file sets to try, the whole one first, then without the picture, then in words only. */
-const bundlesOf = async (desk: DeliveryDesk, delivery: Delivery): Promise<readonly Bundle[]> => {
-  const { message } = delivery
-  const file = message.file === null ? null : await loadUpload(desk, delivery, message.file.file)
-  const picture = distinct(message.picture === null ? null : await loadUpload(desk, delivery, message.picture.file), file)
-  const note = platformWords[message.language].tooLarge
-  const bundle = (shownPicture: Upload | null, shownFile: Upload | null): Bundle => {
-    const whole = shownPicture === picture && shownFile === file
-    return {
-      uploads: [shownPicture, shownFile].filter((one) => one !== null),
-      carried: { picture: shownPicture?.name ?? null, file: shownFile?.name ?? null, note: whole ? null : note },
-    }
-  }
-  const sets = [bundle(picture, file), bundle(null, file), bundle(null, null)]
-  return sets.filter(({ uploads }, at) => weight(uploads) <= mostBytes && uploads.length !== sets[at - 1]?.uploads.length)
-}
 
 const postParts = async (
   needs: Needs,
@@ -83,7 +51,7 @@ const postLargest = async (
   needs: Needs,
   where: { readonly delivery: Delivery; readonly channel: string },
 ): Promise<Delivered> => {
-  const bundles = await bundlesOf(needs.desk, where.delivery)
+  const bundles = await bundlesOf(needs.desk, where.delivery, where.delivery.message)
   for (const bundle of bundles.slice(0, -1)) {
     try {
       return await postParts(needs, where, bundle)
@@ -115,11 +83,7 @@ const tellStaff = async (needs: Needs, { shop, nonce, channel }: Delivery, code:
   const text = platformWords[place.language].trouble[code](about ?? platformWords[place.language].aMessage)
   const told: Delivery = { shop, channel: other, nonce: `trouble:${nonce}:${code}`, message: textMessage(place.language, text) }
   try {
-    await postParts(
-      needs,
-      { delivery: told, channel: place.channel },
-      { uploads: [], carried: { picture: null, file: null, note: null } },
-    )
+    await postParts(needs, { delivery: told, channel: place.channel }, { uploads: [], carried: nothingCarried })
   } catch (error) {
     if (failureOf(error)?.kind !== 'never') throw error
   }

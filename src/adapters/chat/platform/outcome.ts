@@ -5,25 +5,20 @@ import type { Outcome } from '../../../ports/platform-desk.ts'
 import type { Acknowledged } from './acknowledge.ts'
 import type { Interaction } from './interaction.ts'
 import type { Needs } from './needs.ts'
-import { fileName } from './plain-text.ts'
 import { type Part, renderParts } from './render.ts'
 import { textPart } from './say.ts'
 import { tell } from './tell.ts'
+import { bundlesOf } from './uploads.ts'
 
 type Shown = { readonly parts: readonly Part[]; readonly files: readonly RawFile[] }
 
 type Kept = { readonly shop: string; readonly channel: Channel }
 
-const loaded = async ({ desk }: Needs, { shop, channel }: Kept, id: string | null): Promise<RawFile | null> => {
-  const stored = id === null ? null : await desk.file(shop, channel, id)
-  return stored === null ? null : { name: fileName(stored.name), contentType: stored.mime, data: Buffer.from(stored.bytes) }
-}
-
-const shownMessage = async (needs: Needs, kept: Kept, message: Message): Promise<Shown> => {
-  const picture = await loaded(needs, kept, message.picture?.file ?? null)
-  const file = await loaded(needs, kept, message.file?.file ?? null)
-  const carried = { picture: picture?.name ?? null, file: file?.name === picture?.name ? null : (file?.name ?? null), note: null }
-  return { parts: renderParts(message, carried), files: [picture, file].filter((one) => one !== null) }
+const shownMessage = async ({ desk }: Needs, kept: Kept, message: Message): Promise<Shown> => {
+  const [bundle] = await bundlesOf(desk, kept, message)
+  if (bundle === undefined) throw new Error('a message has no set of files to show')
+  const files = bundle.uploads.map(({ name, mime, bytes }) => ({ name, contentType: mime, data: Buffer.from(bytes) }))
+  return { parts: renderParts(message, bundle.carried), files }
 }
 
 /** Tells the one who did it what came of it: what the desk says, a polite refusal, or for a command at least that it is done. */

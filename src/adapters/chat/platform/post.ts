@@ -5,6 +5,7 @@ import { bodyHash, idAt, markOf, platformNonce } from './nonce.ts'
 import { type Clock, withPatience } from './patience.ts'
 import { findOwn } from './reconcile.ts'
 import { bodyOf, type Part } from './render.ts'
+import type { Upload } from './uploads.ts'
 
 /** `rest` must not repeat by itself: whether to post again is decided here, from the record. */
 export type PostingNeeds = {
@@ -13,7 +14,6 @@ export type PostingNeeds = {
   readonly clock: Clock
   readonly own: () => Promise<string>
 }
-export type Upload = { readonly name: string; readonly mime: string; readonly bytes: Uint8Array; readonly id: string }
 export type Sending = {
   readonly key: PostingKey
   readonly channel: string

@@ -14,8 +14,15 @@ import { customId } from './custom-id.ts'
 import { formPages } from './form.ts'
 import { label, shown } from './plain-text.ts'
 
-/** The file names a message carries, and what to say about those it cannot. */
-export type Carried = { readonly picture: string | null; readonly file: string | null; readonly note: string | null }
+/** A file of a message: its name there and its size in bytes. */
+type CarriedFile = { readonly name: string; readonly bytes: number }
+/** The files a message carries, and what to say about those it cannot. */
+export type Carried = {
+  readonly picture: CarriedFile | null
+  readonly papers: readonly CarriedFile[]
+  readonly note: string | null
+}
+export const nothingCarried: Carried = { picture: null, papers: [], note: null }
 
 /** One message of the platform: components only, no mention ever takes effect. */
 export type Body = {
@@ -29,11 +36,15 @@ export type Part = { readonly inside: readonly APIComponentInContainer[]; readon
 /** The platform's limits on one message of components: 4,000 signs of text and 40 components; a little is kept back. */
 const mostSigns = 3_900
 const mostComponents = 38
+/** How many files one message takes, and how many bytes one request to a server that nobody boosted. */
+const mostFiles = 10
+export const mostBytes = 10 * 1024 * 1024
 
 type Atom = {
   readonly component: APIComponentInContainer
   readonly signs: number
   readonly components: number
+  readonly bytes: number
   readonly file: string | null
 }
 
@@ -41,6 +52,7 @@ const textAtom = (content: string): Atom => ({
   component: { type: ComponentType.TextDisplay, content },
   signs: content.length,
   components: 1,
+  bytes: 0,
   file: null,
 })
 
@@ -71,7 +83,7 @@ const rowAtom = (components: readonly (APIButtonComponentWithCustomId | APIStrin
     type: ComponentType.ActionRow,
     components: [...components],
   }
-  return { component, signs: 0, components: 1 + components.length, file: null }
+  return { component, signs: 0, components: 1 + components.length, bytes: 0, file: null }
 }
 
 /** A choice of more than 25 is shown in several lists. */
@@ -90,20 +102,22 @@ const choiceAtoms = (choice: Choice): readonly Atom[] => {
   )
 }
 
-const pictureAtom = (name: string, alt: string): Atom => ({
+const pictureAtom = ({ name, bytes }: CarriedFile, alt: string): Atom => ({
   component: {
     type: ComponentType.MediaGallery,
     items: [{ media: { url: `attachment://${name}` }, description: label(alt, 1_000) }],
   },
   signs: 0,
   components: 2,
+  bytes,
   file: name,
 })
 
-const fileAtom = (name: string): Atom => ({
+const fileAtom = ({ name, bytes }: CarriedFile): Atom => ({
   component: { type: ComponentType.File, file: { url: `attachment://${name}` } },
   signs: 0,
   components: 1,
+  bytes,
   file: name,
 })
 
@@ -112,27 +126,35 @@ const atomsOf = (message: Message, carried: Carried): readonly Atom[] => {
   return [
     ...message.blocks.flatMap((block) => blockTexts(block, mostSigns)).map(textAtom),
     ...(carried.picture === null ? [] : [pictureAtom(carried.picture, message.picture?.alt ?? '')]),
-    ...(carried.file === null ? [] : [fileAtom(carried.file)]),
+    ...carried.papers.map(fileAtom),
     ...(carried.note === null ? [] : [textAtom(shown(carried.note))]),
     ...(message.choice === null ? [] : choiceAtoms(message.choice)),
     ...inGroups(buttons, 5).map(rowAtom),
   ]
 }
 
-const sum = (atoms: readonly Atom[], of: 'signs' | 'components'): number => atoms.reduce((total, atom) => total + atom[of], 0)
+const sum = (atoms: readonly Atom[], of: 'signs' | 'components' | 'bytes'): number =>
+  atoms.reduce((total, atom) => total + atom[of], 0)
+
+const filesOf = (atoms: readonly Atom[]): readonly string[] => atoms.flatMap((atom) => atom.file ?? [])
+
+const isWithinLimits = (atoms: readonly Atom[]): boolean =>
+  sum(atoms, 'signs') <= mostSigns &&
+  sum(atoms, 'components') <= mostComponents &&
+  sum(atoms, 'bytes') <= mostBytes &&
+  filesOf(atoms).length <= mostFiles
 
 /** The message in as few parts as the platform's limits allow, in reading order; at least one. */
 export const renderParts = (message: Message, carried: Carried): readonly Part[] => {
   const groups: Atom[][] = [[]]
   for (const atom of atomsOf(message, carried)) {
     const group = groups.at(-1) ?? []
-    const fits = sum(group, 'signs') + atom.signs <= mostSigns && sum(group, 'components') + atom.components <= mostComponents
-    if (fits || group.length === 0) group.push(atom)
+    if (group.length === 0 || isWithinLimits([...group, atom])) group.push(atom)
     else groups.push([atom])
   }
   return groups.map((group) => ({
     inside: group.length === 0 ? [textAtom('–').component] : group.map((atom) => atom.component),
-    files: group.flatMap((atom) => atom.file ?? []),
+    files: filesOf(group),
   }))
 }
 

@@ -4,7 +4,7 @@ import type { Message } from '../../../ports/chat.ts'
 import { customId } from './custom-id.ts'
 import { type Clock, withPatience } from './patience.ts'
 import { label, shown } from './plain-text.ts'
-import { bodyOf, type Part, renderParts } from './render.ts'
+import { bodyOf, nothingCarried, type Part, renderParts } from './render.ts'
 
 /** Short words of the adapter itself, outside of what the desk delivers. */
 export const textPart = (text: string, ...more: readonly APIComponentInContainer[]): Part => ({
@@ -29,7 +29,7 @@ export const settingButton = (name: string, text: string): APIComponentInContain
   ],
 })
 
-export const messageParts = (message: Message): readonly Part[] => renderParts(message, { picture: null, file: null, note: null })
+export const messageParts = (message: Message): readonly Part[] => renderParts(message, nothingCarried)
 
 /**
  * Says something in a channel because of one event: `cause` (the event's id and what for) makes the nonce, so that the same

@@ -17,7 +17,7 @@ afterEach(async () => {
 
 const pdf = { name: 'ticket-9.pdf', mime: 'application/pdf', bytes: new Uint8Array([37, 80, 68, 70, 0, 255]) }
 
-const start = async () => {
+const start = async (timeout = 150) => {
   const platform = await startStandIn()
   closing.push(platform.stop)
   const owner = platform.addUser('Owner')
@@ -36,7 +36,7 @@ const start = async () => {
       await new Promise((resolve) => setTimeout(resolve, Math.min(milliseconds, 120)))
     },
   }
-  const open = () => platformDeliver(desk, { token, api: platform.api, clock, timeout: 150 })
+  const open = () => platformDeliver(desk, { token, api: platform.api, clock, timeout })
   return { platform, owner, bench, office, postings, places, files, troubles, deliver: open(), open }
 }
 
@@ -165,12 +165,95 @@ describe('a delivery on the platform', () => {
     files.set('big', { name: 'front.png', mime: 'image/png', bytes: new Uint8Array(11 * 1024 * 1024) })
     await deliver(ticket({ picture: { file: 'big', alt: 'front' } }))
     expect(platform.shown(bench)[0]?.files.map((one) => one.name)).toEqual(['ticket-9.pdf'])
-    expect(textsOf(platform.shown(bench)[0])).toContain('too large')
+    expect(textsOf(platform.shown(bench)[0])).toContain('Too large')
 
     platform.rules.largestRequest = 3
     await deliver({ ...ticket(), nonce: 'ticket-T9-2' })
     expect(platform.shown(bench)[1]?.files).toEqual([])
-    expect(textsOf(platform.shown(bench)[1])).toContain('too large')
+    expect(textsOf(platform.shown(bench)[1])).toContain('Too large')
+  })
+
+  describe('with further papers', () => {
+    const sheet = (name: string, bytes = 6) => ({ name, mime: 'application/pdf', bytes: new Uint8Array(bytes).fill(7) })
+    const withPapers = async (sizes: { readonly [name: string]: number }) => {
+      const shop = await start(10_000)
+      const papers = Object.entries(sizes).map(([name, bytes], at) => {
+        shop.files.set(`paper-${at}`, sheet(name, bytes))
+        return { file: `paper-${at}`, name, mime: 'application/pdf', bytes }
+      })
+      const names = () => shop.platform.shown(shop.bench).map((one) => one.files.map(({ name }) => name))
+      return { ...shop, papers, names }
+    }
+
+    it('brings each of them in the same message, once, shown and with its bytes', async () => {
+      const { platform, bench, deliver, open, papers, names } = await withPapers({
+        'T-9-cut.zip': 2_000,
+        'T-9-templates.pdf': 90,
+      })
+      platform.fail(posting, { kind: 'apply-then-drop' })
+      await deliver(ticket({ papers }))
+      await open()(ticket({ papers }))
+      expect(names()).toEqual([['ticket-9.pdf', 'T-9-cut.zip', 'T-9-templates.pdf']])
+      const [stored] = platform.shown(bench)
+      expect(stored?.files.map(({ bytes }) => bytes.length)).toEqual([6, 2_000, 90])
+      const shown = everyComponent(stored?.body['components']).flatMap((one) => (one['type'] === 13 ? one['file'] : []))
+      expect(shown).toMatchObject(names()[0]?.map((name) => ({ url: `attachment://${name}` })) ?? [])
+      const calls = platform.calls.length
+      await deliver(ticket({ papers }))
+      expect(platform.calls).toHaveLength(calls)
+    })
+
+    it('keeps them when the message is edited, and lets a paper come later', async () => {
+      const { deliver, papers, names } = await withPapers({ 'T-9-cut.zip': 20, 'T-9-templates.pdf': 90 })
+      await deliver(ticket({ papers: papers.slice(0, 1) }))
+      expect(await deliver(ticket({ papers, blocks: [] }))).toMatchObject({ outcome: 'edited' })
+      expect(names()).toEqual([['ticket-9.pdf', 'T-9-cut.zip', 'T-9-templates.pdf']])
+    })
+
+    it('gives each a name of its own, and sends what is named twice once', async () => {
+      const { platform, bench, deliver, papers, names } = await withPapers({
+        'ticket-9.pdf': 3,
+        'Ticket-9.pdf': 4,
+        'tícket-9.pdf': 5,
+      })
+      await deliver(ticket({ papers: [...papers, ...papers.slice(0, 1)] }))
+      expect(names()).toEqual([['ticket-9.pdf', '2-ticket-9.pdf', '3-Ticket-9.pdf', 'ti-cket-9.pdf']])
+      expect(platform.shown(bench)[0]?.files.map(({ bytes }) => bytes.length)).toEqual([6, 3, 4, 5])
+    })
+
+    it('spreads more than one message or request can carry over several, in order', async () => {
+      const many = Object.fromEntries(Array.from({ length: 12 }, (_, at) => [`sheet-${at + 1}.pdf`, 10]))
+      const first = await withPapers(many)
+      await first.deliver(ticket({ papers: first.papers }))
+      expect(first.names()).toEqual([
+        ['ticket-9.pdf', ...Object.keys(many).slice(0, 9)],
+        ['sheet-10.pdf', 'sheet-11.pdf', 'sheet-12.pdf'],
+      ])
+      const mebibyte = 1024 * 1024
+      const second = await withPapers({ 'a.pdf': 6 * mebibyte, 'b.pdf': 6 * mebibyte, 'c.pdf': 3 * mebibyte })
+      second.platform.rules.largestRequest = 10 * mebibyte
+      await second.deliver(ticket({ papers: second.papers }))
+      expect(second.names()).toEqual([
+        ['ticket-9.pdf', 'a.pdf'],
+        ['b.pdf', 'c.pdf'],
+      ])
+      expect(second.platform.shown(second.bench).map(textsOf).join('')).not.toContain('Too large')
+    })
+
+    it('names the one that no request can carry, and brings the others', async () => {
+      const { platform, bench, deliver, papers, names } = await withPapers({ 'T-9-cut.zip': 11 * 1024 * 1024, 'care.pdf': 30 })
+      await deliver(ticket({ papers }))
+      expect(names()).toEqual([['ticket-9.pdf', 'care.pdf']])
+      expect(textsOf(platform.shown(bench)[0])).toContain('Too large for this chat: T\\-9\\-cut.zip')
+    })
+
+    it('keeps the message’s own file before the papers when the platform takes less than it says', async () => {
+      const { platform, bench, deliver, papers, names } = await withPapers({ 'T-9-cut.zip': 5_000, 'care.pdf': 30 })
+      platform.rules.largestRequest = 1_000
+      await deliver(ticket({ papers }))
+      expect(names()).toEqual([['ticket-9.pdf']])
+      expect(textsOf(platform.shown(bench)[0])).toContain('T\\-9\\-cut.zip, care.pdf')
+    })
   })
 
   it('tells staff in words when a message was deleted, and can be posted again when they ask', async () => {

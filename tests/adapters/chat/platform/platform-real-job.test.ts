@@ -34,7 +34,7 @@ const expectWhole = async (shops: RealShops): Promise<void> => {
       act,
     ).toHaveLength(1)
   expect(oursIn(shops, ours.bench)).toHaveLength(1)
-  expect(oursIn(shops, ours.bench)[0]?.files.map(({ type }) => type)).toEqual(['application/pdf'])
+  expect(oursIn(shops, ours.bench)[0]?.files.map(({ type }) => type)).toEqual(['application/pdf', 'application/zip'])
   expect(benchText(shops).match(/Taken by/g)).toHaveLength(1)
   const said = (await ourShop.messages.after(`conversation:${order?.conversationId}`, 0)).filter(({ by }) => by === 'bot')
   expect(oursIn(shops, platform.directRoom(ours.customer))).toHaveLength(said.length + 1)

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest'
 import { customId, readCustomId } from '../../../../src/adapters/chat/platform/custom-id.ts'
 import { fieldOf, formPages, modalOf } from '../../../../src/adapters/chat/platform/form.ts'
 import { clean, cut, fileName, label, shown, splitText } from '../../../../src/adapters/chat/platform/plain-text.ts'
-import { bodyOf, renderParts } from '../../../../src/adapters/chat/platform/render.ts'
+import { bodyOf, nothingCarried, renderParts } from '../../../../src/adapters/chat/platform/render.ts'
 import type { Block, Form, Message } from '../../../../src/ports/chat.ts'
 import { everyComponent, messageTroubles, modalTroubles } from '../../../support/platform/limits.ts'
 import { action, message, ticketActions } from '../../../support/platform/messages.ts'
@@ -103,6 +103,7 @@ const anyMessage: fc.Arbitrary<Message> = fc.record({
 })
 
 const isLong = process.env['LONG'] !== undefined
+const sized = (name: string) => ({ name, bytes: 1_000 })
 const runs = isLong ? 20_000 : 200
 /** Whole messages and forms are slow to check. */
 const slowRuns = isLong ? 3_000 : 200
@@ -163,8 +164,13 @@ describe('a message on the platform', () => {
     'keeps every limit, mentions nobody and has no effect of its texts, whatever it holds',
     () => {
       fc.assert(
-        fc.property(anyMessage, fc.boolean(), (any, withPicture) => {
-          const parts = renderParts(any, { picture: withPicture ? 'picture.png' : null, file: 'ticket.pdf', note: null })
+        fc.property(anyMessage, fc.boolean(), fc.nat(25), (any, withPicture, count) => {
+          const papers = Array.from({ length: count }, (_, at) => `paper-${at}.pdf`)
+          const parts = renderParts(any, {
+            picture: withPicture ? sized('picture.png') : null,
+            papers: papers.map(sized),
+            note: null,
+          })
           for (const [at, part] of parts.entries()) {
             const body = bodyOf(part, 1_000_000 + at, 0)
             expect(messageTroubles({ ...body }, part.files)).toEqual([])
@@ -176,7 +182,7 @@ describe('a message on the platform', () => {
               expect(controls(one)).toBe(false)
             }
           }
-          expect(parts.flatMap((part) => part.files)).toEqual([...(withPicture ? ['picture.png'] : []), 'ticket.pdf'])
+          expect(parts.flatMap((part) => part.files)).toEqual([...(withPicture ? ['picture.png'] : []), ...papers])
         }),
         { numRuns: slowRuns },
       )
@@ -186,7 +192,7 @@ describe('a message on the platform', () => {
 
   it('fits a ticket with eleven actions, a picture and its paper in one part', () => {
     const ticket = message({ actions: ticketActions('T9'), picture: { file: 'p', alt: 'front and back' } })
-    const parts = renderParts(ticket, { picture: 'p.png', file: 'ticket.pdf', note: null })
+    const parts = renderParts(ticket, { picture: sized('p.png'), papers: [sized('ticket.pdf')], note: null })
     expect(parts).toHaveLength(1)
     const ids = everyComponent(bodyOf(parts[0] ?? { inside: [], files: [] }, 1, 0).components).flatMap(
       (one) => one['custom_id'] ?? [],
@@ -208,7 +214,7 @@ describe('a message on the platform', () => {
           },
         ],
       })
-    const textOf = (one: Message): unknown => renderParts(one, { picture: null, file: null, note: null })[0]?.inside[0]
+    const textOf = (one: Message): unknown => renderParts(one, nothingCarried)[0]?.inside[0]
     expect(textOf(table('VANCE'))).toMatchObject({ content: '```\nNo  Name\n7   VANCE\n12  ORTIZ\n```' })
     expect(textOf(table('V'.repeat(60)))).toMatchObject({
       content: `**No** 7 · **Name** ${'V'.repeat(60)}\n**No** 12 · **Name** ORTIZ`,
@@ -223,7 +229,7 @@ describe('a message on the platform', () => {
         { kind: 'progress', text: 'Cut', done: 3, of: 10 },
       ],
     })
-    const texts = renderParts(one, { picture: null, file: null, note: null })[0]?.inside
+    const texts = renderParts(one, nothingCarried)[0]?.inside
     expect(texts).toMatchObject([
       { content: '⚠ Hot press.' },
       { content: '**Colour** ≈ white' },
