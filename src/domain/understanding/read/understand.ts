@@ -7,6 +7,7 @@ import { type Intent, nothing, type Understood } from '../understood.ts'
 import { readAges } from './ages.ts'
 import { readAnswer } from './answers.ts'
 import { readApart } from './apart.ts'
+import { readFaces } from './faces.ts'
 import { asksSomething, readIntent, withoutAsking } from './intents.ts'
 import { languageOf } from './language.ts'
 import { lexiconFor, termsOf } from './lexicon.ts'
@@ -110,9 +111,10 @@ const readOrder = ({
   const roster = readRoster(text, { expected, numbered: hasNumbers(draft, fold(text)) })
   const merged = mergePlayers(draft, roster)
   const withRows = preview(draft, merged)
-  const apart = readApart(roster.rest, withRows, lexicon)
+  const faces = readFaces(roster.rest, context.shop)
+  const apart = readApart(faces.rest, withRows, lexicon)
   const marks = readRowMarks({ text: apart.rest, draft: withRows, lexicon })
-  const special = [...merged, ...marks.patches]
+  const special = [...merged, ...faces.patches, ...marks.patches]
   const start = preview(draft, special)
   const prose = readProse({
     text: marks.rest,
