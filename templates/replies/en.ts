@@ -76,6 +76,7 @@ const words: TidyWords = {
   hourOpen: 'hour still open',
   noColour: 'colour still open',
   bySize: 'height by garment size',
+  face: (name) => `letters ${name}`,
   vinyl: (colour, vinylClass) => `${colour} ${vinylClass} vinyl`,
   outline: (colour, width) => `${colour} outline out to ${width}`,
   shadow: (colour) => `${colour} shadow`,
@@ -215,6 +216,10 @@ export const en = {
     'ask-ages-rows': ({ rows }) => `Who of them is 12 or younger, and who is under 3? ${oneOf(rows)}`,
     'ask-who': () => 'And your name, please? Who is ordering?',
     'ask-reading': ({ quote }) => `“${quote}” can mean more than one thing. Which is it?`,
+    'ask-face': ({ quote, known }) =>
+      known
+        ? `“${quote}” is a script: it is not made for numbers. Which of these shall it be?`
+        : `We have no letters called “${quote}”. Which of ours shall it be?`,
     'ask-drop': ({ quote }) => `“${quote}”: which one do you mean?`,
     'raise-duplicate-number': ({ number, rows }) =>
       `Number ${number} is on the list ${rows.length} times: ${oneOf(rows)}. Is that right?`,

@@ -116,6 +116,7 @@ const words: TidyWords = {
   hourOpen: 'falta la hora',
   noColour: 'falta el color',
   bySize: 'altura según la talla',
+  face: (name) => `letra ${name}`,
   vinyl: (colour, vinylClass) => `vinil ${vinylClass} ${colour}`,
   outline: (colour, width) => `contorno ${colour} hasta ${width}`,
   shadow: (colour) => `sombra ${colour}`,
@@ -258,6 +259,10 @@ export const es = {
     'ask-ages-rows': ({ rows }) => `¿Quiénes tienen 12 años o menos y quiénes menos de 3? ${oneOf(rows)}`,
     'ask-who': () => '¿Y su nombre, por favor? ¿Quién hace el pedido?',
     'ask-reading': ({ quote }) => `«${quote}» se puede entender de más de una manera. ¿Cuál es?`,
+    'ask-face': ({ quote, known }) =>
+      known
+        ? `«${quote}» es una letra manuscrita y no es para números. ¿Cuál de estas será?`
+        : `No tenemos una letra que se llame «${quote}». ¿Cuál de las nuestras será?`,
     'ask-drop': ({ quote }) => `«${quote}»: ¿cuál de ellos?`,
     'raise-duplicate-number': ({ number, rows }) =>
       `El número ${number} está ${rows.length} veces en la lista: ${oneOf(rows)}. ¿Es correcto?`,

@@ -68,6 +68,8 @@ const labelText = (catalogue: Catalogue, label: Label, show: Show): string => {
       return show.colour(label.value)
     case 'garment':
       return show.garment(label.value)
+    case 'face':
+      return show.face(label.value)
     case 'fit':
       return catalogue.fits[label.value] ?? label.value
     case 'class':

@@ -41,6 +41,7 @@ export type TidyWords = {
   readonly hourOpen: string
   readonly noColour: string
   readonly bySize: string
+  readonly face: (name: string) => string
   readonly vinyl: (colour: string, vinylClass: string) => string
   readonly outline: (colour: string, width: string) => string
   readonly shadow: (colour: string) => string
@@ -101,9 +102,10 @@ const decorationField = (words: TidyWords, show: Show, { tidy, index }: { tidy: 
   const root = `/decorations/${index}/`
   const assumed = tidy.assumed.filter((path) => path.startsWith(root))
   const colourAssumed = assumed.some((path) => /\/(colour|class|rows|contours|size|place)$/.test(path))
+  const face = known.face === undefined ? '' : `, ${words.face(show.face(known.face))}`
   return {
     name: `${word(words.places, known.place)}${on}`,
-    value: `${contentText(words, known)}: ${make}, ${heightText(words, show, known.height)}`,
+    value: `${contentText(words, known)}: ${make}, ${heightText(words, show, known.height)}${face}`,
     assumed: colourAssumed,
   }
 }

@@ -14,4 +14,5 @@ export const plainShow: Show = {
   list: (items) => items.join(', '),
   colour: (id) => id,
   garment: (id) => id,
+  face: (id) => id,
 }

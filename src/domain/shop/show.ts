@@ -26,6 +26,7 @@ export type Show = {
   readonly list: (items: readonly string[]) => string
   readonly colour: (id: string) => string
   readonly garment: (id: string) => string
+  readonly face: (id: string) => string
 }
 
 const dayText = (language: Language, day: string): string => {
@@ -82,5 +83,6 @@ export const showFor = (shop: Shop, language: Language): Show => {
     list: (items) => listText(language, items),
     colour: nameById(shop.colours.map(({ id, names }) => ({ id, name: names[language][0] ?? id }))),
     garment: nameById(shop.garments.map(({ id, name }) => ({ id, name: name[language] }))),
+    face: nameById(shop.faces),
   }
 }

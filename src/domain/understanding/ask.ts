@@ -136,6 +136,9 @@ const membersOf = (open: Open, { composed }: Scene): readonly RowFacts[] => {
   return composed.order.roster.filter((row) => row.garment === garment && same(row)).map(rowFacts)
 }
 
+const isFace = (shop: Shop, said: string): boolean =>
+  shop.faces.some(({ id, name }) => [name, id.replaceAll('-', ' ')].some((one) => one.toLowerCase() === said.toLowerCase()))
+
 const openReply = (open: Open, scene: Scene): Reply => {
   switch (open.about) {
     case 'duplicate-number':
@@ -144,6 +147,8 @@ const openReply = (open: Open, scene: Scene): Reply => {
       return { code: 'raise-same-surname', facts: { name: open.quote, rows: membersOf(open, scene) } }
     case 'count':
       return { code: 'raise-count', facts: { said: Number(open.quote), rows: Number(open.readings[0]?.value ?? 0) } }
+    case 'face':
+      return { code: 'ask-face', facts: { quote: open.quote, known: isFace(scene.shop, open.quote) } }
     case 'drop':
       return { code: 'ask-drop', facts: { quote: open.quote } }
     default:

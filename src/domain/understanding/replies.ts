@@ -50,6 +50,8 @@ export type Replies = {
   'ask-ages-rows': { readonly rows: readonly RowFacts[] }
   'ask-who': Record<never, never>
   'ask-reading': { readonly about: string; readonly quote: string }
+  /** `known`: the shop has that face, but it is not made for numbers. */
+  'ask-face': { readonly quote: string; readonly known: boolean }
   'ask-drop': { readonly quote: string }
   'raise-duplicate-number': { readonly number: string; readonly rows: readonly RowFacts[] }
   'raise-same-surname': { readonly name: string; readonly rows: readonly RowFacts[] }
@@ -110,7 +112,7 @@ export type ReplyCode = keyof Replies
 export type Label =
   | { readonly code: 'button'; readonly action: Button; readonly revision: number | null }
   | {
-      readonly code: 'moment' | 'day' | 'colour' | 'fit' | 'class' | 'place' | 'garment' | 'count' | 'answer' | 'text'
+      readonly code: 'moment' | 'day' | 'colour' | 'fit' | 'class' | 'place' | 'face' | 'garment' | 'count' | 'answer' | 'text'
       readonly value: string
     }
   | { readonly code: 'row'; readonly row: RowFacts }

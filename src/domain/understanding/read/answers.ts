@@ -82,6 +82,18 @@ const answerLater = ({ asked, text }: Scene): readonly Patch[] => {
   return none.test(folded) ? patchesOf(asked.readings, 'none') : []
 }
 
+/** A face is chosen by the words of its id; the one with most of them, where no other has as many. */
+const answerFace = ({ asked, text }: Scene): readonly Patch[] => {
+  const said = new Set(tokensOf(text).map(({ key }) => key))
+  const counted = (asked.readings ?? []).map((reading) => ({
+    patches: reading.patches,
+    heard: reading.value.split('-').filter((part) => said.has(part)).length,
+  }))
+  const most = Math.max(0, ...counted.map(({ heard }) => heard))
+  const best = counted.filter(({ heard }) => heard === most)
+  return most > 0 && best.length === 1 ? (best[0]?.patches ?? []) : []
+}
+
 /** What a message says in answer to the question that was put, where its words alone would not say it. */
 export const readAnswer = (scene: Scene): readonly Patch[] => {
   const { asked, text } = scene
@@ -106,6 +118,8 @@ export const readAnswer = (scene: Scene): readonly Patch[] => {
       const [, , id = ''] = asked.path.split('/')
       return isShort(text) && id !== '' ? [] : []
     }
+    case 'face':
+      return answerFace(scene)
     case 'variant':
       return taken.test(fold(text).trim()) ? patchesOf(asked.readings, 'take-variant') : []
     case 'duplicate-number':

@@ -136,7 +136,7 @@ const readOrder = ({
     asked !== null && prose.open.length === 0 && (patches.length === 0 || isChosen(asked.code, text))
       ? readAnswer({ draft, asked, text })
       : []
-  const open = [...prose.open, ...doubts(draft, roster.doubtful)]
+  const open = [...faces.open, ...prose.open, ...doubts(draft, roster.doubtful)]
   return {
     patches: [...patches, ...recount(draft, preview(draft, patches)), ...answered],
     open,

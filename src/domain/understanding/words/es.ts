@@ -26,6 +26,16 @@ export const esWords: Words = {
     'nos',
     'track',
   ],
+  faces: {
+    lettering: ['letra', 'letras', 'tipo', 'tipografia', 'fuente'],
+    typeface: ['tipografia', 'fuente'],
+    called: ['llamada', 'que', 'se', 'llama', ':'],
+    plain: ['la', 'una', 'esa', 'esta', 'misma', 'cualquier', 'que', 'normal', 'el', 'los', 'y', 'para', 'con'],
+    numbers: ['numero', 'numeros', 'dorsal', 'dorsales'],
+    names: ['nombre', 'nombres', 'apellido', 'apellidos'],
+    links: ['en'],
+    joins: ['y', 'e', 'los', 'el'],
+  },
   list: [
     ...numbers.map((word, index) => ({ means: { kind: 'count', id: index + 1 } as const, words: [word] })),
     { means: { kind: 'count', id: 1 }, words: ['una', 'un'] },

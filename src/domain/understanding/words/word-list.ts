@@ -48,5 +48,20 @@ export type Meaning =
 
 export type WordList = readonly { readonly means: Meaning; readonly words: readonly string[] }[]
 
+/**
+ * How people speak of a type face, in lower case without accents: words beside its name, of which `typeface` means nothing else;
+ * `called` may stand between; `plain` are capitals that name none; what is lettered; what leads to it and joins two of them.
+ */
+export type FaceWords = {
+  readonly lettering: readonly string[]
+  readonly typeface: readonly string[]
+  readonly called: readonly string[]
+  readonly plain: readonly string[]
+  readonly numbers: readonly string[]
+  readonly names: readonly string[]
+  readonly links: readonly string[]
+  readonly joins: readonly string[]
+}
+
 /** One language's words; `notBorrowed` are words of the other language that mean something else here. */
-export type Words = { readonly list: WordList; readonly notBorrowed: readonly string[] }
+export type Words = { readonly list: WordList; readonly notBorrowed: readonly string[]; readonly faces: FaceWords }
