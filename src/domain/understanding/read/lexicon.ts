@@ -1,7 +1,6 @@
 import type { Shop } from '../../shop/shop.ts'
 import type { Language } from '../../shop/show.ts'
-import { enWords } from '../words/en.ts'
-import { esWords } from '../words/es.ts'
+import { languages } from '../words/languages.ts'
 import type { Meaning, WordList } from '../words/word-list.ts'
 import { fold, type Token, tokensOf } from './tokens.ts'
 
@@ -65,14 +64,15 @@ const garmentEntries = (shop: Shop): readonly (readonly [string, Meaning])[] =>
   ])
 
 const build = (shop: Shop, language: Language): Lexicon => {
-  const [own, other] = language === 'en' ? [enWords, esWords] : [esWords, enWords]
+  const own = languages[language]
+  const others = Object.values(languages).filter((other) => other !== own)
   const entries = new Map<string, Meaning>()
   const add = (pairs: readonly (readonly [string, Meaning])[]) => {
     for (const [key, meaning] of pairs) if (!entries.has(key)) entries.set(key, meaning)
   }
   add(wordEntries(own.list))
   add(colourEntries(shop))
-  add(wordEntries(other.list).filter(([key]) => !own.notBorrowed.includes(key)))
+  for (const other of others) add(wordEntries(other.list).filter(([key]) => !own.notBorrowed.includes(key)))
   add(garmentEntries(shop))
   const longest = new Map<string, number>()
   for (const key of entries.keys()) {
