@@ -2,7 +2,7 @@ import { platformDesk } from '../../src/desk/platform/platform-desk.ts'
 import { minutes } from '../../src/domain/units/units.ts'
 import { platformDeskContract } from '../ports/platform-desk.contract.ts'
 import { smallDesk } from '../support/platform/desk.ts'
-import { openRealGround } from '../support/platform/real-shop.ts'
+import { openRealGround } from '../support/platform/ground.ts'
 
 platformDeskContract('in memory', async () => {
   const { desk, refusals } = smallDesk()
@@ -14,13 +14,13 @@ platformDeskContract('in memory', async () => {
 })
 
 platformDeskContract('over the store', async () => {
-  const { desk, opened, clock } = await openRealGround()
+  const { desk, clock, close } = await openRealGround()
   return {
     desk: platformDesk(desk, null),
     refusals: async (shop) => {
-      const events = await opened.store.shop(shop).events.between(minutes(clock.at - 1), minutes(clock.at + 1))
+      const events = await desk.store.shop(shop).events.between(minutes(clock.at - 1), minutes(clock.at + 1))
       return events.filter(({ code }) => code === 'refused').length
     },
-    close: opened.close,
+    close,
   }
 })

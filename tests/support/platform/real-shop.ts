@@ -7,33 +7,27 @@ import { type Tenants, tenantsOf } from '../../../src/desk/platform/tenants.ts'
 import type { WorkerDesk } from '../../../src/desk/service/desk.ts'
 import { openShop } from '../../../src/desk/service/open-shop.ts'
 import type { PlatformDesk } from '../../../src/ports/platform-desk.ts'
-import { localMinute, openTestDesk, type TestClock, work } from '../desk.ts'
-import { openTestStore, type TestStore } from '../embedded.ts'
+import { work } from '../desk.ts'
+import type { RealGround } from './ground.ts'
 import { addServer } from './shop-in-server.ts'
 import { type StandIn, startStandIn, token } from './stand-in.ts'
-
-/** One store and one shop folder for many plays; each play is in shops of its own. */
-export type RealGround = { readonly opened: TestStore; readonly desk: WorkerDesk; readonly clock: TestClock }
-
-export const openRealGround = async (): Promise<RealGround> => {
-  const opened = await openTestStore()
-  const clock: TestClock = { at: localMinute('2026-11-25T09:00') }
-  return { opened, clock, desk: await openTestDesk(opened.store, clock) }
-}
 
 type Working = { readonly stop: () => Promise<void> }
 
 /** Works on what is due in these shops, as workers would, until it is stopped. */
 const startWorkers = (
-  tenants: Tenants<WorkerDesk>,
-  shops: () => readonly string[],
+  { store }: WorkerDesk,
+  { tenants, shops }: { readonly tenants: Tenants<WorkerDesk>; readonly shops: readonly string[] },
   report: (error: unknown) => void,
 ): Working => {
   const state = { stopped: false }
+  const workIn = async (shop: string): Promise<void> => {
+    if ((await store.shop(shop).steps.overdue(0)).length > 0) await work(await tenants(shop))
+  }
   const loop = async (): Promise<void> => {
     while (!state.stopped) {
-      for (const shop of shops()) await work(await tenants(shop)).catch(report)
-      await new Promise((resolve) => setTimeout(resolve, 10))
+      for (const shop of shops) await workIn(shop).catch(report)
+      await new Promise((resolve) => setTimeout(resolve, 25))
     }
   }
   const ended = loop()
@@ -79,7 +73,7 @@ export const openRealShops = async ({ desk: base }: RealGround, options: { reado
   const desk = platformDesk(house, ours.guild.id)
   const shops = [await settle(desk, ours), await settle(desk, theirs)] as const
   const tenants = tenantsOf(house)
-  const workers = startWorkers(tenants, () => shops, report)
+  const workers = startWorkers(house, { tenants, shops }, report)
   const connect = async (): Promise<{ bot: Platform; deliveries: { close: () => Promise<void> } }> => {
     const deliver = platformDeliver(desk, { token, api: platform.api, spacing: 20, timeout: 1_500 })
     const deliveries = await startDeliveries({

@@ -1,15 +1,10 @@
-import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { describe, expect, it } from 'vitest'
+import { openLightGrounds, openRealGround, type RealGround } from '../../../support/platform/ground.ts'
 import { benchText, type Event, oursIn, until, wholeJob } from '../../../support/platform/real-job.ts'
-import { openRealGround, openRealShops, type RealGround, type RealShops } from '../../../support/platform/real-shop.ts'
-import type { Call } from '../../../support/platform/rest.ts'
+import { openRealShops, type RealShops } from '../../../support/platform/real-shop.ts'
 import type { Fault } from '../../../support/platform/server.ts'
 import { toldTo } from '../../../support/platform/shop-in-server.ts'
-
-let ground: RealGround
-beforeAll(async () => {
-  ground = await openRealGround()
-}, 120_000)
-afterAll(() => ground.opened.close())
+import { countsText, faultAt, playTrials, type Trial, troubleBetween } from '../../../support/platform/trials.ts'
 
 /** Nothing lost, nothing twice: what the records say stands on the platform once each, and every deed was done once. */
 const expectWhole = async (shops: RealShops): Promise<void> => {
@@ -41,21 +36,20 @@ const expectWhole = async (shops: RealShops): Promise<void> => {
   expect(shops.reports).toEqual([])
 }
 
-const nothing: Event['play'] = async () => undefined
-
-const play = async (between: Event['play'], prepare: (shops: RealShops) => void): Promise<void> => {
+const playOn = async (ground: RealGround, trial: Trial, after: (shops: RealShops) => void): Promise<void> => {
   const shops = await openRealShops(ground)
   try {
-    prepare(shops)
+    trial.prepare(shops)
     for (const event of wholeJob) {
       await event.play(shops).catch((cause: unknown) => {
         const told = [...shops.platform.world.asked.values()].slice(-3).map((one) => [one.acknowledged, toldTo(one)])
         throw new Error(`${event.name}: ${JSON.stringify(told)} ${shops.reports.map(String).join('; ')}`, { cause })
       })
-      await between(shops)
+      await trial.between(shops)
     }
     await expectWhole(shops)
   } finally {
+    after(shops)
     await shops.close()
   }
 }
@@ -71,61 +65,53 @@ const faults: readonly Fault[] = [
   { kind: 'apply-then-stall' },
 ]
 const isLong = process.env['LONG'] !== undefined
-/** The calls that meet a fault by default: seeded, spread over the job, each with the next kind of fault. */
-const sampled = 6
+
+const closeLine =
+  (code: number | undefined): Event['play'] =>
+  async ({ platform }) => {
+    const before = platform.gateway.sessions()
+    platform.gateway.close(code)
+    await until(() => platform.gateway.sessions()).toBe(before)
+  }
+const codes = isLong ? [undefined, 1000, 1001, 4000, 4001, 4002, 4003, 4005, 4007, 4008, 4009] : [undefined, 4000]
+
+/** A play's faults are so many calls apart, so that each is over before the next comes. */
+const apart = 8
+/** Every fault at every call, or by default each fault at an eighth of the calls, another eighth for each. */
+const places = (index: number): readonly number[] => (isLong ? Array.from({ length: apart }, (_, at) => at) : [index % apart])
+
+const trials: readonly Trial[] = [
+  troubleBetween('restart between any two events', (shops) => shops.restart()),
+  ...codes.map((code) =>
+    troubleBetween(`line ${code === undefined ? 'cut' : `closed with ${code}`} between any two`, closeLine(code)),
+  ),
+  ...faults.flatMap((fault, index) => places(index).map((first) => faultAt(fault, first, apart))),
+]
 
 describe('the whole job on the platform with the desk over the store', () => {
   it('is played from the order to the bag in the customer’s hands', async () => {
-    await play(nothing, () => undefined)
+    const ground = await openRealGround()
+    try {
+      await playOn(
+        ground,
+        troubleBetween('none', async () => undefined),
+        () => undefined,
+      )
+    } finally {
+      await ground.close()
+    }
   }, 120_000)
-
-  it('is played with the bot and its deliveries started anew between any two events', async () => {
-    await play(
-      (shops) => shops.restart(),
-      () => undefined,
-    )
-  }, 120_000)
-
-  for (const code of isLong ? [undefined, 1000, 1001, 4000, 4001, 4002, 4003, 4005, 4007, 4008, 4009] : [undefined, 4000]) {
-    it(
-      `is played with the gateway's line ${code === undefined ? 'cut' : `closed with ${code}`} between any two events`,
-      async () => {
-        await play(
-          async ({ platform }) => {
-            const before = platform.gateway.sessions()
-            platform.gateway.close(code)
-            await until(() => platform.gateway.sessions()).toBe(before)
-          },
-          () => undefined,
-        )
-      },
-      isLong ? 600_000 : 120_000,
-    )
-  }
 
   it(
-    `is played with ${isLong ? 'every fault at every call' : `a fault at ${sampled} of its calls`}`,
+    `is played with ${isLong ? 'every fault at every call' : 'each fault at an eighth of the calls'}, restarts and closed lines`,
     async () => {
-      let calls = 0
-      const count = (_call: Call): boolean => {
-        calls += 1
-        return false
-      }
-      await play(nothing, ({ platform }) => void platform.fail(count, { kind: 'drop' }))
-      expect(calls).toBeGreaterThan(20)
-      const places = isLong
-        ? Array.from({ length: calls }, (_, at) => at)
-        : Array.from({ length: sampled }, (_, at) => Math.floor(((at + 0.5) * calls) / sampled))
-      for (const [index, at] of places.entries()) {
-        for (const fault of isLong ? faults : [faults[index % faults.length] ?? { kind: 'drop' as const }]) {
-          let seen = -1
-          const matches = (_call: Call): boolean => {
-            seen += 1
-            return seen === at
-          }
-          await play(nothing, ({ platform }) => void platform.fail(matches, fault))
-        }
-      }
+      const { grounds, close } = await openLightGrounds(isLong ? 6 : 3)
+      const counts = await playTrials(grounds, trials, playOn)
+      await close()
+      if (isLong) process.stdout.write(`${countsText(counts)}\n`)
+      expect([...counts].flatMap(([kind, { failures }]) => failures.map((failure) => `${kind}: ${failure}`))).toEqual([])
+      for (const [kind, { plays, once }] of counts) expect(once, kind).toBe(plays)
+      for (const { kind } of faults) expect(counts.get(kind)?.met, kind).toBeGreaterThan(isLong ? 50 : 5)
     },
     isLong ? 7_200_000 : 300_000,
   )

@@ -1,8 +1,9 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { minutes } from '../../../../src/domain/units/units.ts'
+import { openRealGround, type RealGround } from '../../../support/platform/ground.ts'
 import { everyComponent } from '../../../support/platform/limits.ts'
 import { carrying, customerAt, found, oursIn, until, wholeJob } from '../../../support/platform/real-job.ts'
-import { openRealGround, openRealShops, type RealGround, type RealShops } from '../../../support/platform/real-shop.ts'
+import { openRealShops, type RealShops } from '../../../support/platform/real-shop.ts'
 import { textsOf, toldTo } from '../../../support/platform/shop-in-server.ts'
 import type { Asked, Room, User } from '../../../support/platform/world.ts'
 
@@ -14,7 +15,7 @@ beforeAll(async () => {
 }, 240_000)
 afterAll(async () => {
   await shops.close()
-  await ground.opened.close()
+  await ground.close()
 })
 
 /** Refusals of both shops that were written down so far, as they name what was wanted. */
