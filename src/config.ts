@@ -1,6 +1,6 @@
 import { join } from 'node:path'
 import * as z from 'zod'
-import type { Result } from './domain/result/result.ts'
+import { ok, type Result, refuse } from './domain/result/result.ts'
 import { parseShape } from './domain/result/shape.ts'
 
 const configSchema = z.object({
@@ -46,6 +46,11 @@ const configSchema = z.object({
   BACKUP_KEEP: z.coerce.number().int().min(1).max(10_000).optional(),
   /** `none` when workers are started apart from the service, on this machine or others. */
   WORKERS: z.enum(['own', 'none']).optional(),
+  /**
+   * `<start>x<speed>`: a simulated clock for all processes, which begins at a minute of the shop's wall clock and runs so many
+   * times faster; only for records that are made with it.
+   */
+  CLOCK: z.string().min(1).optional(),
   /** A file that a worker touches while it lives, for who watches over it. */
   WORKER_PULSE: z.string().min(1).optional(),
   /** A step that its worker has not confirmed for so many seconds is taken for lost and run again. */
@@ -65,6 +70,7 @@ export type Config = {
   } | null
   readonly counter: { readonly port: number; readonly host: string; readonly url: string | null }
   readonly sessionKey: string | null
+  readonly clock: { readonly start: string; readonly speed: number } | null
   readonly watch: { readonly port: number; readonly host: string; readonly token: string | null } | null
   readonly logsSteps: boolean
   readonly backups: { readonly folder: string; readonly everyHours: number; readonly keep: number } | null
@@ -101,16 +107,35 @@ const watchOf = (env: Environment): Config['watch'] =>
     ? null
     : { port: env.WATCH_PORT, host: env.WATCH_HOST ?? '127.0.0.1', token: env.WATCH_TOKEN ?? null }
 
+const platformOf = (env: Environment): Config['platform'] => ({
+  token: env.PLATFORM_TOKEN ?? null,
+  guild: env.PLATFORM_GUILD ?? null,
+  api: env.PLATFORM_API ?? null,
+  readsContent: env.PLATFORM_CONTENT === 'on',
+})
+
 const backupsOf = (env: Environment): Config['backups'] =>
   env.BACKUP_INTO === undefined
     ? null
     : { folder: env.BACKUP_INTO, everyHours: env.BACKUP_HOURS ?? 24, keep: env.BACKUP_KEEP ?? 14 }
+
+const clockForm = /^(?<start>\d{4}-\d{2}-\d{2}T\d{2}:\d{2})x(?<speed>\d{1,4}(\.\d{1,3})?)$/
+
+const clockOf = ({ CLOCK }: Environment): Result<Config['clock']> => {
+  if (CLOCK === undefined) return ok(null)
+  const { start = '', speed = '' } = clockForm.exec(CLOCK)?.groups ?? {}
+  return Number(speed) > 0
+    ? ok({ start, speed: Number(speed) })
+    : refuse({ code: 'clock-unreadable', at: '', severity: 'stop', facts: { set: CLOCK } })
+}
 
 /** The only reader of the environment. Folders default to `.data` and `templates/shop` below the project's folder. */
 export const readConfig = (root: string): Result<Config> => {
   const parsed = parseShape(configSchema, process.env)
   if (!parsed.ok) return parsed
   const env = parsed.value
+  const clock = clockOf(env)
+  if (!clock.ok) return clock
   return {
     ok: true,
     value: {
@@ -121,15 +146,11 @@ export const readConfig = (root: string): Result<Config> => {
       redis: redisOf(env),
       counter: { port: env.COUNTER_PORT ?? 4180, host: env.COUNTER_HOST ?? '127.0.0.1', url: env.COUNTER_URL ?? null },
       sessionKey: env.SESSION_KEY ?? null,
+      clock: clock.value,
       watch: watchOf(env),
       logsSteps: env.LOG === 'steps',
       backups: backupsOf(env),
-      platform: {
-        token: env.PLATFORM_TOKEN ?? null,
-        guild: env.PLATFORM_GUILD ?? null,
-        api: env.PLATFORM_API ?? null,
-        readsContent: env.PLATFORM_CONTENT === 'on',
-      },
+      platform: platformOf(env),
       workers: {
         own: env.WORKERS !== 'none',
         pulse: env.WORKER_PULSE ?? null,

@@ -1,4 +1,5 @@
 import { projectRoot } from './adapters/folder/root.ts'
+import { machineClock } from './adapters/machine/machine.ts'
 import { sessionKey } from './adapters/machine/session-key.ts'
 import { readConfig } from './config.ts'
 import { counterDesk, openNews } from './desk/service/counter-desk.ts'
@@ -33,12 +34,11 @@ const serve = async ({ toClose }: Opened): Promise<void> => {
   if (config.workers.own) toClose(watchWorker(report).stop)
   toClose(startBackups({ config, address: ground.service, root, report }).close)
   const pages = counterDesk(desk, news)
-  const now = desk.clock.milliseconds
   const ready = () => desk.store.shopsOf(desk.shopId)
   const watch = orStop(await openWatch(config, { desk, queue: null, ready, report }))
   toClose(watch.close)
   const key = await sessionKey({ data: config.data, given: config.sessionKey, shopId: desk.shopId })
-  const door = { desk: pages, root, ...config.counter, sessionKey: key, now, ready, report }
+  const door = { desk: pages, root, ...config.counter, sessionKey: key, now: machineClock.milliseconds, ready, report }
   const counter = orStop(await openDoor(door))
   toClose(counter.close)
   process.on('unhandledRejection', report)

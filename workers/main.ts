@@ -3,7 +3,7 @@ import { startPulse } from '../src/adapters/machine/pulse.ts'
 import { searchInThread } from '../src/adapters/machine/search-plan.ts'
 import { openBench, type Ran } from '../src/adapters/queue/bullmq/bull-bench.ts'
 import { openQueue } from '../src/adapters/queue/bullmq/bull-queue.ts'
-import { startReconciler } from '../src/adapters/queue/reconcile.ts'
+import { startReconciler, startReminder } from '../src/adapters/queue/reconcile.ts'
 import { startRelay } from '../src/adapters/queue/relay.ts'
 import { type Config, readConfig } from '../src/config.ts'
 import { type Tenants, tenantsOf } from '../src/desk/platform/tenants.ts'
@@ -85,9 +85,9 @@ const work = async ({ toClose }: Opened): Promise<void> => {
   toClose(bench.close)
   toClose(await openDeliveries(desk, config, report))
   const everyMilliseconds = Math.min(longestMilliseconds, overdueSeconds * 1_000)
-  const minute = desk.clock.now
-  const looking = { store, house: desk.shopId, queue, onTrouble: report, minute }
+  const looking = { store, house: desk.shopId, queue, onTrouble: report }
   toClose(startReconciler({ ...looking, everyMilliseconds, overdueSeconds }).close)
+  toClose(startReminder({ ...looking, clock: desk.clock }).close)
   if (pulse !== null) toClose(startPulse({ file: pulse, lives: queue.counts, report }).close)
   process.stdout.write('worker ready\n')
   await stopped

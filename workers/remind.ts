@@ -19,6 +19,6 @@ export const remind =
     await postMorning(desk)
     await warnTight(desk)
     await desk.store.shop(shopId).heard.clear(heardHours)
-    await desk.store.shop(shopId).keys.sweep(desk.clock.now())
+    await desk.store.shop(shopId).keys.sweep(desk.clock.real())
     background.wake(shopId)
   }

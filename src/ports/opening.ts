@@ -17,6 +17,8 @@ export type OpenProblems = {
   'store-unreachable': { readonly at: string; readonly said: string }
   /** The service would work as a role that may do everything. */
   'store-role-mighty': { readonly role: string }
+  /** Records keep the clock they were made with; null is the machine's time. */
+  'clock-not-theirs': { readonly set: string | null; readonly theirs: string | null }
   /** The records were written by a newer program. */
   'store-newer': { readonly said: string }
   /** Records are only put back where there are none. */

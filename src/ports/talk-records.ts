@@ -20,6 +20,7 @@ export type StoredMessage = {
   readonly changed: number
   readonly edits: number
   readonly by: string
+  /** When it was first said, in epoch milliseconds of the shop's time. */
   readonly at: number
   readonly body: unknown
 }
@@ -66,6 +67,7 @@ export type Key = {
   readonly holder: string
   readonly until: Minutes | null
 }
+/** Keys let real people in: their minutes are the machine's. */
 export type Keys = {
   add(key: Key): Promise<void>
   read(kind: Key['kind'], hash: string, now: Minutes): Promise<string | null>

@@ -1,4 +1,4 @@
-import { machineClock, machineIds } from '../adapters/machine/machine.ts'
+import { machineIds } from '../adapters/machine/machine.ts'
 import type { QueuePlace } from '../adapters/queue/bullmq/connection.ts'
 import { readSheet } from '../adapters/sheet/read-sheet.ts'
 import type { Address } from '../adapters/store/address.ts'
@@ -8,6 +8,7 @@ import type { Config } from '../config.ts'
 import type { Desk } from '../desk/service/desk.ts'
 import { zoneOf } from '../domain/calendar/zone.ts'
 import { ok, type Result } from '../domain/result/result.ts'
+import { openClock } from './open-clock.ts'
 import { openWorkshop } from './open-workshop.ts'
 
 /** Where the house's queue lives: on Redis when its address is set, else on the store's own PostgreSQL. */
@@ -20,7 +21,9 @@ export const openDesk = async (root: string, config: Config, address: Address): 
   if (!workshop.ok) return workshop
   const zone = zoneOf(workshop.value.shop.profile.zone)
   if (!zone.ok) return zone
-  const store = await openStore({ address })
+  const clock = await openClock(config, address, zone.value)
+  if (!clock.ok) return clock
+  const store = await openStore({ address, time: clock.value.milliseconds })
   if (!store.ok) return store
   const shopId = workshop.value.shop.profile.id
   return ok({
@@ -28,7 +31,7 @@ export const openDesk = async (root: string, config: Config, address: Address): 
     zone: zone.value,
     store: store.value,
     workshop: workshop.value,
-    clock: machineClock,
+    clock: clock.value,
     ids: machineIds,
     readSheet,
   })

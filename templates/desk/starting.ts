@@ -1,6 +1,7 @@
 import type { OpenProblems } from '../../src/ports/opening.ts'
 
 type OwnProblems = {
+  'clock-unreadable': { readonly set: string }
   /** The counter's door: its port, its host or its address. */
   'counter-closed': { readonly host: string; readonly said: string }
   /** The port for figures and readiness. */
@@ -36,6 +37,12 @@ export const startingWords: StartingWords = {
     `The store at ${at} cannot be reached: ${said}. Look at DATABASE_URL, and whether the server runs.`,
   'store-role-mighty': ({ role }) =>
     `The role “${role}” of DATABASE_URL may do everything. Give DATABASE_URL a role of its own, which is made when it is new; DATABASE_OWNER_URL alone names the owner.`,
+  'clock-unreadable': ({ set }) =>
+    `CLOCK=${set} is no clock. Write the minute it begins and how many times faster it runs, like 2031-06-02T06:30x60.`,
+  'clock-not-theirs': ({ set, theirs }) =>
+    theirs === null
+      ? `CLOCK=${set} is for records that are made with it; these live on real time and stay there. Leave CLOCK out, or set DATA (or DATABASE_URL) to a place that is not made yet.`
+      : `These records live on the simulated clock they were made with. Set CLOCK=${theirs} for the service, every worker and every command.`,
   'store-newer': ({ said }) => `The records were written by a newer version of this program; use that version. (${said})`,
   'store-not-empty': ({ at }) =>
     `There are records in the store at ${at} already. A backup is only put back where there are none: set DATA to a new folder.`,

@@ -50,7 +50,7 @@ const measure = async (crew: ServedCrew, many: number, first: number): Promise<R
 
 /** What the domain, the printer and the picture maker take of each order, in this process, with the plan as it is now. */
 const domainCost = async (crew: ServedCrew, many: number): Promise<number> => {
-  const store = unwrap(await openStore({ address: { connectionString: crew.postgres.ownerUrl } }))
+  const store = unwrap(await openStore({ address: { connectionString: crew.postgres.ownerUrl }, time: Date.now }))
   const desk = await openTestDesk(store, { at: minutes(Math.floor(Date.now() / 60_000)) })
   const [row] = await crew
     .records()

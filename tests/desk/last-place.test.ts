@@ -67,7 +67,7 @@ const { machineIds } = await import(built + '/src/adapters/machine/machine.js')
 const { hearCustomer } = await import(built + '/src/desk/service/hear-customer.js')
 const { zoneOf } = await import(built + '/src/domain/calendar/zone.js')
 const at = ${JSON.stringify(at)}
-const opened = await openStore({ address: ${JSON.stringify(opened.embedded.service)} })
+const opened = await openStore({ address: ${JSON.stringify(opened.embedded.service)}, time: Date.now })
 const workshop = (await openWorkshop(${JSON.stringify(process.cwd())}, undefined)).value
 const { shop } = workshop
 const crowded = {
@@ -81,7 +81,7 @@ const desk = {
   zone: zoneOf(shop.profile.zone).value,
   store: opened.value,
   workshop: { ...workshop, shop: crowded },
-  clock: { now: () => at.minute, milliseconds: () => at.minute * 60_000 },
+  clock: { now: () => at.minute, milliseconds: () => at.minute * 60_000, real: () => at.minute },
   ids: machineIds,
 }
 console.log('ready')

@@ -6,7 +6,7 @@ import { replanShop } from '../../src/desk/service/replan-shop.ts'
 import { bookOf } from '../../src/desk/service/shop-plan.ts'
 import { verify } from '../../src/domain/schedule/verify/verify.ts'
 import { minutes } from '../../src/domain/units/units.ts'
-import { localMinute } from '../support/desk.ts'
+import { localMinute, testClock } from '../support/desk.ts'
 import { openTestStore, type TestStore, unwrap } from '../support/embedded.ts'
 import { benchWork, evening, monday, placed, planOf, shopWith } from '../support/planned-shop.ts'
 
@@ -19,7 +19,7 @@ afterAll(() => opened.close())
 const wednesday = localMinute('2026-12-02T17:00')
 
 const planAt = async (desk: WorkerDesk, now: number): Promise<WorkerDesk> => {
-  const later = { ...desk, clock: { now: () => minutes(now), milliseconds: () => now * 60_000 } }
+  const later = { ...desk, clock: testClock(() => minutes(now)) }
   unwrap(await later.store.together(later.shopId, (shop) => replanShop(later, shop)))
   const plan = await planOf(later)
   expect(verify(bookOf(later, plan, minutes(now)), plan.slots)).toEqual([])
@@ -65,7 +65,7 @@ describe('what really happened', () => {
     )
     expect((await tightJobs(desk, 'en')).filter(({ kind }) => kind === 'late')).toEqual([])
     const now = minutes(monday + 120)
-    const later = { ...desk, clock: { now: () => now, milliseconds: () => now * 60_000 } }
+    const later = { ...desk, clock: testClock(() => now) }
     expect(
       (await tightJobs(later, 'en')).filter(({ kind }) => kind === 'late').map(({ orderId, minutes: by }) => [orderId, by]),
     ).toEqual([['oone', 60]])

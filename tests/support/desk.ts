@@ -16,6 +16,7 @@ import { zoneOf } from '../../src/domain/calendar/zone.ts'
 import type { Shop } from '../../src/domain/shop/shop.ts'
 import { type Minutes, minutes } from '../../src/domain/units/units.ts'
 import type { Incoming } from '../../src/ports/chat.ts'
+import type { Clock } from '../../src/ports/clock.ts'
 import type { OrderStep, OrderStepName } from '../../src/ports/queue.ts'
 import type { Store } from '../../src/ports/store.ts'
 import { openPress, openWorkshop } from '../../src/wiring/open-workshop.ts'
@@ -25,6 +26,14 @@ import { unwrap } from './embedded.ts'
 const compiledSheetThread = pathToFileURL(join(projectRoot(), '.build/src/adapters/sheet/sheet-thread.js'))
 
 export type TestClock = { at: Minutes }
+
+/** A clock that shows what a test says, to doors too. */
+export const testClock = (now: () => Minutes): Clock => ({
+  now,
+  milliseconds: () => now() * 60_000,
+  real: now,
+  lasting: (milliseconds) => milliseconds,
+})
 
 /** A desk of the starter shop over a store, on a clock that the test moves. `change` edits the shop's records first. */
 export const openTestDesk = async (
@@ -40,7 +49,7 @@ export const openTestDesk = async (
     zone: unwrap(zoneOf(shop.profile.zone)),
     store,
     workshop: { ...workshop, shop },
-    clock: { now: () => clock.at, milliseconds: () => clock.at * 60_000 },
+    clock: testClock(() => clock.at),
     ids: machineIds,
     readSheet: (file) => readSheet(file, compiledSheetThread),
     press: await openPress(root),

@@ -36,7 +36,7 @@ export const openTestStore = async (onStatement: (text: string) => void = () => 
   const data = join(folder.path, 'data')
   const embedded = unwrap(await startEmbedded(data))
   unwrap(await migrate({ owner: embedded.owner, role: 'service', root }))
-  const store = unwrap(await openStore({ address: embedded.service, log: ({ query }) => onStatement(query.sql) }))
+  const store = unwrap(await openStore({ address: embedded.service, time: Date.now, log: ({ query }) => onStatement(query.sql) }))
   return {
     data,
     embedded,

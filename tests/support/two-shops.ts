@@ -1,7 +1,7 @@
 import { createHmac } from 'node:crypto'
 import pg from 'pg'
 import { type RunningCounter, startCounter } from '../../src/adapters/chat/counter/start-counter.ts'
-import { recordTables } from '../../src/adapters/store/sql/record-tables.ts'
+import { placeTables, recordTables } from '../../src/adapters/store/sql/record-tables.ts'
 import { counterDesk, type News, openNews } from '../../src/desk/service/counter-desk.ts'
 import type { WorkerDesk } from '../../src/desk/service/desk.ts'
 import { orderIdOf } from '../../src/desk/service/order-id.ts'
@@ -139,7 +139,7 @@ export const openTwoShops = async () => {
     /** Every row of a shop as text, table by table. */
     rowsOf: async (shopId: string): Promise<{ readonly [table: string]: readonly unknown[] }> => {
       const tables: { [table: string]: readonly unknown[] } = {}
-      for (const table of recordTables) {
+      for (const table of recordTables.filter((name) => !placeTables.has(name))) {
         const { rows } = await client.query(`select t::text as row from platenpost."${table}" t where shop_id = $1 order by 1`, [
           shopId,
         ])

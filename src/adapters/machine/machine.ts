@@ -1,11 +1,26 @@
 import { createHash, randomBytes } from 'node:crypto'
 import { minutes } from '../../domain/units/units.ts'
-import type { Clock, Ids } from '../../ports/clock.ts'
+import type { Anchor, Clock, Ids } from '../../ports/clock.ts'
+
+const minuteOf = (milliseconds: number) => minutes(Math.floor(milliseconds / 60_000))
 
 /** The machine's own clock. */
 export const machineClock: Clock = {
-  now: () => minutes(Math.floor(Date.now() / 60_000)),
+  now: () => minuteOf(Date.now()),
   milliseconds: () => Date.now(),
+  real: () => minuteOf(Date.now()),
+  lasting: (milliseconds) => milliseconds,
+}
+
+/** A clock that every process with the same anchor reads alike; `machine` is the machine's epoch milliseconds. */
+export const simulatedClock = ({ real, simulated, speed }: Anchor, machine: () => number = Date.now): Clock => {
+  const milliseconds = (): number => Math.floor(simulated + (machine() - real) * speed)
+  return {
+    now: () => minuteOf(milliseconds()),
+    milliseconds,
+    real: () => minuteOf(machine()),
+    lasting: (business) => business / speed,
+  }
 }
 
 /** Ids and secrets from the machine's random source. */

@@ -1,4 +1,5 @@
 import { setTimeout as pause } from 'node:timers/promises'
+import type { Clock } from '../../ports/clock.ts'
 import type { Queue, Step } from '../../ports/queue.ts'
 import type { ShopStore, Store } from '../../ports/store.ts'
 import type { StepRecord } from '../../ports/work-records.ts'
@@ -40,28 +41,25 @@ export type ReconcilerSettings = {
   readonly house: string
   readonly queue: Queue
   readonly onTrouble: (cause: unknown) => void
-  /** The minute it is, counted from 1970. */
-  readonly minute: () => number
   readonly everyMilliseconds?: number
   readonly overdueSeconds?: number
 }
 
-/** Each minute: what is due and lost goes again, every shop is reminded of the clock, and the outbox is cleared of old rows. */
-export const startReconciler = (settings: ReconcilerSettings): Running => {
-  const { store, house, queue, onTrouble, minute, everyMilliseconds = 60_000, overdueSeconds = 60 } = settings
+/** Does it for every shop of the house now, and again after each pause, until it is closed. */
+const forEachShop = (
+  { store, house, onTrouble }: Pick<ReconcilerSettings, 'store' | 'house' | 'onTrouble'>,
+  pauseMilliseconds: () => number,
+  once: (shops: readonly ShopStore[]) => Promise<void>,
+): Running => {
   const stop = new AbortController()
   const loop = async (): Promise<void> => {
     while (!stop.signal.aborted) {
       try {
-        for (const shop of (await store.shopsOf(house)).map(store.shop)) {
-          await reconcileOnce(shop, queue, overdueSeconds)
-          await remindOnce(shop, queue, minute())
-        }
-        await store.outboxOf(house).prune(keptSeconds)
+        await once((await store.shopsOf(house)).map(store.shop))
       } catch (cause) {
         onTrouble(cause)
       }
-      await pause(everyMilliseconds, undefined, { signal: stop.signal }).catch(() => undefined)
+      await pause(pauseMilliseconds(), undefined, { signal: stop.signal }).catch(() => undefined)
     }
   }
   const ended = loop()
@@ -72,3 +70,32 @@ export const startReconciler = (settings: ReconcilerSettings): Running => {
     },
   }
 }
+
+/** Each minute of the machine: what is due and lost goes again, and the outbox is cleared of old rows. */
+export const startReconciler = (settings: ReconcilerSettings): Running => {
+  const { store, house, queue, everyMilliseconds = 60_000, overdueSeconds = 60 } = settings
+  return forEachShop(
+    settings,
+    () => everyMilliseconds,
+    async (shops) => {
+      for (const shop of shops) await reconcileOnce(shop, queue, overdueSeconds)
+      await store.outboxOf(house).prune(keptSeconds)
+    },
+  )
+}
+
+const minuteMilliseconds = 60_000
+/** However fast the clock runs: a reminder must be over before the next one comes. */
+const shortestPause = 1_000
+
+export type ReminderSettings = Pick<ReconcilerSettings, 'store' | 'house' | 'queue' | 'onTrouble'> & { readonly clock: Clock }
+
+/** Each minute of the shop's clock every shop is reminded of it; on a clock that runs faster than sixty times, each second. */
+export const startReminder = ({ clock, queue, ...settings }: ReminderSettings): Running =>
+  forEachShop(
+    settings,
+    () => Math.max(shortestPause, clock.lasting(minuteMilliseconds)),
+    async (shops) => {
+      for (const shop of shops) await remindOnce(shop, queue, clock.now())
+    },
+  )

@@ -42,7 +42,7 @@ const customerSide = (
   desk: Desk,
   shop: ShopStore,
 ): Pick<CounterDesk, 'startConversation' | 'conversation' | 'hear' | 'keepFile'> => {
-  const idOf = (token: string) => shop.keys.read('customer', desk.ids.hash(token), desk.clock.now())
+  const idOf = (token: string) => shop.keys.read('customer', desk.ids.hash(token), desk.clock.real())
   return {
     startConversation: async (language) => {
       const token = desk.ids.secret()
@@ -93,19 +93,19 @@ const doors = (
     newOwnerLink: async () => {
       const link = desk.ids.secret()
       const holder = await addMember(desk.workshop.shop.profile.name, 'owner')
-      const until = minutes(desk.clock.now() + ownerLinkMinutes)
+      const until = minutes(desk.clock.real() + ownerLinkMinutes)
       await shop.keys.add({ hash: desk.ids.hash(link), kind: 'owner-link', holder, until })
       return link
     },
-    ownerByLink: async (link) => admit(await shop.keys.use('owner-link', desk.ids.hash(link), desk.clock.now())),
+    ownerByLink: async (link) => admit(await shop.keys.use('owner-link', desk.ids.hash(link), desk.clock.real())),
     newPairingCode: async (name) => {
       const code = desk.ids.secret().slice(0, 10)
       const holder = await addMember(name, 'staff')
-      const until = minutes(desk.clock.now() + pairingMinutes)
+      const until = minutes(desk.clock.real() + pairingMinutes)
       await shop.keys.add({ hash: desk.ids.hash(`${name} ${code}`), kind: 'pairing', holder, until })
       return { code }
     },
-    staffByCode: async (name, code) => admit(await shop.keys.use('pairing', desk.ids.hash(`${name} ${code}`), desk.clock.now())),
+    staffByCode: async (name, code) => admit(await shop.keys.use('pairing', desk.ids.hash(`${name} ${code}`), desk.clock.real())),
     member: (id) => admit(id),
   }
 }

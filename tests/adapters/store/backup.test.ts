@@ -5,6 +5,7 @@ import pg from 'pg'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import type { Address } from '../../../src/adapters/store/address.ts'
 import { readBackup, writeBackup } from '../../../src/adapters/store/backup.ts'
+import { keptAnchor } from '../../../src/adapters/store/sql/anchor.ts'
 import { openStore } from '../../../src/adapters/store/sql/open-store.ts'
 import { recordTables } from '../../../src/adapters/store/sql/record-tables.ts'
 import { minutes } from '../../../src/domain/units/units.ts'
@@ -40,6 +41,7 @@ const everything = async (address: Address) => {
 /** At least one row in every table, with texts and numbers that are easily lost. */
 const fill = async (): Promise<void> => {
   const at = minutes(29_000_000)
+  unwrap(await keptAnchor(test.embedded.service, { real: 1_790_000_000_123, simulated: 1_795_000_000_000, speed: 0.1 }))
   const shop = await test.store.openShop('shop-1')
   unwrap(await shop.conversations.add('c-1', { words: 'a "quoted", (bracketed) \\ line\nand ñ 🧢', nothing: null }))
   unwrap(await shop.orders.add({ orderId: 'o-1', conversationId: 'c-1' }))
@@ -129,7 +131,7 @@ describe('a backup', () => {
   })
 
   it('goes on counting where the original stopped', async () => {
-    const store = unwrap(await openStore({ address: { ...test.embedded.service, database: 'copy' } }))
+    const store = unwrap(await openStore({ address: { ...test.embedded.service, database: 'copy' }, time: Date.now }))
     const shop = store.shop('shop-1')
     await shop.events.add({ code: 'quoted', orderId: 'o-1', ticketId: null, by: 'm-1', at: minutes(29_000_001), facts: {} })
     expect((await shop.events.ofOrder('o-1')).map(({ code }) => code)).toEqual(['asked', 'quoted'])

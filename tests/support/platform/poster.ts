@@ -17,7 +17,7 @@ const [api = '', channel = '', records = '', nonce = '', halt = ''] = process.ar
 const openPostings = async (): Promise<Postings> => {
   if (!statSync(records, { throwIfNoEntry: false })?.isDirectory()) return filePostings(records)
   const address = await embeddedAddress(records)
-  const store = address.ok ? await openStore({ address: address.value }) : address
+  const store = address.ok ? await openStore({ address: address.value, time: Date.now }) : address
   if (!store.ok) throw new Error(JSON.stringify(store.problems))
   return store.value.platform.postings
 }

@@ -8,7 +8,6 @@ import type { Sessions } from './session.ts'
 /** What every route of the counter works with. */
 export type Counter = {
   readonly desk: CounterDesk
-  readonly now: () => number
   /** Scheme, host and port people open, without a slash at the end. */
   readonly origin: string
   readonly sessions: Sessions

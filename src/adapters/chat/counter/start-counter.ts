@@ -18,6 +18,7 @@ export type CounterSettings = {
   readonly url: string | null
   /** At least 32 random bytes that stay the same over restarts. */
   readonly sessionKey: Uint8Array
+  /** The machine's epoch milliseconds: sessions and limits are about real people, whatever the shop's clock says. */
   readonly now: () => number
   /** Throws when the store cannot be asked just now. */
   readonly ready: () => Promise<unknown>
@@ -83,7 +84,7 @@ export const startCounter = async (settings: CounterSettings): Promise<RunningCo
   const origin = url === null ? `http://${host.includes(':') ? `[${host}]` : host}:${port}` : new URL(url).origin
   const closing = new AbortController()
   const limits = makeLimits(now)
-  const counter = { desk, now, origin, sessions, assets, ready: settings.ready, report, limits, closing: closing.signal }
+  const counter = { desk, origin, sessions, assets, ready: settings.ready, report, limits, closing: closing.signal }
   const app = makeApp(counter, doorsOf(origin, port))
   server.on('request', getRequestListener(app.fetch))
   return {

@@ -22,12 +22,15 @@ const mostTries = 4
 
 const isDeadlock = (cause: unknown): boolean => cause instanceof pg.DatabaseError && cause.code === deadlock
 
-const once = <T, P extends Problem>(db: Database, shopId: string, work: (shop: ShopStore) => Promise<Result<T, P>>) => {
+/** The records on a connection, by the shop's time in epoch milliseconds. */
+type Records = { readonly db: Database; readonly time: () => number }
+
+const once = <T, P extends Problem>({ db, time }: Records, shopId: string, work: (shop: ShopStore) => Promise<Result<T, P>>) => {
   const refused: { result: Result<T, P> | null } = { result: null }
   return db
     .transaction()
     .execute(async (trx) => {
-      const result = await work(shopStore({ db: trx, shopId }))
+      const result = await work(shopStore({ db: trx, shopId, time }))
       if (!result.ok) {
         refused.result = result
         throw new Undone()
@@ -41,24 +44,24 @@ const once = <T, P extends Problem>(db: Database, shopId: string, work: (shop: S
 }
 
 const togetherIn =
-  (db: Database): Store['together'] =>
+  (records: Records): Store['together'] =>
   async (shopId, work) => {
     for (let tries = 1; ; tries += 1) {
       try {
-        return await once(db, shopId, work)
+        return await once(records, shopId, work)
       } catch (cause) {
         if (!isDeadlock(cause) || tries >= mostTries) throw cause
       }
     }
   }
 
-const openShop = async (db: Database, shopId: string, house: string): Promise<ShopStore> => {
+const openShop = async ({ db, time }: Records, shopId: string, house: string): Promise<ShopStore> => {
   await db
     .insertInto('shop')
     .values({ shopId, house })
     .onConflict((on) => on.column('shopId').doUpdateSet({ house }))
     .execute()
-  return shopStore({ db, shopId })
+  return shopStore({ db, shopId, time })
 }
 
 const shopsOf = async (db: Database, house: string): Promise<readonly string[]> => {
@@ -68,15 +71,18 @@ const shopsOf = async (db: Database, house: string): Promise<readonly string[]> 
 
 export type Opening = {
   readonly address: Address
+  /** The shop's time in epoch milliseconds: what is said is said then. */
+  readonly time: () => number
   /** Connections at most. */
   readonly connections?: number
   readonly log?: LogConfig
 }
 
 /** The store on records that are migrated already. */
-export const openStore = async ({ address, connections = 8, log = [] }: Opening): Opened<Store> => {
+export const openStore = async ({ address, time, connections = 8, log = [] }: Opening): Opened<Store> => {
   const pool = openPool(address, connections)
   const db = openDatabase(pool, log)
+  const records = { db, time }
   try {
     await shopsOf(db, '')
   } catch (cause) {
@@ -87,11 +93,11 @@ export const openStore = async ({ address, connections = 8, log = [] }: Opening)
       : unopened('store-unreachable', { at: shown(address), said })
   }
   return ok({
-    openShop: (shopId, house = shopId) => openShop(db, shopId, house),
-    shop: (shopId) => shopStore({ db, shopId }),
+    openShop: (shopId, house = shopId) => openShop(records, shopId, house),
+    shop: (shopId) => shopStore({ ...records, shopId }),
     shopsOf: (house) => shopsOf(db, house),
     outboxOf: (house) => outboxIn(db, house),
-    together: togetherIn(db),
+    together: togetherIn(records),
     platform: platformIn(db),
     listen: (listener) => listenTo(address, listener),
     close: () => db.destroy(),

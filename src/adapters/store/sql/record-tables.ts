@@ -1,5 +1,6 @@
 /** Every table of the records, each after those it refers to. */
 export const recordTables = [
+  'simulated_clock',
   'shop',
   'member',
   'key',
@@ -34,6 +35,8 @@ export const recordTables = [
   'file',
   'file_use',
 ] as const
+/** The one table that belongs to no shop: all shops of a place share its clock. */
+export const placeTables: ReadonlySet<string> = new Set(['simulated_clock'])
 export type RecordTable = (typeof recordTables)[number]
 
 /** Counters that go on from the highest number given. */

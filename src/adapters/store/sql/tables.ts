@@ -15,6 +15,7 @@ type Nullable<T> = ColumnType<T | null, T | null | undefined, T | null>
 type OfShop = { readonly shopId: string }
 
 export type Tables = {
+  simulatedClock: { one: Generated<boolean>; real: number; simulated: number; speed: number }
   shop: OfShop & { house: string; ticketNumber: Generated<number> }
   member: OfShop & StoredMember
   key: OfShop & Key
@@ -27,7 +28,7 @@ export type Tables = {
     changed: number
     edits: Generated<number>
     by: string
-    at: Generated<Date>
+    at: Date
     body: Document
   }
   posted: OfShop & { nonce: string; messageId: string; hash: string }
@@ -133,8 +134,8 @@ export type Tables = {
 
 export type Database = Kysely<Tables>
 
-/** A connection or transaction together with the one shop it is used for. */
-export type Scope = { readonly db: Database; readonly shopId: string }
+/** A connection or transaction, the one shop it is used for, and the shop's time in epoch milliseconds. */
+export type Scope = { readonly db: Database; readonly shopId: string; readonly time: () => number }
 
 /** Runs several statements as one: in the transaction at hand, or in one of their own. */
 export const atomic = <T>(scope: Scope, work: (scope: Scope) => Promise<T>): Promise<T> =>

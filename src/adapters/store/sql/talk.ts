@@ -58,7 +58,8 @@ const changeNumber = sql<number>`nextval('message_change')`
  * One statement, so that two processes that post the same nonce at once make one message. Readers ask for what is newer than
  * the change number they saw last, so the numbers of a channel must appear in order: posting to a channel goes one by one.
  */
-const put = async ({ db, shopId }: Scope, { channel, nonce, by, body }: Posting): ReturnType<Messages['put']> => {
+const put = async (scope: Scope, { channel, nonce, by, body }: Posting): ReturnType<Messages['put']> => {
+  const { db, shopId, time } = scope
   await sql`select pg_advisory_xact_lock(hashtextextended(${`channel ${channel} of ${shopId}`}, 0))`.execute(db)
   const row = await db
     .insertInto('message')
@@ -70,6 +71,7 @@ const put = async ({ db, shopId }: Scope, { channel, nonce, by, body }: Posting)
       seq: changeNumber,
       changed: sql<number>`currval('message_change')`,
       by: text(by),
+      at: new Date(time()),
       body: json(body),
     })
     .onConflict((on) =>
@@ -85,7 +87,7 @@ const put = async ({ db, shopId }: Scope, { channel, nonce, by, body }: Posting)
     .returning(['messageId', 'edits', 'seq', 'changed'])
     .executeTakeFirst()
   if (row !== undefined) {
-    if (by === 'bot') await waitForDelivery({ db, shopId }, { channel, nonce, seq: row.seq, changed: row.changed })
+    if (by === 'bot') await waitForDelivery(scope, { channel, nonce, seq: row.seq, changed: row.changed })
     return { messageId: row.messageId, outcome: row.edits === 0 ? 'posted' : 'edited' }
   }
   const { messageId } = await db

@@ -32,7 +32,7 @@ const feeds = (desk: Desk, shop: ShopStore): Feeds => ({
   },
   revokeCalendar: (member) => shop.keys.revoke('calendar', member.id),
   calendar: async (secret) => {
-    const holder = await shop.keys.read('calendar', desk.ids.hash(secret), desk.clock.now())
+    const holder = await shop.keys.read('calendar', desk.ids.hash(secret), desk.clock.real())
     return holder === null ? null : calendarOf(desk)
   },
   table: (name) => tableOf(desk, name),

@@ -18,7 +18,6 @@ const routesOf = ({ pages }: ShopAtWork): readonly Route[] => {
   const app = makeApp(
     {
       desk: pages,
-      now: Date.now,
       origin: 'http://127.0.0.1',
       sessions: makeSessions(new Uint8Array(32), Date.now),
       limits: makeLimits(Date.now),
