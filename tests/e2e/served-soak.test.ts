@@ -28,7 +28,7 @@ const temporary = temporaryFolder()
 
 /** The desk of the house, for setting the servers up as the first-run dialogue would. */
 const setUp = async (): Promise<readonly string[]> => {
-  const store = unwrap(await openStore({ address: { connectionString: crew.postgres.serviceUrl } }))
+  const store = unwrap(await openStore({ address: { connectionString: crew.postgres.serviceUrl }, time: Date.now }))
   const desk = await openTestDesk(store, { at: minutes(Math.floor(Date.now() / 60_000)) })
   const [row] = await crew.records().rows('select shop_id from platenpost.shop order by 1')
   const ids = await setUpAll({ ...desk, shopId: String(row?.['shop_id']) }, servers)
