@@ -4,7 +4,7 @@ import type { Address } from '../../../src/adapters/store/address.ts'
 import { openStore } from '../../../src/adapters/store/sql/open-store.ts'
 import type { Press } from '../../../src/desk/make-job.ts'
 import type { WorkerDesk } from '../../../src/desk/service/desk.ts'
-import { localMinute, openTestDesk, type TestClock } from '../desk.ts'
+import { localMinute, openTestDesk, type TestClock, testClock } from '../desk.ts'
 import { openTestStore, unwrap } from '../embedded.ts'
 
 /** One store and one shop folder for many plays, one after the other; each play is in shops of its own. */
@@ -44,9 +44,9 @@ export const openLightGrounds = async (
   const grounds: RealGround[] = []
   for (let at = 0; at < count; at += 1) {
     await owner.query(`create database lane${at} template platenpost`)
-    const store = unwrap(await openStore({ address: inDatabase(opened.embedded.service, `lane${at}`) }))
+    const store = unwrap(await openStore({ address: inDatabase(opened.embedded.service, `lane${at}`), time: Date.now }))
     const clock = startAt()
-    const time = { now: () => clock.at, milliseconds: () => clock.at * 60_000 }
+    const time = testClock(() => clock.at)
     grounds.push({ clock, desk: { ...first, store, clock: time, press: lightPress }, close: () => store.close() })
   }
   await owner.end()
