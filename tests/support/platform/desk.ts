@@ -39,6 +39,7 @@ export const smallDesk = () => {
   const acted: Acted[] = []
   const refusals: RefusedRow[] = []
   const troubles: { readonly code: PostingTrouble; readonly nonce: string }[] = []
+  const hints: string[] = []
   const postings = memoryPostings()
   const running = { deliver: null as Deliver | null, slow: 0, fails: 0 }
 
@@ -183,7 +184,7 @@ export const smallDesk = () => {
       return forms.get(id) ?? forms.get(id.replace(/^t:[^:]+:([^:]+):.*$/, '$1')) ?? null
     },
     suggest: async (actor, { option, text }) =>
-      actor.role === null ? [] : [`${option}-1`, `${option}-2`].filter((one) => one.includes(text)),
+      actor.role === null ? [] : [...hints, `${option}-1`, `${option}-2`].filter((one) => one.includes(text)),
     keepFile: async (shop, _channel, file) => {
       files.set(`kept-${files.size + 1}`, file)
       owners.set(`kept-${files.size}`, shop)
@@ -201,6 +202,6 @@ export const smallDesk = () => {
     },
     postings,
   }
-  return { desk, guilds, talks, files, tickets, forms, heard, acted, refusals, troubles, running }
+  return { desk, guilds, talks, files, owners, hints, tickets, forms, heard, acted, refusals, troubles, running }
 }
 export type SmallDesk = ReturnType<typeof smallDesk>

@@ -1,6 +1,7 @@
 import { type APIModalInteractionResponseCallbackData, InteractionResponseType, MessageFlags, REST, Routes } from 'discord.js'
 import { inTurn } from './in-turn.ts'
 import type { Interaction } from './interaction.ts'
+import { label } from './plain-text.ts'
 import { failureOf, hasCode } from './rest-failure.ts'
 
 /**
@@ -84,8 +85,8 @@ const longestSuggestion = 100
 
 export const suggest = async (answers: REST, interaction: Interaction, values: readonly string[]): Promise<void> => {
   const choices = values
+    .filter((value) => value.length <= longestSuggestion)
     .slice(0, mostSuggestions)
-    .map((value) => value.slice(0, longestSuggestion))
-    .map((value) => ({ name: value, value }))
+    .map((value) => ({ name: label(value, longestSuggestion), value }))
   await callback(answers, interaction, { type: InteractionResponseType.ApplicationCommandAutocompleteResult, data: { choices } })
 }

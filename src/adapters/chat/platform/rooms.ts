@@ -3,7 +3,7 @@ import * as z from 'zod'
 import { platformWords } from '../../../../templates/platform/languages.ts'
 import type { GuildSettings, PlatformDesk, PlatformPerson, Talk } from '../../../ports/platform-desk.ts'
 import { type Clock, withPatience } from './patience.ts'
-import { oneLine } from './plain-text.ts'
+import { label } from './plain-text.ts'
 import { failureOf } from './rest-failure.ts'
 import { sayIn, textPart } from './say.ts'
 
@@ -27,7 +27,7 @@ const directRoom = async ({ rest, clock }: RoomNeeds, person: string): Promise<s
 const threadRoom = async ({ rest, clock }: RoomNeeds, { settings, person, asked }: Wanted): Promise<string | null> => {
   const parent = settings.orders ?? asked
   if (parent === null) return null
-  const name = oneLine(platformWords[person.language].threadName(person.name)).slice(0, 100)
+  const name = label(platformWords[person.language].threadName(person.name), 100)
   const body = { name, type: ChannelType.PrivateThread, invitable: false, auto_archive_duration: oneWeek }
   const { id } = idSchema.parse(await rest.post(Routes.threads(parent), { body }))
   await withPatience(clock, () => rest.put(Routes.threadMembers(id, person.id)))

@@ -5,57 +5,15 @@ import { fieldOf, formPages, modalOf } from '../../../../src/adapters/chat/platf
 import { clean, cut, fileName, label, shown, splitText } from '../../../../src/adapters/chat/platform/plain-text.ts'
 import { bodyOf, nothingCarried, renderParts } from '../../../../src/adapters/chat/platform/render.ts'
 import type { Block, Form, Message } from '../../../../src/ports/chat.ts'
+import { controls, nasty, startsList, takesEffect } from '../../../support/platform/effects.ts'
 import { everyComponent, messageTroubles, modalTroubles } from '../../../support/platform/limits.ts'
 import { action, message, ticketActions } from '../../../support/platform/messages.ts'
 
-const nasty = [
-  '@everyone',
-  '<@123456789012345678>',
-  '<@&123456789012345678>',
-  '<#123456789012345678>',
-  '</order:123456789012345678>',
-  '<t:1767571200:R>',
-  '<:stone:123456789012345678>',
-  '<id:customize>',
-  '[free stones](https://evil.example)',
-  '<https://evil.example>',
-  'https://evil.example/a_b',
-  '# heading',
-  '-# small',
-  '> quote',
-  '>>> all',
-  '- item',
-  '* item',
-  '+ item',
-  '1. item',
-  '**bold**',
-  '__under__',
-  '~~struck~~',
-  '||hidden||',
-  '`code`',
-  '```js\nfence\n```',
-  '\\',
-  '\\\\@everyone',
-  'RLO \u202etxt.exe',
-  'zero\u200bwidth',
-  'bell\u0007',
-  '\u009b31m',
-  'a\r\nb\u2028c',
-  '\ud800',
-  '👨‍👩‍👧 Núñez O’Brien-Smith III',
-]
 const text = fc
   .array(fc.oneof(fc.constantFrom(...nasty), fc.string({ unit: 'binary', maxLength: 20 }), fc.constantFrom(' ', '\n', '\\')))
   .map((all) => all.join(''))
 
-/** An independent reader: takes the escapes out, and says what is left that the platform would act on. */
-const takesEffect = (escaped: string): readonly string[] => {
-  const bare = escaped.replace(/\\[^0-9A-Za-z\s]/g, '')
-  return ['@', '<', '>', '[', ']', '*', '_', '~', '|', '`', '#', '\\', '://'].filter((sign) => bare.includes(sign))
-}
-const startsList = (escaped: string): boolean => escaped.split('\n').some((line) => /^\s*(?:[-+*#>]|\d+\.)/.test(line))
 const unescaped = (escaped: string): string => escaped.replace(/\\([^0-9A-Za-z\s])/g, '$1')
-const controls = (all: string): boolean => /(?![\n\u200d])[\p{Cc}\p{Cf}]|\p{Cs}/u.test(all)
 
 const block: fc.Arbitrary<Block> = fc.oneof(
   fc.record({ kind: fc.constant('text' as const), text, tone: fc.constantFrom('plain', 'assumed', 'caution', 'good') }),
