@@ -46,11 +46,13 @@ export const troubleBetween = (kind: string, between: Event['play']): Trial => (
 
 const ticketsIn = (shops: RealShops): number => oursIn(shops, shops.ours.bench).length
 
+type Play = (ground: RealGround, trial: Trial, after: (shops: RealShops) => void) => Promise<void>
+
 /** Plays every trial, as many side by side as there are grounds, and counts what came of each kind. */
 export const playTrials = async (
   grounds: readonly RealGround[],
   trials: readonly Trial[],
-  play: (ground: RealGround, trial: Trial, after: (shops: RealShops) => void) => Promise<void>,
+  { play, tell }: { readonly play: Play; readonly tell: (counts: ReadonlyMap<string, Count>) => void },
 ): Promise<ReadonlyMap<string, Count>> => {
   const counts = new Map<string, Count>()
   const waiting = [...trials]
@@ -71,6 +73,7 @@ export const playTrials = async (
       })
       count.plays += 1
       count.met += met.size
+      tell(counts)
     }
   }
   await Promise.all(grounds.map(lane))

@@ -63,6 +63,7 @@ export const fileName = (name: string): string => {
     .normalize('NFKD')
     .replace(/[^A-Za-z0-9._-]+/g, '-')
     .replace(/\.{2,}/g, '.')
+    .slice(-80)
     .replace(/^[-.]+/, '')
-  return plain.slice(-80) || 'file'
+  return plain || 'file'
 }
