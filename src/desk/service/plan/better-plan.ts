@@ -1,6 +1,6 @@
 import { ok, type Problem, type Result } from '../../../domain/result/result.ts'
 import type { Book, Slot } from '../../../domain/schedule/book/operation.ts'
-import { layKept } from '../../../domain/schedule/replan/replan.ts'
+import { layKept } from '../../../domain/schedule/replan/old-plan.ts'
 import { completionOf } from '../../../domain/schedule/timeline/fit.ts'
 import { orderCost, shopObjective } from '../../../domain/schedule/timeline/objective.ts'
 import { compile } from '../../../domain/schedule/verify/compile.ts'

@@ -1,6 +1,6 @@
 import { ok, type Problem, type Result } from '../../../domain/result/result.ts'
 import type { Book } from '../../../domain/schedule/book/operation.ts'
-import { layKept } from '../../../domain/schedule/replan/replan.ts'
+import { layKept } from '../../../domain/schedule/replan/old-plan.ts'
 import type { Timelines } from '../../../domain/schedule/timeline/lanes.ts'
 import { compile } from '../../../domain/schedule/verify/compile.ts'
 import type { Desk } from '../desk.ts'

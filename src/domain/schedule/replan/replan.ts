@@ -1,143 +1,18 @@
 import { ok, type Result } from '../../result/result.ts'
-import { type Book, type Slot, slotsByOrder } from '../book/operation.ts'
+import type { Book, Slot } from '../book/operation.ts'
 import type { ScheduleProblem } from '../book/problems.ts'
 import { adopt, type Floor, floorOf } from '../reserve/floor.ts'
 import { reserve, reserveOrders } from '../reserve/reserve.ts'
 import { squeeze } from '../reserve/squeeze.ts'
 import { type Effort, type Plan, planModel } from '../search/plan.ts'
-import { completionOf, findPlace, placeOrder, readyAt } from '../timeline/fit.ts'
+import { completionOf, placeOrder } from '../timeline/fit.ts'
 import { moveLate, placementsOf, putBack, takeOrder } from '../timeline/fit-late.ts'
 import { fixedTimelines } from '../timeline/fixed.ts'
-import { copyOf, leavesRoom, put, readyAfter, type Spot, spanAfter, type Timelines, take } from '../timeline/lanes.ts'
-import { free, type Model } from '../timeline/model.ts'
+import { copyOf, type Timelines } from '../timeline/lanes.ts'
 import { planCost, shopObjective } from '../timeline/objective.ts'
 import { compile } from '../verify/compile.ts'
-
-type Old = { readonly start: number; readonly end: number; readonly crewing: number }
-
-const crewingOf = (model: Model, operation: number, stations: readonly string[]): number => {
-  const key = stations.map((id) => model.stationIndex.get(id) ?? -1).join(' ')
-  const crewing = model.known.crewings.get(key) ?? -1
-  return model.ways[model.waysOf[operation] ?? -1]?.includes(crewing) === true ? crewing : -1
-}
-
-/** Where the operations of the model lay in the old plan, when that plan still makes sense for them. */
-const oldPlaces = (model: Model, slots: readonly Slot[]): ReadonlyMap<number, Old> => {
-  const groups = slotsByOrder(slots)
-  const places = new Map<number, Old>()
-  for (const { id, first, end } of model.orders) {
-    const own = groups.get(id)
-    for (let operation = first; own !== undefined && operation < end; operation += 1) {
-      const name = model.names[operation]
-      const slot = own.findLast((one) => one.operation === name)
-      if (slot === undefined || model.state[operation] !== free || slot.start < model.now) continue
-      const crewing = crewingOf(model, operation, slot.stations)
-      if (crewing >= 0) places.set(operation, { start: slot.start, end: slot.end, crewing })
-    }
-  }
-  return places
-}
-
-/** Whether the stations of an old place are free for it now. */
-const isFree = (lines: Timelines, operation: number, old: Old): boolean => {
-  const { model } = lines
-  const span = { end: old.end, family: model.family[operation] ?? 0 }
-  return (
-    model.crewings[old.crewing]?.stations.every((station) => {
-      const lane = lines.lanes[station]
-      if (lane === undefined) return false
-      const index = spanAfter(lane, old.start)
-      return readyAfter(lines, station, index, span.family) <= old.start && leavesRoom(lines, station, index, span)
-    }) ?? false
-  )
-}
-
-const spot: Spot = { start: 0, end: 0, crewing: 0 }
-
-/** Puts an operation at its old place when it may begin there and the stations are free. */
-const putBackAt = (lines: Timelines, operation: number, old: Old): boolean => {
-  if (old.start < readyAt(lines, operation) || !isFree(lines, operation, old)) return false
-  put(lines, operation, old)
-  return true
-}
-
-/** Puts an operation at its old place, or at the first place after it; false when there is none. */
-const putNear = (lines: Timelines, operation: number, old: Old | undefined): boolean => {
-  if (old !== undefined && putBackAt(lines, operation, old)) return true
-  const from = Math.max(readyAt(lines, operation), old?.start ?? 0)
-  if (!findPlace(lines, operation, { ready: from, work: lines.model.work[operation] ?? 0 }, spot)) return false
-  put(lines, operation, spot)
-  return true
-}
-
-/** Operations by the start of their old place; what had none comes last, in its own order. */
-const byOldStart = (model: Model, old: ReadonlyMap<number, Old>): readonly number[] => {
-  const starts = Float64Array.from(model.work, (_, operation) => old.get(operation)?.start ?? Number.MAX_SAFE_INTEGER)
-  const operations = model.work.map((_, operation) => operation).filter((operation) => model.state[operation] === free)
-  return operations.sort((a, b) => (starts[a] ?? 0) - (starts[b] ?? 0) || a - b)
-}
-
-/** Takes an operation off and lets `place` put it elsewhere; it stays when that fails or would end later. */
-const moveIfSooner = (lines: Timelines, operation: number, place: () => boolean): void => {
-  const present = { start: lines.start[operation] ?? 0, end: lines.end[operation] ?? 0, crewing: lines.crewing[operation] ?? -1 }
-  if (present.crewing < 0) return
-  take(lines, operation)
-  const placed = place()
-  if (placed && (lines.end[operation] ?? 0) <= present.end) return
-  if (placed) take(lines, operation)
-  put(lines, operation, present)
-}
-
-/** Sends operations to their old places where those are free; answers with those that found them taken. */
-const sendBack = (lines: Timelines, operations: readonly number[], old: ReadonlyMap<number, Old>): readonly number[] =>
-  operations.filter((operation) => {
-    const place = old.get(operation)
-    if (place === undefined) return true
-    moveIfSooner(lines, operation, () => putBackAt(lines, operation, place))
-    return lines.start[operation] !== place.start
-  })
-
-/**
- * Moves a sound plan back towards an old one, in place: first every operation goes to its old place where that is free, again as long
- * as others make way, then those that find it taken come as close behind it as can be. Nothing ends later than it did.
- */
-const snapBack = (lines: Timelines, old: ReadonlyMap<number, Old>): void => {
-  let displaced = byOldStart(lines.model, old)
-  for (let before = displaced.length + 1; displaced.length < before; ) {
-    before = displaced.length
-    displaced = sendBack(lines, displaced, old)
-  }
-  for (const operation of displaced) moveIfSooner(lines, operation, () => putNear(lines, operation, old.get(operation)))
-}
-
-const isPlaced = (lines: Timelines, operation: number): boolean =>
-  lines.model.state[operation] !== free || (lines.crewing[operation] ?? -1) >= 0
-
-/** Whether all that an operation waits for lies on the lanes. */
-const isFollowing = (lines: Timelines, operation: number): boolean =>
-  lines.model.before[operation]?.every((before) => isPlaced(lines, before)) ?? true
-
-/**
- * Lays the old plan around what lies on the lanes: first all that can be where it was, so that nothing that is displaced takes the
- * place of another; then the displaced as close behind their old places as can be; then what is new, into the gaps.
- */
-const layOld = (lines: Timelines, old: ReadonlyMap<number, Old>): Timelines => {
-  const { model } = lines
-  const waiting = byOldStart(model, old).filter((operation) => !isPlaced(lines, operation))
-  const known = waiting.filter((operation) => old.has(operation))
-  const displaced = known.filter((operation) => {
-    const place = old.get(operation)
-    return place === undefined || !isFollowing(lines, operation) || !putBackAt(lines, operation, place)
-  })
-  for (const operation of displaced) putNear(lines, operation, old.get(operation))
-  const fresh = new Set(waiting.filter((operation) => !old.has(operation)).map((operation) => model.order[operation] ?? 0))
-  const due = (order: number): number => model.orders[order]?.due ?? 0
-  for (const order of [...fresh].sort((a, b) => due(a) - due(b) || a - b)) placeOrder(lines, order, 1)
-  return lines
-}
-
-/** A plan as it was kept, laid on the lanes of a model of now: what is gone is left out, what is new is laid into the gaps. */
-export const layKept = (model: Model, slots: readonly Slot[]): Timelines => layOld(fixedTimelines(model), oldPlaces(model, slots))
+import { makeRoom } from './make-room.ts'
+import { layNear, layOld, movedIn, type Old, oldPlaces, snapBack } from './old-plan.ts'
 
 const isLate = (lines: Timelines, order: number): boolean => completionOf(lines, order) > (lines.model.orders[order]?.due ?? 0)
 
@@ -165,22 +40,13 @@ const oldPlanAround = (lines: Timelines, old: ReadonlyMap<number, Old>, first: r
   return null
 }
 
-/** What people have read already: the work of the next two days. */
-const soonMinutes = 2_880
-
-/** How many operations of the next days lie elsewhere than they did. */
-const movedIn = (lines: Timelines, old: ReadonlyMap<number, Old>): number => {
-  const soon = lines.model.now + soonMinutes
-  let moved = 0
-  for (const [operation, place] of old) if (place.start < soon && lines.start[operation] !== place.start) moved += 1
-  return moved
-}
-
 /** Tries to bring late orders in by the reservation plan: into its gaps first, then by moving a few that have time. */
 const bringIn = (lines: Timelines, old: ReadonlyMap<number, Old>): Timelines => {
   const { model } = lines
   const late = model.orders.map((_, order) => order).filter((order) => isLate(lines, order))
   if (late.length === 0 || late.length > 20) return lines
+  const roomy = makeRoom(lines, old, late)
+  if (roomy !== null) return roomy
   const floor: Floor = floorOf(lines)
   for (const order of late) {
     const due = model.orders[order]?.due ?? 0
@@ -212,7 +78,7 @@ export const replanFor = (book: Book, oldSlots: readonly Slot[], effort: Effort)
   if (!compiled.ok) return compiled
   const model = compiled.value
   const old = oldPlaces(model, oldSlots)
-  const kept = bringIn(layOld(fixedTimelines(model), old), old)
+  const kept = bringIn(layNear(model, old), old)
   const cost = planCost(shopObjective, kept)
   const stable: Plan = { lines: kept, cost, iterations: 0, seed: effort.seed }
   if (lateCost(kept) === 0) return ok(stable)

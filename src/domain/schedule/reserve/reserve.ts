@@ -38,14 +38,15 @@ const isMovable = (lines: Timelines, operation: number): boolean =>
 
 /**
  * Turns an execution plan into a reservation plan, in place: every operation that has not begun goes as late as its order's promise
- * and the work behind it allow, so that the gaps lie in front. No order ends later than it did or than it is due.
+ * and the work behind it allow, so that the gaps lie in front. No order ends later than it did or than it is due. What begins before
+ * `from` stays.
  */
-export const reserve = (lines: Timelines): void => {
+export const reserve = (lines: Timelines, from = 0): void => {
   const { model } = lines
   const deadlines = model.orders.map((order, index) => Math.max(order.due, completionOf(lines, index)))
   const operations: number[] = []
   for (let operation = 0; operation < model.work.length; operation += 1) {
-    if (isMovable(lines, operation)) operations.push(operation)
+    if (isMovable(lines, operation) && (lines.start[operation] ?? 0) >= from) operations.push(operation)
   }
   moveAllLate(lines, operations, (order) => deadlines[order] ?? 0)
 }
