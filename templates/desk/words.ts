@@ -38,6 +38,10 @@ export type DeskWords = {
   }
   readonly cancelled: string
   readonly cancelledByShop: string
+  /** To a customer who wants an earlier order again and may not see it by what the desk knows. */
+  readonly earlierAsked: string
+  /** On the owner's button that hands an earlier order to whoever asked. */
+  readonly releaseEarlier: (team: string, needBy: string) => string
   readonly tooLate: string
   readonly handedOver: string
   /** On a cancelled order's ticket at the bench, and to whoever holds it. */
@@ -113,6 +117,9 @@ export const deskWords = {
         `A customer’s order could not be planned. ${reasons} They were told that the shop will look into it.`,
     },
     cancelled: 'Your order is cancelled. Nothing was cut.',
+    earlierAsked:
+      'A list of players is shown only to whoever ordered it. If you have the address of that order’s page, write “same as last time” and paste it here. Otherwise the shop, which is told now, hands it over to you. You can also just tell me what you need.',
+    releaseEarlier: (team, needBy) => `Hand over: ${team}, ${needBy}`,
     cancelledByShop: 'Your order is cancelled. For what was made already, talk with the shop.',
     tooLate: 'Work on it has begun, so a person at the shop will answer you about cancelling.',
     handedOver: 'Your order was handed over already. If something is wrong with it, tell me what.',
@@ -186,6 +193,9 @@ export const deskWords = {
       cannotPlan: (reasons) => `El pedido de un cliente no se pudo planear. ${reasons} Se le dijo que el taller lo revisa.`,
     },
     cancelled: 'Su pedido está cancelado. No se cortó nada.',
+    earlierAsked:
+      'Una lista de jugadores se muestra solo a quien la pidió. Si tiene la dirección de la página de ese pedido, escriba «igual que la vez pasada» y péguela aquí. Si no, el taller, que ya está avisado, se la entrega. También puede decirme lo que necesita.',
+    releaseEarlier: (team, needBy) => `Entregar: ${team}, ${needBy}`,
     cancelledByShop: 'Su pedido está cancelado. Por lo que ya estaba hecho, hable con el taller.',
     tooLate: 'El trabajo ya empezó, así que una persona del taller le responderá sobre la cancelación.',
     handedOver: 'Su pedido ya se entregó. Si algo no está bien, dígame qué.',

@@ -75,6 +75,8 @@ const words: TidyWords = {
   own: 'your own garments',
   hourOpen: 'hour still open',
   noColour: 'colour still open',
+  asBefore: 'as last time',
+  sizeAsBefore: 'size as last time',
   bySize: 'height by garment size',
   face: (name) => `letters ${name}`,
   vinyl: (colour, vinylClass) => `${colour} ${vinylClass} vinyl`,
@@ -281,7 +283,18 @@ export const en = {
     'complaint-noted': () =>
       'I am sorry. I have written this down with everything you said and the owner is told now. Please keep the garment and, if you can, send a photo. The owner will answer you about what can be done.',
     'earlier-order-noted': ({ team }) =>
-      `I tell the shop that you want the last order${team === null ? '' : ` of ${team}`} again; a person looks it up. Meanwhile tell me what you need, and what changes.`,
+      `You want ${team === null ? 'the last order' : `what ${team} had`} again: I look for an order of yours. Meanwhile tell me what you need, and what changes.`,
+    'earlier-order-elsewhere': () =>
+      'This conversation belongs to an order that is signed. For the same again, or one piece of it, start a new order at our first page, say there what you want again, and paste the address of this page. The shop is told as well.',
+    'earlier-order-taken': ({ team, lines, single }) =>
+      single
+        ? `Here is what ${team} had, for one piece. Price, lot of cloth or vinyl and sizes may have changed since; it is worked out anew.`
+        : `Here is the last order of ${team}: ${count(lines, 'line', 'lines')}. Everything marked “as last time” nobody said again yet: style, dye or vinyl lot, rules, price and sizes may have changed since.`,
+    'ask-leaving': ({ lines, seniors }) =>
+      `${seniors ? 'Who are the seniors' : `Who leaves`} of these ${lines}? Say numbers or names (“4, 9 and Lena”). New players you can add any time.`,
+    'ask-sizes-again': () =>
+      'Do the sizes of last time still fit everybody? If not, say who wears what now (“Lena is an adult M”).',
+    'ask-whose': () => 'Whose piece shall we make again? Say the number or the name.',
     'status-asked': () => 'Let me see how your order stands.',
     'cancel-asked': ({ signed }) =>
       signed
@@ -579,6 +592,8 @@ export const en = {
     status: () => 'How does it stand?',
   },
   answers: {
+    'nobody-leaves': 'Nobody leaves',
+    'sizes-as-before': 'Sizes as last time',
     everyone: 'Everyone on the list',
     garments: 'The garments',
     letters: 'Numbers, names or letters',

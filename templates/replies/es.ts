@@ -115,6 +115,8 @@ const words: TidyWords = {
   own: 'prendas de ustedes',
   hourOpen: 'falta la hora',
   noColour: 'falta el color',
+  asBefore: 'como la vez pasada',
+  sizeAsBefore: 'talla de la vez pasada',
   bySize: 'altura según la talla',
   face: (name) => `letra ${name}`,
   vinyl: (colour, vinylClass) => `vinil ${vinylClass} ${colour}`,
@@ -323,7 +325,18 @@ export const es = {
     'complaint-noted': () =>
       'Lo siento mucho. Anoté todo lo que dijo y el dueño ya está enterado. Guarde la prenda y, si puede, mande una foto. El dueño le dirá qué se puede hacer.',
     'earlier-order-noted': ({ team }) =>
-      `Le digo al taller que quiere otra vez el último pedido${team === null ? '' : ` de ${team}`}; una persona lo busca. Mientras, dígame qué necesita y qué cambia.`,
+      `Quieren otra vez ${team === null ? 'el último pedido' : `lo de ${team}`}: busco un pedido suyo. Mientras, dígame qué necesitan y qué cambia.`,
+    'earlier-order-elsewhere': () =>
+      'Esta conversación es de un pedido ya aprobado. Para repetirlo, o una sola pieza, empiece un pedido nuevo en nuestra primera página, diga ahí qué quiere repetir y pegue la dirección de esta página. El taller también queda avisado.',
+    'earlier-order-taken': ({ team, lines, single }) =>
+      single
+        ? `Esto es lo que llevaba ${team}, para una pieza. El precio, el lote de tela o de vinil y las tallas pueden haber cambiado; se calcula de nuevo.`
+        : `Este es el último pedido de ${team}: ${count(lines, 'línea', 'líneas')}. Lo marcado «como la vez pasada» nadie lo ha dicho de nuevo: modelo, lote de tela o vinil, reglas, precio y tallas pueden haber cambiado.`,
+    'ask-leaving': ({ lines, seniors }) =>
+      `${seniors ? '¿Quiénes son los de último año' : '¿Quién se va'} de estos ${lines}? Diga números o nombres («4, 9 y Lena»). Jugadores nuevos puede agregar cuando quiera.`,
+    'ask-sizes-again': () =>
+      '¿Las tallas de la vez pasada les quedan a todos? Si no, diga quién usa cuál ahora («Lena es M de adulto»).',
+    'ask-whose': () => '¿De quién es la pieza que hacemos otra vez? Diga el número o el nombre.',
     'status-asked': () => 'Déjeme ver cómo va su pedido.',
     'cancel-asked': ({ signed }) =>
       signed
@@ -621,6 +634,8 @@ export const es = {
     status: () => '¿Cómo va?',
   },
   answers: {
+    'nobody-leaves': 'Nadie se va',
+    'sizes-as-before': 'Tallas de la vez pasada',
     everyone: 'Todos los de la lista',
     garments: 'Las prendas',
     letters: 'Números, nombres o letras',

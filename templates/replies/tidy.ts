@@ -53,10 +53,18 @@ export type TidyWords = {
     readonly contours: string
   }) => string
   readonly with: (parts: readonly string[]) => string
+  /** Taken over from an earlier order. */
+  readonly asBefore: string
+  readonly sizeAsBefore: string
   readonly later: Words
   readonly assumedAges: Words
   readonly plural: (count: number) => string
 }
+
+/** Something of it was taken over from an earlier order. */
+const wasTaken = ({ taken }: Tidy, path: string): boolean => taken.some((one) => one === path || one.startsWith(`${path}/`))
+
+const withMark = ({ asBefore }: TidyWords, value: string, taken: boolean): string => (taken ? `${value} (${asBefore})` : value)
 
 type Field = NonNullable<Sentence['fields']>[number]
 
@@ -105,7 +113,11 @@ const decorationField = (words: TidyWords, show: Show, { tidy, index }: { tidy: 
   const face = known.face === undefined ? '' : `, ${words.face(show.face(known.face))}`
   return {
     name: `${word(words.places, known.place)}${on}`,
-    value: `${contentText(words, known)}: ${make}, ${heightText(words, show, known.height)}${face}`,
+    value: withMark(
+      words,
+      `${contentText(words, known)}: ${make}, ${heightText(words, show, known.height)}${face}`,
+      wasTaken(tidy, `/decorations/${index}`),
+    ),
     assumed: colourAssumed,
   }
 }
@@ -134,7 +146,11 @@ const garmentField = (words: TidyWords, show: Show, { tidy, index }: { tidy: Tid
   const root = `/garments/${index}/`
   return {
     name: tidy.order.garments.length > 1 ? `${words.names.garment} ${garment.id}` : words.names.garment.replace(/:$/, ''),
-    value: [colour, style, clothText(words, garment)].filter((part) => part !== '').join(', '),
+    value: withMark(
+      words,
+      [colour, style, clothText(words, garment)].filter((part) => part !== '').join(', '),
+      wasTaken(tidy, `/garments/${index}`),
+    ),
     assumed: tidy.assumed.some((path) => path.startsWith(root) && /\/(catalogue|fibres|knit|from)/.test(path)),
   }
 }
@@ -154,6 +170,7 @@ const moneyField = (words: TidyWords, show: Show, order: Known): readonly { name
 
 const headFields = (words: TidyWords, show: Show, tidy: Tidy): readonly Field[] => {
   const { order } = tidy
+  const isTaken = (path: string): boolean => wasTaken(tidy, path)
   const needBy =
     order.needBy === undefined
       ? tidy.day === null
@@ -174,30 +191,40 @@ const headFields = (words: TidyWords, show: Show, tidy: Tidy): readonly Field[] 
   return fields.flatMap(({ name, value, path }) =>
     value === undefined || value === ''
       ? []
-      : [{ name, value, assumed: tidy.assumed.includes(path) || tidy.assumed.includes(`${path}/orders`) }],
+      : [
+          {
+            name,
+            value: withMark(words, value, isTaken(path)),
+            assumed: tidy.assumed.includes(path) || tidy.assumed.includes(`${path}/orders`),
+          },
+        ],
   )
 }
 
-const remarkOf = (words: TidyWords, row: Known['roster'][number]): string =>
-  [
+const remarkOf = (words: TidyWords, tidy: Tidy, index: number): string => {
+  const row = tidy.order.roster[index] ?? { line: 0 }
+  return [
     ...(row.extras ?? []).map((extra) => `${contentText(words, extra)} ${word(words.places, extra.place)}`),
     ...(row.age === 'under-3' || row.age === '3-12' ? [words.assumedAges[row.age] ?? ''] : []),
     ...(row.note === undefined ? [] : [row.note]),
+    ...(wasTaken(tidy, `/roster/${index}/size`) ? [words.sizeAsBefore] : []),
   ].join('; ')
+}
 
-const rosterTable = (words: TidyWords, order: Known): NonNullable<Sentence['table']> => {
+const rosterTable = (words: TidyWords, tidy: Tidy): NonNullable<Sentence['table']> => {
+  const { order } = tidy
   const several = order.garments.length > 1
   const [line, number, name, size, garment, remark] = words.head
   const counted = order.roster.some((row) => (row.quantity ?? 1) > 1)
-  const remarks = order.roster.some((row) => remarkOf(words, row) !== '')
+  const remarks = order.roster.some((_, index) => remarkOf(words, tidy, index) !== '')
   const head = [counted ? words.plural(0) : line, number, name, size, ...(several ? [garment] : []), ...(remarks ? [remark] : [])]
-  const rows = order.roster.map((row) => [
+  const rows = order.roster.map((row, index) => [
     counted ? `${row.quantity ?? 1} ×` : String(row.line),
     row.number ?? '–',
     row.name ?? '–',
     sizeText(words, row.fit ?? null, row.size ?? null),
     ...(several ? [row.garment ?? ''] : []),
-    ...(remarks ? [remarkOf(words, row)] : []),
+    ...(remarks ? [remarkOf(words, tidy, index)] : []),
   ])
   return { head, rows }
 }
@@ -210,5 +237,5 @@ export const tidyList = (words: TidyWords, show: Show, tidy: Tidy): Pick<Sentenc
     ...order.garments.map((_, index) => garmentField(words, show, { tidy, index })),
     ...order.decorations.map((_, index) => decorationField(words, show, { tidy, index })),
   ]
-  return order.roster.length === 0 ? { fields } : { fields, table: rosterTable(words, order) }
+  return order.roster.length === 0 ? { fields } : { fields, table: rosterTable(words, tidy) }
 }

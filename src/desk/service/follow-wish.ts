@@ -1,15 +1,16 @@
 import { deskWords } from '../../../templates/desk/words.ts'
 import type { Order } from '../../domain/order/order.ts'
 import { ok, type Problem, type Result } from '../../domain/result/result.ts'
-import type { Conversation, Want } from '../../domain/understanding/conversation.ts'
+import type { Conversation, EarlierAsked, Want } from '../../domain/understanding/conversation.ts'
+import type { Action } from '../../ports/chat.ts'
 import type { ShopStore } from '../../ports/store.ts'
 import type { StoredOrder } from '../../ports/work-records.ts'
 import { cancelOrder } from './cancel-order.ts'
 import { conversationChannel, type Desk, shopChannel } from './desk.ts'
-import { earlierOrders } from './earlier-orders.ts'
+import { earlierOrders, withoutAddresses } from './earlier-orders.ts'
 import { orderIdOf } from './order-id.ts'
 import { orderStatus } from './order-status.ts'
-import { textMessage } from './say-message.ts'
+import { messageWith, textMessage } from './say-message.ts'
 import { showProgress } from './show-progress.ts'
 
 /** What a conversation wishes for besides signing, which is `signOff`. */
@@ -44,10 +45,13 @@ const wantQuote = async (
   return ok(null)
 }
 
-const tellOwner = async (desk: Desk, shop: ShopStore, note: { readonly nonce: string; readonly text: string }): Promise<void> => {
+type OwnerNote = { readonly nonce: string; readonly text: string; readonly actions?: readonly Action[] }
+
+const tellOwner = async (desk: Desk, shop: ShopStore, { nonce, text, actions = [] }: OwnerNote): Promise<void> => {
   const language = desk.workshop.shop.profile.languages[0] ?? 'en'
   const channel = shopChannel('owner')
-  await shop.messages.put({ channel, nonce: note.nonce, by: 'bot', body: textMessage(note.text, language) })
+  const body = messageWith(language, { blocks: [{ kind: 'text', text, tone: 'plain' }], actions })
+  await shop.messages.put({ channel, nonce, by: 'bot', body })
   await shop.tell('channel', channel)
 }
 
@@ -60,9 +64,37 @@ const sayStatus = async (desk: Desk, shop: ShopStore, { conversation, saidId }: 
 }
 
 /** The team is the one just named, else the one that the conversation is about. */
-const earlierOf = async (shop: ShopStore, { id, draft }: Conversation, said: string | null) => {
+const earlierOfTeam = async (shop: ShopStore, { id, draft }: Conversation, said: string | null) => {
   const team = said ?? draft.team ?? null
   return team === null ? [] : earlierOrders(shop, { team, but: orderIdOf(id) })
+}
+
+/** Nothing of an earlier order is shown to somebody who only knows its team: the owner is asked and may hand it over. */
+const askForEarlier = async (
+  desk: Desk,
+  shop: ShopStore,
+  { conversation, saidId, asks }: Omit<Wish, 'wish'> & { readonly asks: EarlierAsked },
+): Followed => {
+  const words = deskWords[desk.workshop.shop.profile.languages[0] ?? 'en']
+  const { id, language, signed } = conversation
+  const found = await earlierOfTeam(shop, conversation, asks.team)
+  const actions =
+    signed !== null
+      ? []
+      : found.map(({ orderId, revision, team, needBy }) => ({
+          id: `o:${orderId}:release-${id}:${revision}`,
+          label: words.releaseEarlier(team, needBy.slice(0, 10)),
+          weight: 'plain' as const,
+        }))
+  await tellOwner(desk, shop, {
+    nonce: `owner-${saidId}`,
+    text: words.ownerNote.earlier(withoutAddresses(asks.text), found),
+    actions,
+  })
+  if (signed !== null) return ok(null)
+  const body = textMessage(deskWords[language].earlierAsked, language)
+  await shop.messages.put({ channel: conversationChannel(id), nonce: `earlier-${saidId}`, by: 'bot', body })
+  return ok(null)
 }
 
 /** Does what a conversation asks of the desk, inside the turn's transaction. */
@@ -96,7 +128,6 @@ export const followWish = async (desk: Desk, shop: ShopStore, about: Wish): Foll
       return ok(null)
     case 'earlier-order':
       await shop.events.add({ ...event, code: 'earlier-order-asked', facts: { note } })
-      await tellOwner(desk, shop, { nonce: note, text: owner.earlier(wish.text, await earlierOf(shop, conversation, wish.team)) })
-      return ok(null)
+      return askForEarlier(desk, shop, { ...about, asks: wish.asks })
   }
 }

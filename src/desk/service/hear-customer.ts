@@ -1,10 +1,12 @@
 import { writeLocal } from '../../domain/calendar/local-time.ts'
 import { ok, type Problem, type Result } from '../../domain/result/result.ts'
-import type { Conversation, Said, SaidFile } from '../../domain/understanding/conversation.ts'
+import type { Conversation, EarlierAsked, Said, SaidFile } from '../../domain/understanding/conversation.ts'
 import { hear } from '../../domain/understanding/hear.ts'
+import type { Earlier } from '../../domain/understanding/take-over.ts'
 import type { Incoming } from '../../ports/chat.ts'
 import type { ShopStore } from '../../ports/store.ts'
 import { conversationChannel, type Desk } from './desk.ts'
+import { earlierOf, ownEarlierOrder } from './earlier-orders.ts'
 import { followWish } from './follow-wish.ts'
 import { hearAnswer } from './plan/ask-customer.ts'
 import { conversationFrom } from './records.ts'
@@ -44,6 +46,17 @@ const postReplies = async (desk: Desk, shop: ShopStore, turn: HeardTurn): Promis
   await shop.tell('channel', channel)
 }
 
+/** The earlier order that was asked for, where the customer may see it and has none yet in this talk. */
+const ownEarlier = async (
+  desk: Desk,
+  shop: ShopStore,
+  { conversation, asks }: { readonly conversation: Conversation; readonly asks: EarlierAsked },
+): Promise<Earlier | null> => {
+  if (conversation.signed !== null || conversation.draft.from !== undefined) return null
+  const own = await ownEarlierOrder(desk, shop, { id: conversation.id, asks })
+  return own === null ? null : earlierOf(shop, own, asks)
+}
+
 /** Answers and does what was wished for. Whether a signature holds is known only when it is sold: no thanks for a place that is gone. */
 const answerTurn = async (desk: Desk, shop: ShopStore, turn: HeardTurn): Promise<Result<null, Problem>> => {
   const { conversation, wants: wish } = turn.heard
@@ -55,6 +68,12 @@ const answerTurn = async (desk: Desk, shop: ShopStore, turn: HeardTurn): Promise
     return ok(null)
   }
   await postReplies(desk, shop, turn)
+  const earlier = wish?.kind === 'earlier-order' ? await ownEarlier(desk, shop, { conversation, asks: wish.asks }) : null
+  if (earlier !== null) {
+    const said = { id: `own-${turnName(turn)}`, kind: 'earlier', ...earlier } as const
+    const taken = await takeTurn(desk, shop, { conversationId: turn.conversationId, said, words: null })
+    return taken.ok ? ok(null) : taken
+  }
   return wish === null ? ok(null) : followWish(desk, shop, { conversation, wish, saidId: turnName(turn) })
 }
 

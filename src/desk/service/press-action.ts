@@ -10,6 +10,7 @@ import type { Values } from './floor/deed.ts'
 import { decidePromise } from './floor/move-promise.ts'
 import { freezeRate } from './plan/learn-pace.ts'
 import { mend } from './plan/mend.ts'
+import { releaseEarlier } from './release-earlier.ts'
 import { retryStep } from './retry-step.ts'
 
 /** Tried again when somebody else changed the same record meanwhile. */
@@ -25,6 +26,9 @@ const workOf = (desk: Desk, member: Member, { action, values = {} }: Pressing): 
   if (kind === 'o' && name.startsWith('promise-'))
     return (shop) => decidePromise(desk, shop, { orderId: id, to: name.slice('promise-'.length), revision, by: member })
   if (kind === 'o' && name === 'cancel') return (shop) => cancelBegun(desk, shop, { orderId: id, revision, by: member })
+  if (kind === 'o' && name.startsWith('release-'))
+    return (shop) =>
+      releaseEarlier(desk, shop, { orderId: id, revision, conversationId: name.slice('release-'.length), by: member })
   if (kind === 's' && isShopAct(id)) return (shop) => actOnShop({ desk, shop, act: id, by: member, values })
   if (kind === 't' && isTicketAct(name)) return (shop) => actOnTicket(desk, shop, { ticketId: id, act: name, by: member, values })
   return null

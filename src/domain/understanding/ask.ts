@@ -149,12 +149,22 @@ const openReply = (open: Open, scene: Scene): Reply => {
       return { code: 'raise-count', facts: { said: Number(open.quote), rows: Number(open.readings[0]?.value ?? 0) } }
     case 'face':
       return { code: 'ask-face', facts: { quote: open.quote, known: isFace(scene.shop, open.quote) } }
+    case 'leaving':
+      return { code: 'ask-leaving', facts: { lines: open.readings.length - 1, seniors: open.quote !== '' } }
+    case 'sizes-again':
+      return { code: 'ask-sizes-again', facts: {} }
+    case 'whose':
+      return { code: 'ask-whose', facts: {} }
     case 'drop':
       return { code: 'ask-drop', facts: { quote: open.quote } }
     default:
       return { code: 'ask-reading', facts: { about: open.about, quote: open.quote } }
   }
 }
+
+/** Of a whole team who leaves is said in words; a list of buttons would be longer than the roster. */
+const offered = ({ about, readings }: Open): readonly Reading[] =>
+  about === 'leaving' ? readings.slice(0, 1) : readings.slice(0, 25)
 
 /** The one question to put now: what was left open first, then what the roster raises, then the most valuable thing missing. */
 export const nextQuestion = (
@@ -165,7 +175,7 @@ export const nextQuestion = (
   const scene = { conversation, composed, shop }
   const open = [...conversation.open, ...raisedBy(conversation, composed.order)][0]
   if (open !== undefined) {
-    const choices = choicesOf(open.readings, composed)
+    const choices = choicesOf(offered(open), composed)
     const code = open.about
     return { reply: { ...openReply(open, scene), choices }, code, path: open.path, readings: open.readings }
   }

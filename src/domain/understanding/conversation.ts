@@ -4,8 +4,10 @@ import type { Problem } from '../result/result.ts'
 import type { Language } from '../shop/show.ts'
 import { type Draft, emptyDraft } from './draft.ts'
 import type { Json, Patch } from './patch.ts'
+import type { Earlier } from './take-over.ts'
 
-export type How = 'said' | 'assumed' | 'chosen' | 'corrected'
+/** `earlier`: taken over from an earlier order and not said again. */
+export type How = 'said' | 'assumed' | 'chosen' | 'corrected' | 'earlier'
 
 /** Where in the order document a value stands, how we came by it, and the customer's words for it. */
 export type Fact = { readonly path: string; readonly value: Json; readonly how: How; readonly quote: string }
@@ -64,6 +66,8 @@ export type Conversation = {
   readonly signed: Version | null
   readonly cancelled: boolean
   readonly kept: readonly Kept[]
+  /** How an earlier order was asked for; the shop may hand it over later. */
+  readonly earlier?: EarlierAsked | null
   /** What went wrong with an earlier order, as far as it was told in the messages just before. */
   readonly complaint?: Complaint | null
   readonly past: readonly Past[]
@@ -87,6 +91,9 @@ export const startConversation = (start: Pick<Conversation, 'id' | 'person' | 'l
   past: [],
   seen: [],
 })
+
+/** `text`: the customer's words, cut short; `single`: one piece of it again. */
+export type EarlierAsked = Pick<Earlier, 'text' | 'single' | 'without'> & { readonly team: string | null }
 
 export type SaidFile = {
   readonly name: string
@@ -148,6 +155,8 @@ export type Said = { readonly id: string } & (
       readonly problems: readonly Problem[]
     }
   | { readonly kind: 'quoted'; readonly revision: number; readonly hash: string; readonly quote: Quote }
+  /** The desk found the earlier order that was asked for, and this customer may see it. */
+  | ({ readonly kind: 'earlier' } & Earlier)
   /** The shop found something out about the customer's things and proposes what to change; `quote` says what was done. */
   | { readonly kind: 'found'; readonly patches: readonly Patch[]; readonly quote: string }
 )
@@ -173,6 +182,6 @@ export type Want =
   | { readonly kind: 'status' }
   | { readonly kind: 'cancel' }
   /** `text`: the customer's words, cut short. */
-  | { readonly kind: 'earlier-order'; readonly team: string | null; readonly without: readonly string[]; readonly text: string }
+  | { readonly kind: 'earlier-order'; readonly asks: EarlierAsked }
   /** `adds`: more about the complaint that is known already. */
   | { readonly kind: 'complaint'; readonly complaint: Complaint; readonly adds: boolean }

@@ -60,6 +60,7 @@ const heads = ({ draft, language, person }: Speaker) => {
     ...optional('needFor', draft.needFor),
     ...optional('gameDay', draft.gameDay),
     handOver: draft.handOver ?? ('collect' as const),
+    ...optional('from', draft.from),
     people: {
       ...optional('orders', orders),
       ...optional('signsOff', draft.signsOff),

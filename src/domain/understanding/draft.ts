@@ -103,6 +103,8 @@ const tallySchema = z.strictObject({
 
 /** Everything said so far and nothing else: no assumption stands in here. Rows and tallies are keyed r1, r2, … and t1, t2, … */
 export const draftSchema = z.strictObject({
+  /** The signed order this one was taken over from. */
+  from: z.strictObject({ order: z.string(), revision: z.int().min(1) }).optional(),
   team: text.optional(),
   sport: idSchema.optional(),
   use: z.enum(uses).optional(),

@@ -2,6 +2,7 @@ import type { Button, Conversation, How, Said, SaidFile, Want } from './conversa
 import { type Context, documentOf } from './document.ts'
 import { hearFiles } from './files.ts'
 import { moreOfComplaint, noteComplaint } from './hear-complaint.ts'
+import { askedOnce, hearEarlier } from './hear-earlier.ts'
 import { hearQuote } from './hear-quoted.ts'
 import type { Patch } from './patch.ts'
 import { closeTurn, type Heard, proceed, tidyOf } from './proceed.ts'
@@ -14,6 +15,7 @@ import { askVariant, hearPriced } from './variant.ts'
 
 const reply = (
   code:
+    | 'earlier-order-elsewhere'
     | 'undone'
     | 'nothing-to-undo'
     | 'greeting'
@@ -101,7 +103,7 @@ const before = (understood: Understood): readonly Reply[] => {
     case 'photo':
       return [reply('not-read-photo')]
     case 'earlier-order':
-      return [{ code: 'earlier-order-noted', facts: { team: understood.intent.team } }]
+      return [{ code: 'earlier-order-noted', facts: { team: understood.intent.asks.team } }]
     default:
       return []
   }
@@ -113,12 +115,20 @@ const unread = ({ unread: lines }: Understood): readonly Reply[] =>
 const hearText = (start: Conversation, text: string, context: Context): Heard => {
   const told = moreOfComplaint(start, text)
   if (told !== null) return told
-  const understood = understand(text, start, context)
+  const understood = askedOnce(understand(text, start, context), start)
   const conversation: Conversation = {
     ...start,
     language: understood.language ?? start.language,
     settled: start.settled || understood.language !== null,
   }
+  if (start.signed !== null && understood.intent.kind === 'earlier-order')
+    return only(conversation, [reply('earlier-order-elsewhere')], understood.intent)
+  return hearUnderstood(conversation, { understood, text }, context)
+}
+
+type Words = { readonly understood: Understood; readonly text: string }
+
+const hearUnderstood = (conversation: Conversation, { understood, text }: Words, context: Context): Heard => {
   if (understood.variant !== null) return askVariant(conversation, { patches: understood.variant, quote: text }, context)
   if (understood.patches.length === 0 && understood.open.length === 0) {
     if (conversation.asked?.code === 'cancel' && understood.intent.kind === 'yes') return cancel(conversation)
@@ -202,6 +212,8 @@ const dispatch = (conversation: Conversation, said: Said, context: Context): Hea
       return hearPriced(conversation, said)
     case 'quoted':
       return hearQuote(conversation, said, context)
+    case 'earlier':
+      return hearEarlier(conversation, said, context)
     case 'found':
       return hearPatches(conversation, { patches: said.patches, how: 'corrected', quote: said.quote }, context)
   }

@@ -12,6 +12,7 @@ export const tidyOf = (conversation: Conversation, composed: Composed): Tidy => 
   order: composed.order,
   day: conversation.draft.day ?? null,
   assumed: [...composed.assumed],
+  taken: conversation.facts.filter((fact) => fact.how === 'earlier').map((fact) => fact.path),
   later: Object.keys(conversation.draft.later),
 })
 
@@ -87,13 +88,17 @@ const wantOf = ({ intent }: Understood): Want | null => (intent.kind === 'earlie
 export const closeTurn = (conversation: Conversation, { understood, quote, first }: Closing, context: Context): Heard => {
   const before = documentOf(conversation, context)
   const { patches, open } = understood
-  const turn = takeTurn(conversation, { patches, open, how: 'said', quote }, context)
+  const asks = understood.intent.kind === 'earlier-order' ? { earlier: understood.intent.asks } : {}
+  const turn = takeTurn({ ...conversation, ...asks }, { patches, open, how: 'said', quote }, context)
   const silent =
     !turn.changed && open.length === 0 && first.length === 0 && understood.intent.kind === 'order' && understood.signing === null
   const unheard: readonly Reply[] = silent ? [{ code: 'not-understood', facts: {} }] : []
   const notSigned: readonly Reply[] =
     understood.signing !== null && turn.changed && conversation.shown !== null ? [{ code: 'not-signed-change', facts: {} }] : []
   const replies = [...first, ...unheard, ...readBack(before, turn, understood), ...notSigned]
-  const heard = proceed(turn.conversation, replies, context)
+  const asksForEarlier = understood.intent.kind === 'earlier-order' && patches.length < 2 && open.length === 0
+  const heard = asksForEarlier
+    ? { conversation: turn.conversation, replies, wants: null }
+    : proceed(turn.conversation, replies, context)
   return { ...heard, wants: wantOf(understood) ?? heard.wants }
 }

@@ -9,6 +9,8 @@ export type Tidy = {
   readonly order: Known
   readonly day: string | null
   readonly assumed: readonly string[]
+  /** Paths of what was taken over from an earlier order and not said again. */
+  readonly taken: readonly string[]
   readonly later: readonly string[]
 }
 
@@ -87,6 +89,12 @@ export type Replies = {
   'text-cut': { readonly characters: number }
   'complaint-noted': { readonly complaint: Complaint }
   'earlier-order-noted': { readonly team: string | null }
+  /** Asked for in the talk of an order that is signed. */
+  'earlier-order-elsewhere': Record<never, never>
+  'earlier-order-taken': { readonly team: string; readonly lines: number; readonly single: boolean }
+  'ask-leaving': { readonly lines: number; readonly seniors: boolean }
+  'ask-sizes-again': Record<never, never>
+  'ask-whose': Record<never, never>
   'status-asked': Record<never, never>
   'cancel-asked': { readonly signed: boolean }
   cancelled: Record<never, never>

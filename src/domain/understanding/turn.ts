@@ -17,6 +17,7 @@ const samePath = (a: Patch, b: Patch): boolean =>
 
 /** A question is settled when anything that one of its answers would set has been set. */
 const stillOpen = (open: Open, patches: readonly Patch[]): boolean =>
+  !(open.about === 'sizes-again' && patches.some(({ path: [root, , field] }) => root === 'rows' && field === 'size')) &&
   !open.readings.some((reading) => reading.patches.some((mine) => patches.some((patch) => samePath(mine, patch))))
 
 const remember = ({ draft, facts, open }: Conversation): Past => ({ draft, facts, open })

@@ -1,5 +1,5 @@
 import type { Language } from '../shop/show.ts'
-import type { Complaint, Open } from './conversation.ts'
+import type { Complaint, EarlierAsked, Open } from './conversation.ts'
 import type { Patch } from './patch.ts'
 
 /** What a message is about when it is not (only) about the order. */
@@ -24,7 +24,7 @@ export type Intent =
         | 'no'
     }
   | { readonly kind: 'complaint'; readonly complaint: Complaint }
-  | { readonly kind: 'earlier-order'; readonly team: string | null; readonly without: readonly string[]; readonly text: string }
+  | { readonly kind: 'earlier-order'; readonly asks: EarlierAsked }
   | { readonly kind: 'language'; readonly language: 'en' | 'es' }
 
 /** `clear`: these words and nothing else sign; `unclear`: something like it (a thumbs-up, "looks great"). */

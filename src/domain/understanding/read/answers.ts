@@ -1,6 +1,7 @@
 import type { Conversation, Reading } from '../conversation.ts'
 import type { Draft } from '../draft.ts'
 import type { Patch } from '../patch.ts'
+import { answerAgain } from './answer-again.ts'
 import { refsIn } from './refs.ts'
 import { cutAt } from './sizes.ts'
 import { fold, isCapital, tokensOf } from './tokens.ts'
@@ -118,6 +119,10 @@ export const readAnswer = (scene: Scene): readonly Patch[] => {
       const [, , id = ''] = asked.path.split('/')
       return isShort(text) && id !== '' ? [] : []
     }
+    case 'leaving':
+    case 'sizes-again':
+    case 'whose':
+      return answerAgain(scene)
     case 'face':
       return answerFace(scene)
     case 'variant':

@@ -113,10 +113,21 @@ const patterns = {
     'lost (?:his|hers|theirs|mine)\\b(?! (?:stones?|color))',
     'one more like',
     'order again',
+    'same (?:again )?(?:for )?next (?:year|season)',
+    '(?:same|repeat) (?:thing|jerseys|shirts|order) (?:as|from) last (?:year|season)',
+    'lo mismo para (?:el proximo ano|la proxima temporada)',
+    'c/[\\w-]{16,200}',
     'igual que (?:el ano pasado|la (?:vez|temporada) pasada|antes)',
     'lo mismo (?:que|del) (?:el )?ano pasado',
     'perd(?:io|i|imos|ieron|ido) (?:su|el|la|mi|nuestra|nuestro|una|un) (?:jersey|playera|camiseta|sudadera|polo)',
     'otra vez lo mismo',
+  ),
+  single: any(
+    "(?:lost|misplaced|replace) (?:[\\w#']+ ){1,5}?(?:jersey|shirt|hoodie|tee|polo|uniform)\\b",
+    'lost (?:his|hers|theirs|mine)\\b',
+    'just that one again',
+    'one more like',
+    'perd(?:io|i|imos|ieron|ido) (?:su|el|la|mi|nuestra|nuestro|una|un) (?:jersey|playera|camiseta|sudadera|polo)\\b',
   ),
   yes: /^(?:yes|yep|yeah|yup|sure|correct|right|ok|okay|that's right|si|claro|correcto|asi es|esta bien|de acuerdo|ok\.?)(?: (?:please|sir|ma'am|thanks|por favor|gracias|it is|they are))*[.! ]*$/,
   no: /^(?:no|nope|nobody|none|no one|neither|nadie|ninguno|ninguna|no,? (?:nobody|none|nadie|ninguno|all (?:are )?(?:adults|older)|todos son (?:adultos|grandes|mayores)))(?: (?:thanks|gracias|one|is|are|of them))*[.! ]*$/,
@@ -164,7 +175,11 @@ export const readIntent = (text: string, team: string | null): Intent => {
   if (patterns.spanish.test(folded)) return { kind: 'language', language: 'es' }
   const complaint = complaintOf(text, team)
   if (complaint !== null) return { kind: 'complaint', complaint }
-  if (patterns.earlier.test(folded)) return { kind: 'earlier-order', team, without: without(folded), text: text.slice(0, 300) }
+  if (patterns.earlier.test(folded))
+    return {
+      kind: 'earlier-order',
+      asks: { team, without: without(folded), text: text.slice(0, 300), single: patterns.single.test(folded) },
+    }
   const kind = simple.find(([, pattern]) => pattern.test(folded))?.[0]
   return kind === undefined ? { kind: 'order' } : { kind }
 }

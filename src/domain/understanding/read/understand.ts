@@ -37,7 +37,7 @@ const aside: readonly string[] = [
 ]
 
 /** Questions whose answers are choices: the message is tried as an answer even when it says something else besides. */
-const choosing: readonly string[] = ['drop', 'colour-of', 'numbers-or-pieces', 'count']
+const choosing: readonly string[] = ['drop', 'colour-of', 'numbers-or-pieces', 'count', 'leaving', 'whose']
 
 /** A figure that answers "how many?" stands nearly alone; among other words it may be anything. */
 const isChosen = (code: string, text: string): boolean =>
@@ -50,6 +50,10 @@ const teamIn = (text: string, tokens: readonly Token[], context: Scene): string 
   const sports = new Set(terms.flatMap((term) => (term.meaning.kind === 'sport' ? [term.from, term.to - 1] : [])))
   return readTeam({ tokens, text, lexicon: context.lexicon, people: context.people, sports })
 }
+
+/** Where players are named in answer, their numbers count nothing and make nothing. */
+const aboutPeople: readonly string[] = ['leaving', 'whose']
+const isRow = ({ path, value }: Patch): boolean => path[0] === 'rows' && value !== null
 
 type Scene = { readonly lexicon: ReturnType<typeof lexiconFor>; readonly people: readonly string[] }
 
@@ -131,11 +135,12 @@ const readOrder = ({
     draft: after,
     asked: prose.patches.length + merged.length === 0 ? (asked?.code ?? null) : null,
   })
-  const patches = [...special, ...prose.patches, ...apart.patches, ...ages, ...laterPatches(roster.rest)]
+  const all = [...special, ...prose.patches, ...apart.patches, ...ages, ...laterPatches(roster.rest)]
   const answered =
-    asked !== null && prose.open.length === 0 && (patches.length === 0 || isChosen(asked.code, text))
+    asked !== null && prose.open.length === 0 && (all.length === 0 || isChosen(asked.code, text))
       ? readAnswer({ draft, asked, text })
       : []
+  const patches = answered.length > 0 && aboutPeople.includes(asked?.code ?? '') ? all.filter(isRow) : all
   const open = [...faces.open, ...prose.open, ...doubts(draft, roster.doubtful)]
   return {
     patches: [...patches, ...recount(draft, preview(draft, patches)), ...answered],
