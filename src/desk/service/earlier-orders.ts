@@ -1,5 +1,4 @@
-import type { Conversation, EarlierAsked } from '../../domain/understanding/conversation.ts'
-import type { Earlier } from '../../domain/understanding/take-over.ts'
+import type { Conversation, Earlier, EarlierAsked } from '../../domain/understanding/conversation.ts'
 import type { ShopStore } from '../../ports/store.ts'
 import { orderStates } from '../../ports/work-records.ts'
 import type { Desk } from './desk.ts'

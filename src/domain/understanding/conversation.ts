@@ -4,7 +4,6 @@ import type { Problem } from '../result/result.ts'
 import type { Language } from '../shop/show.ts'
 import { type Draft, emptyDraft } from './draft.ts'
 import type { Json, Patch } from './patch.ts'
-import type { Earlier } from './take-over.ts'
 
 /** `earlier`: taken over from an earlier order and not said again. */
 export type How = 'said' | 'assumed' | 'chosen' | 'corrected' | 'earlier'
@@ -91,6 +90,16 @@ export const startConversation = (start: Pick<Conversation, 'id' | 'person' | 'l
   past: [],
   seen: [],
 })
+
+/** An earlier order that this customer may see again: which one, all that was said of it, and the words that asked for it. */
+export type Earlier = {
+  readonly from: { readonly order: string; readonly revision: number }
+  readonly draft: Draft
+  readonly text: string
+  /** One piece again ("he lost his jersey"), and not the whole list. */
+  readonly single: boolean
+  readonly without: readonly string[]
+}
 
 /** `text`: the customer's words, cut short; `single`: one piece of it again. */
 export type EarlierAsked = Pick<Earlier, 'text' | 'single' | 'without'> & { readonly team: string | null }

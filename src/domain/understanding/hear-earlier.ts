@@ -1,7 +1,7 @@
-import type { Conversation } from './conversation.ts'
+import type { Conversation, Earlier } from './conversation.ts'
 import type { Context } from './document.ts'
 import { type Heard, proceed, tidyOf } from './proceed.ts'
-import { askedAgain, type Earlier, takenOver } from './take-over.ts'
+import { askedAgain, takenOver } from './take-over.ts'
 import { takeTurn } from './turn.ts'
 import type { Understood } from './understood.ts'
 

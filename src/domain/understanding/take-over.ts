@@ -1,18 +1,8 @@
-import type { Conversation, Open, Reading } from './conversation.ts'
+import type { Conversation, Earlier, Open, Reading } from './conversation.ts'
 import type { Draft, Player } from './draft.ts'
 import type { Json, Patch } from './patch.ts'
 import { refsIn } from './read/refs.ts'
 import { tokensOf } from './read/tokens.ts'
-
-/** An earlier order that this customer may see again: which one, all that was said of it, and the words that asked for it. */
-export type Earlier = {
-  readonly from: { readonly order: string; readonly revision: number }
-  readonly draft: Draft
-  readonly text: string
-  /** One piece again ("he lost his jersey"), and not the whole list. */
-  readonly single: boolean
-  readonly without: readonly string[]
-}
 
 type Branch = { readonly [key: string]: Json | undefined }
 
