@@ -3,6 +3,7 @@ import type { WorkerDesk } from '../src/desk/service/desk.ts'
 import { forgetDue } from '../src/desk/service/forget-order.ts'
 import { lapseHolds } from '../src/desk/service/lapse-holds.ts'
 import { postMorning } from '../src/desk/service/post-morning.ts'
+import { tellDayBefore } from '../src/desk/service/tell-day-before.ts'
 import { warnTight } from '../src/desk/service/warn-tight.ts'
 import type { Handlers } from '../src/ports/queue.ts'
 import type { Background } from './search.ts'
@@ -18,6 +19,7 @@ export const remind =
     await forgetDue(desk)
     await postMorning(desk)
     await warnTight(desk)
+    await tellDayBefore(desk)
     await desk.store.shop(shopId).heard.clear(heardHours)
     await desk.store.shop(shopId).keys.sweep(desk.clock.real())
     background.wake(shopId)

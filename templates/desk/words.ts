@@ -18,6 +18,11 @@ export type DeskWords = {
   readonly gates: string
   readonly gateNames: { readonly [Code in Gate['code']]: string }
   readonly ready: string
+  readonly dayBefore: {
+    readonly ready: (when: string) => string
+    readonly onTime: (when: string) => string
+    readonly collects: (name: string) => string
+  }
   readonly papers: string
   readonly noTicket: string
   readonly notOpen: string
@@ -89,6 +94,11 @@ export const deskWords = {
       'first-piece': 'first piece signed',
     },
     ready: 'Your order is bagged and ready to be collected.',
+    dayBefore: {
+      ready: (when) => `Your order is bagged and waits for you; we promised it for tomorrow, ${when}.`,
+      onTime: (when) => `Your order is on the bench and on time for tomorrow, ${when}. I will say when it is bagged.`,
+      collects: (name) => `It is handed over to ${name}, as you named; tell us if somebody else comes.`,
+    },
     papers: 'Your papers: the price slip, and the care card with how to wash it.',
     noTicket: 'There is no such ticket in this shop.',
     notOpen: 'This ticket is no longer open; look for its newest revision.',
@@ -166,6 +176,11 @@ export const deskWords = {
       'first-piece': 'primera pieza firmada',
     },
     ready: 'Su pedido está embolsado y listo para recoger.',
+    dayBefore: {
+      ready: (when) => `Su pedido está embolsado y le espera; lo prometimos para mañana, ${when}.`,
+      onTime: (when) => `Su pedido está en el taller y a tiempo para mañana, ${when}. Le aviso cuando esté embolsado.`,
+      collects: (name) => `Se entrega a ${name}, como usted indicó; díganos si viene otra persona.`,
+    },
     papers: 'Sus papeles: la nota con el precio y la tarjeta de cuidado, que dice cómo lavarlo.',
     noTicket: 'No hay tal orden en este taller.',
     notOpen: 'Esta orden ya no está abierta; busque su revisión más nueva.',

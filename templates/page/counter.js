@@ -22,9 +22,13 @@ const on = (target, type, run) =>
 const freshId = () =>
   Array.from(crypto.getRandomValues(new Uint8Array(16)), (byte) => byte.toString(16).padStart(2, '0')).join('')
 
-const wasSent = (form) => {
+const renew = (form) => {
   if (form.elements.id) form.elements.id.value = freshId()
-  for (const box of form.elements) if (box.matches('textarea, input:not([type=hidden])')) box.value = ''
+}
+
+const wasSent = (form) => {
+  renew(form)
+  for (const box of form.elements) if (box.matches('textarea, input:not([type=hidden], [type=checkbox])')) box.value = ''
   for (const folded of form.querySelectorAll('details[open]')) folded.open = false
   form.closest('details.roster')?.removeAttribute('open')
 }
@@ -48,6 +52,8 @@ const send = async (form, button) => {
     const { said: sentence } = await answer.json()
     tell(sentence ?? '', answer.ok ? 'good' : 'trouble')
     if (!answer.ok) return
+    // A word for whoever did it on a page that is not live: it was not done, and what was filled in stays to be mended.
+    if (sentence && !line.source) return renew(form)
     wasSent(form)
     if (line.source?.readyState !== EventSource.OPEN) location.reload()
   } finally {

@@ -11,6 +11,8 @@ const seedLots = async (shop: ShopStore, { stock, stones, vinyl }: Shop): Promis
     const certificate = stone?.leadFreeCertificate ?? null
     await shop.stock.putLot({ item: material, lot, certificate, grossMilligrams: stone?.grossMilligrams ?? null, bin })
   }
+  for (const { item, bin } of stock.auxiliaries)
+    await shop.stock.putLot({ item, lot: '', certificate: null, grossMilligrams: null, bin })
   for (const template of stock.templates) await shop.stock.putTemplate(template)
 }
 

@@ -16,7 +16,12 @@ import type { StockUse } from '../stock-uses.ts'
  * version is refused loudly, because guessing at a stored order is worse than stopping.
  */
 /** An order in the shop's plan, and the pace at which its minutes were reckoned; left out where that was the shop's own. */
-export type PlacedOrder = BookOrder & { readonly revision: number; readonly reckoned?: Reckoned }
+export type PlacedOrder = BookOrder & {
+  readonly revision: number
+  readonly reckoned?: Reckoned
+  /** Work that waits for stock now, and the release it had of its own before. */
+  readonly waits?: { readonly [operation: string]: Minutes | null }
+}
 
 /** A place that a shown promise holds until `until` (epoch minutes). */
 export type HeldPlace = PlacedOrder & { readonly until: number }

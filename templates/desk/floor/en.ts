@@ -193,16 +193,20 @@ export const floorEnglish: FloorWords = {
     short: (ticket, item) => `${ticket}: ${item} ran out at the bench. Order it, or say what is taken instead.`,
     counted: (ticket, missing) => `${ticket}: ${missing} missing at the count-in.`,
     spoiled: ({ ticket, line, reason, cost }) => `${ticket}: ${line}, ${reason}. It is made again; worth ${cost}.`,
-    late: ({ ticket, item, from, to }) =>
-      `${ticket}: ${item} is short. Promised ${from}; with what must be ordered it would be ${to}. The promise stays until you decide.`,
+    late: ({ ticket, why, from, to }) =>
+      `${ticket}: ${why} Promised ${from}; it would be ${to}. The promise stays until you decide.`,
     pressShut: (press) => `${press} is uneven this morning: nothing is pressed on it.`,
+  },
+  lateFor: {
+    short: (item) => `${item} is short and must be ordered.`,
+    remake: (line) => `${line} is made again, and the benches have no time for it before.`,
   },
   movePromise: (when) => `Move the promise to ${when}`,
   asked: (question) => `The bench asks: ${question}\nPlease answer here; a person at the shop reads it.`,
   noConversation: 'This order has no conversation: call the customer.',
   keepPromise: 'Keep the promise',
   promiseMoved: (was, now) =>
-    `We have to move your order from ${was} to ${now}, because material is short. The shop decided this; call us if it does not work.`,
+    `We have to move your order from ${was} to ${now}. The shop decided this; call us if it does not work.`,
   promiseKept: 'The promise stays.',
   ownerOnly: 'Only the owner decides this.',
   tomorrow: (when) => `Tomorrow is your day: your order is planned to be ready ${when}.`,

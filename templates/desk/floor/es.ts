@@ -193,16 +193,19 @@ export const floorSpanish: FloorWords = {
     short: (ticket, item) => `${ticket}: se acabó ${item} en la mesa. Pídalo, o diga con qué se reemplaza.`,
     counted: (ticket, missing) => `${ticket}: faltan ${missing} al contar.`,
     spoiled: ({ ticket, line, reason, cost }) => `${ticket}: ${line}, ${reason}. Se repite; vale ${cost}.`,
-    late: ({ ticket, item, from, to }) =>
-      `${ticket}: falta ${item}. Prometido ${from}; con lo que hay que pedir sería ${to}. La promesa queda hasta que usted decida.`,
+    late: ({ ticket, why, from, to }) =>
+      `${ticket}: ${why} Prometido ${from}; sería ${to}. La promesa queda hasta que usted decida.`,
     pressShut: (press) => `${press} calienta desigual esta mañana: no se plancha en ella.`,
+  },
+  lateFor: {
+    short: (item) => `falta ${item} y hay que pedirlo.`,
+    remake: (line) => `${line} se repite y las mesas no tienen tiempo antes.`,
   },
   movePromise: (when) => `Pasar la promesa a ${when}`,
   asked: (question) => `La mesa pregunta: ${question}\nResponda aquí, por favor; lo lee una persona del taller.`,
   noConversation: 'Este pedido no tiene conversación: llame al cliente.',
   keepPromise: 'Mantener la promesa',
-  promiseMoved: (was, now) =>
-    `Tenemos que pasar su pedido de ${was} a ${now}, porque falta material. Lo decidió el taller; llámenos si no le sirve.`,
+  promiseMoved: (was, now) => `Tenemos que pasar su pedido de ${was} a ${now}. Lo decidió el taller; llámenos si no le sirve.`,
   promiseKept: 'La promesa queda.',
   ownerOnly: 'Esto lo decide solo el dueño.',
   tomorrow: (when) => `Mañana es su día: su pedido está planeado para ${when}.`,

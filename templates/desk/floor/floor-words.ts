@@ -106,14 +106,15 @@ export type FloorWords = {
       readonly reason: string
       readonly cost: string
     }) => string
-    readonly late: (short: {
+    readonly late: (trouble: {
       readonly ticket: string
-      readonly item: string
+      readonly why: string
       readonly from: string
       readonly to: string
     }) => string
     readonly pressShut: (press: string) => string
   }
+  readonly lateFor: { readonly short: (item: string) => string; readonly remake: (line: string) => string }
   readonly movePromise: (when: string) => string
   readonly asked: (question: string) => string
   readonly noConversation: string

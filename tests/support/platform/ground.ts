@@ -4,6 +4,7 @@ import type { Address } from '../../../src/adapters/store/address.ts'
 import { openStore } from '../../../src/adapters/store/sql/open-store.ts'
 import type { Press } from '../../../src/desk/make-job.ts'
 import type { WorkerDesk } from '../../../src/desk/service/desk.ts'
+import type { Shop } from '../../../src/domain/shop/shop.ts'
 import { localMinute, openTestDesk, type TestClock, testClock } from '../desk.ts'
 import { openTestStore, unwrap } from '../embedded.ts'
 
@@ -12,10 +13,10 @@ export type RealGround = { readonly desk: WorkerDesk; readonly clock: TestClock;
 
 const startAt = (): TestClock => ({ at: localMinute('2026-11-25T09:00') })
 
-export const openRealGround = async (): Promise<RealGround> => {
+export const openRealGround = async (change?: (shop: Shop) => Shop): Promise<RealGround> => {
   const opened = await openTestStore()
   const clock = startAt()
-  return { clock, desk: await openTestDesk(opened.store, clock), close: opened.close }
+  return { clock, desk: await openTestDesk(opened.store, clock, change), close: opened.close }
 }
 
 const digest = (text: string): Uint8Array => createHash('sha256').update(text).digest()

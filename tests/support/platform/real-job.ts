@@ -2,7 +2,7 @@ import { expect } from 'vitest'
 import { everyComponent } from './limits.ts'
 import type { RealShops } from './real-shop.ts'
 import { idsOf, textsOf, toldTo } from './shop-in-server.ts'
-import type { Room, Stored, User } from './world.ts'
+import type { Asked, Room, Stored, User } from './world.ts'
 
 /** Long forms run beside whatever else the machine does. */
 const patience = process.env['LONG'] === undefined ? 60_000 : 600_000
@@ -15,7 +15,7 @@ We need them December 10 at 5 pm. My name is Imke Dahl.
 7 Bea, adult L
 9 Cid, adult S`
 
-type Place = { readonly user: User; readonly room: Room }
+export type Place = { readonly user: User; readonly room: Room }
 /** One thing somebody does, and the wait for what everybody sees of it. */
 export type Event = { readonly name: string; readonly play: (shops: RealShops) => Promise<void> }
 
@@ -51,15 +51,17 @@ export const awaitIn = async (shops: RealShops, room: Room, pattern: RegExp): Pr
 
 export const benchText = (shops: RealShops): string => oursIn(shops, shops.ours.bench).map(textsOf).join('\n')
 
-const order: Event = {
+/** A customer's first words, in the shop's own server. */
+export const ordering = (words: string): Event => ({
   name: 'the customer orders',
   play: async (shops) => {
     const { platform, ours } = shops
-    platform.command({ user: ours.customer, room: ours.lobby }, 'order', { text: wishes })
+    platform.command({ user: ours.customer, room: ours.lobby }, 'order', { text: words })
     await awaitIn(shops, customerAt(shops).room, /^s:1:c:choice$/)
   },
-}
-const ages: Event = {
+})
+const order = ordering(wishes)
+export const ages: Event = {
   name: 'the customer says how old they are',
   play: async (shops) => {
     const where = customerAt(shops)
@@ -68,7 +70,7 @@ const ages: Event = {
     await awaitIn(shops, where.room, /^c:sign-off:/)
   },
 }
-const sign: Event = {
+export const sign: Event = {
   name: 'the customer signs off',
   play: async (shops) => {
     const where = customerAt(shops)
@@ -102,8 +104,15 @@ const takenByTwo: Event = {
 type Given = { readonly [field: string]: string }
 
 /** Fills a form that an action of the ticket opened: what is given, else the first of the choices. */
-const submit = async (shops: RealShops, where: Place, filled: { readonly act: string; readonly given: Given }): Promise<void> => {
+export const submit = async (shops: RealShops, where: Place, filled: { readonly act: string; readonly given: Given }) => {
   const { message, id } = found(shops, shops.ours.bench, new RegExp(`^t:[^:]+:${filled.act}:`))
+  return submitAt(shops, where, { message, id, given: filled.given })
+}
+
+type Filled = { readonly message: Stored; readonly id: string; readonly given: Given }
+
+/** Fills the form that a button of any message opened. */
+export const submitAt = async (shops: RealShops, where: Place, { message, id, given }: Filled): Promise<Asked> => {
   const opened = shops.platform.press(where, message, id)
   await until(() => opened.acknowledged).toBe(9)
   const parts = everyComponent(opened.modal?.['components']).filter((part) => typeof part['custom_id'] === 'string')
@@ -111,10 +120,10 @@ const submit = async (shops: RealShops, where: Place, filled: { readonly act: st
     const name = String(part['custom_id'])
     const options = Array.isArray(part['options']) ? part['options'] : []
     const first = String(options[0]?.value ?? '')
-    if (part['type'] === 3) return [name, [filled.given[name] ?? first]]
-    return [name, filled.given[name] ?? '']
+    if (part['type'] === 3) return [name, [given[name] ?? first]]
+    return [name, given[name] ?? '']
   })
-  shops.platform.submit(where, opened, Object.fromEntries(values))
+  return shops.platform.submit(where, opened, Object.fromEntries(values))
 }
 
 /** Staff fill in what an action of the ticket asks for; its message says so afterwards. */

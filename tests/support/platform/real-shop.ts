@@ -105,6 +105,7 @@ export const openRealShops = async ({ desk: base }: RealGround, options: { reado
     reports,
     ours,
     theirs,
+    ourDesk: await tenants(shops[0]),
     ourShop: house.store.shop(shops[0]),
     theirShop: house.store.shop(shops[1]),
     restart: async (): Promise<void> => {

@@ -7,6 +7,7 @@ import { minutes } from '../../../domain/units/units.ts'
 import type { Member } from '../../../ports/counter-desk.ts'
 import type { ShopStore } from '../../../ports/store.ts'
 import type { Desk } from '../desk.ts'
+import { itemSaid } from '../stock/item-said.ts'
 import { countStock, receiveStock, writeStockOff } from '../stock/keep-stock.ts'
 import { supplyOf } from '../stock/supply-of.ts'
 import { putTicketMessage } from '../ticket-message.ts'
@@ -100,11 +101,6 @@ const amountOf = async (deed: ShopDeed, filled: z.output<typeof shelfSchema>): P
   return Number.isInteger(amount) ? amount : null
 }
 
-const isKnown = async ({ desk, shop }: ShopDeed, item: string): Promise<boolean> =>
-  (await shop.stock.sums()).has(item) ||
-  (await shop.stock.needs()).some((need) => need.item === item) ||
-  [...desk.workshop.shop.stones, ...desk.workshop.shop.vinyl, ...desk.workshop.shop.auxiliaries].some(({ id }) => id === item)
-
 const moved = async (deed: ShopDeed, shelf: { item: string; lot: string; amount: number }): Promise<Result<null, Problem>> => {
   const { desk, shop, act, by } = deed
   const at = desk.clock.now()
@@ -124,10 +120,11 @@ const moveShelf = async (deed: ShopDeed): Answered => {
   const read = readValues(deed, shelfSchema)
   if (!read.ok) return ok(read.said)
   const { shop, desk, act } = deed
-  const { item, lot, certificate, coming } = read.value
+  const { lot, certificate, coming } = read.value
   const fields = wordsFor(desk).fields
-  if (!(await isKnown(deed, item))) return ok(wordsFor(desk).badForm(fields.item))
-  const amount = await amountOf(deed, read.value)
+  const item = await itemSaid(desk, shop, read.value.item)
+  if (item === null) return ok(wordsFor(desk).badForm(fields.item))
+  const amount = await amountOf(deed, { ...read.value, item })
   if (amount === null || (amount === 0 && act !== 'counted')) return ok(wordsFor(desk).badForm(fields.amount))
   await shop.plan.alone()
   if (act === 'received') {

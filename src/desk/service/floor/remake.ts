@@ -4,16 +4,16 @@ import { ok, type Problem, type Result } from '../../../domain/result/result.ts'
 import { remakeOperations } from '../../../domain/schedule/work/remake-operations.ts'
 import type { RosterFacts } from '../../../domain/ticket/facts.ts'
 import { workSteps } from '../../../domain/ticket/work-steps.ts'
-import { minutes } from '../../../domain/units/units.ts'
 import type { Remake } from '../../../ports/floor-records.ts'
+import type { ShopStore } from '../../../ports/store.ts'
 import type { StockUse } from '../../stock-uses.ts'
-import { quoteFrom } from '../records.ts'
+import { quoteFrom, shopPlanFrom } from '../records.ts'
 import { replanShop } from '../replan-shop.ts'
 import { byItem, takeStock, wantMore } from '../stock/keep-stock.ts'
 import { usesOf } from '../stock/use-stock.ts'
 import { ticketName } from '../ticket-names.ts'
 import { type Answered, type Deed, readValues } from './deed.ts'
-import { lookAtShorts, readyAt } from './look-at-shorts.ts'
+import { askAboutPromise, endOf, lookAtShorts } from './look-at-shorts.ts'
 import { changePlan, withDone } from './mark-work.ts'
 import { rowText } from './row-text.ts'
 import { showOf, tellOwner, wordsFor } from './say-floor.ts'
@@ -42,28 +42,37 @@ const shareOf = (uses: readonly StockUse[], row: RosterFacts, quantity: number):
     .filter(({ line }) => line === row.line)
     .map((use) => ({ ...use, amount: Math.ceil((use.amount * quantity) / row.quantity) }))
 
-const planRemake = async (deed: Deed, remake: Remake): Promise<Result<null, Problem>> => {
-  const { desk, shop, life, facts } = deed
+const openRemakes = async (shop: ShopStore, orderId: string, line: number): Promise<readonly Remake[]> =>
+  (await shop.floor.remakesOf(orderId)).filter((one) => one.line === line && one.doneAt === null)
+
+const planRemake = async ({ shop, life, facts }: Deed, remake: Remake): Promise<void> => {
   const { orderId } = life.order
   const pieces = facts.roster.reduce((sum, row) => sum + row.quantity, 0)
-  const arrives = await readyAt(desk, shop, orderId)
-  const release = arrives === null ? null : minutes(arrives)
   await changePlan(shop, (plan) => ({
     ...plan,
     sold: plan.sold.map((placed) => {
       if (placed.id !== orderId) return placed
       const own = placed.operations.filter(({ id }) => !id.startsWith('remake-'))
-      const work = { name: remake.remakeId, pieces, quantity: remake.quantity, release }
+      const work = { name: remake.remakeId, pieces, quantity: remake.quantity, release: null }
       return { ...placed, operations: [...placed.operations, ...remakeOperations(own, work)] }
     }),
   }))
-  const planned = await replanShop(desk, shop)
-  return planned.ok ? ok(null) : planned
 }
 
-/** The line's pressing is undone where all its garments are gone: what is made again is ticked again, row by row. */
-const untick = async ({ shop, life, facts }: Deed, row: RosterFacts, quantity: number): Promise<Result<null, Problem>> => {
-  if (quantity < row.quantity) return ok(null)
+/** Work of the remake that no stock holds up and that still ends after the promise: the owner decides, as about a shortage. */
+const askAboutRemake = async ({ desk, shop, life }: Deed, remake: Remake, line: string): Promise<void> => {
+  const plan = shopPlanFrom((await shop.plan.read()).body)
+  const placed = plan.sold.find(({ id }) => id === life.order.orderId)
+  if (placed === undefined || placed.waits !== undefined) return
+  const end = endOf(plan, placed.id)
+  if (end > (placed.promised ?? placed.needBy))
+    await askAboutPromise(desk, shop, { placed, end, because: remake.remakeId, why: wordsFor(desk).lateFor.remake(line) })
+}
+
+/** The line's pressing is undone where all its garments are gone, at once or one after the other: what is made again is ticked again. */
+const untick = async ({ shop, life, facts }: Deed, row: RosterFacts): Promise<Result<null, Problem>> => {
+  const gone = (await openRemakes(shop, life.order.orderId, row.line)).reduce((sum, { quantity }) => sum + quantity, 0)
+  if (gone < row.quantity) return ok(null)
   const steps = workSteps(facts).filter(({ lines }) => lines.includes(row.line))
   const ticket = await shop.tickets.read(life.ticket.ticketId)
   const seen = { id: life.ticket.ticketId, version: ticket?.version ?? 0 }
@@ -72,6 +81,20 @@ const untick = async ({ shop, life, facts }: Deed, row: RosterFacts, quantity: n
   if (!kept.ok) return kept
   await shop.orders.setRows(life.order.orderId, [{ line: row.line, state: 'not-cut' }])
   return ok(null)
+}
+
+const tellSpoiled = async ({ desk, shop, life }: Deed, { remakeId, reason, cost }: Remake, row: RosterFacts): Promise<void> => {
+  const words = wordsFor(desk)
+  const reasons: { readonly [reason: string]: string } = words.reasons
+  await tellOwner(desk, shop, {
+    nonce: `spoiled-${life.ticket.ticketId}-${remakeId}`,
+    text: words.ownerNote.spoiled({
+      ticket: ticketName(life.ticket.number),
+      line: rowText(desk, row),
+      reason: reasons[reason] ?? reason,
+      cost: showOf(desk).money(cost),
+    }),
+  })
 }
 
 /** A spoiled garment: written down with reason, whose and photo, and made again with steps, stock and plan of its own. */
@@ -103,22 +126,30 @@ export const spoil = async (deed: Deed): Answered => {
   await shop.floor.addRemake({ ...remake, remakeId: `${life.order.orderId}-${remake.remakeId}` })
   const uses = shareOf(await usesOf(shop, life.ticket), row, quantity)
   await wantMore(shop, { orderId: life.order.orderId, due: at, uses }, { at, by: by.name, why: `remake: ${reason}` })
-  const unticked = await untick(deed, row, quantity)
+  const unticked = await untick(deed, row)
   if (!unticked.ok) return unticked
-  const planned = await planRemake(deed, remake)
+  await planRemake(deed, remake)
+  const planned = await replanShop(desk, shop)
   if (!planned.ok) return planned
   const facts2 = { line: row.line, quantity, reason, whose }
   await shop.tickets.find(life.ticket.ticketId, { code: 'spoiled', facts: facts2, by: by.name, at })
-  await tellOwner(desk, shop, {
-    nonce: `spoiled-${life.ticket.ticketId}-${known.length + 1}`,
-    text: words.ownerNote.spoiled({
-      ticket: ticketName(life.ticket.number),
-      line: rowText(desk, row),
-      reason: words.reasons[reason],
-      cost: showOf(desk).money(remake.cost),
-    }),
-  })
-  return lookAtShorts(desk, shop)
+  await tellSpoiled(deed, remake, row)
+  const looked = await lookAtShorts(desk, shop)
+  if (looked.ok) await askAboutRemake(deed, remake, rowText(desk, row, quantity))
+  return looked
+}
+
+/** The last remake of a line that was all gone brings its ticks back; a line of which some were good has kept them. */
+const tickAgain = async ({ shop, life, facts, by }: Deed, { line }: RosterFacts): Promise<Result<null, Problem>> => {
+  const spoiled = life.ticks.filter((tick) => tick.line === line && tick.state === 'spoiled')
+  if (spoiled.length === 0 || (await openRemakes(shop, life.order.orderId, line)).length > 0) return ok(null)
+  const ticket = await shop.tickets.read(life.ticket.ticketId)
+  const ticks = workSteps(facts)
+    .filter(({ lines }) => lines.includes(line))
+    .map(({ no }) => ({ step: no, line, state: 'done' as const, by: by.name }))
+  const kept = await shop.tickets.tick({ id: life.ticket.ticketId, version: ticket?.version ?? 0 }, ticks)
+  if (kept.ok) await shop.orders.setRows(life.order.orderId, [{ line, state: 'bagged' }])
+  return kept.ok ? ok(null) : kept
 }
 
 /** The garment was made again and bagged: what it wanted is used, its work is over. */
@@ -138,13 +169,8 @@ export const finishRemake = async (deed: Deed): Answered => {
   await shop.floor.finishRemake(remake.remakeId, at)
   const name = remake.remakeId.slice(remake.orderId.length + 1)
   await changePlan(shop, (plan) => withDone(plan, remake.orderId, { isOver: (id) => id.startsWith(`${name}-`), at }))
-  const ticket = await shop.tickets.read(life.ticket.ticketId)
-  const ticks = workSteps(facts)
-    .filter(({ lines }) => lines.includes(row.line))
-    .map(({ no }) => ({ step: no, line: row.line, state: 'done' as const, by: by.name }))
-  const kept = await shop.tickets.tick({ id: life.ticket.ticketId, version: ticket?.version ?? 0 }, ticks)
-  if (!kept.ok) return kept
-  await shop.orders.setRows(remake.orderId, [{ line: row.line, state: 'bagged' }])
+  const ticked = await tickAgain(deed, row)
+  if (!ticked.ok) return ticked
   await shop.tickets.find(life.ticket.ticketId, { code: 'remade', facts: { line: row.line }, by: by.name, at })
   return ok(null)
 }
