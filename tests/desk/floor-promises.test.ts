@@ -18,7 +18,7 @@ afterAll(() => opened.close())
 const patience = { timeout: 300_000 }
 const clockAt = (text: string): TestClock => ({ at: localMinute(text) })
 const tees = (team: string, rest = 'white vinyl numbers on the back'): string =>
-  `4 practice tees, navy, 100% cotton, ${rest}. Team is the ${team}, sport is soccer. We need them December 10 at 5 pm. My name is Imke Dahl. Everybody is 13 or older.\n4 Abel, adult M\n7 Bea, adult L, 2 pieces\n9 Cid, adult S`
+  `4 practice tees, navy, 100% cotton, ${rest}. Team is the ${team}, sport is soccer. We need them December 10 at 5 pm. My name is Imke Dahl. Everybody is 13 or older.\nnumber,name,size,quantity\n4,Abel,M,1\n7,Bea,L,2\n9,Cid,S,1`
 
 const signed = async (desk: WorkerDesk, id: string, words: string): Promise<string> => {
   await toProof(desk, id, words)
