@@ -17,7 +17,8 @@ import {
   submitAt,
   until,
 } from '../support/platform/real-job.ts'
-import { openRealGround, openRealShops, type RealGround, type RealShops } from '../support/platform/real-shop.ts'
+import { openRealGround, type RealGround } from '../support/platform/ground.ts'
+import { openRealShops, type RealShops } from '../support/platform/real-shop.ts'
 import { idsOf, textsOf, toldTo } from '../support/platform/shop-in-server.ts'
 import type { Room } from '../support/platform/world.ts'
 
@@ -59,7 +60,7 @@ describe('the floor on the chat platform', () => {
       stock: { ...shop.stock, supply: { ...shop.stock.supply, stoneDays: 6 } },
     }))
   }, 180_000)
-  afterAll(() => ground.opened.close())
+  afterAll(() => ground.close())
 
   it(
     'floor: beaded drops close the ticket, the customer is shown vinyl in stock, signs, and a new ticket is posted',

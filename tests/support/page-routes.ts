@@ -12,7 +12,6 @@ export const readRoutes = (): readonly string[] => {
   const app = makeApp(
     {
       desk: makePageDesk(now),
-      now,
       origin: 'http://127.0.0.1:1',
       sessions: makeSessions(new Uint8Array(32), now),
       limits: makeLimits(now),
