@@ -2,6 +2,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { shopPlanFrom } from '../../src/desk/service/records.ts'
 import { localMinute } from '../support/desk.ts'
 import { acts, noor, openGates } from '../support/floor.ts'
+import { openRealGround, type RealGround } from '../support/platform/ground.ts'
 import {
   ages,
   awaitIn,
@@ -17,7 +18,6 @@ import {
   submitAt,
   until,
 } from '../support/platform/real-job.ts'
-import { openRealGround, type RealGround } from '../support/platform/ground.ts'
 import { openRealShops, type RealShops } from '../support/platform/real-shop.ts'
 import { idsOf, textsOf, toldTo } from '../support/platform/shop-in-server.ts'
 import type { Room } from '../support/platform/world.ts'

@@ -59,7 +59,7 @@ const listenAt = (desk: WorkerDesk, news: Awaited<ReturnType<typeof openNews>>, 
     host: '127.0.0.1',
     url: null,
     sessionKey: new Uint8Array(randomBytes(32)),
-    now: desk.clock.real,
+    now: desk.clock.milliseconds,
     ready: async () => undefined,
     report: (error) => bugs.push(error),
   })
