@@ -44,7 +44,7 @@ const waiting = (desk: Desk, placed: PlacedOrder, { need, at }: Wait): readonly 
  * Work that needs what is short begins when the last of it can be here; work that waits no longer has the release again that it had
  * of its own, so that stock which comes early lets it begin early.
  */
-export const withReleases = (desk: Desk, placed: PlacedOrder, shorts: readonly Wait[]): PlacedOrder => {
+const withReleases = (desk: Desk, placed: PlacedOrder, shorts: readonly Wait[]): PlacedOrder => {
   const before = new Map(Object.entries(placed.waits ?? {}))
   const own = (one: PlacedOrder['operations'][number]): Minutes | null =>
     before.get(one.id) ?? (before.has(one.id) ? null : one.release)

@@ -11,7 +11,7 @@ const plain = (said: string): string =>
     .trim()
 
 /** Everything that lies here, is wanted, or that the shop's records know. */
-export const knownItems = async (desk: Desk, shop: ShopStore): Promise<readonly string[]> => {
+const knownItems = async (desk: Desk, shop: ShopStore): Promise<readonly string[]> => {
   const { stones, vinyl, auxiliaries } = desk.workshop.shop
   const wanted = (await shop.stock.needs()).map(({ item }) => item)
   const records = [...stones, ...vinyl, ...auxiliaries].map(({ id }) => id)
