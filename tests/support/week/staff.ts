@@ -1,0 +1,133 @@
+import { readLife } from '../../../src/desk/service/floor/read-life.ts'
+import type { ShopPlan } from '../../../src/desk/service/records.ts'
+import { holderOf, openActs, openForms, type TicketLife, wantsSeen } from '../../../src/desk/service/ticket-life.ts'
+import type { Member } from '../../../src/ports/counter-desk.ts'
+import type { Hands, Values } from './hands.ts'
+import type { Wish } from './wishes.ts'
+
+/** What opens a gate, as somebody who finds everything right fills it in. */
+const good: { readonly [act: string]: Values } = {
+  'count-in': { missing: '0' },
+  'water-drops': { drops: '2 3 2 2 3' },
+  'test-press': { result: 'held' },
+  'bleed-test': { result: 'skipped', signedBy: 'Coach' },
+  certificate: { certificate: 'C-1' },
+  coupon: { hole: '3.1' },
+  'first-piece': {},
+  'second-look': { result: 'right' },
+}
+
+export type Shift = {
+  readonly hands: Hands
+  readonly now: number
+  readonly plan: ShopPlan
+  /** Who is in the shop just now. */
+  readonly there: readonly Member[]
+  readonly wishOf: (orderId: string) => Wish | undefined
+  /** When each order was bagged. */
+  readonly baggedAt: Map<string, number>
+  /** Orders whose trouble has come. */
+  readonly troubled: Set<string>
+}
+
+/** People are a little ahead of the plan, whose minutes have some room in them. */
+const lead = 45
+
+/** What of an order is not over yet and would not be for a while, by the plan. */
+const isAhead = ({ plan, now }: Shift, orderId: string, of: RegExp): boolean =>
+  plan.slots.some(({ order, operation, end }) => order === orderId && of.test(operation) && end > now + lead)
+
+const firstStart = ({ plan }: Shift, orderId: string): number =>
+  Math.min(...plan.slots.filter(({ order }) => order === orderId).map(({ start }) => start))
+
+const press = ({ hands }: Shift, by: Member, life: TicketLife, act: string, values?: Values): Promise<string | null> =>
+  hands.act(by, `t:${life.ticket.ticketId}:${act}:1`, values)
+
+/** The next gate, filled in by whoever holds the ticket; a second look by somebody else. True when something was done. */
+const openGate = async (shift: Shift, life: TicketLife, holder: Member): Promise<boolean> => {
+  const next = openForms(life).find((act) => Object.hasOwn(good, act))
+  const gate = life.gates.find(({ is, gate: { code } }) => is !== 'open' && (code === next || next === 'second-look'))?.gate
+  if (next === undefined || gate === undefined) return false
+  const by = next === 'second-look' ? shift.there.find(({ id }) => id !== holder.id) : holder
+  if (by === undefined) return false
+  const { orderId } = life.order
+  const beads = next === 'water-drops' && shift.wishOf(orderId)?.trouble === 'beaded' && !shift.troubled.has(orderId)
+  if (beads) shift.troubled.add(orderId)
+  const found = beads ? { drops: '60 60 60 60 60' } : good[next]
+  const said = await press(shift, by, life, next, { garment: gate.garment ?? '', subject: gate.subject, ...found })
+  return said === null
+}
+
+const scorch = async (shift: Shift, life: TicketLife, holder: Member): Promise<boolean> => {
+  const { orderId } = life.order
+  if (shift.wishOf(orderId)?.trouble !== 'scorched' || shift.troubled.has(orderId) || !openForms(life).includes('spoiled')) return false
+  if (!openActs(life).includes('checked')) return false
+  shift.troubled.add(orderId)
+  const values = { line: '2', quantity: '1', reason: 'scorched', whose: 'shop', photo: '' }
+  return (await press(shift, holder, life, 'spoiled', values)) === null
+}
+
+const remakeReady = async (shift: Shift, life: TicketLife, holder: Member): Promise<boolean> => {
+  if (life.openRemakes === 0 || isAhead(shift, life.order.orderId, /^remake-/)) return false
+  const shop = shift.hands.desk.store.shop(shift.hands.desk.shopId)
+  const open = (await shop.floor.remakesOf(life.order.orderId)).find(({ doneAt }) => doneAt === null)
+  return open !== undefined && (await press(shift, holder, life, 'remade', { remake: open.remakeId })) === null
+}
+
+/** What the holder of a ticket does next; true when something was done. */
+const nextDeed = async (shift: Shift, life: TicketLife, holder: Member): Promise<boolean> => {
+  const { orderId } = life.order
+  const acts = openActs(life)
+  if (wantsSeen(life)) return (await press(shift, holder, life, 'seen')) === null
+  if (acts.includes('resume')) return (await press(shift, holder, life, 'resume')) === null
+  if (await openGate(shift, life, holder)) return true
+  if (await scorch(shift, life, holder)) return true
+  if (await remakeReady(shift, life, holder)) return true
+  if (acts.includes('start') && !isAhead(shift, orderId, /^cut-/)) return (await press(shift, holder, life, 'start')) === null
+  if (acts.includes('checked') && !isAhead(shift, orderId, /./)) return (await press(shift, holder, life, 'checked')) === null
+  return false
+}
+
+const mostDeeds = 14
+
+const holderNow = (shift: Shift, life: TicketLife): Member | undefined => {
+  const name = holderOf(life.findings)?.by
+  return shift.there.find((one) => one.name === name)
+}
+
+const handOut = async (shift: Shift, life: TicketLife, by: Member): Promise<boolean> => {
+  const { orderId } = life.order
+  const since = shift.baggedAt.get(orderId)
+  if (since === undefined) shift.baggedAt.set(orderId, shift.now)
+  if (since === undefined || shift.now < since + (shift.wishOf(orderId)?.fetches ?? 0)) return false
+  return (await press(shift, by, life, 'collected')) === null
+}
+
+/** One deed at one ticket by whoever it is for; true when something was done, so that it is looked at again. */
+const oneDeed = async (shift: Shift, ticketId: string, at: number): Promise<boolean> => {
+  const { desk } = shift.hands
+  const life = await readLife(desk, desk.store.shop(desk.shopId), ticketId)
+  const by = shift.there[at % shift.there.length]
+  if (life === null || by === undefined || life.ticket.state !== 'open' || life.order.hold !== null) return false
+  const { state, orderId } = life.order
+  if (state === 'bagged') return handOut(shift, life, by)
+  if (state === 'checked' && life.openRemakes > 0) return remakeReady(shift, life, by)
+  if (state === 'checked') return (await press(shift, by, life, 'bagged')) === null
+  if (holderOf(life.findings) === null) {
+    if (firstStart(shift, orderId) > shift.now + lead && !openActs(life).includes('seen')) return false
+    return (await press(shift, by, life, 'take')) === null
+  }
+  const holder = holderNow(shift, life)
+  // Whoever holds it went home: a colleague hands it on, and takes it at the next look.
+  if (holder === undefined) return (await press(shift, by, life, 'hand-on')) === null
+  return nextDeed(shift, life, holder)
+}
+
+/** What staff do now: take, open gates, start, spoil, make again, check, bag, hand over; as far as the plan is. */
+export const staffAct = async (shift: Shift): Promise<void> => {
+  const { desk } = shift.hands
+  const tickets = await desk.store.shop(desk.shopId).tickets.list(['open'])
+  for (const [at, { ticketId }] of tickets.entries()) {
+    for (let deeds = 0; deeds < mostDeeds && (await oneDeed(shift, ticketId, at)); deeds += 1);
+  }
+}
