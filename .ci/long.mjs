@@ -13,6 +13,8 @@ const forms = {
   soak: ['tests/e2e/served-soak'],
   floor: ['tests/desk/stock', 'tests/desk/floor'],
   fuzz: ['tests/fuzz'],
+  week: ['tests/e2e/week'],
+  'week-desk': ['tests/desk/week'],
 }
 
 const [name = ''] = process.argv.slice(2)

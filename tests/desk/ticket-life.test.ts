@@ -1,6 +1,6 @@
 import * as fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { holderOf, openActs, stateAfter, type TicketLife } from '../../src/desk/service/ticket-life.ts'
+import { holderOf, openActs, openForms, stateAfter, type TicketLife } from '../../src/desk/service/ticket-life.ts'
 import { type PlainAct, plainActs } from '../../src/domain/ticket/acts.ts'
 import { minutes } from '../../src/domain/units/units.ts'
 
@@ -34,6 +34,13 @@ describe('the life of a ticket', () => {
       path.push(act)
     }
     expect(openActs(life(path))).toEqual([])
+  })
+
+  test('begins when it stands on the bench: until then an earlier ticket may still have what is carried over to it', () => {
+    const printed = life([])
+    const waiting: TicketLife = { ...printed, order: { ...printed.order, state: 'ticketed' } }
+    expect([openActs(waiting), openForms(waiting)]).toEqual([[], []])
+    expect([openActs(printed), openForms(printed)]).toEqual([['take'], ['ask']])
   })
 
   test('can be taken by one person at a time, and again after it was handed on', () => {

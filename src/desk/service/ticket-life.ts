@@ -44,13 +44,16 @@ const heldActs = (life: TicketLife): readonly PlainAct[] => {
   return closedFor(life, 'cutting').length === 0 ? ['start', 'hand-on'] : ['hand-on']
 }
 
-/** What may be done next by one press. Whoever takes a ticket holds it alone; checking, bagging and handing over follow each other. */
+/**
+ * What may be done next by one press. Whoever takes a ticket holds it alone; checking, bagging and handing over follow each other.
+ * A ticket that is printed and does not stand on the bench yet waits: what an earlier one had is carried over when it is posted.
+ */
 export const openActs = (life: TicketLife): readonly PlainAct[] => {
   if (life.ticket.state !== 'open') return []
   const { state } = life.order
   if (state === 'checked') return life.openRemakes === 0 ? ['bagged'] : []
   if (state === 'bagged') return life.openRemakes === 0 ? ['collected'] : []
-  if (state !== 'on-bench' && state !== 'ticketed') return []
+  if (state !== 'on-bench') return []
   return holderOf(life.findings) === null ? ['take'] : heldActs(life)
 }
 
@@ -63,7 +66,7 @@ const actOfGate = ({ gate, why }: GateState): FormAct => {
 export const openForms = (life: TicketLife): readonly FormAct[] => {
   if (life.ticket.state !== 'open') return []
   const { state } = life.order
-  const atWork = state === 'on-bench' || state === 'ticketed'
+  const atWork = state === 'on-bench'
   const gates = atWork ? life.gates.filter(({ is }) => is !== 'open').map(actOfGate) : []
   const held = atWork && holderOf(life.findings) !== null && !isPaused(life.findings) && !wantsSeen(life)
   const mayBeSpoiled = held || state === 'checked' || state === 'bagged'

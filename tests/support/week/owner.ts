@@ -37,7 +37,9 @@ const answerNotes = async (owner: Owner): Promise<void> => {
 const mendLate = async ({ hands, who, pressed }: Owner): Promise<void> => {
   for (const job of await tightJobs(hands.desk, 'en')) {
     if (job.kind !== 'late') continue
-    const next = job.fixes.find(({ action }) => action !== null && (action.id.includes('move-promise') || !pressed.has(action.id)))
+    const next = job.fixes.find(
+      ({ action }) => action !== null && (action.id.includes('move-promise') || !pressed.has(action.id)),
+    )
     const id = next?.action?.id
     if (id === undefined || next?.code === 'drop-stones') continue
     pressed.add(id)

@@ -1,5 +1,5 @@
-import { orderIdOf } from '../../../src/desk/service/order-id.ts'
 import type { Desk } from '../../../src/desk/service/desk.ts'
+import { orderIdOf } from '../../../src/desk/service/order-id.ts'
 import { quoteFrom } from '../../../src/desk/service/records.ts'
 import { writeLocal } from '../../../src/domain/calendar/local-time.ts'
 import { pilesOf } from '../../../src/domain/stock/ledger.ts'
@@ -37,26 +37,43 @@ export type Summary = {
 const factOf = (event: ShopEvent, name: string): unknown =>
   typeof event.facts === 'object' && event.facts !== null ? Reflect.get(event.facts, name) : undefined
 
-/** The promise as it was sold last and as people moved it afterwards, each with its hour. */
-const promises = async (desk: Desk, orderId: string, events: readonly ShopEvent[]) => {
+type Promised = { readonly at: number; readonly to: number; readonly by: 'sold' | 'person' }
+
+/** What was promised with the proof that was signed. */
+const soldFor = async (desk: Desk, orderId: string, event: ShopEvent): Promise<readonly Promised[]> => {
   const shop = desk.store.shop(desk.shopId)
-  const moves: { readonly at: number; readonly to: number; readonly by: 'sold' | 'person' }[] = []
-  for (const event of events) {
-    if (event.code === 'signed-off') {
-      const revision = await shop.orders.revision(orderId, Number(factOf(event, 'revision')))
-      const stored = revision === null ? null : await shop.quotes.read({ orderId, revision: revision.revision, hash: revision.hash })
-      const placed = stored === null || stored === undefined ? null : quoteFrom(stored).placed
-      if (placed !== null) moves.push({ at: event.at, to: placed.promised ?? placed.needBy, by: 'sold' })
-    }
-    if (event.code === 'promise-moved') moves.push({ at: event.at, to: Number(factOf(event, 'now')), by: 'person' })
-    if (event.code === 'promise-answered' && factOf(event, 'agreed') === true && factOf(event, 'kind') === 'move-promise')
-      moves.push({ at: event.at, to: Number(factOf(event, 'at')), by: 'person' })
-  }
-  return moves
+  const revision = await shop.orders.revision(orderId, Number(factOf(event, 'revision')))
+  const stored = revision === null ? null : await shop.quotes.read({ orderId, revision: revision.revision, hash: revision.hash })
+  const placed = stored === null || stored === undefined ? null : quoteFrom(stored).placed
+  return placed === null ? [] : [{ at: event.at, to: placed.promised ?? placed.needBy, by: 'sold' }]
+}
+
+const movedBy = (event: ShopEvent): readonly Promised[] => {
+  if (event.code === 'promise-moved') return [{ at: event.at, to: Number(factOf(event, 'now')), by: 'person' }]
+  const agreed = event.code === 'promise-answered' && factOf(event, 'agreed') === true && factOf(event, 'kind') === 'move-promise'
+  return agreed ? [{ at: event.at, to: Number(factOf(event, 'at')), by: 'person' }] : []
+}
+
+/** The promise as it was sold and as people moved it afterwards, each with its hour. */
+const promises = async (desk: Desk, orderId: string, events: readonly ShopEvent[]): Promise<readonly Promised[]> => {
+  const all = events.map((event) => (event.code === 'signed-off' ? soldFor(desk, orderId, event) : movedBy(event)))
+  return (await Promise.all(all)).flat()
 }
 
 /** What an order that was handed over must have gone through, in this order. */
-const wholeLog = ['asked', 'quoted', 'signed-off', 'planned', 'ticketed', 'posted', 'take', 'start', 'checked', 'bagged', 'collected']
+const wholeLog = [
+  'asked',
+  'quoted',
+  'signed-off',
+  'planned',
+  'ticketed',
+  'posted',
+  'take',
+  'start',
+  'checked',
+  'bagged',
+  'collected',
+]
 
 const hasInOrder = (log: readonly string[]): boolean => {
   let at = 0
@@ -99,7 +116,9 @@ const stockWrongs = async (desk: Desk): Promise<readonly string[]> => {
 const mornings = async (desk: Desk, from: number, to: number): Promise<number> => {
   const shop = desk.store.shop(desk.shopId)
   const days = new Set(
-    Array.from({ length: Math.ceil((to - from) / 60) }, (_, hour) => writeLocal(desk.zone, minutes(from + hour * 60)).slice(0, 10)),
+    Array.from({ length: Math.ceil((to - from) / 60) }, (_, hour) =>
+      writeLocal(desk.zone, minutes(from + hour * 60)).slice(0, 10),
+    ),
   )
   const found = await Promise.all([...days].map(async (day) => (await shop.messages.of(`morning-${day}`)) !== null))
   return found.filter(Boolean).length
@@ -127,8 +146,12 @@ export const summaryOf = async (desk: Desk, ran: Ran, from: number): Promise<Sum
     kept: done.filter((one) => (one.early ?? 0) >= 0 && one.moved === 0).length,
     keptAfterConsent: done.filter((one) => (one.early ?? 0) >= 0 && one.moved > 0).length,
     brokenWithoutWord: done.filter((one) => (one.early ?? 0) < 0).map((one) => `${name(one)} by ${-(one.early ?? 0)} min`),
-    unexplained: list.filter(({ end }) => /^still|nobody asked/.test(end)).map((one) => `${name(one)} ${one.end}: ${one.log.join(' ')}`),
-    gapsInLogs: list.filter(({ end, log }) => end === 'collected' && !hasInOrder(log)).map((one) => `${name(one)}: ${one.log.join(' ')}`),
+    unexplained: list
+      .filter(({ end }) => /^still|nobody asked/.test(end))
+      .map((one) => `${name(one)} ${one.end}: ${one.log.join(' ')}`),
+    gapsInLogs: list
+      .filter(({ end, log }) => end === 'collected' && !hasInOrder(log))
+      .map((one) => `${name(one)}: ${one.log.join(' ')}`),
     remakes: remakes.length,
     remakesOpen: remakes.filter(({ doneAt }) => doneAt === null).length,
     stockWrong: await stockWrongs(desk),

@@ -1,7 +1,6 @@
 import { orderIdOf } from '../../../src/desk/service/order-id.ts'
 import { shopPlanFrom } from '../../../src/desk/service/records.ts'
 import { intervalsOf } from '../../../src/domain/calendar/axis.ts'
-import { writeLocal } from '../../../src/domain/calendar/local-time.ts'
 import { stationsOf } from '../../../src/domain/schedule/book/station-records.ts'
 import { heldLots, pilesOf } from '../../../src/domain/stock/ledger.ts'
 import { type Minutes, minutes } from '../../../src/domain/units/units.ts'
@@ -29,7 +28,10 @@ const rotaOf = (hands: Hands, crew: Crew, from: number) => {
 }
 
 /** Things that happen to the shop itself, each at its hour after the week began. */
-const misfortunes = (hands: Hands, { owner, staff }: Crew): readonly { readonly after: number; readonly strike: () => Promise<unknown> }[] => {
+const misfortunes = (
+  hands: Hands,
+  { owner, staff }: Crew,
+): readonly { readonly after: number; readonly strike: () => Promise<unknown> }[] => {
   const by = staff[0] ?? owner
   const probe = (press: string, readings: string) => hands.act(by, 's:press-check', { press, set: '300', readings })
   const countShort = async (): Promise<void> => {
@@ -82,24 +84,25 @@ export const runWeek = async ({ hands, crew, wishes, from, mostDays }: WeekSetti
   const owner: Owner = { hands, who: crew.owner, pressed: new Set(), lateEvery: 3, received: new Set(), read: 0 }
   const baggedAt = new Map<string, number>()
   const troubled = new Set<string>()
-  const wishOf = (orderId: string): Wish | undefined =>
-    customers.find(({ id }) => id !== null && orderIdOf(id) === orderId)?.wish
+  const wishOf = (orderId: string): Wish | undefined => customers.find(({ id }) => id !== null && orderIdOf(id) === orderId)?.wish
   const ahead = [...misfortunes(hands, crew)]
+  const atWork = async (now: number, there: readonly Member[]): Promise<void> => {
+    if (there.length === 0) return
+    await ownerActs(owner, now)
+    const plan = shopPlanFrom((await shop.plan.read()).body)
+    await staffAct({ hands, now, plan, there, wishOf, baggedAt, troubled })
+  }
   let looks = 0
   for (; open.size > 0 && clock.now() < from + mostDays * day; looks += 1) {
     const now = clock.now()
     const plan = shopPlanFrom((await shop.plan.read()).body)
     for (const customer of open) await customerActs({ hands, now, plan }, customer)
+    const due = ahead.filter(({ after }) => after + from <= now)
+    for (const { strike } of ahead.splice(0, due.length)) await strike()
     const there = rota(now)
-    while ((ahead[0]?.after ?? Number.POSITIVE_INFINITY) + from <= now) await ahead.shift()?.strike()
-    if (there.length > 0) {
-      await ownerActs(owner, now)
-      const planNow = shopPlanFrom((await shop.plan.read()).body)
-      await staffAct({ hands, now, plan: planNow, there, wishOf, baggedAt, troubled })
-    }
+    await atWork(now, there)
     for (const customer of [...open]) if (await isOver(hands, customer)) open.delete(customer)
-    const hour = writeLocal(hands.desk.zone, minutes(now)).slice(11)
-    await hands.goOn(there.length > 0 || (hour >= '07:00' && hour < '18:30'))
+    await hands.goOn(there.length > 0)
   }
   return { customers, until: clock.now(), looks }
 }

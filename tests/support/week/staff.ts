@@ -40,8 +40,11 @@ const isAhead = ({ plan, now }: Shift, orderId: string, of: RegExp): boolean =>
 const firstStart = ({ plan }: Shift, orderId: string): number =>
   Math.min(...plan.slots.filter(({ order }) => order === orderId).map(({ start }) => start))
 
-const press = ({ hands }: Shift, by: Member, life: TicketLife, act: string, values?: Values): Promise<string | null> =>
-  hands.act(by, `t:${life.ticket.ticketId}:${act}:1`, values)
+type Act = { readonly by: Member; readonly act: string; readonly values?: Values }
+
+/** True when it was done. */
+const press = async ({ hands }: Shift, life: TicketLife, { by, act, values }: Act): Promise<boolean> =>
+  (await hands.act(by, `t:${life.ticket.ticketId}:${act}:1`, values)) === null
 
 /** The next gate, filled in by whoever holds the ticket; a second look by somebody else. True when something was done. */
 const openGate = async (shift: Shift, life: TicketLife, holder: Member): Promise<boolean> => {
@@ -54,37 +57,37 @@ const openGate = async (shift: Shift, life: TicketLife, holder: Member): Promise
   const beads = next === 'water-drops' && shift.wishOf(orderId)?.trouble === 'beaded' && !shift.troubled.has(orderId)
   if (beads) shift.troubled.add(orderId)
   const found = beads ? { drops: '60 60 60 60 60' } : good[next]
-  const said = await press(shift, by, life, next, { garment: gate.garment ?? '', subject: gate.subject, ...found })
-  return said === null
+  return press(shift, life, { by, act: next, values: { garment: gate.garment ?? '', subject: gate.subject, ...found } })
 }
 
 const scorch = async (shift: Shift, life: TicketLife, holder: Member): Promise<boolean> => {
   const { orderId } = life.order
-  if (shift.wishOf(orderId)?.trouble !== 'scorched' || shift.troubled.has(orderId) || !openForms(life).includes('spoiled')) return false
+  if (shift.wishOf(orderId)?.trouble !== 'scorched' || shift.troubled.has(orderId) || !openForms(life).includes('spoiled'))
+    return false
   if (!openActs(life).includes('checked')) return false
   shift.troubled.add(orderId)
   const values = { line: '2', quantity: '1', reason: 'scorched', whose: 'shop', photo: '' }
-  return (await press(shift, holder, life, 'spoiled', values)) === null
+  return press(shift, life, { by: holder, act: 'spoiled', values })
 }
 
 const remakeReady = async (shift: Shift, life: TicketLife, holder: Member): Promise<boolean> => {
   if (life.openRemakes === 0 || isAhead(shift, life.order.orderId, /^remake-/)) return false
   const shop = shift.hands.desk.store.shop(shift.hands.desk.shopId)
   const open = (await shop.floor.remakesOf(life.order.orderId)).find(({ doneAt }) => doneAt === null)
-  return open !== undefined && (await press(shift, holder, life, 'remade', { remake: open.remakeId })) === null
+  return open !== undefined && press(shift, life, { by: holder, act: 'remade', values: { remake: open.remakeId } })
 }
 
 /** What the holder of a ticket does next; true when something was done. */
 const nextDeed = async (shift: Shift, life: TicketLife, holder: Member): Promise<boolean> => {
   const { orderId } = life.order
   const acts = openActs(life)
-  if (wantsSeen(life)) return (await press(shift, holder, life, 'seen')) === null
-  if (acts.includes('resume')) return (await press(shift, holder, life, 'resume')) === null
+  if (wantsSeen(life)) return press(shift, life, { by: holder, act: 'seen' })
+  if (acts.includes('resume')) return press(shift, life, { by: holder, act: 'resume' })
   if (await openGate(shift, life, holder)) return true
   if (await scorch(shift, life, holder)) return true
   if (await remakeReady(shift, life, holder)) return true
-  if (acts.includes('start') && !isAhead(shift, orderId, /^cut-/)) return (await press(shift, holder, life, 'start')) === null
-  if (acts.includes('checked') && !isAhead(shift, orderId, /./)) return (await press(shift, holder, life, 'checked')) === null
+  if (acts.includes('start') && !isAhead(shift, orderId, /^cut-/)) return press(shift, life, { by: holder, act: 'start' })
+  if (acts.includes('checked') && !isAhead(shift, orderId, /./)) return press(shift, life, { by: holder, act: 'checked' })
   return false
 }
 
@@ -100,7 +103,7 @@ const handOut = async (shift: Shift, life: TicketLife, by: Member): Promise<bool
   const since = shift.baggedAt.get(orderId)
   if (since === undefined) shift.baggedAt.set(orderId, shift.now)
   if (since === undefined || shift.now < since + (shift.wishOf(orderId)?.fetches ?? 0)) return false
-  return (await press(shift, by, life, 'collected')) === null
+  return press(shift, life, { by, act: 'collected' })
 }
 
 /** One deed at one ticket by whoever it is for; true when something was done, so that it is looked at again. */
@@ -112,14 +115,14 @@ const oneDeed = async (shift: Shift, ticketId: string, at: number): Promise<bool
   const { state, orderId } = life.order
   if (state === 'bagged') return handOut(shift, life, by)
   if (state === 'checked' && life.openRemakes > 0) return remakeReady(shift, life, by)
-  if (state === 'checked') return (await press(shift, by, life, 'bagged')) === null
+  if (state === 'checked') return press(shift, life, { by, act: 'bagged' })
   if (holderOf(life.findings) === null) {
     if (firstStart(shift, orderId) > shift.now + lead && !openActs(life).includes('seen')) return false
-    return (await press(shift, by, life, 'take')) === null
+    return press(shift, life, { by, act: 'take' })
   }
   const holder = holderNow(shift, life)
   // Whoever holds it went home: a colleague hands it on, and takes it at the next look.
-  if (holder === undefined) return (await press(shift, by, life, 'hand-on')) === null
+  if (holder === undefined) return press(shift, life, { by, act: 'hand-on' })
   return nextDeed(shift, life, holder)
 }
 

@@ -21,7 +21,18 @@ export type Wish = {
 const day = 1_440
 const families = ['Abel', 'Bea', 'Cid', 'Dorsey', 'Egan', 'Farrow', 'Gale', 'Hale', 'Ibarra', 'Jansen', 'Kerr', 'Lund']
 const teams = ['Geese', 'Bears', 'Terns', 'Pipits', 'Storks', 'Shrikes', 'Otters', 'Lynx', 'Herons', 'Moles']
-const tempers: readonly Temper[] = ['plain', 'plain', 'late', 'plain', 'changes', 'plain', 'changes-signed', 'plain', 'cancels', 'never']
+const tempers: readonly Temper[] = [
+  'plain',
+  'plain',
+  'late',
+  'plain',
+  'changes',
+  'plain',
+  'changes-signed',
+  'plain',
+  'cancels',
+  'never',
+]
 const troubles: readonly Trouble[] = ['none', 'beaded', 'none', 'scorched', 'none', 'stones', 'none']
 
 const monthDay = (zone: Zone, at: number): string => {
@@ -30,7 +41,8 @@ const monthDay = (zone: Zone, at: number): string => {
 }
 
 const garmentOf = (trouble: Trouble, isOwn: boolean, colour: string): string => {
-  if (trouble === 'beaded') return 'practice tees that we bring ourselves, navy, 100% nylon woven, white vinyl numbers on the back'
+  if (trouble === 'beaded')
+    return 'practice tees that we bring ourselves, navy, 100% nylon woven, white vinyl numbers on the back'
   const brought = isOwn ? ' that we bring ourselves' : ''
   const stones = trouble === 'stones' ? ' with an SS10 crystal outline in two rows' : ''
   return `practice tees${brought}, ${colour}, 100% cotton, white vinyl numbers${stones} on the back`
