@@ -78,15 +78,17 @@ const codes = isLong ? [undefined, 1000, 1001, 4000, 4001, 4002, 4003, 4005, 400
 
 /** A play's faults are so many calls apart, so that each is over before the next comes. */
 const apart = 8
-/** Every fault at every call, or by default each fault at an eighth of the calls, another eighth for each. */
-const places = (index: number): readonly number[] => (isLong ? Array.from({ length: apart }, (_, at) => at) : [index % apart])
+/** In every round each fault meets another eighth of the calls; in all rounds together every fault meets every call. */
+const round = (at: number): readonly Trial[] => faults.map((fault, index) => faultAt(fault, (index + at) % apart, apart))
+const rounds = isLong ? apart : 1
 
 const trials: readonly Trial[] = [
   troubleBetween('restart between any two events', (shops) => shops.restart()),
+  ...round(0),
   ...codes.map((code) =>
     troubleBetween(`line ${code === undefined ? 'cut' : `closed with ${code}`} between any two`, closeLine(code)),
   ),
-  ...faults.flatMap((fault, index) => places(index).map((first) => faultAt(fault, first, apart))),
+  ...Array.from({ length: rounds - 1 }, (_, at) => round(at + 1)).flat(),
 ]
 
 /** The long form takes its time: what it has counted so far is said after every play. */
