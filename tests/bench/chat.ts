@@ -16,6 +16,7 @@ import { type StandIn, startStandIn, token } from '../support/platform/stand-in.
 import type { Asked, Room, Stored, User } from '../support/platform/world.ts'
 import { runProgram } from '../support/service.ts'
 import type { Bench, Figure } from './bench.ts'
+import { openFloor } from './chat-floor.ts'
 
 /**
  * Customers of one shop who each act once a second: the bot in a process of its own with the desk over the embedded store,
@@ -59,6 +60,15 @@ const openBot = async (given: unknown) => {
   const { shop } = await platform.setUp({ id: guild, name: 'Cedar Flats Press' }, nobody, {})
   for (const { person, channel } of people) await platform.openTalk(shop, { ...nobody, id: person }, channel)
   return { desk, config }
+}
+
+/** The child without a desk: says `ready`, and acknowledges until it is told to end. */
+const runFloor = async (): Promise<void> => {
+  const stop = await openFloor(process.env['PLATFORM_API'] ?? '', token)
+  process.send?.('ready')
+  await once(process, 'message')
+  await stop()
+  process.disconnect()
 }
 
 /** The child: the bot with its desk; says `ready`, and at the end what it measured of itself. */
@@ -145,31 +155,54 @@ const answerOf = async (bot: ChildProcess): Promise<unknown> => {
   return answer
 }
 
+const waitsOf = (asked: readonly Asked[]): readonly number[] =>
+  asked.flatMap((one) => (one.acknowledgedAt === null ? [] : [one.acknowledgedAt - one.at]))
+
 const p99 = (values: readonly number[]): number =>
   values.toSorted((a, b) => a - b)[Math.floor(values.length * 0.99)] ?? Number.NaN
 
+const startChild = (kind: 'bot' | 'floor', settings: { readonly [name: string]: string }): ChildProcess =>
+  fork(fileURLToPath(import.meta.url), [kind], { env: { ...process.env, ...settings } })
+
+/** The same deeds of the same customers, acknowledged by a client that does nothing else. */
+const measureFloor = async (seconds: number): Promise<number> => {
+  const platform = await startStandIn()
+  const { people } = gather(platform)
+  const floor = startChild('floor', { PLATFORM_API: platform.api })
+  await answerOf(floor)
+  const asked = await act(platform, people, seconds)
+  floor.send('end')
+  await once(floor, 'exit')
+  await platform.stop()
+  return p99(waitsOf(asked))
+}
+
 export const bench: Bench = async ({ quick }) => {
+  const seconds = quick ? 3 : 20
+  const floor = await measureFloor(seconds)
   const platform = await startStandIn()
   const { guild, people } = gather(platform)
   const opened = await openTestStore()
   const settings = { DATA: opened.data, PLATFORM_TOKEN: token, PLATFORM_API: platform.api, PLATFORM_GUILD: guild }
   const worker = runProgram('workers/main.js', settings)
   await worker.says(/worker ready/)
-  const bot = fork(fileURLToPath(import.meta.url), ['bot'], { env: { ...process.env, ...settings } })
+  const bot = startChild('bot', settings)
   bot.send({ guild, customers: people.map(({ user, room }) => ({ person: user.id, channel: room.id })) })
   await answerOf(bot)
-  const asked = await act(platform, people, quick ? 3 : 20)
+  const asked = await act(platform, people, seconds)
   bot.send(asked.length)
   const own = figuresSchema.parse(await answerOf(bot))
   await once(bot, 'exit')
   await worker.signal('SIGTERM')
   await platform.stop()
   await opened.close()
-  const waits = asked.flatMap((one) => (one.acknowledgedAt === null ? [] : [one.acknowledgedAt - one.at]))
+  const waits = waitsOf(asked)
   const failed = asked.length - waits.length + own.faults + (asked.length - own.heard)
   const figures: readonly Figure[] = [
     { name: `deeds of ${customers} customers`, value: asked.length, unit: '' },
     { name: 'acknowledged, p99', value: p99(waits), unit: 'ms', most: wanted.acknowledgedMs },
+    { name: 'acknowledged by a client that does nothing else (the floor), p99', value: floor, unit: 'ms' },
+    { name: 'acknowledged, p99, over the floor', value: p99(waits) / floor, unit: '×' },
     { name: 'processor of the bot, of one core', value: own.busyPercent, unit: '%' },
     { name: 'failed', value: failed, unit: '', most: 0 },
     { name: 'memory of the bot, most', value: own.memoryMb, unit: 'MiB', most: wanted.memoryMb },
@@ -182,3 +215,4 @@ if (process.argv[2] === 'bot' && process.send !== undefined) {
   const [given] = await once(process, 'message')
   await runBot(given)
 }
+if (process.argv[2] === 'floor' && process.send !== undefined) await runFloor()
