@@ -2,6 +2,7 @@ import type { PlatformWords } from './words.ts'
 
 export const platformWordsEn: PlatformWords = {
   aMessage: 'A message',
+  assumed: '(assumed)',
   tooLarge: (names) => `Too large for this chat: ${names}. Open it at the counter or ask the shop for it.`,
   trouble: {
     'channel-not-chosen': (about) =>

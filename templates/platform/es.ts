@@ -2,6 +2,7 @@ import type { PlatformWords } from './words.ts'
 
 export const platformWordsEs: PlatformWords = {
   aMessage: 'Un mensaje',
+  assumed: '(supuesto)',
   tooLarge: (names) => `Demasiado grande para este chat: ${names}. Ábralo en el mostrador o pídalo al taller.`,
   trouble: {
     'channel-not-chosen': (about) =>

@@ -4,6 +4,8 @@ type About = (about: string) => string
 /** Words that only the chat platform needs; everything about the trade comes finished in a message. */
 export type PlatformWords = {
   readonly aMessage: string
+  /** Stands after what nobody has said yet. */
+  readonly assumed: string
   /** Names of files. */
   readonly tooLarge: About
   readonly trouble: {

@@ -12,7 +12,7 @@ const press: PressView = {
   ticketId: '17',
   title: 'Ticket T0017 r2 · Riverside Volleyball',
   needed: 'Wanted Thursday, March 19, 5 pm',
-  gates: ['count-in: open', 'first piece signed: wants a second person’s signature'],
+  gates: ['count-in: passed', 'first piece signed: wants a second person’s signature'],
   warnings: ['press 1 today: +10 °F on every set point'],
   steps: [
     {

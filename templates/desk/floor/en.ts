@@ -142,7 +142,7 @@ export const floorEnglish: FloorWords = {
   },
   gateIs: {
     'not-done': 'not done',
-    passed: 'open',
+    passed: 'passed',
     short: 'pieces are missing',
     sunk: 'sunk: open',
     'wants-test-press': 'slow: make a test press',

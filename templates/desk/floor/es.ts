@@ -142,7 +142,7 @@ export const floorSpanish: FloorWords = {
   },
   gateIs: {
     'not-done': 'sin hacer',
-    passed: 'abierto',
+    passed: 'superado',
     short: 'faltan piezas',
     sunk: 'se hundieron: abierto',
     'wants-test-press': 'lento: haga un planchado de prueba',

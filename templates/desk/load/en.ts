@@ -4,7 +4,7 @@ export const english: LoadWords = {
   title: 'Load',
   stationsTitle: 'Busy by day, in percent of open time',
   dueTitle: 'Due by each day, in percent of what can be done by then',
-  pictureAlt: (worst) => `The load of the stations by day, the same figures as in the tables below. ${worst}`,
+  pictureAlt: (worst) => `The load of the stations by day. ${worst}`,
   idle: 'Nothing is planned: every station is free.',
   calm: 'No station is over nine tenths of its time.',
   over: (kind, day, percent) =>

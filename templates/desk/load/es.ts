@@ -4,7 +4,7 @@ export const spanish: LoadWords = {
   title: 'Carga',
   stationsTitle: 'Ocupado por día, en % del tiempo abierto',
   dueTitle: 'Vence hasta cada día, en % de lo que se puede hacer',
-  pictureAlt: (worst) => `La carga de los puestos por día, las mismas cifras que en las tablas de abajo. ${worst}`,
+  pictureAlt: (worst) => `La carga de los puestos por día. ${worst}`,
   idle: 'No hay nada planeado: todos los puestos están libres.',
   calm: 'Ningún puesto pasa de nueve décimas de su tiempo.',
   over: (kind, day, percent) =>

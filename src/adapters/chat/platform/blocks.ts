@@ -1,7 +1,8 @@
-import type { Block } from '../../../ports/chat.ts'
+import { platformWords } from '../../../../templates/platform/languages.ts'
+import type { Block, Message } from '../../../ports/chat.ts'
 import { oneLine, shown, shownLine, splitText } from './plain-text.ts'
 
-const signs = { plain: '', assumed: '≈ ', caution: '⚠ ', good: '✓ ' } as const
+const signs = { plain: '', assumed: '', caution: '⚠ ', good: '✓ ' } as const
 const widest = 56
 
 const listText = ({ title, items }: Extract<Block, { kind: 'list' }>): string => {
@@ -14,8 +15,17 @@ const bold = (text: string): string => {
   return line === '' ? '' : `**${line}**`
 }
 
-const fieldsText = ({ fields }: Extract<Block, { kind: 'fields' }>): string =>
-  fields.map(({ name, value, assumed }) => `${bold(name)} ${assumed ? signs.assumed : ''}${shownLine(value)}`).join('\n')
+type Language = Message['language']
+
+/** The replies call what nobody has said yet by the same word, in brackets. */
+const marked = (text: string, isAssumed: boolean, language: Language): string =>
+  isAssumed ? `${text} ${shownLine(platformWords[language].assumed)}` : text
+
+const fieldsText = ({ fields }: Extract<Block, { kind: 'fields' }>, language: Language): string =>
+  fields.map(({ name, value, assumed }) => `${bold(name)} ${marked(shownLine(value), assumed, language)}`).join('\n')
+
+const plainText = ({ text, tone }: Extract<Block, { kind: 'text' }>, language: Language): string =>
+  text.trim() === '' ? '' : marked(`${signs[tone]}${shown(text)}`, tone === 'assumed', language)
 
 /** Inside a fence nothing is markup but the fence's own sign. */
 const fenced = (text: string): string => oneLine(text).replaceAll('`', 'ˋ')
@@ -66,14 +76,14 @@ const progressText = ({ text, done, of }: Extract<Block, { kind: 'progress' }>):
 }
 
 /** The texts of a block, each at most so many signs and whole in itself. */
-export const blockTexts = (block: Block, most: number): readonly string[] => {
+export const blockTexts = (block: Block, language: Language, most: number): readonly string[] => {
   switch (block.kind) {
     case 'text':
-      return splitText(block.text.trim() === '' ? '' : `${signs[block.tone]}${shown(block.text)}`, most)
+      return splitText(plainText(block, language), most)
     case 'list':
       return splitText(listText(block), most)
     case 'fields':
-      return splitText(fieldsText(block), most)
+      return splitText(fieldsText(block, language), most)
     case 'table':
       return tableTexts(block, most)
     case 'progress':

@@ -124,7 +124,7 @@ const fileAtom = ({ name, bytes }: CarriedFile): Atom => ({
 const atomsOf = (message: Message, carried: Carried): readonly Atom[] => {
   const buttons = [...message.actions.map(buttonOf), ...(message.form === null ? [] : formButtons(message.form))]
   return [
-    ...message.blocks.flatMap((block) => blockTexts(block, mostSigns)).map(textAtom),
+    ...message.blocks.flatMap((block) => blockTexts(block, message.language, mostSigns)).map(textAtom),
     ...(carried.picture === null ? [] : [pictureAtom(carried.picture, message.picture?.alt ?? '')]),
     ...carried.papers.map(fileAtom),
     ...(carried.note === null ? [] : [textAtom(shown(carried.note))]),

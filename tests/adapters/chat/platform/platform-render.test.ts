@@ -190,7 +190,7 @@ describe('a message on the platform', () => {
     const texts = renderParts(one, nothingCarried)[0]?.inside
     expect(texts).toMatchObject([
       { content: '⚠ Hot press.' },
-      { content: '**Colour** ≈ white' },
+      { content: '**Colour** white \\(assumed\\)' },
       { content: 'Cut\n▰▰▰▱▱▱▱▱▱▱ 3/10' },
     ])
   })
