@@ -16,4 +16,17 @@ export const nothing: Change = { patches: [], open: [], taken: new Set() }
 export const span = (from: number, to: number): ReadonlySet<number> =>
   new Set(Array.from({ length: Math.max(0, to - from) }, (_, index) => from + index))
 
-export const addWords: readonly string[] = ['add', 'agrega', 'agregar', 'agregue', 'pon', 'put']
+export const addWords: readonly string[] = [
+  'add',
+  'include',
+  'agrega',
+  'agregar',
+  'agregue',
+  'mete',
+  'meta',
+  'metan',
+  'incluye',
+  'suma',
+  'pon',
+  'put',
+]

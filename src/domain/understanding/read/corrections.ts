@@ -88,6 +88,17 @@ const sizeVerbs: readonly string[] = [
   'get',
   'gets',
   'usa',
+  'wears',
+  'wear',
+  'has',
+  'takes',
+  'needed',
+  'lleva',
+  'ponle',
+  'ponla',
+  'ocupa',
+  'necesita',
+  'only',
 ]
 
 const newSize = (tokens: readonly Token[], from: number) => {

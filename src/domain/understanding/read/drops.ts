@@ -9,6 +9,9 @@ import { isCapital, isNumber, isWord, type Token } from './tokens.ts'
 const dropWords: readonly string[] = [
   'drop',
   'remove',
+  'lose',
+  'strike',
+  'omit',
   'delete',
   'quita',
   'quitar',
@@ -95,17 +98,8 @@ const dropRefs = (refs: readonly Ref[], { draft, quote }: Scene): Pick<Change, '
   open: refs.flatMap((ref) => (ref.keys.length > 1 ? [choose(draft, ref.keys, quote)] : [])),
 })
 
-/** "drop Lena", "quita al 3", "Jayden quit, take him off". */
-export const readDrops = (tokens: readonly Token[], scene: Scene): Change => {
-  const at = tokens.findIndex((token) => isWord(token, ...dropWords))
-  if (at >= 0) {
-    const sized = dropSized(tokens, at + 1, scene)
-    if (sized !== null) return sized
-    let end = at + 1
-    while (!isStop(tokens[end]) && !isWord(tokens[end], ...addWords)) end += 1
-    const refs = refsIn(tokens.slice(at + 1, end), scene.draft.rows)
-    return { ...dropRefs(refs, scene), taken: refs.length === 0 ? new Set() : span(at, end) }
-  }
+/** "Jayden quit", "take him off", "take one of the mediums off", up to where somebody is added. */
+const readLeft = (tokens: readonly Token[], scene: Scene): Change => {
   const off = tokens.findIndex(
     (token, index) =>
       isWord(token, ...leftWords) ||
@@ -117,6 +111,20 @@ export const readDrops = (tokens: readonly Token[], scene: Scene): Change => {
     const sized = isWord(tokens[off], 'take') ? dropSized(tokens, off + ahead, scene) : null
     if (sized !== null) return sized
   }
-  const refs = refsIn(tokens.slice(0, tokens.length), scene.draft.rows)
-  return refs.length === 0 ? nothing : { ...dropRefs(refs, scene), taken: span(0, tokens.length) }
+  const added = tokens.findIndex((token, index) => index > off && isWord(token, ...addWords))
+  const end = added < 0 ? tokens.length : added
+  const refs = refsIn(tokens.slice(0, end), scene.draft.rows)
+  return refs.length === 0 ? nothing : { ...dropRefs(refs, scene), taken: span(0, end) }
+}
+
+/** "drop Lena", "quita al 3", "Jayden quit, take him off". */
+export const readDrops = (tokens: readonly Token[], scene: Scene): Change => {
+  const at = tokens.findIndex((token) => isWord(token, ...dropWords))
+  if (at < 0) return readLeft(tokens, scene)
+  const sized = dropSized(tokens, at + 1, scene)
+  if (sized !== null) return sized
+  let end = at + 1
+  while (!isStop(tokens[end]) && !isWord(tokens[end], ...addWords)) end += 1
+  const refs = refsIn(tokens.slice(at + 1, end), scene.draft.rows)
+  return { ...dropRefs(refs, scene), taken: refs.length === 0 ? new Set() : span(at, end) }
 }

@@ -151,6 +151,15 @@ const setHeight = (walk: Walk, group: Group, { micrometres, first }: { micrometr
   else for (const place of places) group.heights.set(place, micrometres)
 }
 
+const joins = (item: Item | undefined): boolean => item?.kind === 'and' || item?.kind === 'comma'
+const isLengthAndPlace = (items: readonly Item[], at: number): boolean =>
+  items[at]?.kind === 'length' && items[at + 1]?.kind === 'place'
+
+/** "20 cm atrás y 10 cm adelante": each place has the length before it, in any language. */
+const isPaired = (items: readonly Item[], at: number): boolean =>
+  isLengthAndPlace(items, at) &&
+  ((joins(items[at + 2]) && isLengthAndPlace(items, at + 3)) || (joins(items[at - 1]) && isLengthAndPlace(items, at - 3)))
+
 /** A length right before a place waits for it; else it is the width of an outline or the height of what is being said. */
 const modifyLength = (walk: Walk, item: Extract<Item, { kind: 'length' }>): void => {
   if (walk.target.kind === 'edge' && item.micrometres <= 40_000) {
@@ -161,7 +170,7 @@ const modifyLength = (walk: Walk, item: Extract<Item, { kind: 'length' }>): void
   const next = walk.items[at + 1]
   const tall = next?.kind === 'other' && ['tall', 'high', 'on', 'in'].includes(next.key)
   const place = tall ? walk.items[at + 2] : next
-  if (place?.kind === 'place' && !walk.postfix) {
+  if (place?.kind === 'place' && (!walk.postfix || isPaired(walk.items, at))) {
     walk.waiting.push(item)
     return
   }

@@ -1,4 +1,5 @@
 import type { Draft, Player } from '../draft.ts'
+import { addWords } from './change.ts'
 import { isMonth, isWeekday } from './day-parts.ts'
 import { isGivenName } from './given-names.ts'
 import type { Lexicon } from './lexicon.ts'
@@ -18,6 +19,7 @@ type Scene = {
 const opening = new Set(
   (
     'add agrega agregar and y plus also pon incluye necesitamos need the los las el la con for para number numbers size talla sizes captain capitana coach team roster drop quita make everybody everyone all todos todas ' +
+    'necesito necesitan ocupo ocupamos quiero queremos quisiera pido pedimos want wants order ordering get serian ' +
     'same also no yes si ok it its i im we they he she number jersey jerseys dec nov jan home away front back u'
   ).split(' '),
 )
@@ -118,9 +120,7 @@ const nameFirst = (scene: Scene, at: number): Found | null => {
   const number = numberAt(scene, next)
   if (number === null) return null
   const { player, to, sized } = withSize(scene.tokens, { name: named.name, number }, next + 1)
-  const added =
-    isWord(scene.tokens[at - 1], 'add', 'agrega', 'agregar', 'agregue', 'a', 'pon', 'plus') ||
-    isWord(scene.tokens[at - 2], 'add', 'agrega', 'agregar')
+  const added = isWord(scene.tokens[at - 1], ...addWords, 'a', 'plus') || isWord(scene.tokens[at - 2], ...addWords)
   const listed = headSize(scene.tokens, at) !== null
   return sized || added || listed ? { player, from: at, to: Math.max(to, next + 1) } : null
 }

@@ -34,7 +34,7 @@ const unknownNumbers = (sentence: string, draft: Draft): readonly string[] =>
 const captains = (sentence: string, { draft, lexicon }: Scene): readonly Patch[] => {
   const folded = fold(sentence)
   const letter =
-    /\b(?:an?|una?|la letra|letter|the) ["']?([CA])["']?(?![\p{L}'])|\b([CA]) (?:on|en) (?:the |el )?(?:left|right|pecho|chest)|(?:^|[\s,])([CA])(?:'?s)? (?:for|to|goes|para|a la|al) /u.exec(
+    /\b(?:an?|una?|la letra|la|letter|the) ["']?([CA])["']?(?![\p{L}'])|\b([CA]) (?:on|en) (?:the |el )?(?:left|right|pecho|chest)|(?:^|[\s,])([CA])(?:'?s)? (?:for|to|goes|para|a la|al) /u.exec(
       sentence,
     )
   const captain = /\b(?:captain|capitan|capitana|capt)\b/.test(folded)
@@ -49,8 +49,9 @@ const captains = (sentence: string, { draft, lexicon }: Scene): readonly Patch[]
     place: rightSide.test(folded) ? 'right-chest' : 'left-chest',
     colour: hue?.kind === 'colour' && hue.readings === undefined ? hue.id : undefined,
   } as const
-  const keys = [...new Set(refKeys(tokens, draft))]
   const fresh = unknownNumbers(sentence, draft)
+  const named = [...new Set(refKeys(tokens, draft))]
+  const keys = named.length + fresh.length > 0 ? named : notedCaptains(draft)
   const first = Math.max(0, ...Object.keys(draft.rows).map((key) => Number(key.slice(1)) || 0)) + 1
   return [
     ...keys.flatMap((key) => letterPatches(key, mark)),
@@ -60,6 +61,10 @@ const captains = (sentence: string, { draft, lexicon }: Scene): readonly Patch[]
     ]),
   ]
 }
+
+/** Who stands on the list as captain, where a letter is spoken of and nobody is named. */
+const notedCaptains = (draft: Draft): readonly string[] =>
+  Object.entries(draft.rows).flatMap(([key, { note }]) => (/\bcapt|\bcapit/i.test(fold(note ?? '')) ? [key] : []))
 
 const longSleeve = /\b(?:long[- ]sleeves?|long sleeved|mangas? largas?)\b/iu
 

@@ -170,6 +170,10 @@ export const enMarks: WordList = [
   {
     means: { kind: 'own' },
     words: [
+      'my own',
+      'our own',
+      'bringing my own',
+      'bringing our own',
       "we're bringing them",
       'we bring',
       "we'll bring",
