@@ -33,15 +33,16 @@ const answerNotes = async (owner: Owner): Promise<void> => {
   }
 }
 
+/** No seller comes earlier because a button was pressed, and nobody gives up their stones in this week. */
+const notThisWeek: ReadonlySet<string> = new Set(['earlier-delivery', 'drop-stones'])
+
 /** Mends what is late, the lightest means first, each once; the customer is asked where only they can agree. */
 const mendLate = async ({ hands, who, pressed }: Owner): Promise<void> => {
   for (const job of await tightJobs(hands.desk, 'en')) {
-    if (job.kind !== 'late') continue
-    const next = job.fixes.find(
-      ({ action }) => action !== null && (action.id.includes('move-promise') || !pressed.has(action.id)),
-    )
+    const ways = job.kind === 'late' ? job.fixes.filter(({ code }) => !notThisWeek.has(code)) : []
+    const next = ways.find(({ code, action }) => action !== null && (code === 'move-promise' || !pressed.has(action.id)))
     const id = next?.action?.id
-    if (id === undefined || next?.code === 'drop-stones') continue
+    if (id === undefined) continue
     pressed.add(id)
     await hands.act(who, id)
   }
