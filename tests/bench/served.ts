@@ -12,6 +12,12 @@ import { cpuDuring, domainWork } from './served/domain-cost.ts'
 import { noOpFlow } from './served/no-op-flow.ts'
 import { growOpenOrders } from './served/open-orders.ts'
 
+/** Said as soon as they are known: the whole takes minutes. */
+const told = (figures: readonly Figure[]): readonly Figure[] => {
+  for (const { name, value, unit } of figures) process.stderr.write(`    ${name}: ${value.toFixed(1)} ${unit}\n`)
+  return figures
+}
+
 type Run = {
   readonly perMinute: number
   /** Per order: seconds of processor of service, workers, PostgreSQL and Redis; kept transactions; bytes of the log. */
@@ -103,7 +109,8 @@ const asItGrows = async (crew: ServedCrew, quick: boolean): Promise<readonly Fig
   for (const open of quick ? [100, 1_000] : [100, 1_000, 10_000]) {
     await growOpenOrders(crew.records(), open)
     const grown = await measure(crew, quick ? 4 : 20, 1_000 + open)
-    figures.push({ name: `processor per order at ${open} open orders`, value: grown.cpu * 1_000, unit: 'ms' })
+    const name = `processor per order at ${open} open orders`
+    figures.push(...told([{ name, value: grown.cpu * 1_000, unit: 'ms' }]))
   }
   return figures
 }
@@ -115,7 +122,8 @@ const withWorkers = async (workers: number, quick: boolean): Promise<readonly Fi
     const run = await measure(crew, quick ? 8 : 40, 100)
     const rate = { name: `orders a minute, ${workers} worker${workers === 1 ? '' : 's'}`, value: run.perMinute, unit: '' }
     const more = workers === 1 ? await overhead(crew, run, quick ? 5 : 20) : []
-    return [rate, ...more, ...(workers === 2 ? await asItGrows(crew, quick) : [])]
+    const figures = told([rate, ...more])
+    return [...figures, ...(workers === 2 ? await asItGrows(crew, quick) : [])]
   } finally {
     await crew.close()
   }

@@ -24,6 +24,8 @@ export const growOpenOrders = async (records: Records, wanted: number): Promise<
   )
   const [open, model] = [Number(row?.['open']), String(row?.['model'])]
   if (open >= wanted) return
+  // An order's id and its tickets' differ in their first sign alone, and in what comes after.
+  const stem = model.slice(1)
   for (const { table, ids } of parts) {
     const columns = await records.rows(
       `select column_name as name from information_schema.columns where table_schema = 'platenpost' and table_name = $1 order by ordinal_position`,
@@ -31,7 +33,7 @@ export const growOpenOrders = async (records: Records, wanted: number): Promise<
     )
     const names = columns.map(({ name }) => String(name)).filter((name) => !given.has(name))
     const values = names.map((name) => {
-      if (ids.some((id) => id === name)) return `replace(m."${name}", '${model}', '${model}' || 'x' || n)`
+      if (ids.some((id) => id === name)) return `replace(m."${name}", '${stem}', '${stem}x' || n)`
       if (name === 'conversation_id') return 'null'
       return name === 'number' ? '1000000 + n' : `m."${name}"`
     })
