@@ -1,4 +1,4 @@
-import { join } from 'node:path'
+import { join, resolve } from 'node:path'
 import * as z from 'zod'
 import { ok, type Result, refuse } from './domain/result/result.ts'
 import { parseShape } from './domain/result/shape.ts'
@@ -129,7 +129,7 @@ const clockOf = ({ CLOCK }: Environment): Result<Config['clock']> => {
     : refuse({ code: 'clock-unreadable', at: '', severity: 'stop', facts: { set: CLOCK } })
 }
 
-/** The only reader of the environment. Folders default to `.data` and `templates/shop` below the project's folder. */
+/** The only reader of the environment. The data folder is whole, because PostgreSQL runs elsewhere. Folders default to `.data` and `templates/shop` below the project's folder. */
 export const readConfig = (root: string): Result<Config> => {
   const parsed = parseShape(configSchema, process.env)
   if (!parsed.ok) return parsed
@@ -139,7 +139,7 @@ export const readConfig = (root: string): Result<Config> => {
   return {
     ok: true,
     value: {
-      data: env.DATA ?? join(root, '.data'),
+      data: resolve(env.DATA ?? join(root, '.data')),
       shop: env.SHOP ?? join(root, 'templates', 'shop'),
       databaseUrl: env.DATABASE_URL ?? null,
       databaseOwnerUrl: env.DATABASE_OWNER_URL ?? null,

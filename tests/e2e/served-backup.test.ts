@@ -1,5 +1,5 @@
 import { mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs'
-import { join } from 'node:path'
+import { join, relative } from 'node:path'
 import { gunzipSync, gzipSync } from 'node:zlib'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { keepBackup } from '../../src/adapters/store/keep-backups.ts'
@@ -85,7 +85,8 @@ describe('a shop that moves', () => {
     const second = join(folder.path, 'second.backup')
     expect(await command('backup', served, '--out', second)).toMatchObject({ code: 0 })
     const home = join(folder.path, 'home')
-    expect(await command('restore', { DATA: home }, second)).toMatchObject({ code: 0 })
+    // Said from where the command is given, as people say folders.
+    expect(await command('restore', { DATA: relative(process.cwd(), home) }, second)).toMatchObject({ code: 0 })
     const was = await everything(await openRecordsAt(postgres.ownerUrl))
     service = await startService(home)
     const is = await everything(await openRecords(home))

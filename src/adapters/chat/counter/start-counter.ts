@@ -1,3 +1,4 @@
+import { setMaxListeners } from 'node:events'
 import { createServer, type Server } from 'node:http'
 import { getRequestListener } from '@hono/node-server'
 import type { CounterDesk } from '../../../ports/counter-desk.ts'
@@ -83,6 +84,8 @@ export const startCounter = async (settings: CounterSettings): Promise<RunningCo
   const port = await listen(server, settings.port, host)
   const origin = url === null ? `http://${host.includes(':') ? `[${host}]` : host}:${port}` : new URL(url).origin
   const closing = new AbortController()
+  // Every open page listens, and there may be hundreds.
+  setMaxListeners(0, closing.signal)
   const limits = makeLimits(now)
   const counter = { desk, origin, sessions, assets, ready: settings.ready, report, limits, closing: closing.signal }
   const app = makeApp(counter, doorsOf(origin, port))
