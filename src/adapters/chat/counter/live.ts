@@ -75,6 +75,8 @@ const sendNews = async (stream: SSEStreamingApi, counter: Counter, at: { readonl
  * when the page may not watch any longer. News is best effort, so the channel is also looked at every 15 s.
  */
 export const liveStream = (c: Visit, counter: Counter, watch: Watch): Response => {
+  // Who asks for the head alone never leaves: it would keep its seat for good.
+  if (c.req.method === 'HEAD') return c.body(null, 200, { 'content-type': 'text/event-stream' })
   const leave = counter.limits.live.sit(watch.seat)
   if (leave === null) return refuse(c, counter, { trouble: { code: 'too-many-open' }, language: watch.language, back: '/' })
   const bell = makeBell()

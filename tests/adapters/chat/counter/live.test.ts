@@ -71,6 +71,15 @@ describe('a live page', () => {
     for (const live of open) live.hangUp()
   })
 
+  it('is not taken up by those who ask for its head alone', async () => {
+    for (let times = 0; times < 12; times += 1) {
+      expect((await ask(counter.address, `/c/${token}/live`, { method: 'HEAD' })).status).toBe(200)
+    }
+    const live = await listen(counter.address, `/c/${token}/live`)
+    expect(live.status).toBe(200)
+    live.hangUp()
+  })
+
   it('of a person taken off the list ends with the next news', async () => {
     const { code } = await counter.desk.newPairingCode('Ana')
     const cookie = cookieOf(await post(counter.address, '/sign-in', { fields: { name: 'Ana', code } }))
