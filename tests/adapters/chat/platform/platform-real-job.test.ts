@@ -34,7 +34,8 @@ const expectWhole = async (shops: RealShops): Promise<void> => {
   expect(oursIn(shops, ours.bench)[0]?.files.map(({ type }) => type)).toEqual(['application/pdf', 'application/zip'])
   expect(benchText(shops).match(/Taken by/g)).toHaveLength(1)
   const said = (await ourShop.messages.after(`conversation:${order?.conversationId}`, 0)).filter(({ by }) => by === 'bot')
-  expect(oursIn(shops, platform.directRoom(ours.customer))).toHaveLength(said.length + 1)
+  // A message in hand waits no longer, though its call may be made again before it stands there.
+  await until(() => oursIn(shops, platform.directRoom(ours.customer)).length).toBe(said.length + 1)
   expect(shops.reports).toEqual([])
 }
 
