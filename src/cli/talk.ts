@@ -64,14 +64,14 @@ const signedJob = async (talk: Talk, document: unknown): Promise<{ readonly made
 const follow = async (talk: Talk, wish: Want): Promise<void> => {
   if (wish.kind === 'quote') {
     const asked = { document: wish.order, now: talk.now, job: ticketNumber(wish.order), floor: emptyShopFloor }
-    const quote = quoteOf(workOut(asked, talk.workshop), null)
+    const quote = quoteOf(workOut(asked, talk.workshop), talk.workshop.shop, null)
     talk.turns += 1
     await turn(talk, { id: `quote-${talk.turns}`, kind: 'quoted', revision: wish.revision, hash: wish.hash, quote })
   }
   const { variant } = talk.conversation
   if (wish.kind === 'variant' && variant) {
     const asked = { document: variant.order, now: talk.now, job: ticketNumber(variant.order), floor: emptyShopFloor }
-    const { price, promise, problems } = quoteOf(workOut(asked, talk.workshop), null)
+    const { price, promise, problems } = quoteOf(workOut(asked, talk.workshop), talk.workshop.shop, null)
     const told = { total: price?.total ?? null, promised: promise?.promised ?? null, problems }
     await turn(talk, { id: `price-${variant.number}`, kind: 'priced', number: variant.number, ...told })
   }

@@ -1,6 +1,8 @@
 import { writeLocal } from '../domain/calendar/local-time.ts'
 import type { Problem } from '../domain/result/result.ts'
+import type { Shop } from '../domain/shop/shop.ts'
 import type { Quote } from '../domain/understanding/conversation.ts'
+import { calledForCustomer } from './say-for-order.ts'
 import type { WorkedOut } from './work-out.ts'
 
 /** Plain notes that a customer sees or pays for; the rest is for the bench and stands on the ticket. */
@@ -30,9 +32,10 @@ const forCustomer = (problems: readonly Problem[]): readonly Problem[] => {
 }
 
 /** What a worked-out order says to its customer: price, promise, what they must know, and the picture's file. */
-export const quoteOf = (worked: WorkedOut, picture: string | null): Quote => {
-  const { work } = worked
-  const problems = forCustomer(worked.problems)
+export const quoteOf = (worked: WorkedOut, shop: Shop, picture: string | null): Quote => {
+  const { work, order } = worked
+  const told = forCustomer(worked.problems)
+  const problems = order === null ? told : told.map((problem) => calledForCustomer(problem, order, shop))
   if (work === null) return { price: null, promise: null, problems, picture: null }
   const { promised, price, time } = work
   return {

@@ -14,9 +14,28 @@ const calledIn = (order: Order, shop: Shop, id: unknown): string | null => {
   return ticketWords[order.language].pick.vinylName(show.colour(garment.colour), record.name[order.language])
 }
 
-/** A problem of an order in words, its garment called as people call it and not by its id. */
-export const sayForOrder = (problem: Problem, order: Order, shop: Shop): string => {
-  const called = calledIn(order, shop, problem.facts['garment'])
-  const facts = called === null ? problem.facts : { ...problem.facts, garment: called }
-  return sayProblem({ ...problem, facts }, order.language, showFor(shop, order.language))
+/** What people call a vinyl or a stone of the shop ("white plain vinyl" is its colour and class); null for an id the shop has not. */
+const materialCalled = (shop: Shop, { language }: Order, id: unknown): string | null => {
+  const words = ticketWords[language].pick
+  const { colour } = showFor(shop, language)
+  const vinyl = shop.vinyl.find((one) => one.id === id)
+  if (vinyl !== undefined) return words.vinylName(colour(vinyl.colour), words.classes[vinyl.class])
+  const stone = shop.stones.find((one) => one.id === id)
+  return stone === undefined ? null : `${stone.size} ${colour(stone.colour)}`
 }
+
+const calledSo = (problem: Problem, order: Order, shop: Shop): Problem => {
+  const called = calledIn(order, shop, problem.facts['garment'])
+  return called === null ? problem : { ...problem, facts: { ...problem.facts, garment: called } }
+}
+
+/** A problem with its garment and material called as people call them; the bench keeps the material's id, which stands on its lot. */
+export const calledForCustomer = (problem: Problem, order: Order, shop: Shop): Problem => {
+  const named = calledSo(problem, order, shop)
+  const material = materialCalled(shop, order, problem.facts['material'])
+  return material === null ? named : { ...named, facts: { ...named.facts, material } }
+}
+
+/** A problem of an order in words, its garment called as people call it and not by its id. */
+export const sayForOrder = (problem: Problem, order: Order, shop: Shop): string =>
+  sayProblem(calledSo(problem, order, shop), order.language, showFor(shop, order.language))

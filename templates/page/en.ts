@@ -19,7 +19,7 @@ export const english: PageWords = {
   slips: 'Slips on the counter',
   noSlips: 'Nothing lies here yet.',
   edited: 'changed since',
-  assumed: 'we assumed',
+  assumed: 'assumed',
   caution: 'Careful',
   sure: (label) => `Yes: ${label}`,
   choose: 'Choose…',

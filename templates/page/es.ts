@@ -19,7 +19,7 @@ export const spanish: PageWords = {
   slips: 'Papeles en el mostrador',
   noSlips: 'Aquí no hay nada todavía.',
   edited: 'cambiado después',
-  assumed: 'lo suponemos',
+  assumed: 'supuesto',
   caution: 'Cuidado',
   sure: (label) => `Sí: ${label}`,
   choose: 'Elija…',

@@ -32,7 +32,7 @@ const withoutPress1 = (shop: Shop): Shop => ({
 const quoted = (needBy: string, change: (shop: Shop) => Shop = (shop) => shop) => {
   const here = { ...workshop, shop: change(workshop.shop) }
   const asked = { document: order({ needBy }), now: '2026-11-25T09:00', job: 'o-1', floor: emptyShopFloor }
-  return quoteOf(workOut(asked, here), null)
+  return quoteOf(workOut(asked, here), here.shop, null)
 }
 
 const about = (needBy: string, change?: (shop: Shop) => Shop) =>

@@ -34,7 +34,7 @@ export const priceVariant = async (desk: WorkerDesk, step: OrderStep<'price'>): 
     },
     withStock(desk.workshop, await readShelf(shop), step.orderId),
   )
-  const { price, promise, problems } = quoteOf(worked, null)
+  const { price, promise, problems } = quoteOf(worked, desk.workshop.shop, null)
   const stops = problems.filter(({ severity }) => severity === 'stop')
   const said = {
     id: `price-${step.orderId}-${variant.number}`,

@@ -73,7 +73,15 @@ const bodyOf = async ({ desk, step, conversation }: Asking, worked: WorkedOut, p
   const { workshop, reckoned } = present
   const { work, problems } = worked
   if (work === null) {
-    return { version: 1, quote: quoteOf(worked, null), placed: null, facts: null, stock: [], cutArchive: null, picture: null }
+    return {
+      version: 1,
+      quote: quoteOf(worked, workshop.shop, null),
+      placed: null,
+      facts: null,
+      stock: [],
+      cutArchive: null,
+      picture: null,
+    }
   }
   const now = writeLocal(desk.zone, desk.clock.now())
   const blank = {
@@ -95,7 +103,7 @@ const bodyOf = async ({ desk, step, conversation }: Asking, worked: WorkedOut, p
   const kept = await keepCutterFiles({ desk, step, conversation }, papers, png)
   return {
     version: 1,
-    quote: quoteOf(worked, picture),
+    quote: quoteOf(worked, workshop.shop, picture),
     placed: placedOf(work, step, reckoned),
     facts,
     stock: stockUses(work, workshop.shop.auxiliaries),

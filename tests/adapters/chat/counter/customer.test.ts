@@ -66,7 +66,7 @@ describe('a conversation', () => {
   it('shows every kind of part', async () => {
     const { text } = await ask(counter.address, `/c/${token}`)
     for (const part of [
-      'we assumed',
+      'assumed',
       'Careful',
       'Thursday 5 pm',
       'What we still need',

@@ -1,0 +1,36 @@
+import { expect, test } from 'vitest'
+import { calledForCustomer } from '../../src/desk/say-for-order.ts'
+import { parseOrder } from '../../src/domain/order/parse-order.ts'
+import { starterShop } from '../domain/understanding/starter-shop.ts'
+import { unwrap } from '../support/embedded.ts'
+import { order } from '../support/orders.ts'
+
+const shop = await starterShop()
+const asked = unwrap(parseOrder(order({})))
+const [garment] = asked.garments
+
+test.each([
+  ['vinyl-blocker-white', /white/],
+  ['stone-ss10-crystal', /SS10 crystal/],
+])('a customer is told of %s in words', (material, words) => {
+  const problem = {
+    code: 'finish-needs-test',
+    at: '',
+    severity: 'needs-test',
+    facts: { garment: garment?.id ?? '', material },
+  } as const
+  const { facts } = calledForCustomer(problem, asked, shop)
+  expect(facts['material']).toMatch(words)
+  expect(facts['material']).not.toBe(material)
+  expect(facts['garment']).not.toBe(garment?.id)
+})
+
+test('what the shop has no name for stays as it is', () => {
+  const problem = {
+    code: 'finish-needs-test',
+    at: '',
+    severity: 'needs-test',
+    facts: { garment: 'cape', material: 'nothing' },
+  } as const
+  expect(calledForCustomer(problem, asked, shop)).toEqual(problem)
+})
