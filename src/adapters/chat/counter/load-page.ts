@@ -14,8 +14,8 @@ const tightFrom = 90
 const shareCell = (percent: number | null): Html => {
   if (percent === null) return html`<td class="share"></td>`
   return percent >= tightFrom
-    ? html`<td class="share tight"><strong>${percent} !</strong></td>`
-    : html`<td class="share">${percent}</td>`
+    ? html`<td class="share tight"><strong>${percent} % !</strong></td>`
+    : html`<td class="share">${percent} %</td>`
 }
 
 const shareTable = (
@@ -77,7 +77,7 @@ ${when(said !== null, () => html`<p class="said" role="status">${said}</p>`)}
 ${lateSection(sheet, words)}
 <section class="sheet load"><figure><div class="wide" role="region" tabindex="0" aria-label="${sheet.title}"><img src="/load/picture" alt="${sheet.pictureAlt}"></div></figure>
 ${shareTable(sheet.stations)}
-${shareTable(sheet.due)}</section>
+${when(sheet.due.rows.length > 0, () => shareTable(sheet.due))}</section>
 ${ratesSection(sheet, words)}
 ${changesSection(sheet)}`
   return { ...look(counter, signed, 'load'), main }

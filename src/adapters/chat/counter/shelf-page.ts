@@ -23,12 +23,12 @@ export const shelfPage = (
   const { shelf, wideTable } = place.words
   const rows = view.rows.map(
     ({ item, lot, bin, certificate, free, reserved, short }) =>
-      html`<tr><th scope="row">${item}</th>${[lot, bin, certificate, free, reserved, short].map((cell) => html`<td>${cell}</td>`)}</tr>`,
+      html`<tr><th scope="row">${item}</th><td>${lot}</td><td>${bin}</td><td class="words">${certificate}</td>${[free, reserved, short].map((cell) => html`<td>${cell}</td>`)}</tr>`,
   )
   const main = html`<section class="sheet"><h1>${shelf.title}</h1><p class="lead">${shelf.lead}</p>${when(said !== null, () => html`<p class="said" role="status">${said}</p>`)}</section>
 ${part(view.shopping, shelf.nothing)}${part(view.coming, shelf.nothing)}
 <section class="fills" aria-label="${shelf.forms}">${formCards(view.forms, place)}</section>
-<section class="sheet"><div class="wide" tabindex="0" role="group" aria-label="${wideTable}"><table><thead><tr>${view.head.map((cell) => html`<th scope="col">${cell}</th>`)}</tr></thead><tbody>${rows}</tbody></table></div></section>
+<section class="sheet"><div class="wide" tabindex="0" role="group" aria-label="${wideTable}"><table class="shelf-table"><thead><tr>${view.head.map((cell) => html`<th scope="col">${cell}</th>`)}</tr></thead><tbody>${rows}</tbody></table></div></section>
 ${part(view.templates, shelf.nothing)}
 <section class="sheet"><h2>${shelf.tables}</h2><ul>${tables.map((name) => html`<li><a href="/tables/${name}.csv" download>${name}.csv</a></li>`)}</ul></section>`
   return { ...look(counter, signed, 'shelf'), main }
