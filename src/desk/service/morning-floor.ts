@@ -5,11 +5,15 @@ import { stationsOf } from '../../domain/schedule/book/station-records.ts'
 import { type Language, showFor } from '../../domain/shop/show.ts'
 import { minutes } from '../../domain/units/units.ts'
 import type { MorningLine } from '../../ports/counter-desk.ts'
+import type { Remake } from '../../ports/floor-records.ts'
 import type { Desk } from './desk.ts'
-import { shopPlanFrom } from './records.ts'
+import { readLife } from './floor/read-life.ts'
+import { rowText } from './floor/row-text.ts'
+import { shopPlanFrom, ticketFrom } from './records.ts'
 import { amountText, itemName } from './stock/item-name.ts'
 import { shoppingNow } from './stock/shopping-now.ts'
 import { supplyOf } from './stock/supply-of.ts'
+import { ticketName } from './ticket-names.ts'
 
 export type FloorSections = {
   readonly shorts: readonly MorningLine[]
@@ -40,21 +44,32 @@ const shorts = async (desk: Desk, language: Language): Promise<readonly MorningL
   })
 }
 
+/** Whose garment is made again: the ticket's name and the player as the bench calls them. */
+const remadeName = async (desk: Desk, { orderId, ticketId, line: of, quantity }: Remake): Promise<string> => {
+  const life = await readLife(desk, desk.store.shop(desk.shopId), ticketId)
+  if (life === null) return `${orderId}, ${of}`
+  const row = ticketFrom(life.ticket.body).facts.roster.find(({ line: no }) => no === of)
+  const name = ticketName(life.ticket.number)
+  return row === undefined ? name : `${name} ${rowText(desk, row, quantity)}`
+}
+
 /** Open remakes, and what the last seven days cost. */
 const remakes = async (desk: Desk, language: Language): Promise<readonly MorningLine[]> => {
   const { words, show } = showing(desk, language)
   const reasons: { readonly [reason: string]: string } = floorWords[language].reasons
   const all = await desk.store.shop(desk.shopId).floor.remakes(minutes(desk.clock.now() - lookBack))
-  const open = all
-    .filter(({ doneAt }) => doneAt === null)
-    .map(({ orderId, ticketId, line: row, reason, cost }) =>
-      line({
-        text: words.remake(`${orderId}, ${row}`, reasons[reason] ?? reason, show.money(cost)),
-        todo: words.todo.remake,
-        order: orderId,
-        ticket: ticketId,
-      }),
-    )
+  const open = await Promise.all(
+    all
+      .filter(({ doneAt }) => doneAt === null)
+      .map(async (remake) =>
+        line({
+          text: words.remake(await remadeName(desk, remake), reasons[remake.reason] ?? remake.reason, show.money(remake.cost)),
+          todo: words.todo.remake,
+          order: remake.orderId,
+          ticket: remake.ticketId,
+        }),
+      ),
+  )
   if (all.length === 0) return []
   const cost = all.reduce((sum, one) => sum + one.cost, 0)
   return [...open, line({ text: words.remakeCost(all.length, show.money(cost)), todo: words.todo.learn })]
