@@ -38,5 +38,5 @@ export const readCustomId = (text: string): ComponentRef | null => {
     return letter === 's' ? { kind: 'choice', id, part: Number(number) } : { kind: 'form', id, page: Number(number) }
   }
   if (text.startsWith('g:')) return { kind: 'setting', name: text.slice(2) }
-  return /^[sf]:/.test(text) ? null : { kind: 'action', id: text }
+  return /^(s:\d|f:)/.test(text) ? null : { kind: 'action', id: text }
 }
