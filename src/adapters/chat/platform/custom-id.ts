@@ -10,6 +10,8 @@ export type ComponentRef =
 
 const ours = /^[A-Za-z0-9][A-Za-z0-9:_.~-]*$/
 const longest = 100
+/** What is done with the shop's own things is an action too: `s:counted`. */
+const ofTheShop = /^s:[a-z][a-z-]*$/
 
 export const customId = (ref: ComponentRef): string => {
   const text = textOf(ref)
@@ -38,5 +40,5 @@ export const readCustomId = (text: string): ComponentRef | null => {
     return letter === 's' ? { kind: 'choice', id, part: Number(number) } : { kind: 'form', id, page: Number(number) }
   }
   if (text.startsWith('g:')) return { kind: 'setting', name: text.slice(2) }
-  return /^(s:\d|f:)/.test(text) ? null : { kind: 'action', id: text }
+  return /^[sf]:/.test(text) && !ofTheShop.test(text) ? null : { kind: 'action', id: text }
 }
