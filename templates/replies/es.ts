@@ -119,7 +119,7 @@ const words: TidyWords = {
   sizeAsBefore: 'talla de la vez pasada',
   bySize: 'altura según la talla',
   face: (name) => `letra ${name}`,
-  vinyl: (colour, vinylClass) => `vinil ${vinylClass} ${colour}`,
+  vinyl: (colour, vinylClass) => `vinilo ${vinylClass} ${colour}`,
   outline: (colour, width) => `contorno ${colour} hasta ${width}`,
   shadow: (colour) => `sombra ${colour}`,
   stones: ({ size, colour, style, rows, contours }) => {
@@ -146,7 +146,7 @@ const fields: Readonly<Record<string, string>> = {
   number: 'número',
   name: 'nombre',
   colour: 'color',
-  class: 'vinil',
+  class: 'vinilo',
   quantity: 'piezas',
   needBy: 'se necesita',
   gameDay: 'día del partido',
@@ -194,7 +194,7 @@ const figure = (field: string, value: number, show: { temperature: (tenthsC: num
 
 const aka = (word: string, subject: string): string => `${word}${subject === '' ? '' : ` (${subject})`}`
 
-/** Spanish, with the words used on the border: playera, talla CH M G, vinil, pedrería. */
+/** Spanish, with the words used on the border: playera, talla CH M G, vinilo, pedrería. */
 const rosterCount = ({ order: { roster } }: Tidy): string => {
   const nameless = roster.filter((row) => row.name === undefined).length
   const without = nameless === 0 || nameless === roster.length ? '' : `, ${nameless} sin nombre`
@@ -206,7 +206,7 @@ const lateText = ({ row, needs, amount }: LateChange, show: Show): string => {
     [row.number === null ? null : `El ${row.number}`, row.name].filter((part) => part !== null).join(' ') ||
     `La línea ${row.line}`
   if (needs === 'made') return `${who} ya está hecho y se queda en la cuenta.`
-  const why = needs === 'piece' ? 'ya está cortado: una pieza nueva de vinil' : 'ya está planchado: una prenda nueva'
+  const why = needs === 'piece' ? 'ya está cortado: una pieza nueva de vinilo' : 'ya está planchado: una prenda nueva'
   return `${who} ${why} suma ${show.money(amount)}.`
 }
 
@@ -288,7 +288,7 @@ export const es = {
         before: `Revisión ${revision}: ${rosterCount(tidy)}. Léala por favor línea por línea: nombres, números y tallas se hacen tal como los aprueba.`,
         ...tidyList(words, show, tidy),
         ...priceParts({ parts: priceWords.es, classes, total: 'Total' }, show, price),
-        after: `${changed.map((one) => `${lateText(one, show)} `).join('')}${promise === null ? '' : ready}${freeze} Los colores de pantalla no son los del vinil. Para pedir exactamente esto, apriete el botón o escriba «Apruebo la revisión ${revision}». Si algo es distinto, solo dígalo.`,
+        after: `${changed.map((one) => `${lateText(one, show)} `).join('')}${promise === null ? '' : ready}${freeze} Los colores de pantalla no son los del vinilo. Para pedir exactamente esto, apriete el botón o escriba «Apruebo la revisión ${revision}». Si algo es distinto, solo dígalo.`,
       }
     },
     'cannot-be-made': () => 'Así como está no se puede hacer. Aquí está por qué y qué se podría; dígame qué cambiamos:',
@@ -300,7 +300,7 @@ export const es = {
       `Para estar seguros: ¿todo en la revisión ${revision} está bien, cada nombre, número y talla? Apriete el botón o escriba «Apruebo la revisión ${revision}».`,
     'not-signed-nothing-shown': () => 'Todavía no hay una prueba que aprobar. Primero necesito unas cosas:',
     'already-signed': ({ revision }) => `La revisión ${revision} ya está aprobada.`,
-    'off-topic': () => 'De eso no sé: yo solo conozco jerseys, vinil y piedras. ¿Seguimos con el pedido?',
+    'off-topic': () => 'De eso no sé: yo solo conozco jerseys, vinilo y piedras. ¿Seguimos con el pedido?',
     rude: () => 'Lamento la molestia. Haré lo posible, o puedo llamar a una persona. No cambié nada del pedido.',
     'not-understood': () => 'No entendí. No cambié nada. ¿Me lo dice de otra forma, o lo ve una persona?',
     thanks: () => 'Con mucho gusto.',
@@ -360,7 +360,7 @@ export const es = {
     'variant-refused': ({ quote }) => `«${quote}»: así no se puede hacer, y el pedido queda como está. La razón:`,
     'kept-as-is': () => 'Bien, el pedido queda como se lo mostré.',
     care: () =>
-      'Voltéelas al revés, lave con agua fría o tibia sin suavizante ni cloro, y cuélguelas o séquelas a baja temperatura: la secadora caliente despega el vinil y las piedras. No planche sobre el estampado. La primera lavada no es antes del día que dice su tarjeta de cuidado; la tienda se la da con el pedido. La etiqueta de la prenda manda sobre todo esto.',
+      'Voltéelas al revés, lave con agua fría o tibia sin suavizante ni cloro, y cuélguelas o séquelas a baja temperatura: la secadora caliente despega el vinilo y las piedras. No planche sobre el estampado. La primera lavada no es antes del día que dice su tarjeta de cuidado; la tienda se la da con el pedido. La etiqueta de la prenda manda sobre todo esto.',
     'price-with-proof': () =>
       'El precio se lo muestro junto con el dibujo en cuanto tenga todo; si quiere comparar, dígame la otra versión y también la calculo.',
   },
@@ -387,7 +387,7 @@ export const es = {
       `${show.garment(garment)} no viene en ${sizeText(words, fit, size)} (línea ${line}).`,
     'material-unknown': ({ id }) => `«${id}» no es un material nuestro.`,
     'material-not-stocked': ({ kind, what, colour, colours }, show) =>
-      `No tenemos ${kind === 'vinyl' ? `vinil ${classes[what as keyof typeof classes] ?? what}` : `piedras ${what}`} en ${show.colour(colour)}${colours.length > 0 ? `; hay ${show.list(colours.map(show.colour))}` : ''}.`,
+      `No tenemos ${kind === 'vinyl' ? `vinilo ${classes[what as keyof typeof classes] ?? what}` : `piedras ${what}`} en ${show.colour(colour)}${colours.length > 0 ? `; hay ${show.list(colours.map(show.colour))}` : ''}.`,
     'material-kind': ({ id, wanted }) => `«${id}» no es ${wanted}.`,
     'place-without-figures': ({ place, fit, size }) =>
       `No tenemos medidas para ${placesOf([place])} en ${sizeText(words, fit, size)}.`,
@@ -477,7 +477,7 @@ export const es = {
     'finish-unknown': ({ garment }) => `No se sabe si ${garment} repele el agua: primero se prueban cinco gotas.`,
     'finish-repels': ({ garment, material }) => `${garment} repele el agua; ${material} no pega ahí.`,
     'finish-needs-test': ({ garment, material }) => `El acabado de ${garment} necesita una prueba con ${material}.`,
-    'drops-beaded': ({ garment }) => `Las gotas se quedaron sobre ${garment}: ni vinil ni piedras comunes pegan.`,
+    'drops-beaded': ({ garment }) => `Las gotas se quedaron sobre ${garment}: ni vinilo ni piedras comunes pegan.`,
     'drops-doubtful': ({ garment, seconds }) => `Las gotas tardaron ${seconds} s en ${garment}: primero una prueba.`,
     'repellence-suspected': ({ garment }) => `Telas como la de ${garment} suelen repeler: primero se prueban gotas.`,
     'bleed-risk': ({ garment, colour, fromTenthsC, setTenthsC }, show) =>
@@ -577,17 +577,17 @@ export const es = {
     'shop-zone-differs': ({ profile, hours }) => `La zona del taller es ${profile}, el horario dice ${hours}.`,
     'order-not-json': ({ reason }) => `El pedido no es JSON válido: ${reason}.`,
     'stone-size-not-set': ({ size }) => `El taller no tiene medida para piedras ${size}.`,
-    'vinyl-over-stones': ({ garment, layer }) => `${garment}: el vinil (${layer}) no puede ir sobre piedras.`,
+    'vinyl-over-stones': ({ garment, layer }) => `${garment}: el vinilo (${layer}) no puede ir sobre piedras.`,
     'too-many-colours': ({ body, clause, decoration, colours, most }) =>
       `${decoration} tiene ${colours.length} colores; ${body} ${clause} permite ${most}.`,
     'too-many-layers': ({ decoration, layers, most }) =>
-      `${decoration} tiene ${layers} capas de vinil; a lo más aguantan ${most}.`,
+      `${decoration} tiene ${layers} capas de vinilo; a lo más aguantan ${most}.`,
     'late-for-need-by': ({ needBy, earliest }, show) =>
       `No puede estar listo para el ${show.moment(needBy)}; lo más pronto es el ${show.moment(earliest)}.`,
     'paper-lacks': ({ characters }) => `La impresión no tiene signo para ${characters.join(' ')}; van como códigos.`,
   },
   ways: {
-    'another-class': (subject) => aka('otro vinil', subject),
+    'another-class': (subject) => aka('otro vinilo', subject),
     'another-press': (subject) => aka('otra plancha', subject),
     'another-garment': (subject) => aka('otra prenda', subject),
     'another-place': (subject) => aka('otro lugar', subject),
@@ -596,9 +596,9 @@ export const es = {
     'no-stones': () => 'sin piedras',
     'bleed-test': () => 'una prueba de tinte de 24 horas',
     blocker: (subject) => aka('un bloqueador debajo', subject),
-    'low-temperature-vinyl': (subject) => aka('vinil de baja temperatura', subject),
-    'stretch-vinyl': (subject) => aka('vinil elástico', subject),
-    'coated-cloth-vinyl': (subject) => aka('vinil para tela recubierta', subject),
+    'low-temperature-vinyl': (subject) => aka('vinilo de baja temperatura', subject),
+    'stretch-vinyl': (subject) => aka('vinilo elástico', subject),
+    'coated-cloth-vinyl': (subject) => aka('vinilo para tela recubierta', subject),
     'test-press': () => 'una planchada de prueba',
     'water-drops': () => 'probar con gotas de agua',
     'read-label': () => 'leer la etiqueta',

@@ -1,6 +1,6 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import type { WorkerDesk } from '../../src/desk/service/desk.ts'
-import { changePlan, withDone } from '../../src/desk/service/floor/mark-work.ts'
+import { changePlan, withBegun, withDone } from '../../src/desk/service/floor/mark-work.ts'
 import { tightJobs } from '../../src/desk/service/plan/tight-jobs.ts'
 import { replanShop } from '../../src/desk/service/replan-shop.ts'
 import { bookOf } from '../../src/desk/service/shop-plan.ts'
@@ -36,6 +36,22 @@ describe('what really happened', () => {
     const desk = await planAt(await shopWith(opened.store, [begun, next]), now)
     expect(await slotOf(desk, 'obegun')).toMatchObject({ start: at, end: at + 120, stations: ['bench-1', 'person-1'] })
     expect((await slotOf(desk, 'onext'))?.start).toBeGreaterThanOrEqual(at + 120)
+  })
+
+  test('begins by the tick of whoever starts it, where it was planned, and is not begun twice', async () => {
+    const desk = await planAt(await shopWith(opened.store, [placed('oticked', wednesday, benchWork({ minutes: 120 }))]), monday)
+    const before = await slotOf(desk, 'oticked')
+    const tick = (at: number) =>
+      desk.store.together(desk.shopId, async (shop) => {
+        await changePlan(shop, (plan) => withBegun(plan, 'oticked', { kinds: ['weed', 'press'], at: minutes(at) }))
+        return { ok: true, value: null }
+      })
+    await tick(monday + 20)
+    const { version } = await desk.store.shop(desk.shopId).plan.read()
+    await tick(monday + 50)
+    expect((await desk.store.shop(desk.shopId).plan.read()).version).toBe(version)
+    const later = await planAt(desk, monday + 60)
+    expect(await slotOf(later, 'oticked')).toMatchObject({ start: monday + 20, stations: before?.stations })
   })
 
   test('gives its hours to others when it is over before its time', async () => {

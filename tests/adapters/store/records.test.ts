@@ -216,6 +216,24 @@ describe('the plan', () => {
     expect(await own.plan.read()).toEqual({ version: 2, body: { slots: [2] } })
   })
 
+  it('is read as it stands, also after a change that was taken back and another that was kept', async () => {
+    const name = `plan-${fresh()}`
+    const own = await test.store.openShop(name)
+    unwrap(await own.plan.write(0, { slots: [] }))
+    expect(await own.plan.read()).toEqual({ version: 1, body: { slots: [] } })
+    const taken = await test.store.together(name, async (inside) => {
+      unwrap(await inside.plan.write(1, { slots: ['taken back'] }))
+      expect(await inside.plan.read()).toEqual({ version: 2, body: { slots: ['taken back'] } })
+      return refuse({ code: 'too-late', at: '', severity: 'stop', facts: {} })
+    })
+    expect(taken.ok).toBe(false)
+    expect(await own.plan.read()).toEqual({ version: 1, body: { slots: [] } })
+    unwrap(await own.plan.write(1, { slots: ['kept'] }))
+    const first = await own.plan.read()
+    expect(first).toEqual({ version: 2, body: { slots: ['kept'] } })
+    expect((await own.plan.read()).body).toBe(first.body)
+  })
+
   it('is held by one transaction at a time', async () => {
     const seen: string[] = []
     const take = (name: string) =>

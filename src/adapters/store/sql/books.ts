@@ -33,9 +33,38 @@ export const eventsIn = ({ db, shopId }: Scope): Events => ({
       .execute(),
 })
 
+type KeptPlan = { readonly stamp: string; readonly body: unknown }
+
+/**
+ * The plans that were read last, by shop, so that a large one is sent and parsed once for each version. The stamp names the very row:
+ * its version, the transaction that wrote it and when, so that no plan that was taken back is ever taken for another.
+ */
+const keptPlans = new Map<string, KeptPlan>()
+const mostKept = 4
+
+const keepPlan = (shopId: string, plan: KeptPlan): void => {
+  keptPlans.delete(shopId)
+  keptPlans.set(shopId, plan)
+  const [oldest] = keptPlans.keys()
+  if (keptPlans.size > mostKept && oldest !== undefined) keptPlans.delete(oldest)
+}
+
 const readPlan = async ({ db, shopId }: Scope): Promise<{ readonly version: number; readonly body: unknown }> => {
-  const row = await db.selectFrom('plan').select(['version', 'body']).where('shopId', '=', shopId).executeTakeFirst()
-  return row ?? { version: 0, body: null }
+  const kept = keptPlans.get(shopId)
+  const stamp = sql<string>`concat_ws(' ', xmin, version, ${sql.ref('writtenAt')})`
+  const row = await db
+    .selectFrom('plan')
+    .select([
+      'version',
+      stamp.as('stamp'),
+      sql<unknown>`case when ${stamp} = ${kept?.stamp ?? ''} then null else body end`.as('body'),
+    ])
+    .where('shopId', '=', shopId)
+    .executeTakeFirst()
+  if (row === undefined) return { version: 0, body: null }
+  const body = row.stamp === kept?.stamp ? kept.body : row.body
+  keepPlan(shopId, { stamp: row.stamp, body })
+  return { version: row.version, body }
 }
 
 const writePlan = async (scope: Scope, version: number, body: unknown): Kept<number> => {

@@ -166,11 +166,16 @@ export const movedIn = (lines: Timelines, old: ReadonlyMap<number, Old>): number
   return moved
 }
 
+const isUndisturbed = (lines: Timelines, old: ReadonlyMap<number, Old>): boolean => {
+  for (const [operation, place] of old) if (lines.start[operation] !== place.start) return false
+  return true
+}
+
 /** The old plan on the lanes of now: around what moved, or in turn where that disturbs fewer and makes nobody later. */
 export const layNear = (model: Model, old: ReadonlyMap<number, Old>): Timelines => {
   const around = layOld(fixedTimelines(model), old)
+  if (isUndisturbed(around, old)) return around
   const moved = movedIn(around, old)
-  if (moved === 0 && lateWeight(around) === 0) return around
   const turned = layInTurn(fixedTimelines(model), old)
   const gain = lateWeight(around) - lateWeight(turned)
   return gain > 0 || (gain === 0 && movedIn(turned, old) < moved) ? turned : around
