@@ -153,7 +153,8 @@ describe('who may do what in a shop over the store', () => {
     platform.choose(where, list, { customId: String(again['custom_id']), values: [ticketId] })
     await until(() => carrying(shops, ours.bench, /^t:[^:]+:take:/) !== null).toBe(true)
     expect(oursIn(shops, ours.bench)).toHaveLength(1)
-    expect(oursIn(shops, ours.bench)[0]?.files).toHaveLength(1)
+    expect(oursIn(shops, ours.bench)[0]?.files.map(({ type }) => type)).toEqual(posted.files.map(({ type }) => type))
+    expect(oursIn(shops, ours.bench)[0]?.files[0]?.type).toBe('application/pdf')
   }, 120_000)
 })
 
