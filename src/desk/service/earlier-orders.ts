@@ -74,7 +74,7 @@ const ownTalks = async (desk: Desk, shop: ShopStore, { id, text }: { readonly id
   const held = talk === null ? [] : (await shop.talks.ofPerson(talk.person)).map(({ conversation }) => conversation)
   const opened: string[] = []
   for (const [, token = ''] of text.matchAll(pageAddress)) {
-    const holder = await shop.keys.read('customer', desk.ids.hash(token), desk.clock.now())
+    const holder = await shop.keys.read('customer', desk.ids.hash(token), desk.clock.real())
     if (holder !== null) opened.push(holder)
   }
   return [...new Set([...opened, ...held])].filter((one) => one !== id)
