@@ -1,8 +1,8 @@
-import { deskWords } from '../../../templates/desk/words.ts'
 import { ok, type Problem, type Result } from '../../domain/result/result.ts'
 import type { ShopStore } from '../../ports/store.ts'
 import type { StoredOrder, StoredTicket } from '../../ports/work-records.ts'
 import { type Desk, shopChannel } from './desk.ts'
+import { deskWordsFor, shopLanguage } from './floor/say-floor.ts'
 import { shopPlanFrom } from './records.ts'
 import { textMessage } from './say-message.ts'
 import { type Hand, letStockGo } from './stock/keep-stock.ts'
@@ -26,11 +26,11 @@ const leavePlan = async (shop: ShopStore, orderId: string): Promise<Result<unkno
 const callBack = async (desk: Desk, shop: ShopStore, ticket: StoredTicket): Promise<Result<null, Problem>> => {
   const changed = await shop.tickets.change({ id: ticket.ticketId, version: ticket.version }, { state: 'cancelled' })
   if (!changed.ok) return changed
-  const language = desk.workshop.shop.profile.languages[0] ?? 'en'
-  const words = deskWords[language]
+  const words = deskWordsFor(desk)
   const channel = shopChannel('bench')
   const name = ticketName(ticket.number)
-  const put = (nonce: string, text: string) => shop.messages.put({ channel, nonce, by: 'bot', body: textMessage(text, language) })
+  const put = (nonce: string, text: string) =>
+    shop.messages.put({ channel, nonce, by: 'bot', body: textMessage(text, shopLanguage(desk)) })
   if ((await shop.messages.of(ticket.ticketId)) !== null) await put(ticket.ticketId, `${name}: ${words.ticketCancelled}`)
   const holder = holderOf(await shop.tickets.findings(ticket.ticketId))
   if (holder !== null) await put(`cancelled-${ticket.ticketId}`, words.calledBack(name, holder.by))

@@ -2,15 +2,15 @@ import { deskWords } from '../../../templates/desk/words.ts'
 import type { Order } from '../../domain/order/order.ts'
 import { ok, type Problem, type Result } from '../../domain/result/result.ts'
 import type { Conversation, EarlierAsked, Want } from '../../domain/understanding/conversation.ts'
-import type { Action } from '../../ports/chat.ts'
 import type { ShopStore } from '../../ports/store.ts'
 import type { StoredOrder } from '../../ports/work-records.ts'
 import { cancelOrder } from './cancel-order.ts'
-import { conversationChannel, type Desk, shopChannel } from './desk.ts'
+import { conversationChannel, type Desk } from './desk.ts'
 import { earlierOrders, withoutAddresses } from './earlier-orders.ts'
+import { deskWordsFor, tellOwner } from './floor/say-floor.ts'
 import { orderIdOf } from './order-id.ts'
 import { orderStatus } from './order-status.ts'
-import { messageWith, textMessage } from './say-message.ts'
+import { textMessage } from './say-message.ts'
 import { showProgress } from './show-progress.ts'
 
 /** What a conversation wishes for besides signing, which is `signOff`. */
@@ -45,16 +45,6 @@ const wantQuote = async (
   return ok(null)
 }
 
-type OwnerNote = { readonly nonce: string; readonly text: string; readonly actions?: readonly Action[] }
-
-const tellOwner = async (desk: Desk, shop: ShopStore, { nonce, text, actions = [] }: OwnerNote): Promise<void> => {
-  const language = desk.workshop.shop.profile.languages[0] ?? 'en'
-  const channel = shopChannel('owner')
-  const body = messageWith(language, { blocks: [{ kind: 'text', text, tone: 'plain' }], actions })
-  await shop.messages.put({ channel, nonce, by: 'bot', body })
-  await shop.tell('channel', channel)
-}
-
 const sayStatus = async (desk: Desk, shop: ShopStore, { conversation, saidId }: Wish): Followed => {
   const { language } = conversation
   const text = await orderStatus(desk, shop, conversation)
@@ -75,7 +65,7 @@ const askForEarlier = async (
   shop: ShopStore,
   { conversation, saidId, asks }: Omit<Wish, 'wish'> & { readonly asks: EarlierAsked },
 ): Followed => {
-  const words = deskWords[desk.workshop.shop.profile.languages[0] ?? 'en']
+  const words = deskWordsFor(desk)
   const { id, language, signed } = conversation
   const found = await earlierOfTeam(shop, conversation, asks.team)
   const actions =
@@ -89,6 +79,7 @@ const askForEarlier = async (
   await tellOwner(desk, shop, {
     nonce: `owner-${saidId}`,
     text: words.ownerNote.earlier(withoutAddresses(asks.text), found),
+    tone: 'plain',
     actions,
   })
   if (signed !== null) return ok(null)
@@ -100,7 +91,7 @@ const askForEarlier = async (
 /** Does what a conversation asks of the desk, inside the turn's transaction. */
 export const followWish = async (desk: Desk, shop: ShopStore, about: Wish): Followed => {
   const { conversation, wish, saidId } = about
-  const owner = deskWords[desk.workshop.shop.profile.languages[0] ?? 'en'].ownerNote
+  const owner = deskWordsFor(desk).ownerNote
   const orderId = orderIdOf(conversation.id)
   const event = { orderId, ticketId: null, by: 'customer', at: desk.clock.now() }
   const note = `owner-${saidId}`
@@ -116,7 +107,7 @@ export const followWish = async (desk: Desk, shop: ShopStore, about: Wish): Foll
       return cancelOrder(desk, shop, { conversation, orderId, saidId })
     case 'person':
       await shop.events.add({ ...event, code: 'person-asked', facts: { note } })
-      await tellOwner(desk, shop, { nonce: note, text: owner.person(wish.about) })
+      await tellOwner(desk, shop, { nonce: note, text: owner.person(wish.about), tone: 'plain' })
       return ok(null)
     case 'complaint':
       await shop.events.add({
@@ -124,7 +115,11 @@ export const followWish = async (desk: Desk, shop: ShopStore, about: Wish): Foll
         code: wish.adds ? 'complaint-told' : 'complaint',
         facts: { kind: wish.complaint.kind, note },
       })
-      await tellOwner(desk, shop, { nonce: note, text: owner.complaint(wish.complaint.kind, wish.complaint.text) })
+      await tellOwner(desk, shop, {
+        nonce: note,
+        text: owner.complaint(wish.complaint.kind, wish.complaint.text),
+        tone: 'plain',
+      })
       return ok(null)
     case 'earlier-order':
       await shop.events.add({ ...event, code: 'earlier-order-asked', facts: { note } })

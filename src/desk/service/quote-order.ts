@@ -238,8 +238,8 @@ export const quoteOrder = async (desk: WorkerDesk, step: OrderStep<'quote'>): Pr
   }
   const asking = { desk, step, conversation: order.conversationId }
   const known = await shop.quotes.read({ orderId: step.orderId, revision: step.revision, hash: revision.hash })
+  const isNew = known === null || known === undefined
   for (let tries = 1; tries <= mostTries; tries += 1) {
-    const isNew = known === null || known === undefined
     const quoted = isNew ? await workOutFor(asking, orderFrom(document)) : { body: quoteFrom(known), why: [], planVersion: null }
     const shown = await showQuote({ asking, hash: revision.hash, quoted })
     if (!shown.ok)

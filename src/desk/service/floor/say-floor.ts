@@ -22,12 +22,18 @@ export const localOf = (desk: Desk, at: number): string => writeLocal(desk.zone,
 export const hourOf = (desk: Desk, at: number): string => showOf(desk).hour(localOf(desk, at).slice(11))
 export const momentOf = (desk: Desk, at: number): string => showOf(desk).moment(localOf(desk, at))
 
-export type OwnerNote = { readonly nonce: string; readonly text: string; readonly actions?: readonly Action[] }
+export type OwnerNote = {
+  readonly nonce: string
+  readonly text: string
+  readonly tone?: 'caution' | 'plain'
+  readonly actions?: readonly Action[]
+}
 
 /** A note in the owner's channel, once for each nonce. */
-export const tellOwner = async (desk: Desk, shop: ShopStore, { nonce, text, actions = [] }: OwnerNote): Promise<void> => {
+export const tellOwner = async (desk: Desk, shop: ShopStore, note: OwnerNote): Promise<void> => {
+  const { nonce, text, tone = 'caution', actions = [] } = note
   const channel = shopChannel('owner')
-  const body = messageWith(shopLanguage(desk), { blocks: [{ kind: 'text', text, tone: 'caution' }], actions })
+  const body = messageWith(shopLanguage(desk), { blocks: [{ kind: 'text', text, tone }], actions })
   await shop.messages.put({ channel, nonce, by: 'bot', body })
   await shop.tell('channel', channel)
 }

@@ -115,10 +115,6 @@ export const readAnswer = (scene: Scene): readonly Patch[] => {
       return /\b(?:every(?:one|body)|all|each|todos|todas)\b/.test(fold(text)) ? patchesOf(asked.readings, 'everyone') : []
     case 'ask-cloth':
       return unknown.test(fold(text)) ? patchesOf(asked.readings, 'not-known') : []
-    case 'ask-text': {
-      const [, , id = ''] = asked.path.split('/')
-      return isShort(text) && id !== '' ? [] : []
-    }
     case 'leaving':
     case 'sizes-again':
     case 'whose':
