@@ -63,7 +63,9 @@ describe.runIf(needs(...browserNames))('in a browser', () => {
     await page.waitForURL('**/morning')
   }
 
-  it('every page is free of accessibility violations at phone, tablet and desktop width, and of policy violations', async () => {
+  it('every page is free of accessibility violations at phone, tablet and desktop width, and of policy violations', {
+    timeout: 180_000,
+  }, async () => {
     await signInAsOwner()
     const { code } = await counter.desk.newPairingCode('Ana')
     expect(code).not.toBe('')
