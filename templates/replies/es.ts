@@ -330,8 +330,8 @@ export const es = {
       'Esta conversación es de un pedido ya aprobado. Para repetirlo, o una sola pieza, empiece un pedido nuevo en nuestra primera página, diga ahí qué quiere repetir y pegue la dirección de esta página. El taller también queda avisado.',
     'earlier-order-taken': ({ team, lines, single }) =>
       single
-        ? `Esto es lo que llevaba ${team}, para una pieza. El precio, el lote de tela o de vinil y las tallas pueden haber cambiado; se calcula de nuevo.`
-        : `Este es el último pedido de ${team}: ${count(lines, 'línea', 'líneas')}. Lo marcado «como la vez pasada» nadie lo ha dicho de nuevo: modelo, lote de tela o vinil, reglas, precio y tallas pueden haber cambiado.`,
+        ? `Esto es lo que llevaba ${team}, para una pieza. El precio, el lote de tela o de vinilo y las tallas pueden haber cambiado; se calcula de nuevo.`
+        : `Este es el último pedido de ${team}: ${count(lines, 'línea', 'líneas')}. Lo marcado «como la vez pasada» nadie lo ha dicho de nuevo: modelo, lote de tela o vinilo, reglas, precio y tallas pueden haber cambiado.`,
     'ask-leaving': ({ lines, seniors }) =>
       `${seniors ? '¿Quiénes son los de último año' : '¿Quién se va'} de estos ${lines}? Diga números o nombres («4, 9 y Lena»). Jugadores nuevos puede agregar cuando quiera.`,
     'ask-sizes-again': () =>
