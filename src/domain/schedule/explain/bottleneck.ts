@@ -74,17 +74,21 @@ const usedStations = (lines: Timelines, order: number): readonly number[] => {
   return [...used].sort((a, b) => b - a)
 }
 
-/** Minutes by which the helper's work meets work that lies on the station's own lane, and when that begins. */
+/** Minutes by which the helper's work meets work that lies on the station's own lane, and when that begins; both lie in order of time. */
 const overlap = (lines: Timelines, helped: Timelines, station: number): { readonly at: number; readonly minutes: number } => {
   const own = lines.lanes[station]
   const help = helped.lanes[station]
   const axis = lines.model.stations[station]?.axis
   let at = -1
   let sum = 0
+  let next = 0
   for (let one = 0; one < (help?.count ?? 0); one += 1) {
-    for (let other = 0; other < (own?.count ?? 0); other += 1) {
-      const from = Math.max(help?.start[one] ?? 0, own?.start[other] ?? 0)
-      const to = Math.min(help?.end[one] ?? 0, own?.end[other] ?? 0)
+    const begins = help?.start[one] ?? 0
+    const ends = help?.end[one] ?? 0
+    while (next < (own?.count ?? 0) && (own?.end[next] ?? 0) <= begins) next += 1
+    for (let other = next; other < (own?.count ?? 0) && (own?.start[other] ?? 0) < ends; other += 1) {
+      const from = Math.max(begins, own?.start[other] ?? 0)
+      const to = Math.min(ends, own?.end[other] ?? 0)
       if (to <= from) continue
       if (at < 0) at = from
       sum += axis === undefined ? to - from : workBetween(axis, from, to)
