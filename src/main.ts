@@ -9,6 +9,7 @@ import { openGround } from './wiring/open-ground.ts'
 import { openDesk } from './wiring/open-place.ts'
 import { openPlatform } from './wiring/open-platform.ts'
 import { openWatch } from './wiring/open-watch.ts'
+import { openWorkshop } from './wiring/open-workshop.ts'
 import { type Opened, orStop, runProgram } from './wiring/run-program.ts'
 import { recordLines } from './wiring/say-problems.ts'
 import { startBackups } from './wiring/start-backups.ts'
@@ -18,14 +19,17 @@ import { watchWorker } from './wiring/watch-worker.ts'
 
 const report = reporter('service')
 
-/** Store first, then the desk, the workers and the counter; closed in the opposite order. */
+/** Store first (the shop's records are read meanwhile), then the desk, the workers and the counter; closed in the opposite order. */
 const serve = async ({ toClose }: Opened): Promise<void> => {
   const root = projectRoot()
   const stopped = whenStopped()
   const config = orStop(readConfig(root))
+  const reading = openWorkshop(root, config.shop)
+  // What goes wrong with it is told where it is awaited.
+  reading.catch(() => undefined)
   const ground = orStop(await openGround(root, config))
   toClose(ground.close)
-  const desk = orStop(await openDesk(root, config, ground.service))
+  const desk = orStop(await openDesk(config, reading, ground.service))
   toClose(desk.store.close)
   process.stderr.write(recordLines(desk.workshop.shop))
   await openShop(desk)

@@ -13,8 +13,9 @@ import { searchBetterPlans } from '../src/desk/service/plan/better-plan.ts'
 import type { GivenUp, Handlers, Queue } from '../src/ports/queue.ts'
 import { addressFor, openDesk, queuePlace } from '../src/wiring/open-place.ts'
 import { openDeliveries } from '../src/wiring/open-platform.ts'
+import { openPress } from '../src/wiring/open-press.ts'
 import { openWatch, type Watch } from '../src/wiring/open-watch.ts'
-import { openPress } from '../src/wiring/open-workshop.ts'
+import { openWorkshop } from '../src/wiring/open-workshop.ts'
 import { type Opened, orStop, runProgram } from '../src/wiring/run-program.ts'
 import { whenStopped } from '../src/wiring/stop.ts'
 import { aboutStep, reporter, stepLogger } from '../src/wiring/trouble.ts'
@@ -63,7 +64,10 @@ const work = async ({ toClose }: Opened): Promise<void> => {
   const config = orStop(readConfig(root))
   const { lockSeconds, overdueSeconds, pulse } = config.workers
   const address = orStop(await addressFor(config))
-  const desk: WorkerDesk = { ...orStop(await openDesk(root, config, address)), press: await openPress(root) }
+  const desk: WorkerDesk = {
+    ...orStop(await openDesk(config, openWorkshop(root, config.shop), address)),
+    press: await openPress(root),
+  }
   const { store } = desk
   toClose(store.close)
   const place = queuePlace(config, address, desk.shopId)

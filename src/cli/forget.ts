@@ -6,6 +6,7 @@ import { forgetDue, forgetOrder } from '../desk/service/forget-order.ts'
 import { ok, type Problem, type Result } from '../domain/result/result.ts'
 import { type Borrowed, borrowBase, hasRecords } from '../wiring/borrow-base.ts'
 import { openDesk } from '../wiring/open-place.ts'
+import { openWorkshop } from '../wiring/open-workshop.ts'
 import { answerDone, answerRefused } from './answer.ts'
 import { isOn, runCommand, UsageError, type Words } from './command.ts'
 
@@ -42,7 +43,7 @@ const withDesk = async (
   const { owner, role } = base
   const migrated = alone ? await migrate({ owner, role, root }) : ok(undefined)
   if (!migrated.ok) return migrated
-  const desk = await openDesk(root, config, base.service)
+  const desk = await openDesk(config, openWorkshop(root, config.shop), base.service)
   if (!desk.ok) return desk
   try {
     return await forgetIn(desk.value, wanted)

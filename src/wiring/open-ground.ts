@@ -1,4 +1,3 @@
-import { checkRedis } from '../adapters/queue/bullmq/check-redis.ts'
 import type { Address } from '../adapters/store/address.ts'
 import { startEmbedded } from '../adapters/store/embedded/start-embedded.ts'
 import { type Held, holdService } from '../adapters/store/hold.ts'
@@ -63,6 +62,7 @@ const letGo = async (base: Base, held: Held, isLost: () => boolean): Promise<voi
 /** Starts or finds PostgreSQL, takes it for this service alone when it is embedded, and brings the records to the newest shape. */
 export const openGround = async (root: string, config: Config): Promise<Result<Ground>> => {
   if (config.redis !== null) {
+    const { checkRedis } = await import('../adapters/queue/bullmq/check-redis.ts')
     const redis = await checkRedis(config.redis)
     if (!redis.ok) return redis
   }

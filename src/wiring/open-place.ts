@@ -6,18 +6,20 @@ import { embeddedAddress } from '../adapters/store/embedded/start-embedded.ts'
 import { openStore } from '../adapters/store/sql/open-store.ts'
 import type { Config } from '../config.ts'
 import type { Desk } from '../desk/service/desk.ts'
+import type { Workshop } from '../desk/work-out.ts'
 import { zoneOf } from '../domain/calendar/zone.ts'
 import { ok, type Result } from '../domain/result/result.ts'
 import { openClock } from './open-clock.ts'
-import { openWorkshop } from './open-workshop.ts'
 
 /** Where the house's queue lives: on Redis when its address is set, else on the store's own PostgreSQL. */
 export const queuePlace = ({ redis }: Config, address: Address, house: string): QueuePlace =>
   redis === null ? { kind: 'postgres', house, address } : { kind: 'redis', house, ...redis }
 
-/** The desk of the shop in the shop folder, over a store at an address. */
-export const openDesk = async (root: string, config: Config, address: Address): Promise<Result<Desk>> => {
-  const workshop = await openWorkshop(root, config.shop)
+type Reading = Promise<Result<Workshop>>
+
+/** The desk of a shop, whose records may still be being read, over a store at an address. */
+export const openDesk = async (config: Config, reading: Reading, address: Address): Promise<Result<Desk>> => {
+  const workshop = await reading
   if (!workshop.ok) return workshop
   const zone = zoneOf(workshop.value.shop.profile.zone)
   if (!zone.ok) return zone

@@ -1,6 +1,3 @@
-import { platformDeliver } from '../adapters/chat/platform/deliver.ts'
-import { startDeliveries } from '../adapters/chat/platform/deliver-waiting.ts'
-import { startPlatform } from '../adapters/chat/platform/platform.ts'
 import type { Config } from '../config.ts'
 import { platformDesk } from '../desk/platform/platform-desk.ts'
 import { readyDelivery } from '../desk/platform/ready-delivery.ts'
@@ -13,10 +10,11 @@ type Close = () => Promise<void>
 
 const nothing: Close = async () => undefined
 
-/** Connects the bot when its token is set; it only listens and answers, nothing is drawn or printed in its process. */
+/** Connects the bot (loaded only then: its library takes as long as all others together) when its token is set; it only listens and answers, nothing is drawn or printed in its process. */
 export const openPlatform = async (desk: Desk, { platform }: Config, report: Report): Promise<Close> => {
   const { token, api, readsContent, guild } = platform
   if (token === null) return nothing
+  const { startPlatform } = await import('../adapters/chat/platform/platform.ts')
   const bot = await startPlatform(platformDesk(desk, guild), { token, api, readsContent, report })
   return bot.stop
 }
@@ -25,6 +23,8 @@ export const openPlatform = async (desk: Desk, { platform }: Config, report: Rep
 export const openDeliveries = async (desk: WorkerDesk, { platform }: Config, report: Report): Promise<Close> => {
   const { token, api, guild } = platform
   if (token === null) return nothing
+  const { platformDeliver } = await import('../adapters/chat/platform/deliver.ts')
+  const { startDeliveries } = await import('../adapters/chat/platform/deliver-waiting.ts')
   const deliver = platformDeliver(platformDesk(desk, guild), { token, api })
   const tenants = tenantsOf(desk)
   const ready = (waiting: WaitingDelivery) => readyDelivery(tenants, waiting)

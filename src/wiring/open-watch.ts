@@ -1,5 +1,4 @@
-import { type Metrics, makeMetrics, type Sources } from '../adapters/watch/metrics.ts'
-import { startWatch } from '../adapters/watch/start-watch.ts'
+import type { Metrics, Sources } from '../adapters/watch/metrics.ts'
 import type { Config } from '../config.ts'
 import type { Desk } from '../desk/service/desk.ts'
 import { shopFigures } from '../desk/service/shop-figures.ts'
@@ -15,8 +14,10 @@ export type Watch = { readonly ran: Metrics['ran']; readonly close: () => Promis
 
 /** Figures and readiness at the port that is set; nothing listens when none is. */
 export const openWatch = async (config: Config, { desk, queue, ready, report }: Watching): Promise<Result<Watch>> => {
+  if (config.watch === null) return ok({ ran: () => undefined, close: async () => undefined })
+  const { makeMetrics } = await import('../adapters/watch/metrics.ts')
+  const { startWatch } = await import('../adapters/watch/start-watch.ts')
   const metrics = makeMetrics({ figures: () => shopFigures(desk), queue })
-  if (config.watch === null) return ok({ ran: metrics.ran, close: async () => undefined })
   try {
     const running = await startWatch({ ...config.watch, metrics, ready, report })
     process.stdout.write(`Figures: http://${config.watch.host}:${running.port}/metrics\n`)

@@ -10,6 +10,7 @@ import { platformDesk } from '../../src/desk/platform/platform-desk.ts'
 import { openShop } from '../../src/desk/service/open-shop.ts'
 import { addressFor, openDesk } from '../../src/wiring/open-place.ts'
 import { openPlatform } from '../../src/wiring/open-platform.ts'
+import { openWorkshop } from '../../src/wiring/open-workshop.ts'
 import { openTestStore, unwrap } from '../support/embedded.ts'
 import { action, message } from '../support/platform/messages.ts'
 import { type StandIn, startStandIn, token } from '../support/platform/stand-in.ts'
@@ -53,7 +54,7 @@ const openBot = async (given: unknown) => {
   const { guild, customers: people } = orderSchema.parse(given)
   const root = projectRoot()
   const config = unwrap(readConfig(root))
-  const desk = unwrap(await openDesk(root, config, unwrap(await addressFor(config))))
+  const desk = unwrap(await openDesk(config, openWorkshop(root, config.shop), unwrap(await addressFor(config))))
   await openShop(desk)
   const nobody = { id: '', name: '', language: 'en' } as const
   const platform = platformDesk(desk, guild)

@@ -3,6 +3,7 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { readConfig } from '../../src/config.ts'
 import type { Desk } from '../../src/desk/service/desk.ts'
 import { addressFor, openDesk } from '../../src/wiring/open-place.ts'
+import { openWorkshop } from '../../src/wiring/open-workshop.ts'
 import { localMinute } from '../support/desk.ts'
 import { root, temporaryFolder, unwrap } from '../support/embedded.ts'
 import { freePort, type OpenService, startService } from '../support/service.ts'
@@ -31,7 +32,7 @@ beforeAll(async () => {
   port = await freePort()
   service = await startService(data, { CLOCK, COUNTER_PORT: port })
   const config = { ...unwrap(readConfig(root)), data, clock: { start, speed } }
-  desk = unwrap(await openDesk(root, config, unwrap(await addressFor(config))))
+  desk = unwrap(await openDesk(config, openWorkshop(root, config.shop), unwrap(await addressFor(config))))
 }, 120_000)
 afterAll(async () => {
   await desk?.store.close()

@@ -19,7 +19,8 @@ import type { Incoming } from '../../src/ports/chat.ts'
 import type { Clock } from '../../src/ports/clock.ts'
 import type { OrderStep, OrderStepName } from '../../src/ports/queue.ts'
 import type { Store } from '../../src/ports/store.ts'
-import { openPress, openWorkshop } from '../../src/wiring/open-workshop.ts'
+import { openPress } from '../../src/wiring/open-press.ts'
+import { openWorkshop } from '../../src/wiring/open-workshop.ts'
 import { unwrap } from './embedded.ts'
 
 /** Threads run compiled. */
