@@ -3,7 +3,7 @@ import { join } from 'node:path'
 import { holdService } from '../adapters/store/hold.ts'
 import type { Config } from '../config.ts'
 import type { Problem, Result } from '../domain/result/result.ts'
-import { type Base, openBase } from './open-ground.ts'
+import { type Base, openBase } from './open-base.ts'
 
 /** `alone`: no service runs on these data, and none can start until the command has ended. */
 export type Borrowed = { readonly base: Base; readonly alone: boolean }

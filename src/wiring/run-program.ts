@@ -1,5 +1,4 @@
 import type { Problem, Result } from '../domain/result/result.ts'
-import { plainProblems, problemLines } from './say-problems.ts'
 
 /** The program cannot go on, for reasons a person can be told. */
 class Refused extends Error {
@@ -34,8 +33,10 @@ export const runProgram = async (report: (cause: unknown) => void, work: (opened
     await work({ toClose: (close) => closes.push(close) })
   } catch (cause) {
     code = 1
-    if (cause instanceof Refused) process.stderr.write(problemLines(plainProblems(cause.problems)))
-    else report(cause)
+    if (cause instanceof Refused) {
+      const { plainProblems, problemLines } = await import('./say-problems.ts')
+      process.stderr.write(problemLines(plainProblems(cause.problems)))
+    } else report(cause)
   }
   await closeAll(closes, report)
   process.exit(code)

@@ -1,8 +1,9 @@
-import * as chrono from 'chrono-node'
+import { casual as english } from 'chrono-node/en'
+import { casual as spanish } from 'chrono-node/es'
 import type { Language } from '../../shop/show.ts'
 import { fold } from './tokens.ts'
 
-const parsers = { en: chrono.en.casual, es: chrono.es.casual }
+const parsers = { en: english, es: spanish }
 
 const relative =
   /\b(?:in|within|en|dentro de)\s+(?:about\s+|unas?\s+|unos\s+)?(?:\w+)\s+(?:days?|weeks?|months?|dias?|semanas?|mes(?:es)?)\b|\b(?:weeks?|days?|months?) from (?:now|today)\b|\bnext (?:week|month)\b|\bproxim[oa] (?:semana|mes)\b/
