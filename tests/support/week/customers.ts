@@ -30,9 +30,13 @@ type Look = { readonly hands: Hands; readonly now: number; readonly plan: ShopPl
 /** Whoever changes their mind wants their first player in another size. */
 const change = 'make the 4 a large'
 
+/** What a customer says to a question of the desk. */
+const answers: { readonly [question: string]: string } = { 'ask-ages': 'all are 13 or older', cancel: 'yes' }
+
 const answer = async ({ hands }: Look, id: string, talk: Conversation): Promise<boolean> => {
-  if (talk.asked?.code !== 'ask-ages') return false
-  await hands.say(id, 'all are 13 or older')
+  const words = answers[talk.asked?.code ?? '']
+  if (words === undefined) return false
+  await hands.say(id, words)
   return true
 }
 
