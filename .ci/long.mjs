@@ -15,6 +15,7 @@ const forms = {
   fuzz: ['tests/fuzz'],
   week: ['tests/e2e/week'],
   'week-desk': ['tests/desk/week'],
+  pictures: ['tests/e2e/floor-pictures'],
 }
 
 const [name = ''] = process.argv.slice(2)

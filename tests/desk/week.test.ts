@@ -4,7 +4,7 @@ import { localMinute, openTestDesk } from '../support/desk.ts'
 import { openTestStore, type TestStore } from '../support/embedded.ts'
 import { noor, pim, rosa } from '../support/floor.ts'
 import { deskHands } from '../support/week/hands.ts'
-import { summaryOf, tableOf } from '../support/week/report.ts'
+import { aloud, summaryOf, tableOf } from '../support/week/report.ts'
 import { runWeek } from '../support/week/run-week.ts'
 import { wishesOf } from '../support/week/wishes.ts'
 
@@ -19,7 +19,8 @@ const crew = {
   staff: [noor, pim, { id: 'm-ada', name: 'Ada', role: 'staff' }, { id: 'm-kit', name: 'Kit', role: 'staff' }],
 } as const
 const isLong = process.env['LONG'] === 'week-desk'
-const weeks = isLong ? [1, 2, 3].map((seed) => ({ seed, orders: 60 })) : [{ seed: 1, orders: 7 }]
+const seeds = (process.env['WEEK_SEED'] ?? '1,2,3').split(',').map(Number)
+const weeks = isLong ? seeds.map((seed) => ({ seed, orders: 60 })) : [{ seed: 1, orders: 7 }]
 const from = localMinute('2026-11-30T07:00')
 
 describe('a week in the shop, on the real desk and store with a clock of its own', () => {
@@ -32,7 +33,7 @@ describe('a week in the shop, on the real desk and store with a clock of its own
       const clock = { at: minutes(from) }
       const desk = await openTestDesk(opened.store, clock)
       const wishes = wishesOf({ seed, orders, from, zone: desk.zone })
-      const ran = await runWeek({ hands: deskHands(desk, clock), crew, wishes, from, mostDays: 16 })
+      const ran = await runWeek({ hands: deskHands(desk, clock), crew, wishes, from, mostDays: 16, tell: aloud })
       const summary = await summaryOf(desk, ran, from)
       process.stdout.write(`${tableOf(summary, seed)}\n`)
       expect(summary.unexplained).toEqual([])

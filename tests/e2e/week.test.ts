@@ -9,7 +9,7 @@ import { root, temporaryFolder, unwrap } from '../support/embedded.ts'
 import { freePort, type OpenService, startService } from '../support/service.ts'
 import { workerOf } from '../support/service-watch.ts'
 import { counterHands, signInCrew } from '../support/week/counter-hands.ts'
-import { summaryOf, tableOf } from '../support/week/report.ts'
+import { aloud, summaryOf, tableOf } from '../support/week/report.ts'
 import { runWeek } from '../support/week/run-week.ts'
 import { wishesOf } from '../support/week/wishes.ts'
 
@@ -68,7 +68,7 @@ describe.runIf(process.env['LONG'] === 'week')(
       ])
       const wishes = wishesOf({ seed, orders, from, zone: desk.zone })
       const hands = counterHands({ address: service.address, desk, cookieFor, die: killer() })
-      const ran = await runWeek({ hands, crew, wishes, from, mostDays: 12 })
+      const ran = await runWeek({ hands, crew, wishes, from, mostDays: 12, tell: aloud })
       const summary = await summaryOf(desk, ran, from)
       process.stdout.write(`${tableOf(summary, seed)}\n`)
       expect(summary.unexplained).toEqual([])

@@ -181,3 +181,8 @@ export const tableOf = (summary: Summary, seed: number): string => {
   const troubles = [...summary.brokenWithoutWord, ...summary.unexplained, ...summary.gapsInLogs, ...summary.stockWrong]
   return [`A week in the shop, seed ${seed}`, ...lines, ...troubles.map((one) => `  ! ${one}`)].join('\n')
 }
+
+/** A line of the week as it goes by, with the machine's time in front of it. */
+export const aloud = (line: string): void => {
+  process.stdout.write(`${new Date().toISOString().slice(11, 19)} ${line}\n`)
+}

@@ -72,10 +72,23 @@ export type WeekSettings = {
   readonly from: Minutes
   /** The week is called off after so many days. */
   readonly mostDays: number
+  /** Hears how far the week is, once on every day of the shop. */
+  readonly tell?: (line: string) => void
+}
+
+/** How many orders stand where, on which day. */
+const dayLine = async ({ desk }: Hands, customers: readonly Customer[], day: number): Promise<string> => {
+  const shop = desk.store.shop(desk.shopId)
+  const states = new Map<string, number>()
+  for (const { id } of customers) {
+    const state = id === null ? 'to come' : ((await shop.orders.read(orderIdOf(id)))?.state ?? 'in talk')
+    states.set(state, (states.get(state) ?? 0) + 1)
+  }
+  return `day ${day}: ${[...states].map(([state, many]) => `${many} ${state}`).join(', ')}`
 }
 
 /** Lets a week go by: at each look customers, the owner and whoever is there do what is theirs, until every order is over. */
-export const runWeek = async ({ hands, crew, wishes, from, mostDays }: WeekSettings): Promise<Ran> => {
+export const runWeek = async ({ hands, crew, wishes, from, mostDays, tell }: WeekSettings): Promise<Ran> => {
   const { clock } = hands.desk
   const shop = hands.desk.store.shop(hands.desk.shopId)
   const customers = wishes.map(newCustomer)
@@ -93,8 +106,12 @@ export const runWeek = async ({ hands, crew, wishes, from, mostDays }: WeekSetti
     await staffAct({ hands, now, plan, there, wishOf, baggedAt, troubled })
   }
   let looks = 0
+  let told = 0
   for (; open.size > 0 && clock.now() < from + mostDays * day; looks += 1) {
     const now = clock.now()
+    const today = Math.floor((now - from) / day) + 1
+    if (tell !== undefined && today > told) tell(await dayLine(hands, customers, today))
+    told = Math.max(told, today)
     const plan = shopPlanFrom((await shop.plan.read()).body)
     for (const customer of open) await customerActs({ hands, now, plan }, customer)
     const due = ahead.filter(({ after }) => after + from <= now)

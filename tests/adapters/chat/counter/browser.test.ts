@@ -1,27 +1,16 @@
 import { readFileSync } from 'node:fs'
-import { createRequire } from 'node:module'
 import type { Page } from 'playwright-core'
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest'
 import type { Channel } from '../../../../src/ports/chat.ts'
 import { needs } from '../../../support/needs.ts'
+import { axeFindings } from '../../../support/page-axe.ts'
 import { browserNames, type OpenBrowser, openBrowser } from '../../../support/page-browser.ts'
 import { openCounter, type TestCounter } from '../../../support/page-counter.ts'
 import { bench, message, plainText } from '../../../support/page-desk.ts'
 import { pageAddresses } from '../../../support/page-routes.ts'
 import { everything, layOutBench, layOutConversation, layOutMorning, navyPicture } from '../../../support/page-scene.ts'
 
-const axeFile = createRequire(import.meta.url).resolve('axe-core/axe.min.js')
-const axeText = readFileSync(axeFile, 'utf8')
 const bot = { kind: 'bot', name: 'bot' } as const
-
-/** What axe-core finds, as `rule: element` lines; it is put in by the test's own channel, so the page's policy stays as it is. */
-const findings = async (page: Page): Promise<readonly string[]> => {
-  await page.evaluate(axeText)
-  const found: unknown = await page.evaluate(
-    'axe.run(document, { resultTypes: ["violations"] }).then((r) => r.violations.flatMap((v) => v.nodes.map((n) => v.id + ": " + n.html)))',
-  )
-  return Array.isArray(found) ? found.map(String) : ['axe did not answer']
-}
 
 describe.runIf(needs(...browserNames))('in a browser', () => {
   let counter: TestCounter
@@ -75,7 +64,7 @@ describe.runIf(needs(...browserNames))('in a browser', () => {
       for (const path of paths) {
         await page.goto(counter.address + path)
         await page.evaluate('Promise.all(document.getAnimations().map((animation) => animation.finished)).then(() => 0)')
-        expect({ path, width, found: await findings(page) }).toEqual({ path, width, found: [] })
+        expect({ path, width, found: await axeFindings(page) }).toEqual({ path, width, found: [] })
         const sideways: unknown = await page.evaluate('document.documentElement.scrollWidth - window.innerWidth')
         expect({ path, width, sideways }).toEqual({ path, width, sideways: 0 })
       }
