@@ -1,5 +1,5 @@
 import type { Action, Channel, Incoming, Message } from './chat.ts'
-import type { PressView, ShelfView } from './floor-view.ts'
+import type { PressView, ShelfView, TicketAtPress } from './floor-view.ts'
 
 export type Language = 'en' | 'es'
 
@@ -80,7 +80,7 @@ export type CounterDesk = {
   /** A ticket as it is worked at the press; null when there is no such ticket. */
   atPress(ticketId: string): Promise<PressView | null>
   /** Open tickets of the bench, the one wanted first on top. */
-  openTickets(): Promise<readonly { readonly ticketId: string; readonly label: string }[]>
+  openTickets(): Promise<readonly TicketAtPress[]>
   shelf(): Promise<ShelfView>
   /** Whether an action asks for something to be filled in on its ticket's page. */
   needsForm(action: string): boolean

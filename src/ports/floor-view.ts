@@ -20,14 +20,39 @@ export type StepView = {
   readonly isDone: boolean
 }
 
+/** A gate in words. */
+export type GateView = { readonly text: string; readonly isOpen: boolean }
+
+/** One player's bag: whose it is, and its garments. */
+export type BagView = {
+  readonly player: string
+  readonly garments: readonly { readonly text: string; readonly isBagged: boolean }[]
+}
+
+/** A ticket that can be worked on. `waits`: gates that are shut, by their names. */
+export type TicketAtPress = {
+  readonly ticketId: string
+  readonly label: string
+  readonly wanted: string
+  /** The hottest setting of its press steps and the machine: what a change of ticket changes at the press. */
+  readonly setting: string
+  readonly stage: 'free' | 'held' | 'checked' | 'bagged'
+  /** Who holds it. */
+  readonly by: string | null
+  readonly waits: readonly string[]
+}
+
 /** A ticket at the press. `tick` is the form's id that ticks go to; null when nobody may tick now. */
 export type PressView = {
   readonly ticketId: string
   readonly title: string
   readonly needed: string
-  readonly gates: readonly string[]
+  /** Who holds the ticket; null when it is free. */
+  readonly holder: string | null
+  readonly gates: readonly GateView[]
   readonly warnings: readonly string[]
   readonly steps: readonly StepView[]
+  readonly bags: readonly BagView[]
   readonly tick: string | null
   readonly acts: readonly { readonly id: string; readonly label: string }[]
   readonly forms: readonly Form[]

@@ -52,9 +52,10 @@ const send = async (form, button) => {
     const { said: sentence } = await answer.json()
     tell(sentence ?? '', answer.ok ? 'good' : 'trouble')
     if (!answer.ok) return
-    // A word for whoever did it on a page that is not live: it was not done, and what was filled in stays to be mended.
-    if (sentence && !line.source) return renew(form)
+    // A word for whoever did it beside the slips: it was not done, and what was filled in stays to be mended.
+    if (sentence && !form.closest('.slips, .answer')) return renew(form)
     wasSent(form)
+    form.closest('details.fill')?.removeAttribute('open')
     if (line.source?.readyState !== EventSource.OPEN) location.reload()
   } finally {
     form.removeAttribute('aria-busy')
@@ -122,6 +123,38 @@ const markup = (event) => {
   return holder.content.firstElementChild
 }
 
+/** What lies open stays open; a form that is being filled in and a count-down that runs stay what they are. */
+const keepOpen = (old, fresh) => {
+  for (const folded of old.querySelectorAll('details[open][id]')) {
+    const twin = fresh.querySelector(`#${CSS.escape(folded.id)}`)
+    if (twin && folded.matches('.fill')) twin.replaceWith(folded)
+    else if (twin) twin.open = true
+  }
+  for (const running of old.querySelectorAll('.timer:has([aria-pressed=true])'))
+    fresh.querySelector(`#${CSS.escape(running.id)}`)?.replaceWith(running)
+}
+
+/** A garment that stands as it stood stays chosen or not, as the hand left it. */
+const keepChosen = (old, fresh) => {
+  for (const box of old.querySelectorAll('.tile input')) {
+    const twin = fresh.querySelector(`#${CSS.escape(box.id)}`)
+    if (twin?.parentElement.className === box.parentElement.className) twin.checked = box.checked
+  }
+}
+
+const placeSheet = (fresh) => {
+  const old = document.getElementById('sheet')
+  const held = old.contains(document.activeElement) ? document.activeElement : null
+  keepChosen(old, fresh)
+  keepOpen(old, fresh)
+  old.replaceWith(fresh)
+  if (!held || document.activeElement === held) return
+  const again = held.isConnected ? held : held.id && document.getElementById(held.id)
+  // Where the hand was is folded away now: it is put on the step that comes.
+  const visible = again?.checkVisibility() ? again : document.getElementById('now')
+  visible?.focus({ preventScroll: Boolean(held.isConnected) })
+}
+
 const watch = () => {
   const source = new EventSource(`${slips.dataset.live}?after=${slips.dataset.after}`)
   line.source = source
@@ -138,7 +171,7 @@ const watch = () => {
     if (isNew && !stay) toEnd()
     if (isNew && document.hidden) document.title = `• ${document.title.replace(/^• /, '')}`
   })
-  on(source, 'sheet', (event) => document.getElementById('sheet')?.replaceWith(markup(event)))
+  on(source, 'sheet', (event) => placeSheet(markup(event)))
   on(source, 'over', () => location.reload())
   on(source, 'error', () => {
     if (!line.lost) tell(said.lost, 'trouble')

@@ -79,9 +79,17 @@ export type PageWords = {
     readonly timerNote: string
     readonly timerOver: string
     readonly gates: string
+    readonly passed: (gates: number) => string
     readonly forms: string
+    readonly now: string
+    readonly coming: string
+    readonly over: string
+    readonly bags: string
+    readonly wanted: (when: string) => string
+    readonly heldBy: (name: string) => string
+    readonly waits: (gates: string) => string
+    readonly groups: { readonly [group in 'mine' | 'free' | 'held' | 'checked' | 'bagged']: string }
     readonly states: { readonly [state in 'waiting' | 'taken' | 'started' | 'done' | 'spoiled']: string }
-    readonly fold: (title: string) => string
   }
   readonly shelf: {
     readonly title: string

@@ -51,23 +51,15 @@ const ticketNow = async ({ desk }: FloorCounter, revision = 1): Promise<string> 
 
 const slipOf = (page: Page, text: RegExp) => page.locator('.slip', { hasText: text }).last()
 
-/** A page that is not live loads itself anew when what was done on it is written down; the next step waits for that. */
-const reloaded = async (page: Page, act: () => Promise<unknown>): Promise<void> => {
-  const anew = page.waitForEvent('load', patience)
-  await act()
-  await anew
-}
-
-/** Opens one of the forms of the press page, fills it in and sends it. */
+/** Opens one of the forms of a page, fills it in and sends it; it is folded again or gone when it was written down. */
 const fills = async (page: Page, act: string, given: (form: ReturnType<Page['locator']>) => Promise<unknown>): Promise<void> => {
   const form = page.locator(`#form-${act}`)
   if ((await form.getAttribute('open')) === null) await form.locator('summary').click(patience)
   await given(form)
-  await reloaded(page, async () => {
-    const sent = page.waitForResponse((answer) => answer.request().method() === 'POST')
-    await form.getByRole('button', { name: 'Write it down' }).click()
-    expect((await sent).status()).toBe(200)
-  })
+  const sent = page.waitForResponse((answer) => answer.request().method() === 'POST')
+  await form.getByRole('button', { name: 'Write it down' }).click()
+  expect((await sent).status()).toBe(200)
+  await expect.poll(() => page.locator(`#form-${act}[open]`).count(), patience).toBe(0)
 }
 
 const chooses = (form: ReturnType<Page['locator']>, label: RegExp, option: RegExp) =>
@@ -199,7 +191,7 @@ describe.runIf(needs(...browserNames))('the floor at the counter', () => {
     await fills(staff, 'remade', (form) => chooses(form, /Which remake/, /#7 Bea.*scorched/))
     for (const act of [/^Checked$/, /^Bagged$/]) {
       await staff.goto(`${here.address}/press/${ticket}`)
-      await reloaded(staff, () => presses(staff, act))
+      await presses(staff, act)
       await expect.poll(() => staff.getByRole('button', { name: act }).count(), patience).toBe(0)
     }
     await seen(coach, /ready/i)

@@ -2,9 +2,10 @@ import { mkdirSync } from 'node:fs'
 import { join } from 'node:path'
 import type { Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import type { WorkerDesk } from '../../src/desk/service/desk.ts'
 import { minutes } from '../../src/domain/units/units.ts'
 import { orderStates } from '../../src/ports/work-records.ts'
-import { localMinute } from '../support/desk.ts'
+import { localMinute, type TestClock } from '../support/desk.ts'
 import { openTestStore, root, type TestStore } from '../support/embedded.ts'
 import { noor, pim, rosa } from '../support/floor.ts'
 import { type FloorCounter, openFloorCounter } from '../support/floor-counter.ts'
@@ -36,13 +37,12 @@ const scenes: readonly Scene[] = [
 ]
 
 /** Lets the shop's days go by as the scene has it. */
-const layOut = async (counter: FloorCounter, { orders, days, within, staff }: Scene): Promise<void> => {
-  const wishes = wishesOf({ seed: 5, orders, from, zone: counter.desk.zone }).map((wish) => ({
+const layOut = async (desk: WorkerDesk, clock: TestClock, { orders, days, within, staff }: Scene): Promise<void> => {
+  const wishes = wishesOf({ seed: 5, orders, from, zone: desk.zone }).map((wish) => ({
     ...wish,
     arrives: minutes(from + Math.floor((wish.arrives - from) * within)),
   }))
-  const hands = deskHands(counter.desk, counter.clock)
-  await runWeek({ hands, crew: { owner: rosa, staff }, wishes, from, mostDays: days })
+  await runWeek({ hands: deskHands(desk, clock), crew: { owner: rosa, staff }, wishes, from, mostDays: days })
 }
 
 /** Every page of staff and owner, with the ticket whose work has gone furthest. */
@@ -80,9 +80,13 @@ describe.runIf(process.env['LONG'] === 'pictures' && needs(...browserNames))('pi
       timeout: 3_600_000,
     },
     async (scene) => {
-      const counter = await openFloorCounter({ opened, browser, at: start })
+      const counter = await openFloorCounter({
+        opened,
+        browser,
+        at: start,
+        before: (desk, clock) => layOut(desk, clock, scene),
+      })
       try {
-        await layOut(counter, scene)
         const page = await counter.owner()
         for (const [name, path] of await pagesOf(counter)) {
           for (const width of widths) {

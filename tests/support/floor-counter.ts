@@ -13,6 +13,8 @@ type Opening = {
   readonly browser: OpenBrowser
   readonly at: string
   readonly change?: (shop: Shop) => Shop
+  /** What went before in the shop, while nobody else works in it. */
+  readonly before?: (desk: WorkerDesk, clock: TestClock) => Promise<unknown>
 }
 
 /** A shop's counter over the real store, its work done as workers would, and people with browsers of their own. */
@@ -64,9 +66,10 @@ const listenAt = (desk: WorkerDesk, news: Awaited<ReturnType<typeof openNews>>, 
     report: (error) => bugs.push(error),
   })
 
-export const openFloorCounter = async ({ opened, browser, at, change }: Opening): Promise<FloorCounter> => {
+export const openFloorCounter = async ({ opened, browser, at, change, before }: Opening): Promise<FloorCounter> => {
   const clock: TestClock = { at: localMinute(at) }
   const desk = await openTestDesk(opened.store, clock, change)
+  await before?.(desk, clock)
   const bugs: unknown[] = []
   const news = await openNews(desk)
   const counter = await listenAt(desk, news, bugs)

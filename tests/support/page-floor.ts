@@ -12,7 +12,11 @@ const press: PressView = {
   ticketId: '17',
   title: 'Ticket T0017 r2 · Riverside Volleyball',
   needed: 'Wanted Thursday, March 19, 5 pm',
-  gates: ['count-in: passed', 'first piece signed: wants a second person’s signature'],
+  holder: 'Tomás',
+  gates: [
+    { text: 'count-in: passed', isOpen: true },
+    { text: 'first piece signed: wants a second person’s signature', isOpen: false },
+  ],
   warnings: ['press 1 today: +10 °F on every set point'],
   steps: [
     {
@@ -33,6 +37,10 @@ const press: PressView = {
       tiles,
       isDone: false,
     },
+  ],
+  bags: [
+    { player: 'Lee #20', garments: [{ text: 'Home jersey S', isBagged: false }] },
+    { player: 'Núñez #7', garments: [{ text: 'Home jersey M', isBagged: true }] },
   ],
   tick: 't:17:tick:2',
   acts: [{ id: 't:17:pause:2', label: 'Pause' }],
@@ -77,6 +85,14 @@ const shelf: ShelfView = {
   ],
 }
 
+const listedAs = {
+  wanted: 'Thursday, March 19, 5 pm',
+  setting: '295 °F, press 1',
+  stage: 'held',
+  by: 'Tomás',
+  waits: ['first piece'],
+} as const
+
 type Floor = Pick<
   CounterDesk,
   'atPress' | 'openTickets' | 'shelf' | 'needsForm' | 'newCalendar' | 'revokeCalendar' | 'calendar' | 'table'
@@ -87,7 +103,7 @@ export const floorOfPages = (): Floor => {
   const secrets = new Set<string>()
   return {
     atPress: async (ticketId) => (ticketId === '17' ? press : null),
-    openTickets: async () => [{ ticketId: '17', label: 'T0017 Riverside Volleyball' }],
+    openTickets: async () => [{ ticketId: '17', label: 'T0017 Riverside Volleyball', ...listedAs }],
     shelf: async () => shelf,
     needsForm: (action) => action.split(':')[2] === 'spoiled',
     newCalendar: async () => {

@@ -36,6 +36,8 @@ export const noPages: readonly string[] = [
   '/load/picture',
   '/morning/file/:file',
   '/morning/live',
+  '/press/:ticket/live',
+  '/press/live',
   '/ready',
   '/robots.txt',
   '/tables/:table',

@@ -7,9 +7,11 @@ import { type Minutes, minutes } from '../../domain/units/units.ts'
 import type { Morning, MorningLine, MorningSection } from '../../ports/counter-desk.ts'
 import type { StoredOrder, StoredTicket } from '../../ports/work-records.ts'
 import type { Desk } from './desk.ts'
+import { pressSetting } from './floor/press-setting.ts'
 import { readLife } from './floor/read-life.ts'
 import { type FloorSections, floorSections } from './morning-floor.ts'
 import { orderFrom, type PlacedOrder, type ShopPlan, shopPlanFrom, ticketFrom } from './records.ts'
+import { holderOf, type TicketLife } from './ticket-life.ts'
 import { ticketName } from './ticket-names.ts'
 
 type Entry = {
@@ -19,6 +21,8 @@ type Entry = {
   readonly pieces: number
   readonly sizesLater: number
   readonly countedIn: boolean
+  /** Who holds its ticket. */
+  readonly holder: string | null
   readonly money: string
   readonly placed: PlacedOrder | null
   readonly ticket: StoredTicket | null
@@ -39,10 +43,8 @@ type Sheet = {
 
 const dayMinutes = 1_440
 
-const isCountedIn = async (desk: Desk, ticketId: string): Promise<boolean> => {
-  const life = await readLife(desk, desk.store.shop(desk.shopId), ticketId)
-  return life?.gates.every(({ gate, is }) => gate.code !== 'count-in' || is === 'open') ?? false
-}
+const isCountedIn = (life: TicketLife | null): boolean =>
+  life?.gates.every(({ gate, is }) => gate.code !== 'count-in' || is === 'open') ?? false
 
 const entryOf = async (desk: Desk, order: StoredOrder, plan: ShopPlan): Promise<Entry | null> => {
   const shop = desk.store.shop(desk.shopId)
@@ -51,6 +53,7 @@ const entryOf = async (desk: Desk, order: StoredOrder, plan: ShopPlan): Promise<
   const document = orderFrom(revision.document)
   const tickets = await shop.tickets.ofOrder(order.orderId)
   const ticket = tickets.find(({ state }) => state === 'open') ?? null
+  const life = ticket === null ? null : await readLife(desk, shop, ticket.ticketId)
   return {
     order,
     team: document.team,
@@ -58,7 +61,8 @@ const entryOf = async (desk: Desk, order: StoredOrder, plan: ShopPlan): Promise<
     pieces: document.roster.reduce((sum, row) => sum + row.quantity, 0),
     money: document.money.state,
     sizesLater: document.roster.filter(({ size }) => size === 'later').length,
-    countedIn: ticket !== null && (await isCountedIn(desk, ticket.ticketId)),
+    countedIn: isCountedIn(life),
+    holder: life === null ? null : (holderOf(life.findings)?.by ?? null),
     placed: plan.sold.find((sold) => sold.id === order.orderId) ?? null,
     ticket,
   }
@@ -109,13 +113,15 @@ const pressList = ({ entries, words, show }: Sheet): readonly MorningLine[] =>
   entries
     .flatMap((entry) => {
       if (entry.ticket === null || entry.order.state !== 'on-bench') return []
-      const steps = ticketFrom(entry.ticket.body).facts.press.filter((step) => step.action === 'press')
-      const hottest = Math.max(...steps.map((step) => step.tenthsC ?? 0))
-      return [{ entry, hottest, machine: steps[0]?.machine ?? '' }]
+      return [{ entry, setting: pressSetting(ticketFrom(entry.ticket.body).facts) }]
     })
-    .toSorted((a, b) => a.hottest - b.hottest)
-    .map(({ entry, hottest, machine }) =>
-      line(entry, words.press(nameOf(entry), show.temperature(hottest), machine), words.todo.take),
+    .toSorted((a, b) => a.setting.tenthsC - b.setting.tenthsC)
+    .map(({ entry, setting: { tenthsC, machine } }) =>
+      line(
+        entry,
+        words.press(nameOf(entry), show.temperature(tenthsC), machine),
+        entry.holder === null ? words.todo.take : words.held(entry.holder),
+      ),
     )
 
 const collectable = ({ entries, words }: Sheet): readonly MorningLine[] =>

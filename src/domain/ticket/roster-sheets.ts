@@ -1,5 +1,6 @@
 import { fits, sizes } from '../garment/garment.ts'
 import type { PlaceId } from '../garment/place.ts'
+import { byName } from './bags.ts'
 import type { RosterFacts } from './facts.ts'
 import { garmentName, once, piecesIn, type Scene, sizeText } from './names.ts'
 import { cell, column, table } from './table.ts'
@@ -47,25 +48,6 @@ export const specialText = ({ words }: Scene, row: RosterFacts): string => {
 
 const bySize = (a: RosterFacts, b: RosterFacts): number =>
   fits.indexOf(a.fit) - fits.indexOf(b.fit) || sizes.indexOf(a.size) - sizes.indexOf(b.size) || a.line - b.line
-
-/** Letters that Unicode does not take apart, by what they are sorted under. */
-const BASE: Readonly<Record<string, string>> = { đ: 'd', ł: 'l', ø: 'o', ß: 'ss', æ: 'ae', œ: 'oe', ð: 'd', þ: 'th', ı: 'i' }
-
-const collate = (text: string): string =>
-  text
-    .toLowerCase()
-    .normalize('NFD')
-    .replaceAll(/\p{M}/gu, '')
-    .replaceAll(/[đłøßæœðþı]/g, (letter) => BASE[letter] ?? letter)
-
-const compare = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0)
-
-/** By name, those without one last by number; letters compare without their accents. */
-const byName = (a: RosterFacts, b: RosterFacts): number =>
-  Number(a.name === null) - Number(b.name === null) ||
-  compare(collate(a.name ?? ''), collate(b.name ?? '')) ||
-  Number(a.number ?? -1) - Number(b.number ?? -1) ||
-  a.line - b.line
 
 const dash = '–'
 

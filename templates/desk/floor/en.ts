@@ -163,6 +163,7 @@ export const floorEnglish: FloorWords = {
   badForm: (field) => `Please look at “${field}” again; nothing was written down.`,
   lookAt: (when) => `look again ${when}`,
   throwAway: 'Throw away, do not press',
+  lineNo: (line) => `line ${line}`,
   throwLine: (line, place, text) => `line ${line}, ${place}: ${text}`,
   handTo: (name) => `Hand over to ${name}`,
   handOnlyTo: (name) => `This order is handed to ${name} only. Ask the owner, or write who came.`,

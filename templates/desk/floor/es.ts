@@ -163,6 +163,7 @@ export const floorSpanish: FloorWords = {
   badForm: (field) => `Mire otra vez “${field}”, por favor; no se anotó nada.`,
   lookAt: (when) => `mirar otra vez ${when}`,
   throwAway: 'Tirar, no planchar',
+  lineNo: (line) => `línea ${line}`,
   throwLine: (line, place, text) => `línea ${line}, ${place}: ${text}`,
   handTo: (name) => `Entregar a ${name}`,
   handOnlyTo: (name) => `Este pedido se entrega solo a ${name}. Pregunte al dueño, o escriba quién vino.`,

@@ -84,6 +84,7 @@ export type FloorWords = {
   readonly badForm: (field: string) => string
   readonly lookAt: (when: string) => string
   readonly throwAway: string
+  readonly lineNo: (line: number) => string
   readonly throwLine: (line: number, place: string, text: string) => string
   readonly handTo: (name: string) => string
   readonly handOnlyTo: (name: string) => string

@@ -6,15 +6,21 @@ import { refuse } from './answer.ts'
 import type { Counter, Visit } from './counter.ts'
 import { type Place, renderSlip } from './slip.ts'
 
-/** What one open page watches. `still` is asked again and again: false ends it. `sheet` is a part that is replaced whole. */
+/** A part of a page that is replaced whole; `mark` is another one as soon as it shows something else. */
+export type LiveSheet = { readonly mark: string; readonly html: Html }
+
+/**
+ * What one open page watches. `still` is asked again and again: false ends it. `place` is where slips are laid, null on a page
+ * without slips. `sheet` is the part that is replaced whole; null when it is gone.
+ */
 export type Watch = {
   readonly channel: Channel
-  readonly place: Place
+  readonly place: Place | null
   readonly language: Language
   /** Whose page it is; each may have a few open. */
   readonly seat: string
   readonly still: () => Promise<boolean>
-  readonly sheet: (() => Promise<Html>) | null
+  readonly sheet: (() => Promise<LiveSheet | null>) | null
 }
 
 const beatMs = 15_000
@@ -51,7 +57,7 @@ const startOf = (c: Visit): number => {
   return Number.isSafeInteger(asked) && asked > 0 ? asked : 0
 }
 
-type Seen = { readonly change: number; readonly sheet: string }
+type Seen = { readonly change: number; readonly mark: string }
 
 /** Sends what changed since it was last seen; null when the page may not watch any longer. */
 const sendNews = async (stream: SSEStreamingApi, counter: Counter, at: { readonly watch: Watch; readonly seen: Seen }) => {
@@ -60,14 +66,17 @@ const sendNews = async (stream: SSEStreamingApi, counter: Counter, at: { readonl
     await stream.writeSSE({ event: 'over', data: '' })
     return null
   }
-  const lines = await counter.desk.lines(watch.channel, seen.change)
+  const { place } = watch
+  const lines = place === null ? [] : await counter.desk.lines(watch.channel, seen.change)
   for (const line of lines.toSorted((a, b) => a.change - b.change)) {
-    await stream.writeSSE({ event: 'slip', id: String(line.change), data: markupOf(renderSlip(line, watch.place)) })
+    if (place === null) break
+    await stream.writeSSE({ event: 'slip', id: String(line.change), data: markupOf(renderSlip(line, place)) })
   }
-  const sheet = watch.sheet === null ? '' : markupOf(await watch.sheet())
-  if (sheet !== seen.sheet) await stream.writeSSE({ event: 'sheet', data: sheet })
+  const sheet = (await watch.sheet?.()) ?? null
+  const isNew = sheet !== null && sheet.mark !== seen.mark
+  if (isNew) await stream.writeSSE({ event: 'sheet', data: markupOf(sheet.html) })
   if (lines.length === 0) await stream.write(': beat\n\n')
-  return { change: Math.max(seen.change, ...lines.map((line) => line.change)), sheet }
+  return { change: Math.max(seen.change, ...lines.map((line) => line.change)), mark: isNew ? sheet.mark : seen.mark }
 }
 
 /**
@@ -94,7 +103,7 @@ export const liveStream = (c: Visit, counter: Counter, watch: Watch): Response =
   const follow = async (stream: SSEStreamingApi): Promise<void> => {
     stream.onAbort(bell.ring)
     await stream.write(`retry: ${retryMs}\n\n`)
-    let seen: Seen | null = { change: startOf(c), sheet: '' }
+    let seen: Seen | null = { change: startOf(c), mark: '' }
     while (seen !== null && !stream.aborted && !counter.closing.aborted) {
       seen = await sendNews(stream, counter, { watch, seen })
       if (seen !== null) await bell.heard(beatMs)

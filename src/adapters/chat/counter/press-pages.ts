@@ -1,72 +1,66 @@
 import { randomUUID } from 'node:crypto'
 import { type Html, html, type Piece, when } from '../../../../templates/page/html.ts'
 import type { Form } from '../../../ports/chat.ts'
-import type { PressView, StepView, TileView } from '../../../ports/floor-view.ts'
+import type { BagView, PressView, TicketAtPress } from '../../../ports/floor-view.ts'
 import { wordsOf } from './answer.ts'
 import type { Counter } from './counter.ts'
+import { nowCard, otherSteps, stepNow } from './press-steps.ts'
 import type { Signed } from './sign-in.ts'
 import { type Place, renderForm } from './slip.ts'
 import { look } from './staff-pages.ts'
 
 type Page = ReturnType<typeof look> & { readonly main: Piece }
-export type Listed = { readonly ticketId: string; readonly label: string }
 
 const answered = (said: string | null): Piece => when(said !== null, () => html`<p class="said" role="status">${said}</p>`)
 
-/** Which tickets can be worked on. */
-export const pressListPage = (counter: Counter, signed: Signed, tickets: readonly Listed[]): Page => {
-  const { press } = wordsOf(signed.language)
-  const links = tickets.map(
-    ({ ticketId, label }) =>
-      html`<li><a class="button wide-button" href="/press/${encodeURIComponent(ticketId)}">${label}</a></li>`,
-  )
-  const main = html`<section class="sheet"><h1>${press.title}</h1><p class="lead">${press.lead}</p>
-${tickets.length === 0 ? html`<p class="none">${press.none}</p>` : html`<ul class="tickets">${links}</ul>`}</section>`
-  return { ...look(counter, signed, 'press'), main }
-}
+const groups = ['mine', 'free', 'held', 'checked', 'bagged'] as const
 
-const tile = (one: TileView, step: StepView, place: Place): Html => {
-  const id = `tile-${step.no}-${one.line}`
-  const { states } = place.words.press
-  const said = one.by === null ? states[one.state] : `${states[one.state]}, ${one.by}`
-  const chosen = one.state === 'done' ? null : html` checked`
-  return html`<li class="tile ${one.state}"><input type="checkbox" id="${id}" name="field.line-${one.line}" value="yes"${chosen}><label for="${id}"><strong dir="auto">${one.label}</strong> <span>${said}</span></label></li>`
-}
+const groupOf = ({ stage, by }: TicketAtPress, name: string): (typeof groups)[number] =>
+  stage === 'held' && by === name ? 'mine' : stage
 
-const timer = (step: StepView, place: Place): Piece =>
-  when(step.seconds !== null, () => {
-    const { press } = place.words
-    const seconds = step.seconds ?? 0
-    return html`<div class="timer"><button type="button" class="plain" data-seconds="${seconds}" data-over="${press.timerOver}">${press.timer(seconds)}</button> <output aria-live="assertive"></output><p class="hint">${press.timerNote}</p></div>`
-  })
-
-/** Ticks of one step: the chosen tiles, and what is done with them. Going back asks for no reason. */
-const ticks = (step: StepView, tick: string, place: Place): Html => {
+const listed = (one: TicketAtPress, place: Place): Html => {
   const { press } = place.words
-  return html`<form method="post" action="${place.base}/fill" data-send><input type="hidden" name="id" value="${randomUUID()}"><input type="hidden" name="form" value="${tick}"><input type="hidden" name="field.step" value="${step.no}">
-<fieldset><legend>${press.chosen}</legend><ul class="tiles">${step.tiles.map((one) => tile(one, step, place))}</ul></fieldset>
-<div class="actions big"><button class="main" name="field.deed" value="done">${press.done}</button><button class="plain" name="field.deed" value="take">${press.take}</button><button class="plain" name="field.deed" value="back">${press.back}</button></div></form>`
+  const notes = [
+    one.setting,
+    press.wanted(one.wanted),
+    one.stage === 'held' && one.by !== null ? press.heldBy(one.by) : '',
+    one.waits.length === 0 ? '' : press.waits(one.waits.join(', ')),
+  ].filter((note) => note !== '')
+  return html`<li><a class="ticket ${one.stage}" href="/press/${encodeURIComponent(one.ticketId)}"><strong dir="auto">${one.label}</strong>${notes.map((note) => html`<span>${note}</span>`)}</a></li>`
 }
 
-const still = (step: StepView, place: Place): Html =>
-  html`<ul class="tiles">${step.tiles.map((one) => html`<li class="tile ${one.state}"><strong dir="auto">${one.label}</strong> <span>${place.words.press.states[one.state]}</span></li>`)}</ul>`
+/** The tickets that can be worked on: one's own first, then what is free, what others hold, what waits to be bagged and handed over. */
+export const pressList = (tickets: readonly TicketAtPress[], name: string, place: Place): Html => {
+  const { press } = place.words
+  const parts = groups.flatMap((group) => {
+    const mine = tickets.filter((one) => groupOf(one, name) === group)
+    return mine.length === 0
+      ? []
+      : [
+          html`<section class="sheet" aria-labelledby="group-${group}"><h2 id="group-${group}">${press.groups[group]} <span class="count">${mine.length}</span></h2><ul class="tickets">${mine.map((one) => listed(one, place))}</ul></section>`,
+        ]
+  })
+  return html`<div id="sheet">${tickets.length === 0 ? html`<p class="sheet none">${press.none}</p>` : parts}</div>`
+}
 
-const stepCard = (step: StepView, tick: string | null, place: Place): Html => {
-  const heading = `step-${step.no}`
-  const inner = html`${when(step.figures.length > 0, () => html`<p class="figures">${step.figures.map((figure) => html`<span>${figure}</span> `)}</p>`)}
-${when(step.cautions.length > 0, () => html`<ul class="cautions">${step.cautions.map((one) => html`<li>${one}</li>`)}</ul>`)}
-${timer(step, place)}${tick === null ? still(step, place) : ticks(step, tick, place)}`
-  return step.isDone
-    ? html`<section class="sheet step over"><details><summary>${place.words.press.fold(step.title)}</summary>${inner}</details></section>`
-    : html`<section class="sheet step" aria-labelledby="${heading}"><h2 id="${heading}">${step.title}</h2>${inner}</section>`
+export const pressListPage = (counter: Counter, signed: Signed, list: Html): Page => {
+  const { press } = wordsOf(signed.language)
+  const main = html`<h1>${press.title}</h1><p class="lead">${press.lead}</p><div data-live="/press/live" data-after="0">${list}</div>`
+  return { ...look(counter, signed, 'press'), main }
 }
 
 const formCard = (form: Form, place: Place): Html => {
   const act = form.id.split(':').at(2) ?? form.id.split(':').at(1) ?? ''
-  return html`<details class="sheet fill" id="form-${act}"><summary>${form.title}</summary>${renderForm(form, place)}</details>`
+  return html`<details class="fill" id="form-${act}"><summary>${form.title}</summary>${renderForm(form, place)}</details>`
 }
 
-export const formCards = (forms: readonly Form[], place: Place): Piece => forms.map((form) => formCard(form, place))
+/** What can be written down, each folded under its name. */
+export const formCards = (forms: readonly Form[], title: string, place: Place): Piece =>
+  when(
+    forms.length > 0,
+    () =>
+      html`<section class="sheet folded" aria-label="${title}"><h2>${title}</h2>${forms.map((form) => formCard(form, place))}</section>`,
+  )
 
 const acts = (view: PressView, place: Place): Piece =>
   when(
@@ -75,15 +69,48 @@ const acts = (view: PressView, place: Place): Piece =>
       html`<form method="post" action="${place.base}/press" data-send><input type="hidden" name="id" value="${randomUUID()}"><div class="actions big">${view.acts.map((one) => html`<button class="main" name="action" value="${one.id}">${one.label}</button>`)}</div></form>`,
   )
 
-export type Seen = { readonly view: PressView; readonly place: Place; readonly said: string | null }
+const gates = ({ gates: all }: PressView, place: Place): Piece => {
+  const { press } = place.words
+  const shut = all.filter(({ isOpen }) => !isOpen)
+  const open = all.filter(({ isOpen }) => isOpen)
+  return html`${when(shut.length > 0, () => html`<h2>${press.gates}</h2><ul class="shut">${shut.map(({ text }) => html`<li>${text}</li>`)}</ul>`)}
+${when(open.length > 0, () => html`<details class="passed" id="gates-passed"><summary>${press.passed(open.length)}</summary><ul>${open.map(({ text }) => html`<li>${text}</li>`)}</ul></details>`)}`
+}
+
+const bagList = (bags: readonly BagView[], place: Place): Piece => {
+  const { press } = place.words
+  const full = bags.filter(({ garments }) => garments.every(({ isBagged }) => isBagged)).length
+  const state = (isBagged: boolean): string => (isBagged ? press.states.done : press.states.waiting)
+  return when(
+    bags.length > 0,
+    () =>
+      html`<section class="sheet folded"><details id="bags"><summary>${press.bags} <span class="count">${place.words.progress(full, bags.length)}</span></summary><dl class="fields">${bags.map(
+        ({ player, garments }) =>
+          html`<div><dt dir="auto">${player}</dt><dd><ul>${garments.map(({ text, isBagged }) => html`<li><span dir="auto">${text}</span>: ${state(isBagged)}</li>`)}</ul></dd></div>`,
+      )}</dl></details></section>`,
+  )
+}
+
+export type Seen = { readonly view: PressView; readonly name: string; readonly place: Place; readonly said: string | null }
+
+/** What changes of a ticket's page: the step to do now on top, everything else folded below it. */
+export const pressSheet = ({ view, name, place, said }: Seen): Html => {
+  const { press } = place.words
+  const at = { steps: view.steps, tick: view.tick, now: stepNow(view.steps, name), place }
+  // Where nothing can be ticked yet, what the whole ticket wants comes first.
+  const isFirst = view.tick === null
+  return html`<div id="sheet"><section class="sheet top"><h1>${view.title}</h1><p class="lead">${view.needed}${when(view.holder !== null, () => html` · ${press.heldBy(view.holder ?? '')}`)}</p>${answered(said)}
+${when(view.warnings.length > 0, () => html`<ul class="warnings">${view.warnings.map((one) => html`<li>${one}</li>`)}</ul>`)}
+${gates(view, place)}${when(isFirst, () => acts(view, place))}</section>
+${nowCard(at)}
+${when(!isFirst && view.acts.length > 0, () => html`<section class="sheet">${acts(view, place)}</section>`)}
+${formCards(view.forms, press.forms, place)}
+${otherSteps(at)}
+${bagList(view.bags, place)}</div>`
+}
 
 /** One ticket at the press, for a tablet and gloves: large figures, tiles to choose, three large buttons a step. */
-export const pressPage = (counter: Counter, signed: Signed, { view, place, said }: Seen): Page => {
-  const { press } = place.words
-  const main = html`<div class="at-press"><section class="sheet"><h1>${view.title}</h1><p class="lead">${view.needed}</p>${answered(said)}
-${when(view.warnings.length > 0, () => html`<ul class="warnings">${view.warnings.map((one) => html`<li>${one}</li>`)}</ul>`)}
-<h2>${press.gates}</h2><ul>${view.gates.map((one) => html`<li>${one}</li>`)}</ul>${acts(view, place)}</section>
-${when(view.forms.length > 0, () => html`<section class="fills" aria-label="${press.forms}">${formCards(view.forms, place)}</section>`)}
-${view.steps.map((step) => stepCard(step, view.tick, place))}</div>`
+export const pressPage = (counter: Counter, signed: Signed, seen: Seen): Page => {
+  const main = html`<div class="at-press" data-live="${seen.place.base}/live" data-after="0">${pressSheet(seen)}</div>`
   return { ...look(counter, signed, 'press'), main }
 }

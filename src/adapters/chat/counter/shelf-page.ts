@@ -27,7 +27,7 @@ export const shelfPage = (
   )
   const main = html`<section class="sheet"><h1>${shelf.title}</h1><p class="lead">${shelf.lead}</p>${when(said !== null, () => html`<p class="said" role="status">${said}</p>`)}</section>
 ${part(view.shopping, shelf.nothing)}${part(view.coming, shelf.nothing)}
-<section class="fills" aria-label="${shelf.forms}">${formCards(view.forms, place)}</section>
+${formCards(view.forms, shelf.forms, place)}
 <section class="sheet"><div class="wide" tabindex="0" role="group" aria-label="${wideTable}"><table class="shelf-table"><thead><tr>${view.head.map((cell) => html`<th scope="col">${cell}</th>`)}</tr></thead><tbody>${rows}</tbody></table></div></section>
 ${part(view.templates, shelf.nothing)}
 <section class="sheet"><h2>${shelf.tables}</h2><ul>${tables.map((name) => html`<li><a href="/tables/${name}.csv" download>${name}.csv</a></li>`)}</ul></section>`

@@ -1,4 +1,5 @@
 import { Hono } from 'hono'
+import { markupOf } from '../../../../templates/page/html.ts'
 import type { Channel } from '../../../ports/chat.ts'
 import { refuse, sendFile, showPage, visitorLanguage, wantsJson, wordsOf } from './answer.ts'
 import type { Counter, Door, Visit } from './counter.ts'
@@ -84,15 +85,23 @@ export const actOf = async (c: Visit, counter: Counter, at: Acting): Promise<Res
   return wantsJson(c) ? c.json({ said }) : at.show(said)
 }
 
+/** Whose live page it is, and that they may still see it. */
+export const seatOf = (counter: Counter, { member }: Signed) => ({
+  seat: `m:${member.id}`,
+  still: async () => (await counter.desk.member(member.id))?.role === member.role,
+})
+
 const watch = (c: Visit, counter: Counter, at: { readonly signed: Signed; readonly post: Post }): Response => {
   const { signed, post } = at
-  const sheet = async () => morningSheet(await counter.desk.morning(signed.language), signed.language)
+  const sheet = async () => {
+    const html = morningSheet(await counter.desk.morning(signed.language), signed.language)
+    return { mark: markupOf(html), html }
+  }
   return liveStream(c, counter, {
     channel: post.channel,
     place: placeOf(counter, signed, post),
     language: signed.language,
-    seat: `m:${signed.member.id}`,
-    still: async () => (await counter.desk.member(signed.member.id))?.role === signed.member.role,
+    ...seatOf(counter, signed),
     sheet: post.name === 'morning' ? sheet : null,
   })
 }

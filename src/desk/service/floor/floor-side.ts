@@ -2,26 +2,14 @@ import type { CounterDesk } from '../../../ports/counter-desk.ts'
 import type { ShopStore } from '../../../ports/store.ts'
 import { calendarOf } from '../calendar-feed.ts'
 import { type Desk, shopChannel } from '../desk.ts'
-import { ticketFrom } from '../records.ts'
 import { shelfView } from '../stock/shelf-view.ts'
 import { tableOf } from '../tables.ts'
 import { needsForm } from '../ticket-form.ts'
-import { ticketName } from '../ticket-names.ts'
+import { openTickets } from './open-tickets.ts'
 import { pressView } from './press-view.ts'
-import { showOf } from './say-floor.ts'
 
 type Floor = Pick<CounterDesk, 'atPress' | 'openTickets' | 'shelf' | 'needsForm' | 'keepShopFile'>
 type Feeds = Pick<CounterDesk, 'newCalendar' | 'revokeCalendar' | 'calendar' | 'table'>
-
-const openTickets = async (desk: Desk, shop: ShopStore): ReturnType<CounterDesk['openTickets']> => {
-  const tickets = (await shop.tickets.list(['open'])).map((ticket) => ({ ticket, facts: ticketFrom(ticket.body).facts }))
-  return tickets
-    .toSorted((a, b) => a.facts.needBy.localeCompare(b.facts.needBy))
-    .map(({ ticket, facts }) => ({
-      ticketId: ticket.ticketId,
-      label: `${ticketName(ticket.number)} ${facts.team}, ${showOf(desk).moment(facts.needBy)}`,
-    }))
-}
 
 const feeds = (desk: Desk, shop: ShopStore): Feeds => ({
   newCalendar: async (member) => {

@@ -1,16 +1,18 @@
 import { ticketWords } from '../../../../templates/ticket/words.ts'
 import type { PressStep } from '../../../domain/press/press-plan.ts'
 import type { TicketAct } from '../../../domain/ticket/acts.ts'
-import type { TicketFacts } from '../../../domain/ticket/facts.ts'
+import { byName } from '../../../domain/ticket/bags.ts'
+import type { RosterFacts, TicketFacts } from '../../../domain/ticket/facts.ts'
 import { tickOf, type WorkStep, workSteps } from '../../../domain/ticket/work-steps.ts'
 import type { PressCheck } from '../../../ports/floor-records.ts'
 import type { PressView, StepView } from '../../../ports/floor-view.ts'
 import type { Desk } from '../desk.ts'
 import { ticketFrom } from '../records.ts'
 import { ticketForm } from '../ticket-form.ts'
-import { openActs, openForms, type TicketLife } from '../ticket-life.ts'
+import { holderOf, openActs, openForms, type TicketLife } from '../ticket-life.ts'
 import { gateLine } from '../ticket-message.ts'
 import { ticketName } from '../ticket-names.ts'
+import { bagViews } from './bag-view.ts'
 import { correctionLines } from './correction-lines.ts'
 import { readLife } from './read-life.ts'
 import { rowText } from './row-text.ts'
@@ -45,11 +47,23 @@ type Viewing = {
   readonly checks: readonly PressCheck[]
 }
 
+/** The garment stands beside the player where an order has more than one kind. */
+const labelOf = (desk: Desk, facts: TicketFacts, row: RosterFacts): string => {
+  const garment = facts.garments.length > 1 ? (facts.garments.find(({ id }) => id === row.garment)?.name ?? '') : ''
+  return [rowText(desk, row, row.quantity), garment].filter((part) => part !== '').join(' · ')
+}
+
+const gateViews = (desk: Desk, facts: TicketFacts, { gates }: TicketLife): PressView['gates'] => {
+  const lines = new Map(gates.map((gate) => [gateLine(desk, facts, gate), gate.is === 'open']))
+  return [...lines].map(([text, isOpen]) => ({ text, isOpen }))
+}
+
 const stepView = ({ desk, life, facts, checks }: Viewing, step: WorkStep): StepView => {
-  const tiles = step.lines.flatMap((line) => {
-    const row = facts.roster.find((one) => one.line === line)
+  const rows = step.kind === 'bag' ? [...facts.roster].sort(byName) : facts.roster
+  const tiles = rows.flatMap((row) => {
+    const { line } = row
     const { state, by } = tickOf(life.ticks, step.no, line)
-    return row === undefined ? [] : [{ line, label: rowText(desk, row, row.quantity), state, by }]
+    return step.lines.includes(line) ? [{ line, label: labelOf(desk, facts, row), state, by }] : []
   })
   return {
     no: step.no,
@@ -80,9 +94,11 @@ export const pressView = async (desk: Desk, ticketId: string): Promise<PressView
     ticketId,
     title: deskWordsFor(desk).ticketFor(`${ticketName(life.ticket.number)} r${revision}`, facts.team),
     needed: deskWordsFor(desk).needed(showOf(desk).moment(facts.needBy)),
-    gates: [...new Set(life.gates.map((gate) => gateLine(desk, facts, gate)))],
+    holder: holderOf(life.findings)?.by ?? null,
+    gates: gateViews(desk, facts, life),
     warnings: correctionLines(desk, facts, checks),
     steps: workSteps(facts).map((step) => stepView({ desk, life, facts, checks }, step)),
+    bags: bagViews(desk, life, facts),
     tick: openForms(life).includes('tick') ? `t:${ticketId}:tick:${revision}` : null,
     acts: openActs(life).map((act) => ({ id: `t:${ticketId}:${act}:${revision}`, label: wordsFor(desk).acts[act] })),
     forms: made.filter((form) => form !== null),

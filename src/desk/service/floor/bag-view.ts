@@ -1,0 +1,28 @@
+import type { Bag } from '../../../domain/ticket/bags.ts'
+import { bagsOf } from '../../../domain/ticket/bags.ts'
+import type { RosterFacts, TicketFacts } from '../../../domain/ticket/facts.ts'
+import { tickOf, workSteps } from '../../../domain/ticket/work-steps.ts'
+import type { BagView } from '../../../ports/floor-view.ts'
+import type { Desk } from '../desk.ts'
+import type { TicketLife } from '../ticket-life.ts'
+import { wordsFor } from './say-floor.ts'
+
+const garmentText = (facts: TicketFacts, { garment, size, quantity }: RosterFacts): string => {
+  const name = facts.garments.find(({ id }) => id === garment)?.name ?? garment
+  return [quantity > 1 ? `${quantity} ×` : '', name, size === 'later' ? '' : size].filter((part) => part !== '').join(' ')
+}
+
+const playerText = (desk: Desk, { name, number, rows }: Bag): string =>
+  name === null && number === null
+    ? wordsFor(desk).lineNo(rows[0]?.line ?? 0)
+    : [name ?? '', number === null ? '' : `#${number}`].filter((part) => part !== '').join(' ')
+
+/** The bags of a ticket by player, with what is in them already. */
+export const bagViews = (desk: Desk, life: TicketLife, facts: TicketFacts): readonly BagView[] => {
+  const bagging = workSteps(facts).find(({ kind }) => kind === 'bag')
+  const isBagged = (line: number): boolean => bagging !== undefined && tickOf(life.ticks, bagging.no, line).state === 'done'
+  return bagsOf(facts.roster).map((bag) => ({
+    player: playerText(desk, bag),
+    garments: bag.rows.map((row) => ({ text: garmentText(facts, row), isBagged: isBagged(row.line) })),
+  }))
+}

@@ -1,0 +1,44 @@
+import type { TicketAtPress } from '../../../ports/floor-view.ts'
+import type { ShopStore } from '../../../ports/store.ts'
+import type { StoredTicket } from '../../../ports/work-records.ts'
+import type { Desk } from '../desk.ts'
+import { ticketFrom } from '../records.ts'
+import { holderOf, type TicketLife } from '../ticket-life.ts'
+import { ticketName } from '../ticket-names.ts'
+import { pressSetting } from './press-setting.ts'
+import { readLife } from './read-life.ts'
+import { deskWordsFor, showOf } from './say-floor.ts'
+
+const stageOf = ({ order, findings }: TicketLife): TicketAtPress['stage'] => {
+  if (order.state === 'checked' || order.state === 'bagged') return order.state
+  return holderOf(findings) === null ? 'free' : 'held'
+}
+
+const atPress = async (desk: Desk, shop: ShopStore, ticket: StoredTicket): Promise<TicketAtPress | null> => {
+  const life = await readLife(desk, shop, ticket.ticketId)
+  if (life === null) return null
+  const { facts } = ticketFrom(ticket.body)
+  const { tenthsC, machine } = pressSetting(facts)
+  const names: { readonly [code: string]: string } = deskWordsFor(desk).gateNames
+  const shut = life.order.state === 'on-bench' ? life.gates.filter(({ is }) => is !== 'open') : []
+  return {
+    ticketId: ticket.ticketId,
+    label: `${ticketName(ticket.number)} ${facts.team}`,
+    wanted: showOf(desk).moment(facts.needBy),
+    setting: [tenthsC === 0 ? '' : showOf(desk).temperature(tenthsC), machine.replaceAll('-', ' ')]
+      .filter((part) => part !== '')
+      .join(', '),
+    stage: stageOf(life),
+    by: holderOf(life.findings)?.by ?? null,
+    waits: [...new Set(shut.map(({ gate }) => names[gate.code] ?? gate.code))],
+  }
+}
+
+/** Open tickets, the one wanted first on top, with who has them and what still shuts them. */
+export const openTickets = async (desk: Desk, shop: ShopStore): Promise<readonly TicketAtPress[]> => {
+  const tickets = await shop.tickets.list(['open'])
+  const wanted = (ticket: StoredTicket): string => ticketFrom(ticket.body).facts.needBy
+  const sorted = tickets.toSorted((a, b) => wanted(a).localeCompare(wanted(b)))
+  const views = await Promise.all(sorted.map((ticket) => atPress(desk, shop, ticket)))
+  return views.filter((view) => view !== null)
+}
