@@ -67,9 +67,15 @@ export type ShelfRow = {
   readonly reserved: string
   readonly short: string
 }
+/** Rows of one kind of thing; what is short stands in a group of its own. */
+export type ShelfGroup = {
+  readonly kind: 'short' | 'stones' | 'vinyl' | 'garments' | 'other'
+  readonly title: string
+  readonly rows: readonly ShelfRow[]
+}
 export type ShelfView = {
   readonly head: readonly string[]
-  readonly rows: readonly ShelfRow[]
+  readonly groups: readonly ShelfGroup[]
   readonly shopping: { readonly title: string; readonly lines: readonly string[] }
   readonly coming: { readonly title: string; readonly lines: readonly string[] }
   readonly templates: { readonly title: string; readonly lines: readonly string[] }

@@ -147,7 +147,6 @@ describe.runIf(needs(...browserNames))('the floor at the counter', () => {
       await form.getByLabel('Lot').fill(lot)
       await form.getByLabel(/How much/).fill(String(need - 40))
     })
-    await staff.goto(`${here.address}/shelf`)
     await seen(staff, /SS10 crystal: 144 pieces \(40 pieces\)/)
     expect((await shoppingNow(here.desk)).find(({ item }) => item === 'stone-ss10-crystal')?.missing).toBe(40)
     await owner.locator('summary', { hasText: 'Move the promise to' }).last().click(patience)

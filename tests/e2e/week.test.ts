@@ -68,7 +68,7 @@ describe.runIf(process.env['LONG'] === 'week')(
       ])
       const wishes = wishesOf({ seed, orders, from, zone: desk.zone })
       const hands = counterHands({ address: service.address, desk, cookieFor, die: killer() })
-      const ran = await runWeek({ hands, crew, wishes, from, mostDays: 12, tell: aloud })
+      const ran = await runWeek({ hands, crew, wishes, from, mostDays: 16, tell: aloud })
       const summary = await summaryOf(desk, ran, from)
       process.stdout.write(`${tableOf(summary, seed)}\n`)
       expect(summary.unexplained).toEqual([])

@@ -57,18 +57,20 @@ const press: PressView = {
   ],
 }
 
+const crystal = {
+  item: 'SS10 crystal',
+  lot: 'L7',
+  bin: 'S6',
+  certificate: 'C-1',
+  free: '0 pieces',
+  reserved: '960 pieces',
+} as const
+
 const shelf: ShelfView = {
   head: ['Item', 'Lot', 'Bin', 'Certificate', 'Free', 'Reserved', 'Short'],
-  rows: [
-    {
-      item: 'SS10 crystal',
-      lot: 'L7',
-      bin: 'S6',
-      certificate: 'C-1',
-      free: '0 pieces',
-      reserved: '960 pieces',
-      short: '40 pieces',
-    },
+  groups: [
+    { kind: 'short', title: 'Short', rows: [{ ...crystal, short: '40 pieces' }] },
+    { kind: 'stones', title: 'Stones', rows: [{ ...crystal, item: 'SS16 crystal', short: '' }] },
   ],
   shopping: { title: 'Shopping list', lines: ['SS10 crystal: 144 pieces; order by Monday, March 16, noon'] },
   coming: { title: 'On its way', lines: [] },

@@ -21,6 +21,8 @@ export type PlacedOrder = BookOrder & {
   readonly reckoned?: Reckoned
   /** Work that waits for stock now, and the release it had of its own before. */
   readonly waits?: { readonly [operation: string]: Minutes | null }
+  /** Nothing of it is worked on before its customer signs something else: it has no place in the plan, and no hour to be asked about. */
+  readonly onHold?: true
 }
 
 /** A place that a shown promise holds until `until` (epoch minutes). */

@@ -16,9 +16,10 @@ const horizonMinutes = 120 * 1_440
 /** Places whose time to decide is not over. */
 export const liveHolds = (plan: ShopPlan, now: Minutes): readonly HeldPlace[] => plan.held.filter((held) => held.until > now)
 
-/** The shop's book: what is sold or held, on its stations in their hours and the extra ones, from now on. */
-export const bookOf = (desk: Desk, { sold: orders, extra }: Pick<ShopPlan, 'sold' | 'extra'>, until: Minutes): Book => {
+/** The shop's book: what is sold or held and not on hold, on its stations in their hours and the extra ones, from now on. */
+export const bookOf = (desk: Desk, { sold, extra }: Pick<ShopPlan, 'sold' | 'extra'>, until: Minutes): Book => {
   const now = desk.clock.now()
+  const orders = sold.filter(({ onHold }) => onHold !== true)
   const { hours, stations: records } = desk.workshop.shop
   const last = Math.max(now, until, ...orders.map((order) => order.promised ?? order.needBy))
   const range = { from: minutes(now - 1_440), to: minutes(last + horizonMinutes) }

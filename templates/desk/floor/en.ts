@@ -224,6 +224,7 @@ export const floorEnglish: FloorWords = {
     shopping: 'Shopping list',
     templates: 'Templates on the shelf',
     coming: 'On its way',
+    kinds: { short: 'Short', stones: 'Stones', vinyl: 'Vinyl', garments: 'Garments', other: 'Sheets, tape and the rest' },
     orderBy: (packs, when) => `${packs}; order by ${when}`,
     templateLine: (box, made, brushed) => `box ${box}, cut ${made}, brushed ${brushed} times`,
     comingLine: (amount, when) => `${amount}, due ${when}`,

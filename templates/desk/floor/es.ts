@@ -223,6 +223,7 @@ export const floorSpanish: FloorWords = {
     shopping: 'Lista de compras',
     templates: 'Plantillas en el estante',
     coming: 'En camino',
+    kinds: { short: 'Falta', stones: 'Piedras', vinyl: 'Vinilo', garments: 'Prendas', other: 'Hojas, cinta y lo demás' },
     orderBy: (packs, when) => `${packs}; pedir antes de ${when}`,
     templateLine: (box, made, brushed) => `caja ${box}, cortada ${made}, cepillada ${brushed} veces`,
     comingLine: (amount, when) => `${amount}, llega ${when}`,

@@ -137,6 +137,7 @@ export type FloorWords = {
     readonly shopping: string
     readonly templates: string
     readonly coming: string
+    readonly kinds: { readonly [kind in 'short' | 'stones' | 'vinyl' | 'garments' | 'other']: string }
     readonly orderBy: (packs: string, when: string) => string
     readonly templateLine: (box: string, made: string, brushed: number) => string
     readonly comingLine: (amount: string, when: string) => string

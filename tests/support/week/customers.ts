@@ -74,6 +74,17 @@ const laterMind = async ({ hands, now }: Look, customer: Customer): Promise<bool
   return true
 }
 
+/** Whose cloth nothing in the shop holds on gives up after half a day. */
+const patience = 12 * 60
+
+const givesUp = async ({ hands, now }: Look, customer: Customer, order: StoredOrder): Promise<boolean> => {
+  const { id } = customer
+  if (id === null || order.hold === null || customer.cancelled || now < order.hold.since + patience) return false
+  customer.cancelled = true
+  await hands.say(id, 'please cancel the order')
+  return true
+}
+
 /** What one customer does at this moment: comes, answers, signs, thinks again, agrees to another hour. */
 export const customerActs = async (look: Look, customer: Customer): Promise<void> => {
   const { hands, now, plan } = look
@@ -92,6 +103,7 @@ export const customerActs = async (look: Look, customer: Customer): Promise<void
   const question = plan.proposals.find(({ orderId }) => orderId === order.orderId)
   if (question !== undefined) await hands.press(id, `p:${question.orderId}:${question.kind}:yes`)
   const shown = toSign(talk, order)
+  if (shown === null && (await givesUp(look, customer, order))) return
   if (shown !== null) await sign(look, customer, shown)
   else await laterMind(look, customer)
 }

@@ -81,9 +81,11 @@ const hasInOrder = (log: readonly string[]): boolean => {
   return at === wholeLog.length
 }
 
-const endOf = (state: string | undefined, { wish }: Customer): string => {
+const endOf = (state: string | undefined, { wish, cancelled }: Customer): string => {
   if (state === 'collected') return 'collected'
-  if (state === 'cancelled') return wish.temper === 'cancels' ? 'cancelled by the customer' : 'cancelled, nobody asked'
+  if (state === 'cancelled' && !cancelled) return 'cancelled, nobody asked'
+  if (state === 'cancelled')
+    return wish.temper === 'cancels' ? 'cancelled by the customer' : 'cancelled, nothing holds on its cloth'
   return state === 'quoted' && wish.temper === 'never' ? 'never signed, let go' : `still ${state ?? 'not there'}`
 }
 

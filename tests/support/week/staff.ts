@@ -1,6 +1,7 @@
 import { readLife } from '../../../src/desk/service/floor/read-life.ts'
-import type { ShopPlan } from '../../../src/desk/service/records.ts'
+import { type ShopPlan, ticketFrom } from '../../../src/desk/service/records.ts'
 import { holderOf, openActs, openForms, type TicketLife, wantsSeen } from '../../../src/desk/service/ticket-life.ts'
+import { tickOf, type WorkKind, workSteps } from '../../../src/domain/ticket/work-steps.ts'
 import type { Member } from '../../../src/ports/counter-desk.ts'
 import type { Hands, Values } from './hands.ts'
 import type { Wish } from './wishes.ts'
@@ -77,6 +78,29 @@ const remakeReady = async (shift: Shift, life: TicketLife, holder: Member): Prom
   return open !== undefined && press(shift, life, { by: holder, act: 'remade', values: { remake: open.remakeId } })
 }
 
+/** What of the plan goes with the steps of each kind that are ticked between the cutter and the check. */
+const ticked: readonly (readonly [WorkKind, RegExp])[] = [
+  ['weed', /^weed-/],
+  ['brush', /^(plugs|coupon|brush-)/],
+  ['press', /^(first-piece|press-)/],
+  ['inspect', /^inspect-/],
+]
+
+/** The next step that is through by the plan is ticked for every garment that is still to go through it; true when one was. */
+const tick = async (shift: Shift, life: TicketLife, holder: Member): Promise<boolean> => {
+  if (!openForms(life).includes('tick')) return false
+  const steps = workSteps(ticketFrom(life.ticket.body).facts)
+  for (const [kind, operations] of ticked) {
+    if (isAhead(shift, life.order.orderId, operations)) return false
+    for (const step of steps.filter((one) => one.kind === kind)) {
+      const lines = step.lines.filter((line) => !['done', 'spoiled'].includes(tickOf(life.ticks, step.no, line).state))
+      const values = { step: String(step.no), deed: 'done', lines: lines.join(' ') }
+      if (lines.length > 0) return press(shift, life, { by: holder, act: 'tick', values })
+    }
+  }
+  return false
+}
+
 /** What the holder of a ticket does next; true when something was done. */
 const nextDeed = async (shift: Shift, life: TicketLife, holder: Member): Promise<boolean> => {
   const { orderId } = life.order
@@ -87,11 +111,14 @@ const nextDeed = async (shift: Shift, life: TicketLife, holder: Member): Promise
   if (await scorch(shift, life, holder)) return true
   if (await remakeReady(shift, life, holder)) return true
   if (acts.includes('start') && !isAhead(shift, orderId, /^cut-/)) return press(shift, life, { by: holder, act: 'start' })
+  if (hasStarted(life) && (await tick(shift, life, holder))) return true
   if (acts.includes('checked') && !isAhead(shift, orderId, /./)) return press(shift, life, { by: holder, act: 'checked' })
   return false
 }
 
-const mostDeeds = 14
+const hasStarted = (life: TicketLife): boolean => life.findings.some(({ code }) => code === 'start')
+
+const mostDeeds = 24
 
 const holderNow = (shift: Shift, life: TicketLife): Member | undefined => {
   const name = holderOf(life.findings)?.by

@@ -20,6 +20,7 @@ export type Wish = {
 
 const day = 1_440
 const families = ['Abel', 'Bea', 'Cid', 'Dorsey', 'Egan', 'Farrow', 'Gale', 'Hale', 'Ibarra', 'Jansen', 'Kerr', 'Lund']
+const places = ['Marsh', 'Mill', 'Harbor', 'Quarry', 'Orchard', 'Ridge']
 const teams = ['Geese', 'Bears', 'Terns', 'Pipits', 'Storks', 'Shrikes', 'Otters', 'Lynx', 'Herons', 'Moles']
 const tempers: readonly Temper[] = [
   'plain',
@@ -65,7 +66,7 @@ export const wishesOf = ({ seed, orders, from, zone }: Week): readonly Wish[] =>
     const colour = ['navy', 'black', 'red'][upTo(3)] ?? 'navy'
     const players = 2 + upTo(6)
     const roster = families.slice(0, players).map((name, at) => `${4 + at * 3} ${name}, adult ${['M', 'L', 'S'][at % 3]}`)
-    const team = `Week ${number} ${teams[number % teams.length]}`
+    const team = `${places[Math.floor(number / teams.length) % places.length]} ${teams[number % teams.length]}`
     const order = `${players} ${garmentOf(trouble, isOwn, colour)}. Team is the ${team}, sport is soccer.`
     return {
       number,

@@ -1,5 +1,5 @@
 import { type Html, html, type Piece, when } from '../../../../templates/page/html.ts'
-import type { ShelfView } from '../../../ports/floor-view.ts'
+import type { ShelfGroup, ShelfView } from '../../../ports/floor-view.ts'
 import type { Counter } from './counter.ts'
 import { formCards } from './press-pages.ts'
 import type { Signed } from './sign-in.ts'
@@ -12,6 +12,23 @@ type Part = ShelfView['shopping']
 const part = ({ title, lines }: Part, nothing: string): Html =>
   html`<section class="sheet"><h2>${title} <span class="count">${lines.length}</span></h2>${lines.length === 0 ? html`<p class="none">${nothing}</p>` : html`<ul>${lines.map((one) => html`<li>${one}</li>`)}</ul>`}</section>`
 
+const groupTable = ({ title, rows }: ShelfGroup, { head }: ShelfView): Html =>
+  html`<div class="wide" tabindex="0" role="group" aria-label="${title}"><table class="shelf-table"><thead><tr>${head.map((cell) => html`<th scope="col">${cell}</th>`)}</tr></thead><tbody>${rows.map(
+    ({ item, lot, bin, certificate, free, reserved, short }) =>
+      html`<tr><th scope="row">${item}</th><td>${lot}</td><td>${bin}</td><td class="words">${certificate}</td>${[free, reserved, short].map((cell) => html`<td>${cell}</td>`)}</tr>`,
+  )}</tbody></table></div>`
+
+/** What is short lies open; each kind of thing is one line that opens. */
+const groups = (view: ShelfView, { words: { shelf } }: Place): Piece =>
+  when(
+    view.groups.length > 0,
+    () =>
+      html`<section class="sheet folded" aria-label="${shelf.title}">${view.groups.map(
+        (group) =>
+          html`<details id="kind-${group.kind}"${group.kind === 'short' ? html` open` : null}><summary>${group.title} <span class="count">${group.rows.length}</span></summary>${groupTable(group, view)}</details>`,
+      )}</section>`,
+  )
+
 const tables = ['orders', 'stock', 'remakes'] as const
 
 /** What lies in the shop, what must be bought, and where deliveries, counts and losses are written down. */
@@ -20,15 +37,11 @@ export const shelfPage = (
   signed: Signed,
   { view, place, said }: { readonly view: ShelfView; readonly place: Place; readonly said: string | null },
 ): Page => {
-  const { shelf, wideTable } = place.words
-  const rows = view.rows.map(
-    ({ item, lot, bin, certificate, free, reserved, short }) =>
-      html`<tr><th scope="row">${item}</th><td>${lot}</td><td>${bin}</td><td class="words">${certificate}</td>${[free, reserved, short].map((cell) => html`<td>${cell}</td>`)}</tr>`,
-  )
+  const { shelf } = place.words
   const main = html`<section class="sheet"><h1>${shelf.title}</h1><p class="lead">${shelf.lead}</p>${when(said !== null, () => html`<p class="said" role="status">${said}</p>`)}</section>
 ${part(view.shopping, shelf.nothing)}${part(view.coming, shelf.nothing)}
 ${formCards(view.forms, shelf.forms, place)}
-<section class="sheet"><div class="wide" tabindex="0" role="group" aria-label="${wideTable}"><table class="shelf-table"><thead><tr>${view.head.map((cell) => html`<th scope="col">${cell}</th>`)}</tr></thead><tbody>${rows}</tbody></table></div></section>
+${groups(view, place)}
 ${part(view.templates, shelf.nothing)}
 <section class="sheet"><h2>${shelf.tables}</h2><ul>${tables.map((name) => html`<li><a href="/tables/${name}.csv" download>${name}.csv</a></li>`)}</ul></section>`
   return { ...look(counter, signed, 'shelf'), main }

@@ -8,11 +8,12 @@ import { showFor } from '../../../domain/shop/show.ts'
 import type { Patch } from '../../../domain/understanding/patch.ts'
 import { workOut } from '../../work-out.ts'
 import { takeTurn } from '../hear-customer.ts'
-import { orderFrom, shopPlanFrom } from '../records.ts'
+import { orderFrom, type ShopPlan, shopPlanFrom } from '../records.ts'
 import { readShelf, withStock } from '../shelf.ts'
 import { floorFor } from '../shop-plan.ts'
 import { ticketName } from '../ticket-names.ts'
 import type { Answered, Deed } from './deed.ts'
+import { changePlan } from './mark-work.ts'
 import { localOf, tellCustomer, tellOwner, wordsFor } from './say-floor.ts'
 
 const coated = (order: Order, garment: string): Order => ({
@@ -75,6 +76,14 @@ const askCustomer = async (deed: Deed, order: Order, garment: string): Answered 
   return heard.ok ? ok(null) : heard
 }
 
+/** Its work is planned again with what the customer signs instead; until then others have the time. */
+const withHold = (plan: ShopPlan, orderId: string): ShopPlan => ({
+  ...plan,
+  sold: plan.sold.map((placed) => (placed.id === orderId ? { ...placed, onHold: true } : placed)),
+  slots: plan.slots.filter(({ order }) => order !== orderId),
+  proposals: plan.proposals.filter((proposal) => proposal.orderId !== orderId),
+})
+
 /**
  * Drops that still stand: the ticket is closed, the order waits for its customer, who is shown picture and price with the vinyl that
  * holds on coated cloth. What they sign is a new revision with a new ticket.
@@ -91,6 +100,7 @@ export const askAfterBeaded = async (deed: Deed, found: Found): Answered => {
   const hold = { why: wordsFor(desk).gateIs.beaded, by: by.name, since: desk.clock.now() }
   const held = await shop.orders.change({ id: orderId, version: order?.version ?? 0 }, { hold })
   if (!held.ok) return held
+  await changePlan(shop, (plan) => withHold(plan, orderId))
   await tellOwner(desk, shop, {
     nonce: `closed-${ticketId}`,
     text: wordsFor(desk).ownerNote.beaded(ticketName(life.ticket.number), nameOf(deed, garment)),

@@ -1,3 +1,4 @@
+import { readGarmentItem } from '../../../domain/stock/item.ts'
 import { freeLots, heldLots, lacking, type StockChange } from '../../../domain/stock/ledger.ts'
 import { shopActs } from '../../../domain/ticket/acts.ts'
 import type { ShelfRow, ShelfView } from '../../../ports/floor-view.ts'
@@ -29,6 +30,28 @@ const rowsOf = ({ desk, ledger, lots }: Reading, item: string, lacks: number): r
   })
 }
 
+const kinds = ['short', 'stones', 'vinyl', 'garments', 'other'] as const
+type Kind = (typeof kinds)[number]
+
+const kindOf = ({ workshop: { shop } }: Desk, item: string): Kind => {
+  if (readGarmentItem(item) !== null) return 'garments'
+  if (shop.stones.some(({ id }) => id === item)) return 'stones'
+  return shop.vinyl.some(({ id }) => id === item) ? 'vinyl' : 'other'
+}
+
+/** The rows of the shelf by kind, each by name; kinds with nothing in them are left out. */
+const groupsOf = (reading: Reading, items: readonly string[], lacksOf: (item: string) => number): ShelfView['groups'] => {
+  const titles = wordsFor(reading.desk).shelf.kinds
+  const all = items.flatMap((item) => {
+    const kind = lacksOf(item) > 0 ? 'short' : kindOf(reading.desk, item)
+    return rowsOf(reading, item, lacksOf(item)).map((row) => ({ kind, row }))
+  })
+  return kinds.flatMap((kind) => {
+    const rows = all.filter((one) => one.kind === kind).map(({ row }) => row)
+    return rows.length === 0 ? [] : [{ kind, title: titles[kind], rows: rows.toSorted((a, b) => a.item.localeCompare(b.item)) }]
+  })
+}
+
 const shoppingLines = async (desk: Desk): Promise<readonly string[]> =>
   (await shoppingNow(desk)).map(({ item, packs, amount, missing, orderBy }) => {
     const { unit } = supplyOf(desk.workshop.shop)(item)
@@ -50,9 +73,7 @@ export const shelfView = async (desk: Desk): Promise<ShelfView> => {
   const templates = (await stock.templates()).map(({ box, made, brushed }) => words.templateLine(box, made, brushed))
   return {
     head: [words.item, words.lot, words.bin, words.certificate, words.free, words.reserved, words.short],
-    rows: items
-      .flatMap((item) => rowsOf({ desk, ledger, lots }, item, lacksOf(item)))
-      .toSorted((a, b) => Number(b.short !== '') - Number(a.short !== '') || a.item.localeCompare(b.item)),
+    groups: groupsOf({ desk, ledger, lots }, items, lacksOf),
     shopping: { title: words.shopping, lines: await shoppingLines(desk) },
     coming: { title: words.coming, lines: coming },
     templates: { title: words.templates, lines: templates },
