@@ -36,7 +36,7 @@ export type TicketAtPress = {
   readonly wanted: string
   /** The hottest setting of its press steps and the machine: what a change of ticket changes at the press. */
   readonly setting: string
-  readonly stage: 'free' | 'held' | 'checked' | 'bagged'
+  readonly stage: 'free' | 'held' | 'checked' | 'bagged' | 'collected'
   /** Who holds it. */
   readonly by: string | null
   readonly waits: readonly string[]

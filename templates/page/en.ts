@@ -65,6 +65,7 @@ export const english: PageWords = {
       held: 'In other hands',
       checked: 'Checked, to be bagged',
       bagged: 'Bagged, to be handed over',
+      collected: 'Handed over',
     },
     states: { waiting: 'waiting', taken: 'taken', started: 'started', done: 'done', spoiled: 'spoiled' },
   },

@@ -66,6 +66,7 @@ export const spanish: PageWords = {
       held: 'En otras manos',
       checked: 'Revisadas, por embolsar',
       bagged: 'Embolsadas, por entregar',
+      collected: 'Entregadas',
     },
     states: { waiting: 'en espera', taken: 'tomada', started: 'empezada', done: 'hecha', spoiled: 'estropeada' },
   },

@@ -88,7 +88,7 @@ export type PageWords = {
     readonly wanted: (when: string) => string
     readonly heldBy: (name: string) => string
     readonly waits: (gates: string) => string
-    readonly groups: { readonly [group in 'mine' | 'free' | 'held' | 'checked' | 'bagged']: string }
+    readonly groups: { readonly [group in 'mine' | 'free' | 'held' | 'checked' | 'bagged' | 'collected']: string }
     readonly states: { readonly [state in 'waiting' | 'taken' | 'started' | 'done' | 'spoiled']: string }
   }
   readonly shelf: {

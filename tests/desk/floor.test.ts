@@ -1,6 +1,9 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { conversationChannel, shopChannel, type WorkerDesk } from '../../src/desk/service/desk.ts'
+import { openTickets } from '../../src/desk/service/floor/open-tickets.ts'
+import { morningSheet } from '../../src/desk/service/morning-sheet.ts'
 import { orderIdOf } from '../../src/desk/service/order-id.ts'
+import { tightJobs } from '../../src/desk/service/plan/tight-jobs.ts'
 import { pressAction } from '../../src/desk/service/press-action.ts'
 import { messageFrom, shopPlanFrom } from '../../src/desk/service/records.ts'
 import { shoppingNow } from '../../src/desk/service/stock/shopping-now.ts'
@@ -61,7 +64,8 @@ describe('gates on the floor', () => {
   test('drops that stand close the ticket; the customer is shown the vinyl that holds, signs, and a new ticket comes', {
     timeout: 120_000,
   }, async () => {
-    const desk = await openTestDesk(opened.store, clockAt('2026-11-25T09:00'))
+    const clock = clockAt('2026-11-25T09:00')
+    const desk = await openTestDesk(opened.store, clock)
     const ticket = await signed(desk, 'c-beaded', own('Beaded Bears').replace('100% cotton', '100% nylon woven'))
     await acts(desk, ticket, { act: 'take' })
     await openGates(desk, ticket, ['water-drops', 'test-press'])
@@ -71,6 +75,12 @@ describe('gates on the floor', () => {
     expect(await acts(desk, ticket, { act: 'water-drops', values: { garment, drops: '60 60 60 60 60' } })).toBeNull()
     expect((await lifeNow(desk, ticket)).ticket.state).toBe('closed')
     expect((await orderOf(desk, 'c-beaded')).hold).not.toBeNull()
+    const planned = async () => shopPlanFrom((await desk.store.shop(desk.shopId).plan.read()).body)
+    expect((await planned()).slots.filter(({ order }) => order === orderIdOf('c-beaded'))).toEqual([])
+    // Nobody is asked about the hour of what nobody may press.
+    clock.at = localMinute('2026-12-10T16:00')
+    expect(await tightJobs(desk, 'en')).toEqual([])
+    clock.at = localMinute('2026-11-25T09:00')
     await work(desk)
     const talk = await said(desk, conversationChannel('c-beaded'))
     const proofs = talk.filter(({ picture }) => picture !== null)
@@ -84,6 +94,7 @@ describe('gates on the floor', () => {
     ])
     const order = await orderOf(desk, 'c-beaded')
     expect([order.state, order.hold]).toEqual(['on-bench', null])
+    expect((await planned()).slots.some(({ order: of }) => of === orderIdOf('c-beaded'))).toBe(true)
     const needs = (await desk.store.shop(desk.shopId).stock.needs()).map(({ item }) => item)
     expect(needs).toContain('vinyl-low-temperature-white')
     expect(needs).not.toContain('vinyl-standard-white')
@@ -236,5 +247,52 @@ describe('a late change', () => {
     expect(await acts(desk, ticket, { act: 'seen' })).toBeNull()
     expect(await textsOf(desk, shopChannel('bench'))).toContain('Throw away')
     expect((await lifeNow(desk, ticket)).gates.find(({ gate }) => gate.code === 'count-in')?.is).toBe('open')
+  })
+})
+
+describe('what comes back from the wash', () => {
+  test('is written down by staff with row, days, washes, drying and kind, and the owner sees how it was made', {
+    timeout: 120_000,
+  }, async () => {
+    const clock = clockAt('2026-11-25T09:00')
+    const desk = await openTestDesk(opened.store, clock)
+    const ticket = await signed(desk, 'c-washed', plain('Washed Wrens'))
+    const values = { line: '2', kind: 'lift', washes: '3', drying: 'laundry-dryer', photo: '' }
+    await acts(desk, ticket, { act: 'take' })
+    expect(await acts(desk, ticket, { act: 'complaint', values })).not.toBeNull()
+    await openGates(desk, ticket)
+    for (const act of ['start', 'checked', 'bagged', 'collected']) expect(await acts(desk, ticket, { act })).toBeNull()
+    clock.at = localMinute('2026-12-04T10:00')
+    expect(openForms(await lifeNow(desk, ticket))).toEqual(['complaint'])
+    expect(await acts(desk, ticket, { act: 'complaint', values: { ...values, washes: 'some' } })).toContain('Washes')
+    expect(await acts(desk, ticket, { act: 'complaint', values: { ...values, line: '9' } })).toContain('Player')
+    expect(await acts(desk, ticket, { act: 'complaint', by: pim, values })).toBeNull()
+    const found = (await lifeNow(desk, ticket)).findings.filter(({ code }) => code === 'complaint')
+    expect(found).toMatchObject([
+      { by: 'Pim', facts: { line: 2, kind: 'lift', days: 9, washes: 3, drying: 'laundry-dryer', photo: null } },
+    ])
+    const told = await textsOf(desk, shopChannel('owner'))
+    expect(told).toMatch(/T0001: complaint about #7 Bea L: lifts or peels/)
+    expect(told).toMatch(/9 days after the hand-over, washed 3 times/)
+    expect(told).toMatch(/Pressed: \d+ °F, \d+ s, press 1, by Noor/)
+    expect(told).toMatch(/First piece signed by Pim/)
+    expect(await textsOf(desk, shopChannel('bench'))).toMatch(/Complaint: #7 Bea L · lifts or peels \(Pim/)
+  })
+})
+
+describe('who has what', () => {
+  test('stands on the press list and on the morning sheet, where nobody is told to take what somebody has', {
+    timeout: 120_000,
+  }, async () => {
+    const desk = await openTestDesk(opened.store, clockAt('2026-11-25T09:00'))
+    const ticket = await signed(desk, 'c-has', plain('Held Hawks'))
+    const shop = desk.store.shop(desk.shopId)
+    const todo = async () =>
+      (await morningSheet(desk, 'en')).sections.find(({ code }) => code === 'press-list')?.lines.map((line) => line.todo)
+    expect(await todo()).toEqual(['take it at the press'])
+    expect(await openTickets(desk, shop)).toMatchObject([{ stage: 'free', by: null, waits: ['count-in', 'first piece signed'] }])
+    await acts(desk, ticket, { act: 'take' })
+    expect(await todo()).toEqual(['Noor has it; ask how far it is'])
+    expect(await openTickets(desk, shop)).toMatchObject([{ stage: 'held', by: 'Noor' }])
   })
 })

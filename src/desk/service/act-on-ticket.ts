@@ -8,6 +8,7 @@ import type { Desk } from './desk.ts'
 import { collectorSchema, isNamedCollector } from './floor/collector.ts'
 import { type Answered, type Deed, readValues, type Values } from './floor/deed.ts'
 import { findAtGate } from './floor/find-at-gate.ts'
+import { noteComplaint } from './floor/note-complaint.ts'
 import { readLife } from './floor/read-life.ts'
 import { finishRemake, spoil } from './floor/remake.ts'
 import { deskWordsFor, hourOf, tellCustomer, wordsFor } from './floor/say-floor.ts'
@@ -102,6 +103,8 @@ const fill = (deed: Deed): Answered => {
       return tellShort(deed)
     case 'ask':
       return askCustomer(deed)
+    case 'complaint':
+      return noteComplaint(deed)
     default:
       return findAtGate(deed)
   }

@@ -1,8 +1,9 @@
-import { faultOwners, spoiledReasons } from '../../../templates/desk/floor/floor-words.ts'
+import { dryings, faultOwners, spoiledReasons } from '../../../templates/desk/floor/floor-words.ts'
 import type { Gate } from '../../domain/press/press-plan.ts'
 import { type FormAct, isFormAct, type TicketAct } from '../../domain/ticket/acts.ts'
 import type { TicketFacts } from '../../domain/ticket/facts.ts'
 import { workSteps } from '../../domain/ticket/work-steps.ts'
+import { complaintKinds } from '../../domain/understanding/conversation.ts'
 import type { Form, FormField } from '../../ports/chat.ts'
 import type { Remake } from '../../ports/floor-records.ts'
 import type { Desk } from './desk.ts'
@@ -66,7 +67,7 @@ const results = (desk: Desk, ...codes: readonly string[]): FormField =>
 
 const gateFields = (
   making: Making,
-  act: Exclude<FormAct, 'tick' | 'spoiled' | 'remade' | 'short' | 'ask'>,
+  act: Exclude<FormAct, 'tick' | 'spoiled' | 'remade' | 'short' | 'ask' | 'complaint'>,
 ): readonly FormField[] => {
   const { desk } = making
   switch (act) {
@@ -125,6 +126,27 @@ const spoiledFields = (making: Making): readonly FormField[] => {
   ]
 }
 
+/** How long it was worn is known from the hand-over and not asked. */
+const complaintFields = (making: Making): readonly FormField[] => {
+  const { desk } = making
+  const words = wordsFor(desk)
+  return [
+    select(desk, 'line', rows(making)),
+    select(
+      desk,
+      'kind',
+      complaintKinds.map((value) => ({ value, label: words.complaints[value] })),
+    ),
+    line(desk, 'washes', true),
+    select(
+      desk,
+      'drying',
+      dryings.map((value) => ({ value, label: words.dryings[value] })),
+    ),
+    photo(desk),
+  ]
+}
+
 const remadeFields = ({ desk, facts, remakes }: Making): readonly FormField[] => {
   const reasons: { readonly [reason: string]: string } = wordsFor(desk).reasons
   const open = remakes.filter(({ doneAt }) => doneAt === null)
@@ -151,6 +173,7 @@ const shortFields = ({ desk, facts }: Making): readonly FormField[] => {
 const fieldsOf = (making: Making, act: TicketAct): readonly FormField[] => {
   if (act === 'tick') return tickFields(making)
   if (act === 'spoiled') return spoiledFields(making)
+  if (act === 'complaint') return complaintFields(making)
   if (act === 'remade') return remadeFields(making)
   if (act === 'short') return shortFields(making)
   if (act === 'ask') return [{ ...line(making.desk, 'note', true), kind: 'lines' }]

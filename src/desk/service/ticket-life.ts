@@ -62,8 +62,9 @@ const actOfGate = ({ gate, why }: GateState): FormAct => {
   return why === 'wants-test-press' ? 'test-press' : gate.code
 }
 
-/** What may be filled in now: gates that are not open, ticks, spoiled garments, remakes that are ready. */
+/** What may be filled in now: gates that are not open, ticks, spoiled garments, remakes that are ready; a complaint once it is handed over. */
 export const openForms = (life: TicketLife): readonly FormAct[] => {
+  if (life.order.state === 'collected' && life.ticket.state === 'done') return ['complaint']
   if (life.ticket.state !== 'open') return []
   const { state } = life.order
   const atWork = state === 'on-bench'

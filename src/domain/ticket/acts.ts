@@ -2,7 +2,10 @@
 export const plainActs = ['take', 'hand-on', 'pause', 'resume', 'seen', 'start', 'checked', 'bagged', 'collected'] as const
 export type PlainAct = (typeof plainActs)[number]
 
-/** What asks for something to be filled in: the gates, a tick for chosen lines, a spoiled garment and its remake, what is short, what the customer is asked. */
+/**
+ * What asks for something to be filled in: the gates, a tick for chosen lines, a spoiled garment and its remake, what is short, what
+ * the customer is asked, and what became of a garment in the wash.
+ */
 export const formActs = [
   'count-in',
   'water-drops',
@@ -17,6 +20,7 @@ export const formActs = [
   'remade',
   'short',
   'ask',
+  'complaint',
 ] as const
 export type FormAct = (typeof formActs)[number]
 

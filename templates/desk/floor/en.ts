@@ -25,6 +25,7 @@ export const floorEnglish: FloorWords = {
     remade: 'Remake bagged',
     short: 'Short of material',
     ask: 'Ask the customer',
+    complaint: 'Complaint after washing',
     'press-check': 'Morning check of a press',
     received: 'Received',
     counted: 'Counted',
@@ -57,6 +58,7 @@ export const floorEnglish: FloorWords = {
     remade: (what, name, hour) => `Remake bagged: ${what} (${name}, ${hour})`,
     short: (what, name, hour) => `Short: ${what} (${name}, ${hour})`,
     ask: (_, name, hour) => `The customer was asked (${name}, ${hour})`,
+    complaint: (what, name, hour) => `Complaint: ${what} (${name}, ${hour})`,
   },
   fields: {
     garment: 'Garment',
@@ -91,6 +93,9 @@ export const floorEnglish: FloorWords = {
     box: 'Box',
     key: 'Template',
     coming: 'Which delivery',
+    kind: 'What happened',
+    washes: 'Washes so far',
+    drying: 'How it was dried',
   },
   results: {
     held: 'held: nail cannot lift it',
@@ -117,6 +122,22 @@ export const floorEnglish: FloorWords = {
     hole: 'hole or torn',
     stain: 'stain',
     other: 'something else',
+  },
+  complaints: {
+    lift: 'lifts or peels',
+    'stones-lost': 'stones came off',
+    crack: 'cracks',
+    bleed: 'dye came through',
+    shine: 'shine or press mark',
+    shrink: 'shrank',
+    'wrong-name': 'wrong name or number',
+    other: 'something else',
+  },
+  dryings: {
+    air: 'hung or laid flat',
+    'home-dryer': 'in a dryer at home',
+    'laundry-dryer': 'in the hot dryer of a laundry',
+    unknown: 'nobody knows',
   },
   whose: { shop: 'ours', maker: 'the maker’s', customer: 'the customer’s' },
   deeds: { take: 'Take it', start: 'Started', done: 'Done', back: 'Back: not done' },
@@ -197,6 +218,14 @@ export const floorEnglish: FloorWords = {
     late: ({ ticket, why, from, to }) =>
       `${ticket}: ${why} Promised ${from}; it would be ${to}. The promise stays until you decide.`,
     pressShut: (press) => `${press} is uneven this morning: nothing is pressed on it.`,
+    complaint: ({ ticket, line, kind }) => `${ticket}: complaint about ${line}: ${kind}.`,
+    worn: (days, washes, drying) => `${days} days after the hand-over, washed ${washes} times, dried: ${drying}`,
+    made: {
+      pressed: (setting, by) => `Pressed: ${setting}, by ${by}`,
+      lots: (lots) => `Lots: ${lots}`,
+      signed: (by) => `First piece signed by ${by}`,
+      decide: 'To do: look at it and call them; what it is worth is for you to say.',
+    },
   },
   lateFor: {
     short: (item) => `${item} is short and must be ordered.`,

@@ -25,6 +25,7 @@ export const floorSpanish: FloorWords = {
     remade: 'Repetición embolsada',
     short: 'Falta material',
     ask: 'Preguntar al cliente',
+    complaint: 'Queja tras el lavado',
     'press-check': 'Revisión matinal de una plancha',
     received: 'Recibido',
     counted: 'Contado',
@@ -57,6 +58,7 @@ export const floorSpanish: FloorWords = {
     remade: (what, name, hour) => `Repetición embolsada: ${what} (${name}, ${hour})`,
     short: (what, name, hour) => `Falta: ${what} (${name}, ${hour})`,
     ask: (_, name, hour) => `Se preguntó al cliente (${name}, ${hour})`,
+    complaint: (what, name, hour) => `Queja: ${what} (${name}, ${hour})`,
   },
   fields: {
     garment: 'Prenda',
@@ -91,6 +93,9 @@ export const floorSpanish: FloorWords = {
     box: 'Caja',
     key: 'Plantilla',
     coming: 'Qué entrega',
+    kind: 'Qué pasó',
+    washes: 'Lavados hasta ahora',
+    drying: 'Cómo se secó',
   },
   results: {
     held: 'agarró: la uña no la levanta',
@@ -117,6 +122,22 @@ export const floorSpanish: FloorWords = {
     hole: 'agujero o rotura',
     stain: 'mancha',
     other: 'otra cosa',
+  },
+  complaints: {
+    lift: 'se levanta o se despega',
+    'stones-lost': 'se cayeron piedras',
+    crack: 'se agrieta',
+    bleed: 'salió el tinte',
+    shine: 'brillo o marca de plancha',
+    shrink: 'se encogió',
+    'wrong-name': 'nombre o número equivocado',
+    other: 'otra cosa',
+  },
+  dryings: {
+    air: 'tendida o extendida',
+    'home-dryer': 'en secadora de casa',
+    'laundry-dryer': 'en la secadora caliente de una lavandería',
+    unknown: 'nadie lo sabe',
   },
   whose: { shop: 'nuestra', maker: 'del fabricante', customer: 'del cliente' },
   deeds: { take: 'Tomarlo', start: 'Empezado', done: 'Hecho', back: 'Atrás: no hecho' },
@@ -197,6 +218,14 @@ export const floorSpanish: FloorWords = {
     late: ({ ticket, why, from, to }) =>
       `${ticket}: ${why} Prometido ${from}; sería ${to}. La promesa queda hasta que usted decida.`,
     pressShut: (press) => `${press} calienta desigual esta mañana: no se plancha en ella.`,
+    complaint: ({ ticket, line, kind }) => `${ticket}: queja sobre ${line}: ${kind}.`,
+    worn: (days, washes, drying) => `${days} días después de la entrega, lavada ${washes} veces, secada: ${drying}`,
+    made: {
+      pressed: (setting, by) => `Planchada: ${setting}, por ${by}`,
+      lots: (lots) => `Lotes: ${lots}`,
+      signed: (by) => `Primera pieza firmada por ${by}`,
+      decide: 'Por hacer: mirarla y llamar; cuánto vale lo decide usted.',
+    },
   },
   lateFor: {
     short: (item) => `falta ${item} y hay que pedirlo.`,

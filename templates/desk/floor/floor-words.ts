@@ -2,6 +2,7 @@ import type { VinylClass } from '../../../src/domain/material/material.ts'
 import type { GateReason } from '../../../src/domain/press/gate-state.ts'
 import type { FormAct, PlainAct, ShopAct } from '../../../src/domain/ticket/acts.ts'
 import type { WorkKind } from '../../../src/domain/ticket/work-steps.ts'
+import type { Complaint } from '../../../src/domain/understanding/conversation.ts'
 
 export const spoiledReasons = [
   'scorched',
@@ -20,6 +21,9 @@ export const spoiledReasons = [
 ] as const
 export type SpoiledReason = (typeof spoiledReasons)[number]
 export const faultOwners = ['shop', 'maker', 'customer'] as const
+/** How a garment was dried; whoever runs the machines may be somebody else than who brings it. */
+export const dryings = ['air', 'home-dryer', 'laundry-dryer', 'unknown'] as const
+export type Drying = (typeof dryings)[number]
 export type FaultOwner = (typeof faultOwners)[number]
 
 type Field =
@@ -55,6 +59,9 @@ type Field =
   | 'box'
   | 'key'
   | 'coming'
+  | 'kind'
+  | 'washes'
+  | 'drying'
 
 /** What the shop floor reads: acts, gates, forms, remakes, stock. Names of people, garments and teams come finished. */
 export type FloorWords = {
@@ -64,6 +71,8 @@ export type FloorWords = {
   readonly fields: { readonly [field in Field]: string }
   readonly results: { readonly [result: string]: string }
   readonly reasons: { readonly [reason in SpoiledReason]: string }
+  readonly complaints: { readonly [kind in Complaint['kind']]: string }
+  readonly dryings: { readonly [drying in Drying]: string }
   readonly whose: { readonly [whose in FaultOwner]: string }
   readonly deeds: { readonly [deed in 'take' | 'start' | 'done' | 'back']: string }
   readonly steps: { readonly [kind in WorkKind]: string }
@@ -114,6 +123,15 @@ export type FloorWords = {
       readonly to: string
     }) => string
     readonly pressShut: (press: string) => string
+    /** `worn`: what is known of its days and washes; `made`: how it was pressed, of which lots, by whom, who signed the first piece. */
+    readonly complaint: (about: { readonly ticket: string; readonly line: string; readonly kind: string }) => string
+    readonly worn: (days: number, washes: number, drying: string) => string
+    readonly made: {
+      readonly pressed: (setting: string, by: string) => string
+      readonly lots: (lots: string) => string
+      readonly signed: (by: string) => string
+      readonly decide: string
+    }
   }
   readonly lateFor: { readonly short: (item: string) => string; readonly remake: (line: string) => string }
   readonly movePromise: (when: string) => string

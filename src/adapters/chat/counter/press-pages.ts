@@ -13,10 +13,10 @@ type Page = ReturnType<typeof look> & { readonly main: Piece }
 
 const answered = (said: string | null): Piece => when(said !== null, () => html`<p class="said" role="status">${said}</p>`)
 
-const groups = ['mine', 'free', 'held', 'checked', 'bagged'] as const
+const groups = ['mine', 'free', 'held', 'checked', 'bagged', 'collected'] as const
+type Group = (typeof groups)[number]
 
-const groupOf = ({ stage, by }: TicketAtPress, name: string): (typeof groups)[number] =>
-  stage === 'held' && by === name ? 'mine' : stage
+const groupOf = ({ stage, by }: TicketAtPress, name: string): Group => (stage === 'held' && by === name ? 'mine' : stage)
 
 const listed = (one: TicketAtPress, place: Place): Html => {
   const { press } = place.words
@@ -29,18 +29,23 @@ const listed = (one: TicketAtPress, place: Place): Html => {
   return html`<li><a class="ticket ${one.stage}" href="/press/${encodeURIComponent(one.ticketId)}"><strong dir="auto">${one.label}</strong>${notes.map((note) => html`<span>${note}</span>`)}</a></li>`
 }
 
+/** What was handed over is folded: it is looked for only when something comes back. */
+const groupSheet = (group: Group, tickets: readonly TicketAtPress[], place: Place): Html => {
+  const title = html`${place.words.press.groups[group]} <span class="count">${tickets.length}</span>`
+  const list = html`<ul class="tickets">${tickets.map((one) => listed(one, place))}</ul>`
+  return group === 'collected'
+    ? html`<section class="sheet folded"><details id="group-${group}"><summary>${title}</summary>${list}</details></section>`
+    : html`<section class="sheet" aria-labelledby="group-${group}"><h2 id="group-${group}">${title}</h2>${list}</section>`
+}
+
 /** The tickets that can be worked on: one's own first, then what is free, what others hold, what waits to be bagged and handed over. */
 export const pressList = (tickets: readonly TicketAtPress[], name: string, place: Place): Html => {
-  const { press } = place.words
   const parts = groups.flatMap((group) => {
-    const mine = tickets.filter((one) => groupOf(one, name) === group)
-    return mine.length === 0
-      ? []
-      : [
-          html`<section class="sheet" aria-labelledby="group-${group}"><h2 id="group-${group}">${press.groups[group]} <span class="count">${mine.length}</span></h2><ul class="tickets">${mine.map((one) => listed(one, place))}</ul></section>`,
-        ]
+    const own = tickets.filter((one) => groupOf(one, name) === group)
+    return own.length === 0 ? [] : [groupSheet(group, own, place)]
   })
-  return html`<div id="sheet">${tickets.length === 0 ? html`<p class="sheet none">${press.none}</p>` : parts}</div>`
+  const none = when(tickets.length === 0, () => html`<p class="sheet none">${place.words.press.none}</p>`)
+  return html`<div id="sheet">${none}${parts}</div>`
 }
 
 export const pressListPage = (counter: Counter, signed: Signed, list: Html): Page => {

@@ -19,6 +19,7 @@ export const foundText = (desk: Desk, ticket: TicketFacts, { facts }: Finding): 
   const garment = ticket.garments.find(({ id }) => id === textOf(facts, 'garment'))
   const seconds = fieldOf(facts, 'seconds')
   const reasons: { readonly [reason: string]: string } = words.reasons
+  const complaints: { readonly [kind: string]: string } = words.complaints
   const missing = textOf(facts, 'missing')
   const parts = [
     row === undefined ? '' : rowText(desk, row),
@@ -28,6 +29,7 @@ export const foundText = (desk: Desk, ticket: TicketFacts, { facts }: Finding): 
     missing === '' || missing === '0' ? '' : `−${missing}`,
     words.results[textOf(facts, 'result')] ?? '',
     reasons[textOf(facts, 'reason')] ?? '',
+    complaints[textOf(facts, 'kind')] ?? '',
     textOf(facts, 'certificate'),
     textOf(facts, 'bin'),
     textOf(facts, 'label'),

@@ -10,7 +10,7 @@ import { readLife } from './read-life.ts'
 import { deskWordsFor, showOf } from './say-floor.ts'
 
 const stageOf = ({ order, findings }: TicketLife): TicketAtPress['stage'] => {
-  if (order.state === 'checked' || order.state === 'bagged') return order.state
+  if (order.state === 'checked' || order.state === 'bagged' || order.state === 'collected') return order.state
   return holderOf(findings) === null ? 'free' : 'held'
 }
 
@@ -34,11 +34,15 @@ const atPress = async (desk: Desk, shop: ShopStore, ticket: StoredTicket): Promi
   }
 }
 
-/** Open tickets, the one wanted first on top, with who has them and what still shuts them. */
+/** So many tickets of the last ones handed over can still be opened, for what comes back from the wash. */
+const mostHandedOver = 40
+
+/** Open tickets, the one wanted first on top, with who has them and what still shuts them; then the last ones handed over. */
 export const openTickets = async (desk: Desk, shop: ShopStore): Promise<readonly TicketAtPress[]> => {
-  const tickets = await shop.tickets.list(['open'])
+  const [open, done] = await Promise.all([shop.tickets.list(['open']), shop.tickets.list(['done'])])
   const wanted = (ticket: StoredTicket): string => ticketFrom(ticket.body).facts.needBy
-  const sorted = tickets.toSorted((a, b) => wanted(a).localeCompare(wanted(b)))
-  const views = await Promise.all(sorted.map((ticket) => atPress(desk, shop, ticket)))
+  const sorted = open.toSorted((a, b) => wanted(a).localeCompare(wanted(b)))
+  const last = done.toSorted((a, b) => b.number - a.number).slice(0, mostHandedOver)
+  const views = await Promise.all([...sorted, ...last].map((ticket) => atPress(desk, shop, ticket)))
   return views.filter((view) => view !== null)
 }
