@@ -32,14 +32,20 @@ export type ComingStock = {
 /** A template on the shelf; `key` names its layout, `made` is the day it was cut. */
 export type ShelfTemplate = { readonly key: string; readonly box: string; readonly made: string; readonly brushed: number }
 
+/** A part of the ledger: some items, or all; what is not in the name of a holder stands in nobody's. */
+export type LedgerPart = { readonly items?: readonly string[]; readonly holders: readonly string[] }
+
 export type StockBook = {
   move(moves: readonly StockMove[]): Promise<void>
   /** What is free of every item. */
   sums(): Promise<ReadonlyMap<string, number>>
   ofOrder(orderId: string): Promise<readonly StockMove[]>
-  /** All moves added up by item, lot, order and kind: the whole ledger in few rows. */
-  ledger(): Promise<readonly StockChange[]>
+  /** All moves added up by item, lot, order and kind; the whole ledger grows with the orders, a part with its items and holders. */
+  ledger(part?: LedgerPart): Promise<readonly StockChange[]>
   needs(): Promise<readonly Need[]>
+  wantedBy(orderId: string): Promise<readonly Need[]>
+  /** The needs of these items that are not reserved in full. */
+  lacking(items: readonly string[]): Promise<readonly Need[]>
   /** In place of whatever the order wanted before. */
   want(orderId: string, needs: readonly Omit<Need, 'orderId'>[]): Promise<void>
   lots(): Promise<readonly StockLot[]>

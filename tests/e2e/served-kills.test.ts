@@ -58,7 +58,7 @@ const weather = async (name: string, storm: Storm): Promise<void> => {
 }
 
 describe.runIf(needs('redis-server'))('a served shop whose service, workers, PostgreSQL and Redis are killed at random', () => {
-  it('makes one ticket of every order, posts it once, keeps its stock and its log', { timeout: 3_600_000 }, async () => {
+  it('makes one ticket of every order, posts it once, keeps its stock and its log', { timeout: 7_200_000 }, async () => {
     const crew = await startServedCrew(long ? 3 : 2)
     const size = long
       ? { orders: sized('ORDERS', 1_000), kills: sized('KILLS', 200), atOnce: 8 }
@@ -72,7 +72,7 @@ describe.runIf(needs('redis-server'))('a served shop whose service, workers, Pos
 })
 
 describe('an embedded shop whose service, worker and PostgreSQL are killed at random', () => {
-  it('makes one ticket of every order, posts it once, keeps its stock and its log', { timeout: 3_600_000 }, async () => {
+  it('makes one ticket of every order, posts it once, keeps its stock and its log', { timeout: 7_200_000 }, async () => {
     const crew = await startEmbeddedCrew()
     const size = long
       ? { orders: sized('ORDERS', 1_000), kills: sized('KILLS', 200) / 2, atOnce: 6 }

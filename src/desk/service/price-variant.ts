@@ -32,7 +32,7 @@ export const priceVariant = async (desk: WorkerDesk, step: OrderStep<'price'>): 
       job: step.orderId,
       floor: (_, __, needBy) => floorFor(desk, plan, { orderId: step.orderId, needBy }),
     },
-    withStock(desk.workshop, await readShelf(shop), step.orderId),
+    withStock(desk.workshop, await readShelf(shop, step.orderId)),
   )
   const { price, promise, problems } = quoteOf(worked, desk.workshop.shop, null)
   const stops = problems.filter(({ severity }) => severity === 'stop')

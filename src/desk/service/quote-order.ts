@@ -137,7 +137,7 @@ const workOutFor = async (asking: Asking, order: Order): Promise<Quoted> => {
   const plan = shopPlanFrom(read.body)
   const keys = piecesOf(order, desk.workshop)
   const pieces = await knownPieces(shopStore, desk.ids, keys)
-  const atPresent = withPace(withStock(desk.workshop, await readShelf(shopStore), step.orderId), plan.pace)
+  const atPresent = withPace(withStock(desk.workshop, await readShelf(shopStore, step.orderId)), plan.pace)
   const workshop = { ...atPresent, cache: pieces }
   const asked: Asked = {
     document: order,

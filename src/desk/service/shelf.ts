@@ -7,15 +7,21 @@ import type { ShopStore } from '../../ports/store.ts'
 import type { Workshop } from '../work-out.ts'
 import { heldBy } from './stock/keep-stock.ts'
 
-export type Shelf = { readonly ledger: readonly StockChange[]; readonly templates: readonly ShelfTemplate[] }
+/** The shelf as one order sees it: what others hold stands in nobody's name. */
+export type Shelf = {
+  readonly orderId: string
+  readonly ledger: readonly StockChange[]
+  readonly templates: readonly ShelfTemplate[]
+}
 
-export const readShelf = async (shop: ShopStore): Promise<Shelf> => ({
-  ledger: await shop.stock.ledger(),
+export const readShelf = async (shop: ShopStore, orderId: string): Promise<Shelf> => ({
+  orderId,
+  ledger: await shop.stock.ledger({ holders: [orderId] }),
   templates: await shop.stock.templates(),
 })
 
 /** The workshop with what lies on the shelf for this order: what is free, and what is reserved to its own name. */
-export const withStock = (workshop: Workshop, { ledger, templates }: Shelf, orderId: string): Workshop => {
+export const withStock = (workshop: Workshop, { orderId, ledger, templates }: Shelf): Workshop => {
   const { stock } = workshop.shop
   const piles = pilesOf(ledger)
   const own = heldBy(ledger, orderId)

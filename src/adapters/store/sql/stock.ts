@@ -1,6 +1,6 @@
 import { sql } from 'kysely'
-import type { MoveKind } from '../../../domain/stock/ledger.ts'
-import type { ShelfTemplate, StockBook, StockLot } from '../../../ports/stock-records.ts'
+import type { MoveKind, Need, StockChange } from '../../../domain/stock/ledger.ts'
+import type { LedgerPart, ShelfTemplate, StockBook, StockLot } from '../../../ports/stock-records.ts'
 import { text } from './json.ts'
 import { atomic, type Scope } from './tables.ts'
 
@@ -8,7 +8,28 @@ const total = sql<number>`sum(amount)::bigint`
 
 type Moves = Pick<StockBook, 'move' | 'sums' | 'ofOrder' | 'ledger'>
 
-const movesIn = ({ db, shopId }: Scope): Moves => ({
+/** Whose a move is, as far as the part of the ledger tells orders apart. */
+const holder = (part: LedgerPart | undefined) =>
+  part === undefined
+    ? sql<string | null>`order_id`
+    : sql<string | null>`case when order_id = any(${[...part.holders]}::text[]) then order_id end`
+
+/** Counts that found more and counts that found less are kept apart: one is received, the other written off. */
+const ledger = async ({ db, shopId }: Scope, part: LedgerPart | undefined): Promise<readonly StockChange[]> => {
+  if (part?.items?.length === 0) return []
+  const whose = holder(part)
+  return db
+    .selectFrom('stockMove')
+    .select(['item', 'lot', whose.as('orderId'), sql<MoveKind>`kind`.as('kind'), total.as('amount')])
+    .where('shopId', '=', shopId)
+    .$if(part?.items !== undefined, (all) => all.where(sql<boolean>`item = any(${[...(part?.items ?? [])]}::text[])`))
+    .groupBy(['item', 'lot', sql`3`, 'kind', sql`amount < 0`])
+    .orderBy('item')
+    .orderBy('lot')
+    .execute()
+}
+
+const movesIn = ({ db, shopId, time }: Scope): Moves => ({
   move: async (moves) => {
     if (moves.length === 0) return
     const words = (said: string | null | undefined): string | null => (said === null || said === undefined ? null : text(said))
@@ -32,30 +53,46 @@ const movesIn = ({ db, shopId }: Scope): Moves => ({
       .where('orderId', '=', orderId)
       .orderBy('moveId')
       .execute(),
-  // Counts that found more and counts that found less are kept apart: one is received, the other written off.
-  ledger: () =>
-    db
-      .selectFrom('stockMove')
-      .select(['item', 'lot', 'orderId', sql<MoveKind>`kind`.as('kind'), total.as('amount')])
-      .where('shopId', '=', shopId)
-      .groupBy(['item', 'lot', 'orderId', 'kind', sql`amount < 0`])
-      .orderBy('item')
-      .orderBy('lot')
-      .execute(),
+  ledger: (part) => ledger({ db, shopId, time }, part),
 })
 
-type Needs = Pick<StockBook, 'needs' | 'want'>
+type Needs = Pick<StockBook, 'needs' | 'wantedBy' | 'lacking' | 'want'>
+
+const needColumns = ['orderId', 'item', 'amount', 'due'] as const
+
+/** What an order holds of an item is what its reservations and releases took from the free pile. */
+const lacking = async ({ db, shopId }: Scope, items: readonly string[]): Promise<readonly Need[]> => {
+  const { rows } = await sql<Need>`
+    with held as (
+      select order_id, item, -sum(amount) as amount from stock_move
+      where shop_id = ${shopId} and item = any(${[...items]}::text[]) and kind in ('reserve', 'release') and order_id is not null
+      group by order_id, item
+    )
+    select order_id, item, need.amount, due from stock_need need left join held using (order_id, item)
+    where shop_id = ${shopId} and item = any(${[...items]}::text[]) and need.amount > coalesce(held.amount, 0)
+    order by due, order_id, item`.execute(db)
+  return rows
+}
 
 const needsIn = (outer: Scope): Needs => ({
   needs: () =>
     outer.db
       .selectFrom('stockNeed')
-      .select(['orderId', 'item', 'amount', 'due'])
+      .select(needColumns)
       .where('shopId', '=', outer.shopId)
       .orderBy('due')
       .orderBy('orderId')
       .orderBy('item')
       .execute(),
+  wantedBy: (orderId) =>
+    outer.db
+      .selectFrom('stockNeed')
+      .select(needColumns)
+      .where('shopId', '=', outer.shopId)
+      .where('orderId', '=', orderId)
+      .orderBy('item')
+      .execute(),
+  lacking: (items) => (items.length === 0 ? Promise.resolve([]) : lacking(outer, items)),
   want: (orderId, needs) =>
     atomic(outer, async ({ db, shopId }) => {
       await db.deleteFrom('stockNeed').where('shopId', '=', shopId).where('orderId', '=', orderId).execute()

@@ -30,7 +30,7 @@ const waysIn = (facts: unknown): readonly Offered[] => {
 
 /** What the heat solver and the rules would do instead, of vinyl that lies in the shop; null when there is no way. */
 const wayOut = async ({ desk, shop, life }: Deed, order: Order): Promise<Vinyl | null> => {
-  const workshop = withStock(desk.workshop, await readShelf(shop), life.order.orderId)
+  const workshop = withStock(desk.workshop, await readShelf(shop, life.order.orderId))
   const plan = shopPlanFrom((await shop.plan.read()).body)
   const worked = workOut(
     {

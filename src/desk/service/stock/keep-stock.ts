@@ -1,5 +1,5 @@
 import { allot, consume, countTo, release, writeOff } from '../../../domain/stock/allot.ts'
-import { heldLots, type Need, type StockChange, total } from '../../../domain/stock/ledger.ts'
+import { freeLots, heldLots, type Need, type StockChange, total } from '../../../domain/stock/ledger.ts'
 import type { Minutes } from '../../../domain/units/units.ts'
 import type { ShopStore } from '../../../ports/store.ts'
 
@@ -11,9 +11,15 @@ type Shelf = Amount & { readonly lot: string }
 const write = (shop: ShopStore, changes: readonly StockChange[], hand: Hand): Promise<void> =>
   shop.stock.move(changes.map((change) => ({ ...change, ...hand })))
 
-/** Whatever became free goes to whoever lacks it, the earliest promise first. */
-const settle = async (shop: ShopStore, hand: Hand): Promise<void> =>
-  write(shop, allot(await shop.stock.ledger(), await shop.stock.needs()), hand)
+/** Whatever became free of these items goes to whoever lacks it, the earliest promise first. */
+const settle = async (shop: ShopStore, items: readonly string[], hand: Hand): Promise<void> => {
+  const lacking = await shop.stock.lacking(items)
+  if (lacking.length === 0) return
+  const holders = lacking.map(({ orderId }) => orderId)
+  await write(shop, allot(await shop.stock.ledger({ items, holders }), lacking), hand)
+}
+
+const itemsOf = (rows: readonly { readonly item: string }[]): readonly string[] => [...new Set(rows.map(({ item }) => item))]
 
 /** What uses of several lines come to, by item. */
 export const byItem = (uses: readonly Amount[]): readonly Amount[] => {
@@ -24,14 +30,12 @@ export const byItem = (uses: readonly Amount[]): readonly Amount[] => {
 
 type Kept = { readonly orderId: string; readonly keep: ReadonlyMap<string, number> }
 
-const releaseAbove = async (shop: ShopStore, { orderId, keep }: Kept, hand: Hand): Promise<void> => {
-  const ledger = await shop.stock.ledger()
-  const items = [...new Set(ledger.filter((move) => move.orderId === orderId).map(({ item }) => item))]
-  await write(
-    shop,
-    items.flatMap((item) => release(ledger, { orderId, item }, keep.get(item) ?? 0)),
-    hand,
-  )
+/** Answers the items of which something was let go. */
+const releaseAbove = async (shop: ShopStore, { orderId, keep }: Kept, hand: Hand): Promise<readonly string[]> => {
+  const own = (await shop.stock.ofOrder(orderId)).map((move) => ({ ...move, lot: move.lot ?? '' }))
+  const changes = itemsOf(own).flatMap((item) => release(own, { orderId, item }, keep.get(item) ?? 0))
+  await write(shop, changes, hand)
+  return itemsOf(changes)
 }
 
 export type Wanted = { readonly orderId: string; readonly due: number; readonly uses: readonly Amount[] }
@@ -48,30 +52,36 @@ export const wantStock = async (shop: ShopStore, { orderId, due, uses }: Wanted,
     wanted.map((need) => ({ ...need, due })),
   )
   const keep = new Map(wanted.map(({ item, amount }) => [item, amount]))
-  await releaseAbove(shop, { orderId, keep }, hand)
-  await settle(shop, hand)
+  const freed = await releaseAbove(shop, { orderId, keep }, hand)
+  await settle(shop, [...new Set([...keep.keys(), ...freed])], hand)
 }
 
 /** An order wants nothing any more. */
 export const letStockGo = (shop: ShopStore, orderId: string, hand: Hand): Promise<void> =>
   wantStock(shop, { orderId, due: 0, uses: [] }, hand)
 
-const needsOf = async (shop: ShopStore, orderId: string): Promise<readonly Need[]> =>
-  (await shop.stock.needs()).filter((need) => need.orderId === orderId)
+type Books = { readonly ledger: readonly StockChange[]; readonly needs: readonly Need[] }
+
+/** The books that a use is written by; who else holds of its items, and until when, is read only when some of it must be lent. */
+const booksFor = async (shop: ShopStore, { orderId, uses }: Omit<Wanted, 'due'>): Promise<Books> => {
+  const own = await shop.stock.ledger({ items: itemsOf(uses), holders: [orderId] })
+  const isThere = ({ item, amount }: Amount): boolean =>
+    total(heldLots(own, { orderId, item })) + total(freeLots(own, item)) >= amount
+  return uses.every(isThere) ? { ledger: own, needs: [] } : { ledger: await shop.stock.ledger(), needs: await shop.stock.needs() }
+}
 
 /** An order used so much: it wants that much less, and it is gone from the shelf. */
 export const takeStock = async (shop: ShopStore, used: Omit<Wanted, 'due'>, hand: Hand): Promise<void> => {
   await shop.plan.alone()
   const { orderId } = used
-  const taken = byItem(used.uses)
-  const needs = await shop.stock.needs()
-  const before = needs.filter((need) => need.orderId === orderId)
+  const taken = byItem(used.uses).filter(({ amount }) => amount > 0)
   const amounts = new Map(taken.map(({ item, amount }) => [item, amount]))
+  const before = await shop.stock.wantedBy(orderId)
   const rest = before.map((need) => ({ ...need, amount: need.amount - (amounts.get(need.item) ?? 0) }))
-  const ledger = await shop.stock.ledger()
+  const { ledger, needs } = await booksFor(shop, { orderId, uses: taken })
   await write(
     shop,
-    taken.filter(({ amount }) => amount > 0).flatMap(({ item, amount }) => consume(ledger, needs, { orderId, item, amount })),
+    taken.flatMap(({ item, amount }) => consume(ledger, needs, { orderId, item, amount })),
     hand,
   )
   await shop.stock.want(
@@ -79,14 +89,14 @@ export const takeStock = async (shop: ShopStore, used: Omit<Wanted, 'due'>, hand
     rest.map(({ item, amount, due }) => ({ item, amount, due })),
   )
   const keep = new Map(rest.map(({ item, amount }) => [item, Math.max(0, amount)]))
-  await releaseAbove(shop, { orderId, keep }, hand)
-  await settle(shop, hand)
+  const freed = await releaseAbove(shop, { orderId, keep }, hand)
+  await settle(shop, [...new Set([...amounts.keys(), ...keep.keys(), ...freed])], hand)
 }
 
 /** An order wants more than before, for garments that are made again. */
 export const wantMore = async (shop: ShopStore, more: Wanted, hand: Hand): Promise<void> => {
   await shop.plan.alone()
-  const uses = [...(await needsOf(shop, more.orderId)), ...more.uses]
+  const uses = [...(await shop.stock.wantedBy(more.orderId)), ...more.uses]
   await wantStock(shop, { ...more, uses }, hand)
 }
 
@@ -94,20 +104,20 @@ export const wantMore = async (shop: ShopStore, more: Wanted, hand: Hand): Promi
 export const receiveStock = async (shop: ShopStore, { item, lot, amount }: Shelf, hand: Hand): Promise<void> => {
   await shop.plan.alone()
   await write(shop, [{ item, lot, amount, kind: 'arrive', orderId: null }], hand)
-  await settle(shop, hand)
+  await settle(shop, [item], hand)
 }
 
 /** Somebody counted a lot: the books follow the hand. */
 export const countStock = async (shop: ShopStore, counted: Shelf, hand: Hand): Promise<void> => {
   await shop.plan.alone()
   await write(shop, countTo(await shop.stock.ledger(), await shop.stock.needs(), counted), hand)
-  await settle(shop, hand)
+  await settle(shop, [counted.item], hand)
 }
 
 export const writeStockOff = async (shop: ShopStore, gone: Shelf, hand: Hand): Promise<void> => {
   await shop.plan.alone()
   await write(shop, writeOff(await shop.stock.ledger(), await shop.stock.needs(), gone), hand)
-  await settle(shop, hand)
+  await settle(shop, [gone.item], hand)
 }
 
 /** What an order has reserved now, by item. */

@@ -34,9 +34,7 @@ export const useAt = async (
 ): Promise<void> => {
   const { ticket, by, step, lines } = taking
   const uses = (await usesOf(shop, ticket)).filter((use) => lines.includes(use.line) && usedAt(desk, use.item) === step)
-  const wanted = new Map(
-    (await shop.stock.needs()).filter((need) => need.orderId === ticket.orderId).map((n) => [n.item, n.amount]),
-  )
+  const wanted = new Map((await shop.stock.wantedBy(ticket.orderId)).map((need) => [need.item, need.amount]))
   const still = byItem(uses).map(({ item, amount }) => ({ item, amount: Math.min(amount, wanted.get(item) ?? 0) }))
   await takeStock(shop, { orderId: ticket.orderId, uses: still }, { at: desk.clock.now(), by, why: step })
 }
@@ -47,7 +45,7 @@ export const useRest = async (desk: Desk, shop: ShopStore, { ticket, by }: Takin
   const hand = { at: desk.clock.now(), by, why: 'checked' }
   const isSpare = ({ line, item }: StockUse): boolean => line === 0 && usedAt(desk, item) === 'brush'
   const spare = new Map(byItem((await usesOf(shop, ticket)).filter(isSpare)).map(({ item, amount }) => [item, amount]))
-  const wanted = (await shop.stock.needs()).filter((need) => need.orderId === orderId)
+  const wanted = await shop.stock.wantedBy(orderId)
   const uses = wanted.map(({ item, amount }) => ({ item, amount: Math.max(0, amount - (spare.get(item) ?? 0)) }))
   await takeStock(shop, { orderId, uses }, hand)
   await shop.stock.want(orderId, [])
