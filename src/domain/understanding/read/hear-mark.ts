@@ -2,7 +2,7 @@ import type { Patch } from '../patch.ts'
 import { newGroup, placesAt, refusal, stonesOf } from './groups.ts'
 import type { Item } from './items.ts'
 import { applyWaiting, isNegated } from './look-around.ts'
-import { currentGroups, flush, put, startEdge, type Walk } from './walk.ts'
+import { currentGroups, flush, put, sentence, startEdge, type Walk } from './walk.ts'
 
 /** Words after which names and numbers are a list, not a thing to press. */
 const listWords: readonly string[] = [
@@ -59,9 +59,27 @@ const isOfOne = (walk: Walk, content: 'number' | 'name', at: number): boolean =>
   return single && worn && walk.scope === null && Object.keys(walk.draft.rows).length > 0
 }
 
+const extraWords: readonly string[] = [
+  ...['extra', 'extras', 'spare', 'spares', 'blank', 'blanks', 'additional', 'backup', 'backups'],
+  ...['adicional', 'adicionales', 'repuesto', 'repuestos', 'reserva', 'liso', 'lisos'],
+]
+
+/** "2 extra, no name or number": said of some pieces, not of all. */
+const isOfExtras = (walk: Walk): boolean => sentence(walk).some((item) => extraWords.includes(item.key))
+
+/** "…, front and back, the names above the number": after both garments a name without a make of its own is for both. */
+const isForAll = (walk: Walk, at: number): boolean => {
+  const before = walk.items[at - 1]
+  const paused = before?.kind === 'comma' || (before?.kind === 'other' && walk.items[at - 2]?.kind === 'comma')
+  const ahead = walk.items.slice(at + 1, at + 5)
+  const end = ahead.findIndex((item) => item.kind === 'comma' || item.kind === 'stop')
+  const made = (end < 0 ? ahead : ahead.slice(0, end)).some((item) => ['colour', 'class', 'role', 'garment'].includes(item.kind))
+  return paused && !made && walk.waiting.length === 0 && walk.fresh.has('home') && walk.fresh.has('away')
+}
+
 export const hearContent = (walk: Walk, content: 'number' | 'name', at: number): void => {
   if (isNegated(walk, at)) {
-    if (!isOfOne(walk, content, at)) refuse(walk, content)
+    if (!isOfOne(walk, content, at) && !isOfExtras(walk)) refuse(walk, content)
     return
   }
   if (isListed(walk, at)) {
@@ -70,6 +88,7 @@ export const hearContent = (walk: Walk, content: 'number' | 'name', at: number):
   }
   const joined = walk.items[at - 1]?.kind === 'and' && walk.items[at - 2]?.kind === 'content' && walk.groups.length === 1
   if (!joined) flush(walk)
+  if (isForAll(walk, at) && walk.groups.every((group) => group.content !== content)) walk.scope = null
   const group = newGroup(content, walk.scope)
   const first = walk.groups[0]
   if (joined && first !== undefined) Object.assign(group.style, first.style)
@@ -90,6 +109,18 @@ export const hearText = (walk: Walk, text: string | undefined): void => {
   }
   walk.target = { kind: 'mark' }
   takeMake(walk)
+  applyWaiting(walk)
+}
+
+/** "COACH on the back in white letters": the letters are those of the text, unless another text follows. */
+export const hearWord = (walk: Walk, at: number): void => {
+  const another = walk.items.slice(at + 1, at + 4).some((item) => item.kind === 'text')
+  const [only] = walk.groups
+  if (another || walk.groups.length !== 1 || only?.content !== 'text') {
+    hearText(walk, undefined)
+    return
+  }
+  if (walk.target.kind !== 'edge') walk.target = { kind: 'mark' }
   applyWaiting(walk)
 }
 
@@ -116,7 +147,7 @@ export const hearStones = (walk: Walk, at: number): void => {
   const negated = isNegated(walk, at)
   for (const group of currentGroups(walk)) stonesOf(group).wanted = !negated
   if (negated) return
-  if (walk.target.kind === 'edge' && isMadeOf(walk, at)) {
+  if (isMadeOf(walk, at)) {
     for (const group of currentGroups(walk)) {
       group.style.outlines = (group.style.outlines ?? []).slice(0, -1)
       stonesOf(group).style = 'outline'
@@ -126,10 +157,15 @@ export const hearStones = (walk: Walk, at: number): void => {
   applyWaiting(walk)
 }
 
-/** "contorno de piedra", "outline of stones": the outline is made of stones. */
+const joining: ReadonlySet<Item['kind']> = new Set(['of', 'in', 'with', 'rows', 'count', 'figure', 'word', 'stone-size'])
+const joiners: readonly string[] = ['in', 'the', 'las', 'los', 'el', 'la', 'a', 'single']
+
+/** "contorno de piedra", "el borde de las letras con una hilera de piedra": the outline is made of stones. */
 const isMadeOf = (walk: Walk, at: number): boolean => {
-  const of = walk.items[at - 1]
-  return walk.items[at - 2]?.kind === 'outline' && (of?.kind === 'in' || of?.kind === 'of' || of?.key === 'in')
+  const back = walk.items.slice(Math.max(0, at - 9), at).reverse()
+  const before = back.findIndex((item) => !joining.has(item.kind) && !(item.kind === 'other' && joiners.includes(item.key)))
+  const linked = back.slice(0, before).some((item) => item.kind === 'of' || item.kind === 'with' || item.key === 'in' || item.kind === 'in')
+  return back[before]?.kind === 'outline' && linked
 }
 
 /** "On the back? no, on the front": the last place was meant otherwise. "Nothing on front": that place stays free. */

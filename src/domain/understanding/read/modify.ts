@@ -108,6 +108,7 @@ const addPlaces = (group: Group, places: readonly PlaceId[], height: number | nu
 const modifyPlace = (walk: Walk, item: Extract<Item, { kind: 'place' }>): void => {
   const garment = walk.target.kind === 'garment' && walk.groups.length === 0
   if (garment && !hasMarks(walk)) return
+  if (isOfNothing(walk, item)) return
   const length = walk.waiting.find((one) => one.kind === 'length')
   const height = figureBehind(walk, item) ?? (length?.kind === 'length' ? length.micrometres : null)
   const found = new Set(currentGroups(walk).flatMap((group) => addPlaces(group, placesAt(group.content, item.id), height)))
@@ -116,6 +117,16 @@ const modifyPlace = (walk: Walk, item: Extract<Item, { kind: 'place' }>): void =
   walk.lastPlaces = [...found]
   if (walk.target.kind === 'none') walk.target = { kind: 'mark' }
 }
+
+const wholeSides: readonly string[] = ['front', 'back', 'both-sides']
+
+/** A chest or a sleeve where nothing to put there was ever named is a captain's letter's, a label's, anything's. */
+const isOfNothing = (walk: Walk, item: Extract<Item, { kind: 'place' }>): boolean =>
+  !wholeSides.includes(item.id) &&
+  walk.groups.length === 0 &&
+  walk.last === null &&
+  !hasMarks(walk) &&
+  !walk.items.some((one) => ['content', 'text', 'word', 'outline', 'stones'].includes(one.kind))
 
 /** "4 pulgadas adelante y atrás de 6", "front 4 inches, back 8": a figure right behind a place has the unit said before. */
 const figureBehind = (walk: Walk, item: Item): number | null => {

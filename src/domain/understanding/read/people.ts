@@ -54,7 +54,7 @@ const notNames =
 
 const bodies: readonly RegExp[] = [
   /(?:^|[.,;] ?)(?:[Tt]he |[Ll]a |[Ee]l )?((?:\p{L}+ )?(?:club|school|district|league|city|church|parents|pta|pto|boosters?|office|department|company|bank|union|store|foundation|treasurer|council))\s+(?:pays?|will pay|(?:is|are) paying)/u,
-  /(?:[Pp]aga|pagará|va a pagar) (?:la |el |los |las )?((?:escuela|liga|club|colegio|municipio|iglesia|papás|secundaria|preparatoria|delegación)(?: [\p{L}]+)?)/u,
+  /(?:[Pp]aga|pagará|va a pagar) (?:la |el |los |las )?((?:escuela|liga|club|colegio|municipio|iglesia|papás|secundaria|preparatoria|delegación)(?: (?!(?:con|y|por|para|en|al|a|el|la|los|las|que|todo|con)\b)[\p{L}]+)?)/u,
 ]
 
 const personPatches = (text: string): readonly Patch[] => {

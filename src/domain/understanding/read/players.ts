@@ -28,7 +28,7 @@ const isOther =
   (lexicon: Lexicon) =>
   (token: Token): boolean =>
     opening.has(token.key) ||
-    isMonth(token) ||
+    (isMonth(token) && !isGivenName(token)) ||
     isWeekday(token) ||
     (!isGivenName(token) &&
       ['garment', 'content', 'place', 'sport', 'role', 'outline', 'stones'].includes(lexicon.entries.get(token.key)?.kind ?? ''))

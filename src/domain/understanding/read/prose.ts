@@ -124,6 +124,22 @@ const nameSpans = (tokens: readonly Token[], team: string | undefined): Readonly
   )
 }
 
+const labelled = new Set(
+  'team equipo contact contacto customer cliente school escuela club phone telefono email correo order pedido coach entrenador'.split(' '),
+)
+
+/** "Nombre del equipo:", "Team name:" at the head of a line says what follows and speaks of nothing to press. */
+const labels = (tokens: readonly Token[]): ReadonlySet<number> => {
+  const taken: number[] = []
+  for (const [at, token] of tokens.entries()) {
+    if (token.text !== ':') continue
+    const from = tokens.slice(0, at).findLastIndex((one) => one.kind === 'break') + 1
+    const words = tokens.slice(from, at)
+    if (words.length <= 4 && words.some((word) => labelled.has(word.key))) for (let i = from; i < at; i += 1) taken.push(i)
+  }
+  return new Set(taken)
+}
+
 const headPatches = (scene: Prose, tokens: readonly Token[], terms: readonly Term[]): readonly Patch[] => {
   const people = readPeople(scene.text).filter((patch) => !namesSport(scene.lexicon, patch))
   const names = people.flatMap((patch) =>
@@ -226,7 +242,7 @@ export const readProse = (given: Prose): ProseFound => {
   const before = [...rows.patches, ...recolour.patches, ...move.patches]
   const heads = headPatches(scene, first, terms)
   const team = heads.find((patch) => patch.path[0] === 'team')?.value ?? scene.before.team
-  const plain = without(calm, nameSpans(calm, typeof team === 'string' ? team : undefined))
+  const plain = without(calm, union(labels(calm), nameSpans(calm, typeof team === 'string' ? team : undefined)))
   const goods = readGoods({ scene, tokens: plain, terms: termsOf(scene.lexicon, plain) }, before, rows.taken)
   const written = Object.values(goods.things.marks).flatMap((mark) => mark.text ?? [])
   const head = heads.filter((patch) => patch.path[0] !== 'team' || !written.includes(String(patch.value)))

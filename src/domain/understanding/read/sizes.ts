@@ -169,7 +169,7 @@ const bareSize = (tokens: readonly Token[], at: number, loose: boolean): SizeFou
   if (token.kind !== 'word') return null
   if (/^\p{L}\.$/u.test(token.text) && at + 1 < tokens.length && tokens[at + 1]?.kind !== 'break') return null
   const text = token.text.replace(/\.$/, '')
-  const capital = capitalSizes[loose ? text.toUpperCase() : text]
+  const capital = capitalSizes[loose && text.length === 1 ? text.toUpperCase() : text]
   if (capital !== undefined) return { ...capital, to: at + 1 }
   const short = shortSizes[/^[ayw]-(?:xs|s|m|l|xl)$/.test(token.key) ? token.key.replace('-', '') : token.key]
   if (short !== undefined) return { ...short, to: at + 1 }
@@ -187,11 +187,16 @@ const fitAt = (tokens: readonly Token[], at: number): { readonly fit: Fit; reado
 /** The cut that words at a place name: "women's", "de dama", "youth". */
 export const cutAt = fitAt
 
-/** "W S", "W 2XL": women's by its letter. */
+const letters: Readonly<Record<string, Fit>> = { a: 'men', m: 'men', w: 'women', y: 'youth' }
+
+/** "W S", "W 2XL": women's by its letter; "A2XL", "Y2XL" and the like where the letter touches the figure. */
 const letteredSize = (tokens: readonly Token[], at: number): SizeFound | null => {
-  if (tokens[at]?.text !== 'W' && tokens[at]?.text !== 'w') return null
-  const size = bareSize(tokens, at + 1, false)
-  return size === null || size.fit !== undefined ? null : { ...size, fit: 'women' }
+  const [letter, next] = [tokens[at], tokens[at + 1]]
+  const fit = letters[letter?.key ?? '']
+  const glued = fit !== undefined && letter !== undefined && touches(letter, next) && isNumber(next)
+  if (!glued && letter?.text !== 'W' && letter?.text !== 'w') return null
+  const size = glued ? figureSize(tokens, at + 1) : bareSize(tokens, at + 1, false)
+  return size === null || size.fit !== undefined ? null : { ...size, fit: fit ?? 'women' }
 }
 
 /**

@@ -63,12 +63,16 @@ const isNamelike = (token: Token | undefined): boolean => isCapital(token) && !i
 const isOfThe = (tokens: readonly Token[], at: number): boolean =>
   isWord(tokens[at], 'de', 'of') && isWord(tokens[at + 1], 'los', 'las', 'the')
 
+/** The K of "5K" is no name. */
+const isGlued = (tokens: readonly Token[], at: number): boolean =>
+  tokens[at - 1]?.kind === 'number' && tokens[at - 1]?.end === tokens[at]?.start
+
 /** Runs of capitalised words, joined over "de", "of the" and the like. */
 const runsOf = (tokens: readonly Token[], text: string): readonly Run[] => {
   const runs: Run[] = []
   let at = 0
   while (at < tokens.length) {
-    if (!isNamelike(tokens[at])) {
+    if (!isNamelike(tokens[at]) || isGlued(tokens, at)) {
       at += 1
       continue
     }
@@ -162,6 +166,7 @@ const score = (scene: Scene, run: Run): number => {
     (tokens[run.to]?.text === ',' ||
       tokens[run.to]?.text === '.' ||
       tokens[run.to]?.kind === 'break' ||
+      isWord(tokens[run.to + 1], 'st', 'nd', 'rd', 'th') ||
       tokens[run.to] === undefined)
   return (
     Number(cued) * 4 +

@@ -3,7 +3,7 @@ import type { Draft } from '../draft.ts'
 import type { Patch } from '../patch.ts'
 import { newGroup } from './groups.ts'
 import { garmentIds, hearGarment, hearRole } from './hear-garment.ts'
-import { hearContent, hearOutline, hearStones, hearText, negatedPlace, takeMake } from './hear-mark.ts'
+import { hearContent, hearOutline, hearStones, hearText, hearWord, negatedPlace, takeMake } from './hear-mark.ts'
 import type { Item } from './items.ts'
 import { applyWaiting, glue, headAhead, isNegated } from './look-around.ts'
 import { modify } from './modify.ts'
@@ -33,7 +33,7 @@ const hearHead = (walk: Walk, item: Item, at: number): boolean => {
       hearText(walk, item.text)
       return true
     case 'word':
-      hearText(walk, undefined)
+      hearWord(walk, at)
       return true
     case 'outline':
       hearOutline(walk, at)
@@ -163,10 +163,17 @@ const takenBack = (walk: Walk, item: Item, at: number): boolean => {
 }
 
 const step = (walk: Walk, item: Item, at: number): void => {
+  walk.at = at
   comeBack(walk, item)
   if (splitsAt(walk, item, at)) split(walk, item)
   if (hearPause(walk, item) || hearHead(walk, item, at) || takenBack(walk, item, at)) return
   if (item.kind === 'only') walk.only = true
+  if (item.kind === 'place' && item.id === 'both-sides' && walk.groups.length > 0 && isPlaceOf(walk, at)) {
+    const back = ['atras', 'espalda', 'detras', 'back'].includes(item.key)
+    modify(walk, { ...item, id: back ? 'back' : 'front' })
+    walk.waiting.push({ ...item, id: back ? 'front' : 'back' })
+    return
+  }
   if (waits(walk, item, at)) {
     walk.waiting.push(item)
     return
@@ -198,6 +205,7 @@ const twoOfAKind = ({ items }: Start): boolean => {
 export const readThings = (start: Start): ThingsFound => {
   const walk: Walk = {
     items: start.items,
+    at: 0,
     postfix: start.postfix,
     draft: start.draft,
     patches: [],

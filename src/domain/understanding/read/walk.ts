@@ -18,6 +18,8 @@ export type Target =
 /** The state of a walk along a message: the things being spoken of, and the changes found so far. */
 export type Walk = {
   readonly items: readonly Item[]
+  /** Where the walk stands. */
+  at: number
   /** Adjectives follow their noun, as in Spanish. */
   readonly postfix: boolean
   draft: Draft
@@ -63,10 +65,36 @@ export const putGarment = (walk: Walk, id: string, wish: GarmentWish): void =>
     Object.entries(wish).map(([key, value]): Patch => ({ path: ['garments', id, key], value })),
   )
 
+const sides: readonly string[] = ['front', 'both-sides', 'chest']
+
+/** The items of the sentence in which the walk stands. */
+export const sentence = (walk: Walk): readonly Item[] => {
+  const from = walk.items.slice(0, walk.at).findLastIndex((item) => item.kind === 'stop') + 1
+  const to = walk.items.findIndex((item, index) => index > walk.at && item.kind === 'stop')
+  return walk.items.slice(from, to < 0 ? walk.items.length : to)
+}
+
+/** "… last names above. 4 inches on the front, 8 on the back": names stand on one side, so a height for the front is the numbers'. */
+const turnsToNumbers = (walk: Walk): boolean => {
+  if (walk.last?.content !== 'name') return false
+  const numbers = Object.values(walk.draft.marks).some((mark) => mark.content === 'number' && mark.wanted !== false)
+  const said = sentence(walk)
+  const sided = said.some((item) => item.kind === 'place' && sides.includes(item.id))
+  return numbers && sided && said.some((item) => item.kind === 'length') && !said.some((item) => item.kind === 'content')
+}
+
+/** What this message speaks of putting on where nothing is known yet: words or names if it names no numbers. */
+const contentSaid = (walk: Walk): 'number' | 'name' | 'text' => {
+  const said = new Set(walk.items.flatMap((item) => (item.kind === 'content' ? [item.id] : [])))
+  if (said.has('number')) return 'number'
+  if (walk.items.some((item) => item.kind === 'text' || item.kind === 'word')) return 'text'
+  return said.has('name') ? 'name' : 'number'
+}
+
 /** The groups being spoken of; when none is, the numbers are. */
 export const currentGroups = (walk: Walk): readonly Group[] => {
   if (walk.groups.length > 0) return walk.groups
-  if (walk.last !== null) {
+  if (walk.last !== null && !turnsToNumbers(walk)) {
     const group = newGroup(walk.last.content, walk.scope)
     group.text = walk.last.text
     if (group.content === 'text') for (const place of walk.last.places) group.places.add(place)
@@ -75,7 +103,7 @@ export const currentGroups = (walk: Walk): readonly Group[] => {
   }
   const marks = Object.values(walk.draft.marks).filter((mark) => mark.wanted !== false)
   const only = new Set(marks.map((mark) => mark.content))
-  const content = only.size === 1 ? (marks[0]?.content ?? 'number') : 'number'
+  const content = only.size === 1 ? (marks[0]?.content ?? 'number') : only.size === 0 ? contentSaid(walk) : 'number'
   const text = content === 'text' && marks.length === 1 ? marks[0] : undefined
   const group = newGroup(content, walk.scope)
   group.text = text?.text

@@ -13,6 +13,7 @@ import {
   weekdays,
   yearAt,
 } from './day-parts.ts'
+import { sizeAt } from './sizes.ts'
 import { isNumber, isWord, type Token } from './tokens.ts'
 
 /** "December 10", "Dec 10th, 2026", "10 de diciembre", "30 November". */
@@ -21,7 +22,7 @@ const monthDay = (tokens: readonly Token[], at: number, today: Today): WhenFound
   if (month >= 0) {
     const skip = isWord(tokens[at + 1], 'the') ? at + 2 : at + 1
     const date = dateOf(tokens[skip])
-    if (date === null || tokens[skip + 1]?.text === ':') return null
+    if (date === null || tokens[skip + 1]?.text === ':' || sizeAt(tokens, skip + 1)?.size !== undefined) return null
     const year = yearAt(tokens, ordinal(tokens, skip + 1))
     const day = settled(today, month, { date, year: year.year })
     return day === null ? null : { kind: 'day', days: [day], from: at, to: year.to }
@@ -140,6 +141,29 @@ const weekdayDay = (tokens: readonly Token[], at: number, today: Today): WhenFou
 const isHourAhead = (tokens: readonly Token[], at: number): boolean =>
   tokens[at + 1]?.text === ':' || isWord(tokens[at + 1], 'am', 'pm', 'a.m.', 'p.m.')
 
+/** Words behind an ordinal that make it no day: "4th grade", "2nd place". */
+const notDays: readonly string[] = [
+  ...['grade', 'grades', 'grader', 'graders', 'place', 'period', 'quarter', 'inning', 'half', 'street', 'avenue', 'ave'],
+  ...['annual', 'birthday', 'anniversary', 'base', 'row', 'line', 'string', 'team', 'division', 'edition', 'time', 'year'],
+  ...['grado', 'ano', 'lugar', 'edicion', 'division', 'tiempo', 'aniversario'],
+]
+
+/** Verbs and links before "el 16" that give somebody a number, and what a day is said of where "es" stands before it. */
+const giving: readonly string[] = [
+  ...['ponle', 'ponles', 'pongale', 'pongan', 'pon', 'dale', 'denle', 'usa', 'lleva', 'trae', 'quiere', 'tiene', 'cambia'],
+  ...['cambien', 'cambie', 'cambiar', 'cambio', 'quita', 'quitale', 'quiten', 'borra', 'borren', 'agarra', 'escogio', 'eligio'],
+]
+const happening: readonly string[] = [
+  ...['torneo', 'juego', 'partido', 'evento', 'fiesta', 'boda', 'carrera', 'final', 'entrega', 'fecha', 'competencia'],
+  ...['inauguracion', 'desfile', 'dia', 'jugamos', 'todo', 'eso', 'esto', 'que', 'primero', 'inicio', 'viaje', 'cita'],
+]
+
+const givesNumber = (tokens: readonly Token[], at: number): boolean => {
+  const before = isWord(tokens[at - 1], 'a', 'con', 'por') ? at - 2 : at - 1
+  if (isWord(tokens[before], ...giving) || isWord(tokens[at - 1], 'y', 'con')) return true
+  return isWord(tokens[at - 1], 'es', 'sea', 'ahora') && !isWord(tokens[at - 2], ...happening)
+}
+
 /** "the 25th", "el 16", "on the 3rd". */
 const bareDay = (tokens: readonly Token[], at: number, { today }: Today): WhenFound | null => {
   const article = isWord(tokens[at], 'the', 'el', 'dia')
@@ -149,7 +173,9 @@ const bareDay = (tokens: readonly Token[], at: number, { today }: Today): WhenFo
   const to = ordinal(tokens, start + 1)
   if (article && isWord(tokens[at - 1], 'con', 'with')) return null
   if (!article && isWord(tokens[at - 1], 'a', 'an', 'un', 'una')) return null
+  if (isWord(tokens[to], ...notDays)) return null
   if (to === start + 1 && !(article && isWord(tokens[at], 'el', 'dia') && endsThere(tokens, to))) return null
+  if (to === start + 1 && isWord(tokens[at], 'el') && givesNumber(tokens, at)) return null
   const day = nextOfMonth(today, date)
   return day === null ? null : { kind: 'day', days: [day], from: at, to }
 }
@@ -161,7 +187,7 @@ const endsThere = (tokens: readonly Token[], at: number): boolean => {
     token === undefined ||
     token.kind === 'break' ||
     ['.', ','].includes(token.text) ||
-    isWord(token, 'a', 'por', 'en', 'al', 'antes')
+    (isWord(token, 'por') ? isWord(tokens[at + 1], 'la') : isWord(token, 'a', 'en', 'al', 'antes'))
   )
 }
 

@@ -48,7 +48,7 @@ export const enWords: Words = {
     { means: { kind: 'count', id: 24 }, words: ['two dozen'] },
     {
       means: { kind: 'content', id: 'number' },
-      words: ['number', 'numbers', 'nos', 'numerals', 'digits', 'jersey numbers', '#s', 'nums'],
+      words: ['number', 'numbers', 'nos', 'numerals', 'digits', 'jersey numbers', '#s', 'nums', 'tv numbers', 'tv number'],
     },
     {
       means: { kind: 'content', id: 'name' },
@@ -77,7 +77,7 @@ export const enWords: Words = {
     },
     {
       means: { kind: 'word' },
-      words: ['word', 'words', 'text', 'lettering', 'letters', 'team name', 'logo text', 'slogan', 'saying', 'says', 'that says'],
+      words: ['word', 'words', 'text', 'lettering', 'letters', 'print', 'printing', 'writing', 'wording', 'imprint', 'team name', 'logo text', 'slogan', 'saying', 'says', 'that says'],
     },
     {
       means: { kind: 'garment', id: 'jersey' },

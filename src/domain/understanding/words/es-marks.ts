@@ -149,6 +149,10 @@ export const esMarks: WordList = [
       'en el pecho del lado izquierdo',
       'en el lado izquierdo del pecho',
       'sobre el corazón',
+      'del lado del corazón',
+      'en el lado del corazón',
+      'lado del corazón',
+      'en el corazón',
     ],
   },
   {
@@ -164,9 +168,9 @@ export const esMarks: WordList = [
   { means: { kind: 'place', id: 'hood' }, words: ['en la capucha', 'en el gorro'] },
   {
     means: { kind: 'no' },
-    words: ['en vez de', 'en lugar de', 'sin', 'no', 'ningún', 'ninguna', 'nada', 'ni', 'no lleva', 'no llevan', 'sin ningún'],
+    words: ['en vez de', 'en lugar de', 'nada de', 'sin', 'no', 'ningún', 'ninguna', 'nada', 'ni', 'no lleva', 'no llevan', 'sin ningún'],
   },
-  { means: { kind: 'only' }, words: ['solo', 'sólo', 'nomás', 'nada más', 'solamente', 'únicamente'] },
+  { means: { kind: 'only' }, words: ['puro', 'puros', 'puras', 'solo', 'sólo', 'nomás', 'nada más', 'solamente', 'únicamente'] },
   { means: { kind: 'both' }, words: ['ambos', 'ambas', 'los dos', 'las dos', 'en los dos', 'cada uno'] },
   {
     means: { kind: 'own' },
