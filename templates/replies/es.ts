@@ -310,6 +310,8 @@ export const es = {
       `${file} ${{ 'too-large': 'es más grande de lo que puedo leer (1 MB, 500 líneas)', broken: 'no se pudo abrir', 'not-a-table': 'no es una tabla que pueda leer' }[why]}. Pegue la lista como texto, por favor.`,
     'not-read-photo': () =>
       'No puedo leer nombres ni números de fotos o notas de voz. Pegue la lista como texto, o en el taller la escriben y usted la aprueba.',
+    'artwork-said': () =>
+      'Un logo o dibujo lo ve una persona antes de prometerlo. Anoté sus palabras para el taller; mande aquí el archivo (mejor SVG o PDF) y díganos que puede usarlo.',
     'roster-read': ({ rows, withoutName, withoutNumber, withoutSize }) => {
       const lacks = [
         withoutName > 0 ? `${withoutName} sin nombre` : '',

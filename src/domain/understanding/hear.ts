@@ -28,6 +28,7 @@ const reply = (
     | 'cancelled'
     | 'status-asked'
     | 'not-read-photo'
+    | 'artwork-said'
     | 'not-understood',
 ): Reply => ({ code, facts: {} })
 
@@ -112,6 +113,8 @@ const before = (understood: Understood): readonly Reply[] => {
 const unread = ({ unread: lines }: Understood): readonly Reply[] =>
   lines.length === 0 ? [] : [{ code: 'lines-unread', facts: { lines: lines.slice(0, 10) } }]
 
+const drawn = (understood: Understood): readonly Reply[] => (understood.artwork ? [reply('artwork-said')] : [])
+
 const hearText = (start: Conversation, text: string, context: Context): Heard => {
   const told = moreOfComplaint(start, text)
   if (told !== null) return told
@@ -142,7 +145,7 @@ const hearUnderstood = (conversation: Conversation, { understood, text }: Words,
   const cut = understood.cut ? [{ code: 'text-cut', facts: { characters: 4_000 } } as const] : []
   return closeTurn(
     conversation,
-    { understood, quote: text, first: [...cut, ...unread(understood), ...before(understood)] },
+    { understood, quote: text, first: [...cut, ...unread(understood), ...drawn(understood), ...before(understood)] },
     context,
   )
 }

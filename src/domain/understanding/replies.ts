@@ -79,6 +79,7 @@ export type Replies = {
   'file-kept': { readonly file: string; readonly kind: 'photo' | 'voice' | 'artwork' | 'other' }
   'file-unread': { readonly file: string; readonly why: 'too-large' | 'broken' | 'not-a-table' }
   'not-read-photo': Record<never, never>
+  'artwork-said': Record<never, never>
   'roster-read': {
     readonly rows: number
     readonly withoutName: number

@@ -47,6 +47,8 @@ export type Understood = {
   readonly variant: readonly Patch[] | null
   /** Lines beside the roster that look like players and could not be read. */
   readonly unread: readonly string[]
+  /** A drawing was spoken of, which a person looks at. */
+  readonly artwork: boolean
   /** Rows that were read from a pasted list. */
   readonly pasted: number
 }
@@ -62,5 +64,6 @@ export const nothing: Understood = {
   cut: false,
   variant: null,
   unread: [],
+  artwork: false,
   pasted: 0,
 }

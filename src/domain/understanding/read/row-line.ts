@@ -95,7 +95,8 @@ const takeSize = (found: Found, size: SizeFound, text: string): void => {
   if (size.fit !== undefined) found.fit = size.fit
 }
 
-type Cell = { readonly text: string; readonly tokens: readonly Token[]; nameFrom: number; nameTo: number }
+/** `initialTo`: where a letter ends that looked like a size and stood behind the name. */
+type Cell = { readonly text: string; readonly tokens: readonly Token[]; nameFrom: number; nameTo: number; initialTo: number }
 
 /** A size ends a cell, stands before the name, or before a figure; in the midst of a name it is part of the name. */
 const sizeIn = (cell: Cell, at: number): SizeFound | null => {
@@ -117,7 +118,15 @@ const wordIn = (found: Found, cell: Cell, token: Token): void => {
   const broken = cell.tokens.some((other) => isNumber(other) && other.start > cell.nameFrom && other.start < token.start)
   if (cell.nameFrom >= 0 && broken) found.bad = true
   if (cell.nameFrom < 0) cell.nameFrom = token.start
-  cell.nameTo = token.end
+  const stop = cell.tokens[cell.tokens.indexOf(token) + 1]
+  cell.nameTo = stop?.text === '.' && token.text.length === 1 && stop.start === token.end ? stop.end : token.end
+}
+
+/** "Ava M. 4 S": of two that look like sizes the first is the initial of the name before it. */
+const takeInitial = (found: Found, cell: Cell): void => {
+  delete found.sizeText
+  cell.nameTo = cell.initialTo
+  cell.initialTo = -1
 }
 
 const takeToken = (found: Found, cell: Cell, at: number): number => {
@@ -125,9 +134,13 @@ const takeToken = (found: Found, cell: Cell, at: number): number => {
   if (token === undefined) return at + 1
   const size = sizeIn(cell, at)
   if (size !== null) {
-    takeSize(found, size, cell.text.slice(token.start, cell.tokens[size.to - 1]?.end))
+    const to = cell.tokens[size.to]?.text === '.' && token.text.length === 1 ? size.to + 1 : size.to
+    const text = cell.text.slice(token.start, cell.tokens[to - 1]?.end)
+    if (cell.initialTo >= 0) takeInitial(found, cell)
+    else if (cell.nameFrom >= 0) cell.initialTo = token.start + text.length
+    takeSize(found, size, text)
     found.spelled ||= size.to - at > 1 || (token.kind === 'word' && token.text.length > 3)
-    return size.to
+    return to
   }
   if (isNumber(token)) return numberIn(found, cell, at)
   wordIn(found, cell, token)
@@ -136,7 +149,7 @@ const takeToken = (found: Found, cell: Cell, at: number): number => {
 
 /** Reads one cell: figures and sizes at its ends are taken off, what is left is the name. */
 const takeCell = (found: Found, text: string): void => {
-  const cell: Cell = { text, tokens: tokensOf(text), nameFrom: -1, nameTo: -1 }
+  const cell: Cell = { text, tokens: tokensOf(text), nameFrom: -1, nameTo: -1, initialTo: -1 }
   let at = 0
   while (at < cell.tokens.length) at = takeToken(found, cell, at)
   if (cell.nameFrom < 0) return
@@ -169,8 +182,18 @@ const isPlayer = ({ number, name, size }: Found): boolean => {
   return !(isWord(words[0], 'and', 'y') && parts === 1)
 }
 
+/** "5x medium": so many of a size, no player. */
+const countsSizes = (line: string): boolean => {
+  const tokens = tokensOf(line)
+  return tokens.some(
+    (token, at) =>
+      isNumber(token) && ['x', '×'].includes(tokens[at + 1]?.text ?? '') && sizeAt(tokens, at + 2, true)?.size !== undefined,
+  )
+}
+
 /** A pasted line as a roster line, or null when it is a sentence. */
 export const readRowLine = (line: string): RowLine | null => {
+  if (countsSizes(line)) return null
   const role = roleBeside(line)
   const note =
     role?.[0]

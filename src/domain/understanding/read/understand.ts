@@ -7,6 +7,7 @@ import { type Intent, nothing, type Understood } from '../understood.ts'
 import { readAges } from './ages.ts'
 import { readAnswer } from './answers.ts'
 import { readApart } from './apart.ts'
+import { readArtwork } from './artwork.ts'
 import { readFaces } from './faces.ts'
 import { asksSomething, readIntent, withoutAsking } from './intents.ts'
 import { languageOf } from './language.ts'
@@ -108,17 +109,18 @@ const readOrder = ({
   conversation,
   context,
   language,
-}: Read): Pick<Understood, 'patches' | 'open' | 'pasted' | 'unread'> => {
+}: Read): Pick<Understood, 'patches' | 'open' | 'pasted' | 'unread' | 'artwork'> => {
   const { asked, draft } = conversation
   const lexicon = lexiconFor(context.shop, language)
   const expected = rosterQuestions.includes(asked?.code ?? '')
   const roster = readRoster(text, { expected, numbered: hasNumbers(draft, fold(text)) })
   const merged = mergePlayers(draft, roster)
   const withRows = preview(draft, merged)
-  const faces = readFaces(roster.rest, context.shop)
+  const artwork = readArtwork(roster.rest, draft, lexicon)
+  const faces = readFaces(artwork.rest, context.shop)
   const apart = readApart(faces.rest, withRows, lexicon)
   const marks = readRowMarks({ text: apart.rest, draft: withRows, lexicon })
-  const special = [...merged, ...faces.patches, ...marks.patches]
+  const special = [...merged, ...artwork.patches, ...faces.patches, ...marks.patches]
   const start = preview(draft, special)
   const prose = readProse({
     text: marks.rest,
@@ -146,6 +148,7 @@ const readOrder = ({
     patches: [...patches, ...recount(draft, preview(draft, patches)), ...answered],
     open,
     unread: roster.unread,
+    artwork: artwork.said,
     pasted: roster.players.length + roster.counted.length,
   }
 }
@@ -178,7 +181,7 @@ export const understand = (raw: string, conversation: Conversation, context: Con
     return { ...base, variant: asked.open.length === 0 ? asked.patches : [] }
   }
   const order = readOrder({ text, conversation, context, language })
-  const empty = order.patches.length === 0 && order.open.length === 0
+  const empty = order.patches.length === 0 && order.open.length === 0 && !order.artwork
   const strange =
     empty &&
     intent.kind === 'order' &&

@@ -7,6 +7,11 @@ const numbers = ['one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight',
 /** The words of an English-speaking customer. */
 export const enWords: Words = {
   notBorrowed: ['son', 'once', 'red', 'pies', 'come', 'sin', 'rosa', 'once', 'a', 'me', 'no', 'solo', 'el', 'mama'],
+  artwork: {
+    words: ['logo', 'logos', 'artwork', 'emblem', 'crest', 'mascot', 'clipart', 'drawing', 'graphic', 'graphics'],
+    lettered: ['text', 'says', 'saying', 'reads', 'word', 'words'],
+    refused: ['no', 'without', 'not', 'skip', 'nothing'],
+  },
   faces: {
     lettering: ['font', 'fonts', 'face', 'typeface', 'lettering'],
     typeface: ['font', 'fonts', 'typeface'],

@@ -26,6 +26,11 @@ export const esWords: Words = {
     'nos',
     'track',
   ],
+  artwork: {
+    words: ['logo', 'logos', 'logotipo', 'escudo', 'escudos', 'mascota', 'dibujo', 'emblema', 'imagen'],
+    lettered: ['diga', 'dice', 'palabra', 'texto', 'leyenda'],
+    refused: ['sin', 'no', 'ningun', 'nada'],
+  },
   faces: {
     lettering: ['letra', 'letras', 'tipo', 'tipografia', 'fuente'],
     typeface: ['tipografia', 'fuente'],

@@ -1,7 +1,7 @@
 import type { Language } from '../../shop/show.ts'
 import { enWords } from './en.ts'
 import { esWords } from './es.ts'
-import type { FaceWords, Words } from './word-list.ts'
+import type { ArtworkWords, FaceWords, Words } from './word-list.ts'
 
 /** The one place where the words of customers are registered: a language is its file here and its line below. */
 export const languages: Readonly<Record<Language, Words>> = { en: enWords, es: esWords }
@@ -13,6 +13,15 @@ const together = <Key extends string>(
   lists: readonly Readonly<Record<Key, readonly string[]>>[],
   key: Key,
 ): ReadonlySet<string> => new Set(lists.flatMap((list) => list[key]))
+
+const drawings = all.map((words) => words.artwork)
+
+/** How people speak of a drawing. */
+export const artworkWords: Readonly<Record<keyof ArtworkWords, ReadonlySet<string>>> = {
+  words: together(drawings, 'words'),
+  lettered: together(drawings, 'lettered'),
+  refused: together(drawings, 'refused'),
+}
 
 const faces = all.map((words) => words.faces)
 

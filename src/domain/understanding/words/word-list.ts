@@ -63,5 +63,8 @@ export type FaceWords = {
   readonly joins: readonly string[]
 }
 
+/** Words for a drawing, words that make it letters instead, and words that refuse it. */
+export type ArtworkWords = { readonly words: readonly string[]; readonly lettered: readonly string[]; readonly refused: readonly string[] }
+
 /** One language's words; `notBorrowed` are words of the other language that mean something else here. */
-export type Words = { readonly list: WordList; readonly notBorrowed: readonly string[]; readonly faces: FaceWords }
+export type Words = { readonly list: WordList; readonly notBorrowed: readonly string[]; readonly faces: FaceWords; readonly artwork: ArtworkWords }
