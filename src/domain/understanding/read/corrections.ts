@@ -2,7 +2,7 @@ import type { Draft } from '../draft.ts'
 import type { Patch } from '../patch.ts'
 import { addWords, type Change, nothing, type Scene, span } from './change.ts'
 import { readDrops } from './drops.ts'
-import { nameAt, type Ref, refAt } from './refs.ts'
+import { nameAt, type Ref, refAt, rowsByNumber } from './refs.ts'
 import { readRename, readSpelling, readSwap } from './renames.ts'
 import { sizeAt } from './sizes.ts'
 import { isNumber, isWord, type Token } from './tokens.ts'
@@ -154,6 +154,21 @@ const withSize = (tokens: readonly Token[], found: Change, key: string): Change 
   return { ...found, patches, taken: new Set([...found.taken, ...span(to, size.to)]) }
 }
 
+/** "41, not 14", "the other Ava is 41 not 14": the figure that stands on the list gives way to the one that does not. */
+const instead = (tokens: readonly Token[], { draft }: Scene): Change => {
+  for (const at of tokens.keys()) {
+    const skip = tokens[at + 1]?.text === ',' ? at + 2 : at + 1
+    const to = isWord(tokens[skip + 1], 'el', 'la', 'the') || tokens[skip + 1]?.text === '#' ? skip + 2 : skip + 1
+    const [fresh, old] = [tokens[at], tokens[to]]
+    if (!isNumber(fresh) || !isNumber(old) || !isWord(tokens[skip], 'not', 'no')) continue
+    if (fresh === undefined || old === undefined || !/^\d{1,3}$/.test(fresh.text)) continue
+    const [key, ...more] = rowsByNumber(draft.rows, old.text)
+    if (key === undefined || more.length > 0 || rowsByNumber(draft.rows, fresh.text).length > 0) continue
+    return { ...nothing, patches: [{ path: ['rows', key, 'number'], value: fresh.text }], taken: span(at, to + 1) }
+  }
+  return nothing
+}
+
 const readChanges = (tokens: readonly Token[], scene: Scene): Change => {
   const patches: Patch[] = []
   const taken = new Set<number>()
@@ -178,7 +193,9 @@ export const readCorrections = (tokens: readonly Token[], draft: Draft, quote: s
   if (swap.patches.length > 0) return swap
   const drops = readDrops(tokens, scene)
   const free = (found: Change): boolean => [...found.taken].every((index) => !drops.taken.has(index))
-  const others = [readSpelling(tokens, scene), readRename(tokens, scene), readChanges(tokens, scene)].filter(free)
+  const other = instead(tokens, scene)
+  const changes = other.patches.length > 0 ? other : readChanges(tokens, scene)
+  const others = [readSpelling(tokens, scene), readRename(tokens, scene), changes].filter(free)
   const all = [drops, ...others]
   return {
     patches: all.flatMap((found) => found.patches),

@@ -37,6 +37,9 @@ const ofWhat = (draft: Draft, hue: Hue): HueFound => {
   return { patches: [], open: [{ about: 'colour-of', path: '/garments/0/colour', quote: hue.key, readings }] }
 }
 
+const isUsed = ({ garments, styles, marks }: Draft, hue: Hue): boolean =>
+  (hue.readings ?? [hue.id]).some((id) => usesOf({ garments, styles, marks }, id).length > 0)
+
 /** A colour said of nothing in particular goes where a colour was asked for, or where one is missing: the garment first. */
 export const placeLoose = (draft: Draft, loose: readonly Hue[], asked: Asked | null): HueFound => {
   const [hue] = loose
@@ -60,7 +63,7 @@ export const placeLoose = (draft: Draft, loose: readonly Hue[], asked: Asked | n
         : garment !== undefined
           ? ['garments', garment, 'colour']
           : null
-  if (path === null) return ofWhat(draft, hue)
+  if (path === null) return isUsed(draft, hue) ? { patches: [], open: [] } : ofWhat(draft, hue)
   if (hue.readings !== undefined) return { patches: [], open: [looseQuestion(hue, path, '/garments/0/colour')] }
   return { patches: [{ path, value: hue.id }], open: [] }
 }

@@ -33,6 +33,7 @@ const heads: ReadonlySet<Item['kind']> = new Set([
   'shadow',
   'stones',
   'blocker',
+  'part',
 ])
 const cuts: readonly string[] = [
   'adult',

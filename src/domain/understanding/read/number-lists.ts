@@ -50,6 +50,8 @@ const leftOutWords: readonly string[] = [
   'without',
   'except',
   'excluding',
+  'no',
+  'not',
   'minus',
   'sin',
   'excepto',

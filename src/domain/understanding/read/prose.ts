@@ -228,6 +228,10 @@ const eachPatches = (text: string, things: Draft, lexicon: Lexicon): readonly Pa
       .map((id): Patch => ({ path: ['garments', id, 'each'], value: true }))
   })
 
+/** Capitals that are, or stand in, what is to be written are no team. */
+const isWritten = (team: string, written: readonly string[]): boolean =>
+  written.includes(team) || (team === team.toUpperCase() && written.some((text) => text.includes(team)))
+
 /** Reads the sentences of a message: rows and sizes, days, people, then garments and what goes on them. */
 export const readProse = (given: Prose): ProseFound => {
   const scene = { ...given, text: wearersSide(given.text) }
@@ -245,7 +249,7 @@ export const readProse = (given: Prose): ProseFound => {
   const plain = without(calm, union(labels(calm), nameSpans(calm, typeof team === 'string' ? team : undefined)))
   const goods = readGoods({ scene, tokens: plain, terms: termsOf(scene.lexicon, plain) }, before, rows.taken)
   const written = Object.values(goods.things.marks).flatMap((mark) => mark.text ?? [])
-  const head = heads.filter((patch) => patch.path[0] !== 'team' || !written.includes(String(patch.value)))
+  const head = heads.filter((patch) => patch.path[0] !== 'team' || !isWritten(String(patch.value), written))
   const each = eachPatches(scene.text, goods.things, scene.lexicon)
   return { patches: [...before, ...goods.patches, ...each, ...head], open: [...rows.open, ...goods.open] }
 }

@@ -12,6 +12,8 @@ const sentencesOf = (text: string): readonly { readonly text: string; readonly a
 
 const rightSide = /\b(?:right chest|pecho derecho|lado derecho)\b/
 
+const firstFree = ({ rows }: Draft): number => Math.max(0, ...Object.keys(rows).map((key) => Number(key.slice(1)) || 0)) + 1
+
 type Letter = { readonly letter: string; readonly place: 'left-chest' | 'right-chest'; readonly colour: string | undefined }
 
 const letterPatches = (key: string, { letter, place, colour }: Letter): readonly Patch[] => [
@@ -26,8 +28,8 @@ const refKeys = (tokens: readonly Token[], draft: Draft): readonly string[] =>
 
 /** The figures of a sentence that name no row yet: a captain may be named before the roster is there. */
 const unknownNumbers = (sentence: string, draft: Draft): readonly string[] =>
-  [...sentence.matchAll(/(?:#|number |n[uú]mero |no\. ?)(\d{1,3})\b/giu)]
-    .map((match) => match[1] ?? '')
+  [...sentence.matchAll(/(?:#|number |n[uú]mero |no\. ?)(\d{1,3})\b|\b(?:captain|capit[aá]na?|goalie|keeper|porter[oa])(?: is| es| wears| lleva| trae)(?: the| el| la)?(?: #)? ?(\d{1,3})\b(?! ?(?:years|a[nñ]os))/giu)]
+    .map((match) => match[1] ?? match[2] ?? '')
     .filter((number) => rowsByNumber(draft.rows, number).length === 0)
 
 /** "captain is Marchetti, put a C on the left chest", "17 and 88 get an A", "la capitana es la número 8, ponle una C". */
@@ -52,7 +54,7 @@ const captains = (sentence: string, { draft, lexicon }: Scene): readonly Patch[]
   const fresh = unknownNumbers(sentence, draft)
   const named = [...new Set(refKeys(tokens, draft))]
   const keys = named.length + fresh.length > 0 ? named : notedCaptains(draft)
-  const first = Math.max(0, ...Object.keys(draft.rows).map((key) => Number(key.slice(1)) || 0)) + 1
+  const first = firstFree(draft)
   return [
     ...keys.flatMap((key) => letterPatches(key, mark)),
     ...fresh.flatMap((number, index): readonly Patch[] => [
@@ -73,8 +75,15 @@ const sleeves = (sentence: string, draft: Draft): readonly Patch[] => {
   const words = longSleeve.exec(sentence)?.[0]
   if (words === undefined) return []
   const stop = /\b(?:everyone else|everybody else|the rest|los dem[aá]s|las dem[aá]s|el resto)\b/iu.exec(sentence)
-  const keys = refKeys(tokensOf(sentence.slice(0, stop?.index ?? sentence.length)), draft)
-  return [...new Set(keys)].map((key) => ({ path: ['rows', key, 'note'], value: words }))
+  const said = sentence.slice(0, stop?.index ?? sentence.length)
+  const keys = refKeys(tokensOf(said), draft)
+  const noted = [...new Set(keys)].map((key): Patch => ({ path: ['rows', key, 'note'], value: words }))
+  const first = firstFree(draft)
+  const fresh = unknownNumbers(said, draft).flatMap((number, index): readonly Patch[] => [
+    { path: ['rows', `r${first + index}`, 'number'], value: number },
+    { path: ['rows', `r${first + index}`, 'note'], value: words },
+  ])
+  return [...noted, ...fresh]
 }
 
 export type RowMarks = { readonly patches: readonly Patch[]; readonly rest: string }

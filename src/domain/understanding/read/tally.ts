@@ -23,11 +23,23 @@ const amountAt = ({ tokens, terms, taken }: Scene, at: number): { readonly amoun
   const term = terms.find((one) => one.from === at)
   if (term?.meaning.kind === 'count') return { amount: term.meaning.id, to: term.to }
   if (!isNumber(token) || !/^[1-9]\d{0,2}$/.test(token.text)) return null
-  const joined = tokens[at + 1]?.kind === 'word' && tokens[at + 1]?.start === token.end
-  return joined ? null : { amount: Number(token.text), to: at + 1 }
+  const next = tokens[at + 1]
+  const joined = next?.kind === 'word' && next.start === token.end
+  if (joined) return next.key === 'x' || isGluedSize(tokens, at) ? { amount: Number(token.text), to: at + 1 } : null
+  return { amount: Number(token.text), to: tokens[at - 1]?.text === '(' && next?.text === ')' ? at + 2 : at + 1 }
 }
 
-const fillers: readonly string[] = ['of', 'them', 'are', 'de', 'x', 'in', 'en', 'talla', 'size', 'son', 'ellas', 'ellos', '-']
+/** "3S 4M 2L": the figure touches its size, and does so more than once; "2XL" is a size. */
+const isGluedSize = (tokens: readonly Token[], at: number): boolean => {
+  const glued = (index: number): boolean => {
+    const [figure, size] = [tokens[index], tokens[index + 1]]
+    if (figure === undefined || size === undefined || !isNumber(figure) || figure.end !== size.start) return false
+    return sizeAt(tokens, index) === null && sizeAt(tokens, index + 1, true)?.size !== undefined
+  }
+  return glued(at) && [...tokens.keys()].filter(glued).length > 1
+}
+
+const fillers: readonly string[] = ['of', 'them', 'are', 'de', 'x', '×', 'in', 'en', 'talla', 'size', 'son', 'ellas', 'ellos', '-']
 
 const skipFillers = (tokens: readonly Token[], at: number): number => {
   let next = at
@@ -53,16 +65,34 @@ const cutAround = (
   return isNumber(tokens[cut.to]) && sizeAt(tokens, cut.to) === null ? { fit: cut.fit, kind: 'head', to: cut.to } : null
 }
 
-/** "youth M x2", "L: 4": the amount behind the size. */
+/** The amount behind a size at a token: "x2", "(2)"; ": 3", "- 3" and "= 3" only where sizes are listed so more than once. */
+const amountBehind = (tokens: readonly Token[], at: number, listed: boolean): { readonly amount: number; readonly to: number } | null => {
+  const sign = tokens[at]
+  const amount = tokens[at + 1]
+  if (!isNumber(amount) || !/^[1-9]\d{0,2}$/.test(amount?.text ?? '')) return null
+  const found = { amount: Number(amount?.text), to: at + 2 }
+  if (isWord(sign, 'x') || sign?.text === '×') return found
+  if (sign?.text === '(') return tokens[at + 2]?.text === ')' ? { ...found, to: at + 3 } : null
+  return listed && [':', '-', '='].includes(sign?.text ?? '') && sizeAt(tokens, at + 1) === null ? found : null
+}
+
+/** "YS: 3, YM: 4": sizes listed with their amounts behind them. */
+const isListed = (tokens: readonly Token[]): boolean =>
+  [...tokens.keys()].filter((at) => {
+    const size = isNumber(tokens[at]) ? null : sizeAt(tokens, at)
+    return size?.size !== undefined && amountBehind(tokens, size.to, true) !== null
+  }).length > 1
+
+/** "youth M x2", "YS (2)", "L: 4": the amount behind the size. */
 const sizeFirst = (
   { tokens, taken }: Scene,
   at: number,
+  listed: boolean,
 ): { readonly found: Omit<Counted, 'garment'>; readonly to: number } | null => {
   const size = taken.has(at) || isNumber(tokens[at]) ? null : sizeAt(tokens, at)
-  if (size?.size === undefined || !(isWord(tokens[size.to], 'x') || tokens[size.to]?.text === '×')) return null
-  const amount = tokens[size.to + 1]
-  if (!isNumber(amount) || !/^[1-9]\d{0,2}$/.test(amount?.text ?? '')) return null
-  return { found: { size: size.size, fit: size.fit, quantity: Number(amount?.text) }, to: size.to + 2 }
+  const behind = size?.size === undefined ? null : amountBehind(tokens, size.to, listed)
+  if (size?.size === undefined || behind === null) return null
+  return { found: { size: size.size, fit: size.fit, quantity: behind.amount }, to: behind.to }
 }
 
 /** Reads counted sizes out of a sentence. */
@@ -75,6 +105,7 @@ export const readTally = (scene: Scene): TallyFound => {
     counted.push({ ...one, garment: garment?.from ?? null })
     for (let index = from; index < to; index += 1) taken.add(index)
   }
+  const listed = isListed(tokens)
   let head: Fit | undefined
   let all: Fit | undefined
   let at = 0
@@ -86,7 +117,7 @@ export const readTally = (scene: Scene): TallyFound => {
       at = around.to
       continue
     }
-    const behind = sizeFirst(scene, at)
+    const behind = sizeFirst(scene, at, listed)
     if (behind !== null) {
       take({ ...behind.found, fit: behind.found.fit ?? head }, at, behind.to)
       at = behind.to

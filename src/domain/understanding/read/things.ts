@@ -45,6 +45,9 @@ const hearHead = (walk: Walk, item: Item, at: number): boolean => {
     case 'stones':
       hearStones(walk, at)
       return true
+    case 'part':
+      hearPart(walk)
+      return true
     case 'blocker':
       for (const group of currentGroups(walk)) group.style.blocker = true
       return true
@@ -53,10 +56,17 @@ const hearHead = (walk: Walk, item: Item, at: number): boolean => {
   }
 }
 
+/** "A red collar", "cuello rojo": its colour is not the garment's. */
+const hearPart = (walk: Walk): void => {
+  walk.waiting = walk.waiting.filter((item) => item.kind !== 'colour')
+  if (walk.postfix) walk.target = { kind: 'part' }
+}
+
 const hearPause = (walk: Walk, item: Item): boolean => {
   if (item.kind !== 'stop' && item.kind !== 'comma') return false
   walk.waiting = []
   walk.only = false
+  if (walk.target.kind === 'part') walk.target = walk.scope === null ? { kind: 'none' } : { kind: 'garment', id: walk.scope }
   if (walk.target.kind === 'edge' || walk.target.kind === 'stones') walk.target = { kind: 'mark' }
   if (item.kind === 'stop') {
     flush(walk)

@@ -14,6 +14,8 @@ export type Target =
   | { readonly kind: 'make' }
   | { readonly kind: 'edge'; readonly edge: { -readonly [K in keyof Edge]: Edge[K] }; readonly shadow: boolean }
   | { readonly kind: 'stones' }
+  /** A collar, a stripe: the maker's, whose colour is nothing that is pressed. */
+  | { readonly kind: 'part' }
 
 /** The state of a walk along a message: the things being spoken of, and the changes found so far. */
 export type Walk = {
@@ -164,6 +166,8 @@ export const colourTarget = (walk: Walk, item: Extract<Item, { kind: 'colour' }>
       return
     case 'make':
       if (walk.make !== null) walk.make.colour = item.id
+      return
+    case 'part':
       return
     case 'none':
       walk.loose.push(item)

@@ -71,6 +71,18 @@ export const enMarks: WordList = [
   },
   { means: { kind: 'style', id: 'single-line' }, words: ['single line', 'one line', 'single-line', 'a single line of'] },
   { means: { kind: 'thin' }, words: ['thin', 'narrow', 'fine'] },
+  {
+    means: { kind: 'sleeve-length' },
+    words: ['long sleeve', 'long sleeves', 'long-sleeve', 'long sleeved', 'short sleeve', 'short sleeves', 'short sleeved'],
+  },
+  {
+    means: { kind: 'part' },
+    words: [
+      ...['collar', 'collars', 'piping', 'stripe', 'stripes', 'striping', 'side panels', 'side panel', 'panel', 'panels'],
+      ...['cuff', 'cuffs', 'waistband', 'zipper', 'zippers', 'laces', 'lining', 'accent', 'accents', 'hem', 'drawstring'],
+      ...['drawstrings', 'pocket', 'pockets', 'socks', 'pants', 'caps', 'hats', 'armholes'],
+    ],
+  },
   { means: { kind: 'script' }, words: ['script', 'cursive'] },
   { means: { kind: 'arc' }, words: ['arched', 'in an arc', 'curved'] },
   {

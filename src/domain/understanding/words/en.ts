@@ -82,7 +82,7 @@ export const enWords: Words = {
     },
     {
       means: { kind: 'word' },
-      words: ['word', 'words', 'text', 'lettering', 'letters', 'print', 'printing', 'writing', 'wording', 'imprint', 'team name', 'logo text', 'slogan', 'saying', 'says', 'that says'],
+      words: ['word', 'words', 'text', 'lettering', 'letters', 'print', 'printing', 'writing', 'wording', 'imprint', 'everything else', 'team name', 'logo text', 'slogan', 'saying', 'says', 'that says'],
     },
     {
       means: { kind: 'garment', id: 'jersey' },

@@ -75,6 +75,17 @@ export const esMarks: WordList = [
   { means: { kind: 'style', id: 'solid' }, words: ['relleno', 'rellenos', 'rellena', 'todo relleno', 'relleno completo'] },
   { means: { kind: 'style', id: 'single-line' }, words: ['una sola línea', 'una línea', 'línea sencilla', 'en una línea'] },
   { means: { kind: 'thin' }, words: ['delgado', 'delgada', 'fino', 'finito', 'delgadito'] },
+  {
+    means: { kind: 'sleeve-length' },
+    words: ['manga larga', 'mangas largas', 'manga corta', 'mangas cortas', 'sin mangas', 'de manga larga', 'de manga corta'],
+  },
+  {
+    means: { kind: 'part' },
+    words: [
+      ...['cuello', 'cuellos', 'vivos', 'vivo', 'franja', 'franjas', 'raya', 'rayas', 'puño', 'puños', 'costados', 'costado'],
+      ...['cierre', 'cierres', 'agujetas', 'forro', 'detalles', 'bolsa', 'bolsas', 'calcetas', 'pantalones', 'gorras', 'pretina'],
+    ],
+  },
   { means: { kind: 'script' }, words: ['manuscrita', 'cursiva', 'letra cursiva'] },
   { means: { kind: 'arc' }, words: ['en arco', 'curvo', 'arqueado'] },
   {

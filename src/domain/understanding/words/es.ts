@@ -55,7 +55,7 @@ export const esWords: Words = {
     { means: { kind: 'content', id: 'name' }, words: ['nombre', 'nombres', 'apellido', 'apellidos'] },
     {
       means: { kind: 'word' },
-      words: ['palabra', 'texto', 'letrero', 'impresión', 'estampado', 'leyenda', 'letras', 'que diga', 'que digan', 'que dice', 'el nombre del equipo'],
+      words: ['palabra', 'texto', 'letrero', 'todo lo demás', 'impresión', 'estampado', 'leyenda', 'letras', 'que diga', 'que digan', 'que dice', 'el nombre del equipo'],
     },
     {
       means: { kind: 'garment', id: 'jersey' },

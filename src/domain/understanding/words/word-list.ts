@@ -32,6 +32,8 @@ export type Meaning =
   | { readonly kind: 'contours'; readonly id: 'both' | 'outer' }
   | { readonly kind: 'style'; readonly id: 'solid' | 'single-line' }
   | { readonly kind: 'thin' }
+  | { readonly kind: 'sleeve-length' }
+  | { readonly kind: 'part' }
   | { readonly kind: 'script' }
   | { readonly kind: 'arc' }
   | { readonly kind: 'no' }
