@@ -13,9 +13,12 @@ const years =
 
 const classOf = (age: number): '13-up' | '3-12' | 'under-3' => (age < 3 ? 'under-3' : age < 13 ? '3-12' : '13-up')
 
+const group =
+  /\b(?:they|all|everyone|kids|girls|boys|players|team|ages?|aged|between|children|todos|todas|tienen|entre|edades|ninos|ninas|chicos|chicas|jugador[ae]s|muchach[ao]s|son|equipo|categoria)\b/
+
 const everyonesYears = (folded: string): Draft['ages'] | null => {
   const found = years.exec(folded)
-  if (found === null || !/\b(?:they|all|everyone|kids|girls|boys|todos|todas|tienen|ages?|between|entre)\b/.test(folded))
+  if (found === null || !group.test(folded))
     return null
   const [low, high] = [Number(found[1]), Number(found[2] ?? found[1])]
   return classOf(low) === classOf(high) ? classOf(low) : 'mixed'

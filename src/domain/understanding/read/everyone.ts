@@ -1,13 +1,15 @@
-import type { Draft } from '../draft.ts'
+import type { Draft, Player } from '../draft.ts'
 import type { Patch } from '../patch.ts'
-import { type Rows, refAt } from './refs.ts'
+import { nameAt, type Rows, refAt } from './refs.ts'
 import { cutAt, type SizeFound, sizeAt } from './sizes.ts'
-import { isWord, type Token } from './tokens.ts'
+import { isNumber, isWord, type Token } from './tokens.ts'
 
 export type EveryoneFound = {
   readonly patches: readonly Patch[]
   readonly taken: ReadonlySet<number>
   readonly size: SizeFound | null
+  /** Players named apart who are not on the list yet. */
+  readonly players: readonly Player[]
 }
 
 const every: readonly string[] = [
@@ -80,27 +82,42 @@ const set = (key: string, size: SizeFound): readonly Patch[] => [
   ...(size.fit === undefined ? [] : [{ path: ['rows', key, 'fit'], value: size.fit }]),
 ]
 
+type Apart = { readonly patches: readonly Patch[]; readonly players: readonly Player[]; readonly to: number }
+
+/** Somebody named apart who is no row yet: "#9", "number 4", "Paola". */
+const strangerAt = (tokens: readonly Token[], at: number): { readonly player: Player; readonly to: number } | null => {
+  const token = tokens[at]
+  const marked = tokens[at - 1]?.text === '#' || isWord(tokens[at - 1], 'number', 'numero', 'el', 'la')
+  if (isNumber(token) && marked && /^\d{1,3}$/.test(token?.text ?? ''))
+    return { player: { number: token?.text }, to: at + 1 }
+  const named = nameAt(tokens, at, () => false)
+  return named === null ? null : { player: { name: named.name }, to: named.to }
+}
+
 /** "… except #66 thats me im 2XL", "… except Moe (2XL) and Pat (medium)": each one named takes the next size. */
-const exceptions = (
-  tokens: readonly Token[],
-  from: number,
-  rows: Rows,
-): { readonly patches: readonly Patch[]; readonly to: number } => {
+const exceptions = (tokens: readonly Token[], from: number, rows: Rows): Apart => {
   const patches: Patch[] = []
+  const players: Player[] = []
   let waiting: readonly string[] = []
+  let strangers: readonly Player[] = []
   let at = from
   while (at < tokens.length && tokens[at]?.kind !== 'break') {
     const size = sizeAt(tokens, at)
     const ref = size === null ? refAt(tokens, at, rows) : null
-    if (tokens[at]?.text === '.' && waiting.length === 0) break
+    const stranger = size === null && ref === null ? strangerAt(tokens, at) : null
+    if (tokens[at]?.text === '.' && waiting.length + strangers.length === 0) break
     if (size?.size !== undefined) {
+      const { size: letter, fit } = size
       patches.push(...waiting.flatMap((key) => set(key, size)))
+      players.push(...strangers.map((one) => ({ ...one, size: letter, ...(fit === undefined ? {} : { fit }) })))
       waiting = []
+      strangers = []
     }
     if (ref !== null) waiting = [...waiting, ...ref.keys]
-    at = size?.to ?? ref?.to ?? at + 1
+    if (stranger !== null) strangers = [...strangers, stranger.player]
+    at = size?.to ?? ref?.to ?? stranger?.to ?? at + 1
   }
-  return { patches, to: at }
+  return { patches, players, to: at }
 }
 
 const exceptAt = (tokens: readonly Token[], at: number): number | null => {
@@ -131,7 +148,7 @@ export const readEveryone = (tokens: readonly Token[], draft: Draft): EveryoneFo
     const { size } = common
     const rows = Object.keys(draft.rows)
     const other = exceptAt(tokens, common.to)
-    const apart = other === null ? { patches: [], to: common.to } : exceptions(tokens, other, draft.rows)
+    const apart = other === null ? { patches: [], players: [], to: common.to } : exceptions(tokens, other, draft.rows)
     const taken = new Set(Array.from({ length: apart.to - common.from }, (_, index) => common.from + index))
     const everybody = rows.filter((key) => draft.rows[key]?.garment === undefined).flatMap((key) => set(key, size))
     const patches: readonly Patch[] = [
@@ -140,7 +157,7 @@ export const readEveryone = (tokens: readonly Token[], draft: Draft): EveryoneFo
       ...everybody,
       ...apart.patches,
     ]
-    return { patches, taken, size }
+    return { patches, taken, size, players: apart.players }
   }
-  return { patches: commonCut(tokens), taken: new Set(), size: null }
+  return { patches: commonCut(tokens), taken: new Set(), size: null, players: [] }
 }

@@ -24,6 +24,7 @@ const garmentId = (walk: Walk, kind: GarmentKind): string => {
 }
 
 const countWaiting = (walk: Walk): number | undefined => {
+  if (walk.waiting.filter((one) => one.kind === 'figure' || one.kind === 'count').length > 1) return undefined
   const item = walk.waiting.find((one) => one.kind === 'figure' || one.kind === 'count')
   const count = item?.kind === 'count' ? item.id : item?.kind === 'figure' ? Number(item.text) : undefined
   return count !== undefined && Number.isInteger(count) && count >= 1 && count <= 500 ? count : undefined

@@ -121,6 +121,10 @@ const patterns = {
     'lo mismo (?:que|del) (?:el )?ano pasado',
     'perd(?:io|i|imos|ieron|ido) (?:su|el|la|mi|nuestra|nuestro|una|un) (?:jersey|playera|camiseta|sudadera|polo)',
     'otra vez lo mismo',
+    '(?:same|again|repeat|redo)\\b[^.\\n]{0,60}\\b(?:last|previous) (?:year|season|time|spring|fall|summer|winter|order)',
+    '(?:last|previous) (?:year|season|time|spring|fall|summer|winter|order)\\b[^\\n]{0,80}\\b(?:same|again|repeat|identical)',
+    '(?:lo mismo|igual(?:es)?|otra vez|de nuevo|repetir|repetimos|los mismos|las mismas)\\b[^.\\n]{0,60}\\b(?:el ano pasado|la temporada pasada|la vez pasada|anterior|el torneo pasado)',
+    '(?:el ano pasado|la temporada pasada|la vez pasada|el torneo pasado|anterior)\\b[^\\n]{0,80}\\b(?:lo mismo|igual(?:es)?|otra vez|de nuevo|repetir|repetimos|los mismos|las mismas)',
   ),
   single: any(
     "(?:lost|misplaced|replace) (?:[\\w#']+ ){1,5}?(?:jersey|shirt|hoodie|tee|polo|uniform)\\b",

@@ -59,6 +59,13 @@ const fillers: readonly string[] = [
   'que',
   'llamado',
   'llamada',
+  'y',
+  'quiere',
+  'trae',
+  'lleva',
+  'wants',
+  'wearing',
+  'usara',
   'no',
 ]
 

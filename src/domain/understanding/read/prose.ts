@@ -98,6 +98,7 @@ const readRows = (scene: Prose, tokens: readonly Token[]): Rosterlike => {
   const inline = readPlayers({ tokens: free, draft: scene.before, lexicon: scene.lexicon, taken: new Set() })
   add(addPlayers(draft.rows, inline.players))
   add(everyone.patches)
+  add(addPlayers(draft.rows, everyone.players))
   add(readNamesInOrder(scene.text, draft))
   free = without(free, inline.taken)
   return {

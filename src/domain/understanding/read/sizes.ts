@@ -153,7 +153,8 @@ const figureSize = (tokens: readonly Token[], at: number): SizeFound | null => {
 const pairSize = (tokens: readonly Token[], at: number): SizeFound | null => {
   const first = tokens[at]
   const second = tokens[at + 1]
-  if (isWord(first, 'extra', 'x')) {
+  const times = isWord(first, 'x') && isNumber(tokens[at - 1])
+  if (!times && isWord(first, 'extra', 'x')) {
     const size = wordSizes[second?.key ?? '']
     if (size === 'L') return { size: 'XL', to: at + 2 }
     return size === 'S' ? { size: 'XS', to: at + 2 } : null

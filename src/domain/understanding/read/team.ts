@@ -148,11 +148,20 @@ const nearSport = ({ tokens, sports }: Scene, run: Run): boolean => {
 const isBody = ({ tokens, sports }: Scene, { from, to }: Run): boolean =>
   tokens.slice(from, to).some((token, index) => bodies.has(token.key) || sports.has(from + index))
 
+/** Who is called something is a player here, and no team. */
+const kin = new Set(
+  'son daughter kid girl boy player child niece nephew grandson granddaughter hijo hija nino nina jugador jugadora sobrino sobrina nieto nieta ella he she'.split(
+    ' ',
+  ),
+)
+
 const score = (scene: Scene, run: Run): number => {
   const { tokens, people } = scene
   const previous = [1, 2, 3].map((back) => tokens[run.from - back]?.key ?? '')
   if (people.some((person) => run.text.includes(person) || person.includes(run.text))) return 0
   if (personal.includes(previous[0] ?? '') || personal.includes(tokens[run.from]?.key.replace(/\.$/, '') ?? '')) return 0
+  if (isWord(tokens[run.from - 1], 'llama', 'called', 'named') && tokens.slice(Math.max(0, run.from - 6), run.from).some((token) => kin.has(token.key)))
+    return 0
   const words = run.to - run.from
   const cued =
     previous.some((key, index) => cues.includes(key) && index < 3) ||
