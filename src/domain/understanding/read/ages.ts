@@ -18,8 +18,7 @@ const group =
 
 const everyonesYears = (folded: string): Draft['ages'] | null => {
   const found = years.exec(folded)
-  if (found === null || !group.test(folded))
-    return null
+  if (found === null || !group.test(folded)) return null
   const [low, high] = [Number(found[1]), Number(found[2] ?? found[1])]
   return classOf(low) === classOf(high) ? classOf(low) : 'mixed'
 }

@@ -31,7 +31,8 @@ const isLettered = (tokens: readonly Token[], { text, from, to }: { text: string
 const isRefused = (tokens: readonly Token[], from: number, at: number): boolean =>
   tokens.slice(from, at).some((token) => artworkWords.refused.has(token.key))
 
-const blank = (text: string, from: number, to: number): string => `${text.slice(0, from)}${' '.repeat(to - from)}${text.slice(to)}`
+const blank = (text: string, from: number, to: number): string =>
+  `${text.slice(0, from)}${' '.repeat(to - from)}${text.slice(to)}`
 
 /** "Our logo is a wolf head, can you put that on the front?": a person decides; nothing is put anywhere. */
 export const readArtwork = (text: string, draft: Draft, lexicon: Lexicon): ArtworkFound => {

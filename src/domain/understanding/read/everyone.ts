@@ -15,6 +15,7 @@ export type EveryoneFound = {
 const every: readonly string[] = [
   'all',
   'everyone',
+  'everything',
   'everybody',
   'everybodys',
   "everybody's",
@@ -88,8 +89,7 @@ type Apart = { readonly patches: readonly Patch[]; readonly players: readonly Pl
 const strangerAt = (tokens: readonly Token[], at: number): { readonly player: Player; readonly to: number } | null => {
   const token = tokens[at]
   const marked = tokens[at - 1]?.text === '#' || isWord(tokens[at - 1], 'number', 'numero', 'el', 'la')
-  if (isNumber(token) && marked && /^\d{1,3}$/.test(token?.text ?? ''))
-    return { player: { number: token?.text }, to: at + 1 }
+  if (isNumber(token) && marked && /^\d{1,3}$/.test(token?.text ?? '')) return { player: { number: token?.text }, to: at + 1 }
   const named = nameAt(tokens, at, () => false)
   return named === null ? null : { player: { name: named.name }, to: named.to }
 }

@@ -1,7 +1,7 @@
 import type { GarmentKind } from '../draft.ts'
 import type { Item } from './items.ts'
 import { applyWaiting, before } from './look-around.ts'
-import { flush, put, putGarment, type Walk } from './walk.ts'
+import { flush, put, putGarment, type Walk, whichHue } from './walk.ts'
 
 export const garmentIds: Readonly<Record<GarmentKind, string>> = {
   jersey: 'jersey',
@@ -56,6 +56,14 @@ const isPerHead = (walk: Walk, at: number): boolean => {
     .some((item) => ['every', 'each', 'everyone', 'everybody', 'cada', 'per'].includes(item.key))
 }
 
+/** Two colours wait for one garment: which is the cloth's? */
+const askColours = (walk: Walk, id: string): void => {
+  const hues = walk.waiting.filter((item): item is Extract<Item, { kind: 'colour' }> => item.kind === 'colour')
+  if (new Set(hues.map((hue) => hue.id)).size < 2) return
+  walk.waiting = walk.waiting.filter((item) => item.kind !== 'colour')
+  whichHue(walk, id, hues)
+}
+
 const startGarment = (walk: Walk, id: string, at: number): void => {
   const aside = isOf(walk, at)
   const target = walk.target
@@ -66,6 +74,7 @@ const startGarment = (walk: Walk, id: string, at: number): void => {
   walk.fresh.add(id)
   const count = countWaiting(walk)
   if (count !== undefined && !isPerHead(walk, at)) putGarment(walk, id, { count })
+  askColours(walk, id)
   applyWaiting(walk)
   if (aside) walk.aside = target
 }

@@ -164,7 +164,9 @@ const joiners: readonly string[] = ['in', 'the', 'las', 'los', 'el', 'la', 'a', 
 const isMadeOf = (walk: Walk, at: number): boolean => {
   const back = walk.items.slice(Math.max(0, at - 9), at).reverse()
   const before = back.findIndex((item) => !joining.has(item.kind) && !(item.kind === 'other' && joiners.includes(item.key)))
-  const linked = back.slice(0, before).some((item) => item.kind === 'of' || item.kind === 'with' || item.key === 'in' || item.kind === 'in')
+  const linked = back
+    .slice(0, before)
+    .some((item) => item.kind === 'of' || item.kind === 'with' || item.key === 'in' || item.kind === 'in')
   return back[before]?.kind === 'outline' && linked
 }
 

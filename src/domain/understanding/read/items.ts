@@ -129,11 +129,20 @@ const isPlaced = (tokens: readonly Token[], terms: ReadonlyMap<number, Term>, at
   return [at + 1, at + 2, at + 3].some((next) => terms.get(next)?.meaning.kind === 'place')
 }
 
+/** "BLACK HAWKS", "GO BLUE": a colour shouted beside a word that means nothing else is written with it. */
+const isHueOfText = (tokens: readonly Token[], terms: ReadonlyMap<number, Term>, at: number): boolean => {
+  const beside = (next: number): boolean =>
+    isShouted(tokens[next]) && !terms.has(next) && sizeAt(tokens, next) === null && !notText.includes(tokens[next]?.key ?? '')
+  return terms.get(at)?.meaning.kind === 'colour' && terms.get(at)?.to === at + 1 && (beside(at + 1) || beside(at - 1))
+}
+
+const isText = (tokens: readonly Token[], terms: ReadonlyMap<number, Term>, at: number): boolean =>
+  isWritten(terms.get(at)) || isPlaced(tokens, terms, at) || isHueOfText(tokens, terms, at)
+
 /** A run of shouted words: what is to be written, unless everything is shouted. */
 const shoutAt = (tokens: readonly Token[], terms: ReadonlyMap<number, Term>, at: number): number => {
   let to = at
-  while (isShouted(tokens[to]) && sizeAt(tokens, to) === null && (isWritten(terms.get(to)) || isPlaced(tokens, terms, to)))
-    to += 1
+  while (isShouted(tokens[to]) && sizeAt(tokens, to) === null && isText(tokens, terms, to)) to += 1
   const words = tokens.slice(at, to)
   const only = words.length === 1 ? words[0] : undefined
   if (only !== undefined && (notText.includes(only.key) || isReference(tokens, at) || endsName(tokens, at))) return at

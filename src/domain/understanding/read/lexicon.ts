@@ -1,7 +1,7 @@
 import type { Shop } from '../../shop/shop.ts'
 import type { Language } from '../../shop/show.ts'
 import { languages } from '../words/languages.ts'
-import type { Meaning, WordList } from '../words/word-list.ts'
+import type { Meaning, WordList, Words } from '../words/word-list.ts'
 import { fold, type Token, tokensOf } from './tokens.ts'
 
 /** A stretch of tokens with a meaning. */
@@ -54,6 +54,30 @@ const colourEntries = (shop: Shop): readonly (readonly [string, Meaning])[] =>
     ]
   })
 
+/** "Neon yellow", "verde limón", "lavender": shades of which the shop's nearest colours are asked about. */
+const shadeEntries = (shop: Shop, { shades }: Words, language: Language): readonly (readonly [string, Meaning])[] => {
+  const known = new Set(shop.colours.map((colour) => colour.id))
+  const asked = (ids: readonly string[]): readonly Meaning[] => {
+    const [id, ...others] = ids.filter((one) => known.has(one))
+    return id === undefined ? [] : [{ kind: 'colour', id, readings: [id, ...others] }]
+  }
+  const near = Object.entries(shades.near).flatMap(([name, ids]) => asked(ids).map((meaning) => [keyOf(name), meaning] as const))
+  const hues = shop.colours.flatMap(({ id, names }) =>
+    names[language]
+      .filter((name) => !name.includes(' '))
+      .flatMap((name) => {
+        const meanings = asked([id, ...hueReadings(shop, name.toLowerCase()).filter((other) => other !== id)])
+        const forms = language === 'en' ? [name] : bent(name)
+        return forms.flatMap((form) =>
+          shades.words.flatMap((word) =>
+            meanings.map((meaning) => [keyOf(shades.before ? `${word} ${form}` : `${form} ${word}`), meaning] as const),
+          ),
+        )
+      }),
+  )
+  return [...hues, ...near]
+}
+
 const wordEntries = (list: WordList): readonly (readonly [string, Meaning])[] =>
   list.flatMap(({ means, words }) => words.map((phrase): readonly [string, Meaning] => [keyOf(phrase), means]))
 
@@ -72,6 +96,7 @@ const build = (shop: Shop, language: Language): Lexicon => {
   }
   add(wordEntries(own.list))
   add(colourEntries(shop))
+  for (const [code, words] of Object.entries(languages)) add(shadeEntries(shop, words, code === 'es' ? 'es' : 'en'))
   for (const other of others) add(wordEntries(other.list).filter(([key]) => !own.notBorrowed.includes(key)))
   add(garmentEntries(shop))
   const longest = new Map<string, number>()

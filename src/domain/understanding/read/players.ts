@@ -160,7 +160,7 @@ const nameless = (
     tokens[start + 1]?.text === '-'
   )
     return null
-  const player = sizeAfter(tokens, start + 1, sizeBefore(tokens, at, { number }))
+  const player = sizeAfter(tokens, start + 1, sizeBefore(tokens, at, sizeRight(tokens, start + 1, { number })))
   return player.size === undefined ? null : { player, from: at, to: start + 1 }
 }
 
@@ -170,6 +170,14 @@ const isThere = (draft: Draft, player: Player): boolean => {
   const byNumber = player.number === undefined ? [] : rowsByNumber(draft.rows, player.number)
   const byName = player.name === undefined ? [] : rowsByName(draft.rows, player.name)
   return byNumber.some((key) => byName.includes(key))
+}
+
+/** "#9 who needs an XL": a size in the same clause behind a player counts before any that stands before. */
+const sizeRight = (tokens: readonly Token[], at: number, player: Player): Player => {
+  if (player.size !== undefined) return player
+  const end = tokens.findIndex((token, index) => index >= at && (token.kind === 'break' || [',', '.', ';'].includes(token.text)))
+  const clause = tokens.slice(0, Math.min(end < 0 ? tokens.length : end, at + 6))
+  return sizeAfter(clause, at, player)
 }
 
 /** "size 2T, number 1, name Benji" in one stretch: the size may stand before. */
@@ -215,11 +223,8 @@ export const readPlayers = (scene: Scene): PlayersFound => {
       at += 1
       continue
     }
-    const sized = sizeAfter(
-      scene.tokens,
-      found.to,
-      sizeBefore(scene.tokens, found.from, headed(scene.tokens, found.from, found.player)),
-    )
+    const right = sizeRight(scene.tokens, found.to, headed(scene.tokens, found.from, found.player))
+    const sized = sizeAfter(scene.tokens, found.to, sizeBefore(scene.tokens, found.from, right))
     const age = ageBefore(scene.tokens, found.from)
     players.push(age === undefined ? sized : { ...sized, age })
     for (let index = found.from; index < found.to; index += 1) taken.add(index)

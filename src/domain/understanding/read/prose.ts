@@ -126,7 +126,9 @@ const nameSpans = (tokens: readonly Token[], team: string | undefined): Readonly
 }
 
 const labelled = new Set(
-  'team equipo contact contacto customer cliente school escuela club phone telefono email correo order pedido coach entrenador'.split(' '),
+  'team equipo contact contacto customer cliente school escuela club phone telefono email correo order pedido coach entrenador'.split(
+    ' ',
+  ),
 )
 
 /** "Nombre del equipo:", "Team name:" at the head of a line says what follows and speaks of nothing to press. */

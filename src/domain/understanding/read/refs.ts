@@ -28,7 +28,8 @@ const nameRef = (tokens: readonly Token[], at: number, rows: Rows): Ref | null =
     if (!part.every((token) => token.kind === 'word')) continue
     const text = part.map((token) => token.text.replace(/'s$/, '')).join(' ')
     const keys = rowsByName(rows, text)
-    if (keys.length > 0 && (length > 1 || text.length > 2 || (text.length === 2 && isCapital(part[0])))) return { keys, from: at, to: at + length, by: 'name' }
+    if (keys.length > 0 && (length > 1 || text.length > 2 || (text.length === 2 && isCapital(part[0]))))
+      return { keys, from: at, to: at + length, by: 'name' }
   }
   return null
 }

@@ -28,7 +28,11 @@ const refKeys = (tokens: readonly Token[], draft: Draft): readonly string[] =>
 
 /** The figures of a sentence that name no row yet: a captain may be named before the roster is there. */
 const unknownNumbers = (sentence: string, draft: Draft): readonly string[] =>
-  [...sentence.matchAll(/(?:#|number |n[uú]mero |no\. ?)(\d{1,3})\b|\b(?:captain|capit[aá]na?|goalie|keeper|porter[oa])(?: is| es| wears| lleva| trae)(?: the| el| la)?(?: #)? ?(\d{1,3})\b(?! ?(?:years|a[nñ]os))/giu)]
+  [
+    ...sentence.matchAll(
+      /(?:#|number |n[uú]mero |no\. ?)(\d{1,3})\b|\b(?:captain|capit[aá]na?|goalie|keeper|porter[oa])(?: is| es| wears| lleva| trae)(?: the| el| la)?(?: #)? ?(\d{1,3})\b(?! ?(?:years|a[nñ]os))/giu,
+    ),
+  ]
     .map((match) => match[1] ?? match[2] ?? '')
     .filter((number) => rowsByNumber(draft.rows, number).length === 0)
 

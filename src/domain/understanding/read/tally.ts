@@ -39,7 +39,22 @@ const isGluedSize = (tokens: readonly Token[], at: number): boolean => {
   return glued(at) && [...tokens.keys()].filter(glued).length > 1
 }
 
-const fillers: readonly string[] = ['of', 'them', 'are', 'de', 'x', '×', 'in', 'en', 'talla', 'size', 'son', 'ellas', 'ellos', '-']
+const fillers: readonly string[] = [
+  'of',
+  'them',
+  'are',
+  'de',
+  'x',
+  '×',
+  'in',
+  'en',
+  'talla',
+  'size',
+  'son',
+  'ellas',
+  'ellos',
+  '-',
+]
 
 const skipFillers = (tokens: readonly Token[], at: number): number => {
   let next = at
@@ -66,7 +81,11 @@ const cutAround = (
 }
 
 /** The amount behind a size at a token: "x2", "(2)"; ": 3", "- 3" and "= 3" only where sizes are listed so more than once. */
-const amountBehind = (tokens: readonly Token[], at: number, listed: boolean): { readonly amount: number; readonly to: number } | null => {
+const amountBehind = (
+  tokens: readonly Token[],
+  at: number,
+  listed: boolean,
+): { readonly amount: number; readonly to: number } | null => {
   const sign = tokens[at]
   const amount = tokens[at + 1]
   if (!isNumber(amount) || !/^[1-9]\d{0,2}$/.test(amount?.text ?? '')) return null

@@ -160,7 +160,10 @@ const score = (scene: Scene, run: Run): number => {
   const previous = [1, 2, 3].map((back) => tokens[run.from - back]?.key ?? '')
   if (people.some((person) => run.text.includes(person) || person.includes(run.text))) return 0
   if (personal.includes(previous[0] ?? '') || personal.includes(tokens[run.from]?.key.replace(/\.$/, '') ?? '')) return 0
-  if (isWord(tokens[run.from - 1], 'llama', 'called', 'named') && tokens.slice(Math.max(0, run.from - 6), run.from).some((token) => kin.has(token.key)))
+  if (
+    isWord(tokens[run.from - 1], 'llama', 'called', 'named') &&
+    tokens.slice(Math.max(0, run.from - 6), run.from).some((token) => kin.has(token.key))
+  )
     return 0
   const words = run.to - run.from
   const cued =

@@ -5,6 +5,7 @@ import { newGroup } from './groups.ts'
 import { garmentIds, hearGarment, hearRole } from './hear-garment.ts'
 import { hearContent, hearOutline, hearStones, hearText, hearWord, negatedPlace, takeMake } from './hear-mark.ts'
 import type { Item } from './items.ts'
+import { withLeftOut } from './left-out.ts'
 import { applyWaiting, glue, headAhead, isNegated } from './look-around.ts'
 import { modify } from './modify.ts'
 import { spreadPlaces } from './spread-places.ts'
@@ -83,11 +84,20 @@ const isPlaceOf = (walk: Walk, at: number): boolean => {
   return article?.kind === 'other' && ['the', 'el', 'la', 'los', 'las'].includes(article.key) && next?.kind === 'content'
 }
 
+/** "Black and gold jerseys", "grey/black hoodies": the first of two colours waits for the garment too. */
+const isPairedHue = (walk: Walk, at: number): boolean => {
+  const [link, second] = [walk.items[at + 1], walk.items[at + 2]]
+  const linked = link?.kind === 'and' || link?.key === '/' || link?.key === '-'
+  const head = linked && second?.kind === 'colour' ? headAhead(walk, at + 2) : null
+  return head?.kind === 'garment'
+}
+
 /** An adjective waits for the noun it stands before; in Spanish it belongs to the noun before it, where there is one. */
 const waits = (walk: Walk, item: Item, at: number): boolean => {
   if (!glue.has(item.kind)) return false
   if (item.kind === 'figure' || item.kind === 'count') return true
   if (item.kind === 'place' && isPlaceOf(walk, at)) return true
+  if (item.kind === 'colour' && isPairedHue(walk, at)) return true
   if (walk.postfix && walk.target.kind !== 'none') return false
   return headAhead(walk, at) !== null
 }
@@ -212,7 +222,8 @@ const twoOfAKind = ({ items }: Start): boolean => {
 }
 
 /** Reads garments and what goes on them out of a message: which thing each colour, place, height and stone is meant for. */
-export const readThings = (start: Start): ThingsFound => {
+export const readThings = (given: Start): ThingsFound => {
+  const start = { ...given, items: withLeftOut(given.items) }
   const walk: Walk = {
     items: start.items,
     at: 0,

@@ -132,8 +132,34 @@ const hueQuestion = (walk: Walk, item: Extract<Item, { kind: 'colour' }>, patche
   walk.open.push({ about: 'colour', path, quote: item.key, readings })
 }
 
+type Hue = Extract<Item, { kind: 'colour' }>
+
+/** A garment of two colours: which of them is it, the other being a trim? */
+export const whichHue = (walk: Walk, id: string, hues: readonly Hue[]): void => {
+  const at = Object.keys(walk.draft.garments).indexOf(id)
+  const readings = [...new Set(hues.map((hue) => hue.id))].map(
+    (hue) => ({ value: hue, kind: 'colour', patches: [{ path: ['garments', id, 'colour'], value: hue }] }) as const,
+  )
+  walk.open.push({ about: 'colour', path: `/garments/${at}/colour`, quote: hues.map((hue) => hue.key).join(' / '), readings })
+}
+
+/** "Jerseys negros con dorado", "jerseys in white and navy": the colour said right before, joined to this one. */
+const twinHue = (walk: Walk, id: string, item: Hue): Hue | null => {
+  const at = walk.items.indexOf(item)
+  const [link, twin, after] = [walk.items[at - 1], walk.items[at - 2], walk.items[at + 1]]
+  const linked = link?.kind === 'and' || link?.kind === 'with' || link?.key === '/'
+  const ends = after === undefined || after.kind === 'comma' || after.kind === 'stop'
+  const same = twin?.kind === 'colour' && walk.draft.garments[id]?.colour === twin.id && twin.id !== item.id
+  return linked && ends && same ? twin : null
+}
+
 const colourGarment = (walk: Walk, id: string, item: Extract<Item, { kind: 'colour' }>): void => {
   const patches = (colour: string): readonly Patch[] => [{ path: ['garments', id, 'colour'], value: colour }]
+  const twin = twinHue(walk, id, item)
+  if (twin !== null) {
+    whichHue(walk, id, [twin, item])
+    return
+  }
   if (item.readings === undefined) put(walk, patches(item.id))
   else hueQuestion(walk, item, patches)
 }

@@ -147,9 +147,20 @@ export const enMarks: WordList = [
   { means: { kind: 'place', id: 'right-sleeve' }, words: ['right sleeve', 'right arm', "wearer's right sleeve"] },
   {
     means: { kind: 'place', id: 'left-chest' },
-    words: ['left chest', 'left breast', 'on left chest', 'left side of the chest', 'front left chest', 'over the heart', 'left pec'],
+    words: [
+      'left chest',
+      'left breast',
+      'on left chest',
+      'left side of the chest',
+      'front left chest',
+      'over the heart',
+      'left pec',
+    ],
   },
-  { means: { kind: 'place', id: 'right-chest' }, words: ['right chest', 'right breast', 'on right chest', 'front right chest', 'right side of the chest'] },
+  {
+    means: { kind: 'place', id: 'right-chest' },
+    words: ['right chest', 'right breast', 'on right chest', 'front right chest', 'right side of the chest'],
+  },
   { means: { kind: 'place', id: 'chest' }, words: ['chest', 'on the chest'] },
   { means: { kind: 'place', id: 'left-leg' }, words: ['left leg'] },
   { means: { kind: 'place', id: 'right-leg' }, words: ['right leg'] },

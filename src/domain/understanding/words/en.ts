@@ -1,4 +1,5 @@
 import { enMarks } from './en-marks.ts'
+import { enShades } from './en-shades.ts'
 import { enSports } from './en-sports.ts'
 import type { Words } from './word-list.ts'
 
@@ -7,6 +8,7 @@ const numbers = ['one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight',
 /** The words of an English-speaking customer. */
 export const enWords: Words = {
   notBorrowed: ['son', 'once', 'red', 'pies', 'come', 'sin', 'rosa', 'once', 'a', 'me', 'no', 'solo', 'el', 'mama'],
+  shades: enShades,
   artwork: {
     words: ['logo', 'logos', 'artwork', 'emblem', 'crest', 'mascot', 'clipart', 'drawing', 'graphic', 'graphics'],
     lettered: ['text', 'says', 'saying', 'reads', 'word', 'words'],
@@ -82,7 +84,25 @@ export const enWords: Words = {
     },
     {
       means: { kind: 'word' },
-      words: ['word', 'words', 'text', 'lettering', 'letters', 'print', 'printing', 'writing', 'wording', 'imprint', 'everything else', 'team name', 'logo text', 'slogan', 'saying', 'says', 'that says'],
+      words: [
+        'word',
+        'words',
+        'text',
+        'lettering',
+        'letters',
+        'print',
+        'printing',
+        'writing',
+        'wording',
+        'imprint',
+        'everything else',
+        'team name',
+        'logo text',
+        'slogan',
+        'saying',
+        'says',
+        'that says',
+      ],
     },
     {
       means: { kind: 'garment', id: 'jersey' },

@@ -1,4 +1,5 @@
 import { esMarks } from './es-marks.ts'
+import { esShades } from './es-shades.ts'
 import { esSports } from './es-sports.ts'
 import type { Words } from './word-list.ts'
 
@@ -26,6 +27,7 @@ export const esWords: Words = {
     'nos',
     'track',
   ],
+  shades: esShades,
   artwork: {
     words: ['logo', 'logos', 'logotipo', 'escudo', 'escudos', 'mascota', 'dibujo', 'emblema', 'imagen'],
     lettered: ['diga', 'dice', 'palabra', 'texto', 'leyenda'],
@@ -55,7 +57,20 @@ export const esWords: Words = {
     { means: { kind: 'content', id: 'name' }, words: ['nombre', 'nombres', 'apellido', 'apellidos'] },
     {
       means: { kind: 'word' },
-      words: ['palabra', 'texto', 'letrero', 'todo lo demás', 'impresión', 'estampado', 'leyenda', 'letras', 'que diga', 'que digan', 'que dice', 'el nombre del equipo'],
+      words: [
+        'palabra',
+        'texto',
+        'letrero',
+        'todo lo demás',
+        'impresión',
+        'estampado',
+        'leyenda',
+        'letras',
+        'que diga',
+        'que digan',
+        'que dice',
+        'el nombre del equipo',
+      ],
     },
     {
       means: { kind: 'garment', id: 'jersey' },

@@ -66,7 +66,27 @@ export type FaceWords = {
 }
 
 /** Words for a drawing, words that make it letters instead, and words that refuse it. */
-export type ArtworkWords = { readonly words: readonly string[]; readonly lettered: readonly string[]; readonly refused: readonly string[] }
+export type ArtworkWords = {
+  readonly words: readonly string[]
+  readonly lettered: readonly string[]
+  readonly refused: readonly string[]
+}
+
+/**
+ * Colours that a shop may not have: words that make another shade of a hue, whether they stand before it, and names of shades with
+ * the colours they are near to. Which is meant is asked.
+ */
+export type Shades = {
+  readonly words: readonly string[]
+  readonly before: boolean
+  readonly near: Readonly<Record<string, readonly string[]>>
+}
 
 /** One language's words; `notBorrowed` are words of the other language that mean something else here. */
-export type Words = { readonly list: WordList; readonly notBorrowed: readonly string[]; readonly faces: FaceWords; readonly artwork: ArtworkWords }
+export type Words = {
+  readonly list: WordList
+  readonly notBorrowed: readonly string[]
+  readonly faces: FaceWords
+  readonly artwork: ArtworkWords
+  readonly shades: Shades
+}
