@@ -49,7 +49,7 @@ const clauseAt = (tokens: readonly Token[], from: number, to: number): readonly 
 }
 
 const roleOf = (tokens: readonly Token[], from: number, to: number): Role => {
-  const keys = clauseAt(tokens, from, to).map((token) => token.key)
+  const keys = clauseAt(tokens, from, to).map((token) => token.key.replace(/'s$/, ''))
   if (keys.some((key) => asideWords.has(key))) return 'aside'
   const game = keys.some((key) => gameWords.has(key))
   const need = keys.some((key) => needWords.has(key))
@@ -93,11 +93,32 @@ const dayBefore = (tokens: readonly Token[], found: DayFound, mentions: readonly
   return { ...found, days: [shift(event, back === 0 ? -7 : -back)], to: found.to + 1 }
 }
 
+const eves: readonly (readonly string[])[] = [
+  ['the', 'day', 'before'],
+  ['a', 'day', 'before'],
+  ['one', 'day', 'before'],
+  ['the', 'night', 'before'],
+  ['un', 'dia', 'antes'],
+  ['el', 'dia', 'antes'],
+  ['el', 'dia', 'anterior'],
+]
+
+/** "Picture day March 18, so the day before": one day back from the day named last, which is the event's. */
+const eveOf = (tokens: readonly Token[], at: number, mentions: readonly Mention[]): DayFound | null => {
+  const last = mentions.findLast((one) => one.kind === 'day')
+  const words = eves.find((eve) => eve.every((key, index) => tokens[at + index]?.key === key))
+  const [event, ...more] = last?.kind === 'day' ? last.days : []
+  if (words === undefined || event === undefined || more.length > 0) return null
+  return { kind: 'day', days: [shift(event, -1)], from: at, to: at + words.length }
+}
+
 const dayIn = (
   tokens: readonly Token[],
   at: number,
   { scan, before }: { readonly scan: Scan; readonly before: readonly Mention[] },
 ): WhenFound | null => {
+  const eve = eveOf(tokens, at, before)
+  if (eve !== null) return eve
   const found = dayAt(tokens, at, scan)
   return found?.kind === 'day' ? dayBefore(tokens, orDay(tokens, found, scan), before) : found
 }

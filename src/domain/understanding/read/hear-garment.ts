@@ -23,9 +23,15 @@ const garmentId = (walk: Walk, kind: GarmentKind): string => {
   return walk.fresh.has(id) && differs && counted ? `${id}-2` : id
 }
 
+/** "#22 hoodie", "number 22's jersey": the figure is somebody's number. */
+const isMarked = (walk: Walk, item: Item): boolean => {
+  const before = walk.items[walk.items.indexOf(item) - 1]
+  return before?.key === '#' || (before?.kind === 'content' && before.id === 'number')
+}
+
 const countWaiting = (walk: Walk): number | undefined => {
   if (walk.waiting.filter((one) => one.kind === 'figure' || one.kind === 'count').length > 1) return undefined
-  const item = walk.waiting.find((one) => one.kind === 'figure' || one.kind === 'count')
+  const item = walk.waiting.find((one) => (one.kind === 'figure' || one.kind === 'count') && !isMarked(walk, one))
   const count = item?.kind === 'count' ? item.id : item?.kind === 'figure' ? Number(item.text) : undefined
   return count !== undefined && Number.isInteger(count) && count >= 1 && count <= 500 ? count : undefined
 }

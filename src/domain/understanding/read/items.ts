@@ -89,6 +89,12 @@ const notText: readonly string[] = [
   'ok',
   'asap',
   'usa',
+  'jv',
+  'hs',
+  'ms',
+  'pe',
+  'pta',
+  'pto',
   'u',
   'ab',
   'htv',
@@ -146,7 +152,23 @@ const shoutAt = (tokens: readonly Token[], terms: ReadonlyMap<number, Term>, at:
   const words = tokens.slice(at, to)
   const only = words.length === 1 ? words[0] : undefined
   if (only !== undefined && (notText.includes(only.key) || isReference(tokens, at) || endsName(tokens, at))) return at
+  if (only !== undefined && only.text.length <= 3 && !isToldToWrite(tokens, terms, at)) return at
   return words.length > 0 && isYear(tokens[to]) ? to + 1 : to
+}
+
+const writing: readonly string[] = ['put', 'says', 'say', 'saying', 'print', 'read', 'reads', 'diga', 'digan', 'pon', 'ponle', 'ponga', 'pongan', 'letters']
+
+/** A short word in capitals ("JV", "PE") is written only where its clause says where, or to write it. */
+const isToldToWrite = (tokens: readonly Token[], terms: ReadonlyMap<number, Term>, at: number): boolean => {
+  const stops = (token: Token): boolean => token.kind === 'break' || ['.', ';', '!', '?'].includes(token.text)
+  const from = tokens.slice(0, at).findLastIndex(stops) + 1
+  const next = tokens.findIndex((token, index) => index > at && stops(token))
+  const to = next < 0 ? tokens.length : next
+  for (let index = from; index < to; index += 1) {
+    const kind = terms.get(index)?.meaning.kind
+    if (kind === 'place' || kind === 'word' || isWord(tokens[at + 1], 'is', 'in', 'es', 'en') || writing.includes(tokens[index]?.key ?? '')) return true
+  }
+  return false
 }
 
 /** "Copper Creek XC", "Granite FC": short capitals right behind a name belong to it. */

@@ -119,14 +119,18 @@ export const lexiconFor = (shop: Shop, language: Language): Lexicon => {
   return lexicon
 }
 
+/** "Home's white", "the hoodie's black": the word without its 's. */
+const longestFrom = ({ longest }: Lexicon, key: string): number =>
+  longest.get(key) ?? (longest.has(key.replace(/'s$/, '')) ? 1 : 0)
+
 const longestAt = (lexicon: Lexicon, tokens: readonly Token[], from: number): Term | null => {
-  const most = Math.min(lexicon.longest.get(tokens[from]?.key ?? '') ?? 0, tokens.length - from)
+  const most = Math.min(longestFrom(lexicon, tokens[from]?.key ?? ''), tokens.length - from)
   for (let length = most; length > 0; length -= 1) {
     const key = tokens
       .slice(from, from + length)
       .map((token) => token.key)
       .join(' ')
-    const meaning = lexicon.entries.get(key)
+    const meaning = lexicon.entries.get(key) ?? lexicon.entries.get(key.replace(/'s$/, ''))
     if (meaning !== undefined) return { meaning, from, to: from + length }
   }
   return null

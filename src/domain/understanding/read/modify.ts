@@ -74,7 +74,7 @@ const modifyStones = (walk: Walk, item: Item): boolean => {
       })
     }
     case 'style':
-      return stony || item.id === 'single-line'
+      return stony || item.id === 'single-line' || walk.items[walk.items.indexOf(item) + 1]?.kind === 'stones'
         ? each((stones) => {
             stones.style = item.id
           })
@@ -178,6 +178,7 @@ const modifyLength = (walk: Walk, item: Extract<Item, { kind: 'length' }>): void
     return
   }
   const at = walk.items.indexOf(item)
+  if (walk.items[at - 1]?.kind === 'no') return
   const next = walk.items[at + 1]
   const tall = next?.kind === 'other' && ['tall', 'high', 'on', 'in'].includes(next.key)
   const place = tall ? walk.items[at + 2] : next

@@ -2,7 +2,7 @@ import type { Patch } from '../patch.ts'
 
 /** A name begins where no word goes on, and each of its words has an end: every pattern stays linear in the text. */
 const NAME =
-  "(?<![\\p{L}\\p{M}'’.-])(?:\\p{Lu}[\\p{L}\\p{M}'’.-]{0,40})(?: (?:(?:de la|de|del|van|von|da|y) )?(?!Los |Las )\\p{Lu}[\\p{L}\\p{M}'’-]{0,40}){0,3}"
+  "(?<![\\p{L}\\p{M}'’.-])(?:\\p{Lu}[\\p{L}\\p{M}'’-]{0,40}(?:(?<=(?<!\\p{L})(?:\\p{Lu}|St|Dr|Jr|Sr|Ma))\\.)?)(?: (?:(?:de la|de|del|van|von|da|y) )?(?!Los |Las )\\p{Lu}[\\p{L}\\p{M}'’-]{0,40}){0,3}"
 const TITLE =
   '(?:(?<![\\p{L}\\p{M}])(?:[Cc]oach|[Mm]rs?\\.?|[Mm]s\\.?|[Dd]r\\.?|[Pp]rofe(?:sora?)?|la maestra|el profe|la profe|el entrenador|la entrenadora|la señora|el señor|mi (?:hermana|hermano|esposo|esposa|mamá|papá)|[Mm]y (?:husband|wife|sister|brother|son|daughter)|[Oo]ur (?:office )?(?:manager|secretary|treasurer)|[Aa]thletic director|[Tt]eam manager|[Pp]rincipal|[Cc]ap(?:t\\.?|tain|\\.)?|[Cc]hief|[Ss]gt\\.?|[Ll]t\\.?|[Dd]oña|[Dd]on|(?:[Mm]i|[Mm]y|[Oo]ur|[Nn]uestr[oa]|[Ee]l|[Ll]a) \\p{Ll}{1,20}) ){0,3}'
 
@@ -19,7 +19,7 @@ const patterns: readonly (readonly [Role, readonly RegExp[]])[] = [
       pattern("(?:^|[\\s,.!])(?:[Ii]'m|[Ii]m|[Ii] am|[Tt]his is|[Ii]t'?s|soy|Soy|aquí|habla|le habla|Habla) TITLENAME"),
       pattern('TITLENAME here(?=[\\s,.!]|$)'),
       pattern('TITLENAME orders'),
-      pattern('(?:^|[.!\\n] ?)(?:[Hh]i|[Hh]ello|[Hh]ey|[Hh]ola)[,!]? TITLENAME (?:for|from|with|here|de|del) '),
+      pattern('(?:^|[.!\\n] ?)(?:[Hh]i|[Hh]ello|[Hh]ey|[Hh]ola|[Gg]ood (?:morning|afternoon|evening|day)|[Mm]orning|[Bb]uen[ao]s (?:tardes|días|noches)|[Bb]uen día)[,!.]? TITLENAME,? (?:for|from|with|here|de|del|at) '),
       pattern(
         '^(?:[Cc]ap(?:t\\.?|tain|\\.)|[Cc]oach|[Mm]rs?\\.?|[Mm]s\\.?|[Dd]r\\.?|[Cc]hief|[Ss]gt\\.?|[Ll]t\\.?|[Pp]rofe) NAME,',
       ),
@@ -53,7 +53,7 @@ const notNames =
   /^(?:I|The|We|It|They|He|She|You|El|La|Los|Las|Yo|Para|Not|Just|Need|Coach|Hi|Hello|Hey|Thanks|Everybody|Number|Numbers|Home|Away|Black|White|Navy|Red|Royal|Our|My|Number|Mom|Dad|Team|OK|Okay|Yes|No)$/u
 
 const bodies: readonly RegExp[] = [
-  /(?:^|[.,;] ?)(?:[Tt]he |[Ll]a |[Ee]l )?((?:\p{L}+ )?(?:club|school|district|league|city|church|parents|pta|pto|boosters?|office|department|company|bank|union|store|foundation|treasurer|council))\s+(?:pays?|will pay|(?:is|are) paying)/u,
+  /(?:^|[.,;] ?|\band |\by )(?:[Tt]he |[Oo]ur |[Ll]a |[Ee]l )?((?:\p{L}+ )?(?:club|school|district|league|city|church|parents|pta|pto|boosters?|office|department|company|bank|union|store|foundation|treasurer|council))\s+(?:pays?|will pay|(?:is|are) paying)/u,
   /(?:[Pp]aga|pagará|va a pagar) (?:la |el |los |las )?((?:escuela|liga|club|colegio|municipio|iglesia|papás|secundaria|preparatoria|delegación)(?: (?!(?:con|y|por|para|en|al|a|el|la|los|las|que|todo|con)\b)[\p{L}]+)?)/u,
 ]
 

@@ -17,7 +17,7 @@ export type RowLine = {
   readonly spelled: boolean
 }
 
-const skipped: readonly string[] = ['size', 'talla', 'number', 'numero', 'no.', 'num', 'num.', 'name', 'nombre', 'jersey', 'sz']
+const skipped: readonly string[] = ['size', 'talla', 'number', 'numero', 'no.', 'num', 'num.', 'name', 'nombre', 'jersey', 'sz', 'player', 'jugador', 'jugadora', 'athlete', 'dorsal']
 /** What stands beside a player and is no part of the name: "- captain", "(goalie, long sleeve)". */
 const beside =
   /\s*(?:[-,;]\s*|\(\s*)?((?:team )?captain|capit[aá]n|capitana|goalie|goalkeeper|keeper|gk|portero|portera|libero|l[ií]bero|long sleeves?|mangas? largas?|alternate(?: captain)?|assistant captain|coach|entrenador(?:a)?)\b(?:[,\s]+(?:long sleeves?|mangas? largas?|captain|capit[aá]na?))?(?:,? (?:please|pls|plz|por favor))?\s*\)?\s*$/iu
@@ -38,7 +38,7 @@ const sentenceWords = new Set(
 )
 
 const cellsOf = (line: string): readonly string[] => {
-  const quoted = line.replace(/"([^"]*)"/g, (_, inner: string) => inner.replace(/[,;]/g, ' '))
+  const quoted = line.replace(/(^|[\t;|,]\s*)"([^"]*)"(?=\s*(?:$|[\t;|,]))/g, (_, before: string, inner: string) => before + inner.replace(/[,;]/g, ' '))
   if (quoted.includes('\t')) return quoted.split('\t')
   if (quoted.includes(';')) return quoted.split(';')
   if (quoted.includes('|')) return quoted.split('|')
@@ -55,7 +55,7 @@ const isName = (words: readonly Token[]): boolean => {
   if (letters.length === 0 || letters.length > 5 || words.some((token) => token.kind === 'number')) return false
   return (
     !letters.some((token) => sentenceWords.has(token.key) && !isGivenName(token)) &&
-    words.every((token) => token.kind === 'word' || "'-.".includes(token.text))
+    words.every((token) => token.kind === 'word' || `'-."`.includes(token.text))
   )
 }
 
@@ -173,6 +173,15 @@ const roleBeside = (line: string): RegExpExecArray | null => {
   return found !== null && (/\d/.test(line) || endsInSize(line.slice(0, found.index))) ? found : null
 }
 
+const position = /^\s*[A-Z]{1,3}(?:\/[A-Z]{1,3})?\s*$/u
+
+/** "#1 - GK - Bo Ferris - AL": capitals in a cell of their own beside a name in small letters are where somebody plays. */
+const withoutPosition = (cells: readonly string[]): readonly string[] => {
+  const named = cells.some((cell) => /\p{Lu}\p{Ll}+/u.test(cell) && sizeAt(tokensOf(cell), 0, true) === null)
+  const sized = cells.filter((cell) => position.test(cell) && sizeAt(tokensOf(cell), 0, true) !== null)
+  return named ? cells.filter((cell) => !position.test(cell) || cell === sized.at(-1)) : cells
+}
+
 /** Whether what a line gave is a player's: no date, no "and Lena", no "Will call" or "Una talla". */
 const isPlayer = ({ number, name, size }: Found): boolean => {
   const parts = [number, name, size].filter((part) => part !== undefined).length
@@ -201,7 +210,7 @@ export const readRowLine = (line: string): RowLine | null => {
       .replace(/^[\s,;-]+/, '')
       .trim() ?? noNumber.exec(line)?.[0]
   const text = role === null ? line.replace(noNumber, '') : line.slice(0, role.index)
-  const cells = cellsOf(text.trim()).filter((cell) => cell.trim() !== '')
+  const cells = withoutPosition(cellsOf(text.trim()).filter((cell) => cell.trim() !== ''))
   if (text.trim() === '' || text.length > 90 || /[?!]\s*$/.test(text) || cells.length > 6) return null
   const row: Found = { spelled: false, bad: false }
   for (const cell of cells) takeCell(row, cell)

@@ -40,6 +40,7 @@ const isGluedSize = (tokens: readonly Token[], at: number): boolean => {
 }
 
 const fillers: readonly string[] = [
+  ...['more', 'extra', 'additional', 'mas'],
   'of',
   'them',
   'are',

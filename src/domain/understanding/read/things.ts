@@ -187,6 +187,7 @@ const step = (walk: Walk, item: Item, at: number): void => {
   comeBack(walk, item)
   if (splitsAt(walk, item, at)) split(walk, item)
   if (hearPause(walk, item) || hearHead(walk, item, at) || takenBack(walk, item, at)) return
+  if (item.kind === 'own' && item.near === true && headAhead(walk, at)?.kind !== 'garment') return
   if (item.kind === 'only') walk.only = true
   if (item.kind === 'place' && item.id === 'both-sides' && walk.groups.length > 0 && isPlaceOf(walk, at)) {
     const back = ['atras', 'espalda', 'detras', 'back'].includes(item.key)

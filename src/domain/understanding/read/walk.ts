@@ -123,6 +123,9 @@ export const garmentOf = (walk: Walk): string | null => {
 
 const stoneColours: Readonly<Record<string, string>> = { black: 'jet', pink: 'rose', white: 'crystal' }
 
+/** Colours that no vinyl has. */
+const stonesOnly: readonly string[] = ['crystal', 'clear-ab', 'jet', 'rose']
+
 const hueQuestion = (walk: Walk, item: Extract<Item, { kind: 'colour' }>, patches: (id: string) => readonly Patch[]): void => {
   const path =
     walk.target.kind === 'garment'
@@ -166,12 +169,34 @@ const colourGarment = (walk: Walk, id: string, item: Extract<Item, { kind: 'colo
 
 const colourMark = (walk: Walk, item: Extract<Item, { kind: 'colour' }>): void => {
   const groups = currentGroups(walk)
+  const stony = groups.filter((group) => group.style.stones !== undefined && group.style.stones.wanted !== false)
+  if (stonesOnly.includes(item.id) && stony.length > 0) {
+    for (const group of stony) stonesOf(group).colour = item.id
+    return
+  }
   if (item.readings === undefined) {
     for (const group of groups) group.style.colour = item.id
     return
   }
   const content = groups[0]?.content ?? 'number'
   hueQuestion(walk, item, (colour) => [{ path: ['styles', content, 'colour'], value: colour }])
+}
+
+/** "Outlined in black, then gold": the next outline round the first. */
+const isNextEdge = (walk: Walk, item: Hue): boolean => {
+  const at = walk.items.indexOf(item)
+  const before = walk.items[at - 1]
+  return before?.kind === 'and' || ['then', 'luego', 'despues'].includes(before?.key ?? '')
+}
+
+/** "3 coaches need hoodies. Black, M and L. COACH on the back": said before anything is to be put on, it is the garment's. */
+const isOfBareGarment = (walk: Walk, item: Hue): boolean => {
+  const [id, ...more] = [...walk.fresh]
+  const bare = id !== undefined && more.length === 0 && walk.draft.garments[id]?.colour === undefined
+  const marked = walk.groups.length > 0 || Object.values(walk.draft.marks).some((mark) => mark.wanted !== false)
+  const clear = id !== undefined && bare && !marked && item.readings === undefined && walk.negated.length === 0
+  if (clear) putGarment(walk, id, { colour: item.id })
+  return clear
 }
 
 /** Gives a colour to what is being spoken of. */
@@ -185,7 +210,8 @@ export const colourTarget = (walk: Walk, item: Extract<Item, { kind: 'colour' }>
       colourMark(walk, item)
       return
     case 'edge':
-      target.edge.colour = item.id
+      if (target.edge.colour !== undefined && !target.shadow && isNextEdge(walk, item)) startEdge(walk, false)
+      if (walk.target.kind === 'edge') walk.target.edge.colour = item.id
       return
     case 'stones':
       for (const group of currentGroups(walk)) stonesOf(group).colour = stoneColours[item.id] ?? item.id
@@ -196,6 +222,7 @@ export const colourTarget = (walk: Walk, item: Extract<Item, { kind: 'colour' }>
     case 'part':
       return
     case 'none':
+      if (isOfBareGarment(walk, item)) return
       walk.loose.push(item)
   }
 }

@@ -210,9 +210,23 @@ const relativeDay = (tokens: readonly Token[], at: number, { today }: Today): Wh
   return null
 }
 
+/** "The end of the month", "end of March", "a fin de mes", "finales de marzo": its last day. */
+const endOfMonth = (tokens: readonly Token[], at: number, today: Today): WhenFound | null => {
+  if (!isWord(tokens[at], 'end', 'fin', 'fines', 'finales', 'final')) return null
+  let to = at + 1
+  while (isWord(tokens[to], 'of', 'de', 'del', 'the', 'this', 'este')) to += 1
+  const named = indexIn(months, tokens[to])
+  if (to === at + 1 || (named < 0 && !isWord(tokens[to], 'month', 'mes'))) return null
+  const month = named < 0 ? Number(today.today.slice(5, 7)) - 1 : named
+  const days = [31, 30, 29, 28].flatMap((date) => settled(today, month, { date, year: null }) ?? [])
+  const [first] = days
+  return first === undefined ? null : { kind: 'day', days: [days.find((day) => day.slice(0, 7) === first.slice(0, 7)) ?? first], from: at, to: to + 1 }
+}
+
 /** The day that is named at a token, with all its readings, from today on. */
 export const dayAt = (tokens: readonly Token[], at: number, today: Today): WhenFound | null =>
   isoDay(tokens, at) ??
+  endOfMonth(tokens, at, today) ??
   weekdayDay(tokens, at, today) ??
   monthDay(tokens, at, today) ??
   slashDay(tokens, at, today) ??

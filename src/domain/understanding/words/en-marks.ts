@@ -18,7 +18,7 @@ export const enMarks: WordList = [
   },
   { means: { kind: 'vinyl' }, words: ['vinyl', 'htv', 'heat transfer', 'heat transfer vinyl'] },
   { means: { kind: 'blocker' }, words: ['blocker', 'dye blocker', 'blockout', 'blocking layer'] },
-  { means: { kind: 'outline' }, words: ['outline', 'outlines', 'border', 'trim', 'outlined', 'edging'] },
+  { means: { kind: 'outline' }, words: ['outline', 'outlines', 'border', 'trim', 'outlined', 'edging', 'trimmed', 'edged', 'bordered'] },
   { means: { kind: 'shadow' }, words: ['shadow', 'drop shadow', 'shadows'] },
   { means: { kind: 'stones' }, words: ['stone', 'stones', 'rhinestone', 'rhinestones', 'bling', 'crystals', 'gems'] },
   ...(['6', '8', '10', '12', '16', '20', '30', '34'] as const).map((size) => ({
@@ -185,11 +185,23 @@ export const enMarks: WordList = [
       'w/o',
       'no more',
       'lose the',
+      'cancel the',
+      'forget the',
+      'drop the',
+      'scratch the',
+      'scrap the',
+      'remove the',
+      'take off the',
+      'leave off the',
       'skip the',
     ],
   },
   { means: { kind: 'only' }, words: ['only', 'just'] },
   { means: { kind: 'both' }, words: ['both', 'same for both', 'on both', 'of both', 'each'] },
+  {
+    means: { kind: 'own', near: true },
+    words: ['we have the', 'i have the', 'we got the', 'already have the', 'we already have the', 'we have all the', 'supplying the', 'we have'],
+  },
   {
     means: { kind: 'own' },
     words: [

@@ -36,7 +36,7 @@ export const esMarks: WordList = [
   { means: { kind: 'blocker' }, words: ['bloqueador'] },
   {
     means: { kind: 'outline' },
-    words: ['contorno', 'contornos', 'borde', 'bordes', 'filo', 'orilla', 'ribete', 'delineado', 'perfilado'],
+    words: ['contorno', 'contornos', 'borde', 'bordes', 'filo', 'orilla', 'ribete', 'delineado', 'perfilado', 'delineados', 'contorneado', 'contorneados', 'ribeteado', 'ribeteados', 'filito'],
   },
   { means: { kind: 'shadow' }, words: ['sombra', 'sombras', 'sombreado'] },
   { means: { kind: 'stones' }, words: ['piedra', 'piedras', 'pedrería', 'piedritas', 'cristales', 'strass', 'bling'] },
@@ -183,6 +183,14 @@ export const esMarks: WordList = [
       'en vez de',
       'en lugar de',
       'nada de',
+      'quita las',
+      'quita los',
+      'quiten los',
+      'quiten las',
+      'ya no quiero',
+      'ya no queremos',
+      'cancela las',
+      'cancela los',
       'sin',
       'no',
       'ningún',
@@ -196,6 +204,10 @@ export const esMarks: WordList = [
   },
   { means: { kind: 'only' }, words: ['puro', 'puros', 'puras', 'solo', 'sólo', 'nomás', 'nada más', 'solamente', 'únicamente'] },
   { means: { kind: 'both' }, words: ['ambos', 'ambas', 'los dos', 'las dos', 'en los dos', 'cada uno'] },
+  {
+    means: { kind: 'own', near: true },
+    words: ['tenemos las', 'tenemos los', 'tengo las', 'tengo los', 'ya compramos las', 'ya compramos los', 'compramos las', 'compramos los'],
+  },
   {
     means: { kind: 'own' },
     words: [

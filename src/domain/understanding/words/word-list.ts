@@ -39,7 +39,8 @@ export type Meaning =
   | { readonly kind: 'no' }
   | { readonly kind: 'only' }
   | { readonly kind: 'both' }
-  | { readonly kind: 'own' }
+  /** `near`: only where the garment follows: "we have the shirts". */
+  | { readonly kind: 'own'; readonly near?: true }
   | { readonly kind: 'sport'; readonly id: string }
   | { readonly kind: 'use'; readonly id: Use }
   | { readonly kind: 'count'; readonly id: number }
