@@ -87,11 +87,25 @@ const washCount: Readonly<Record<string, number>> = {
 }
 
 const washesOf = (folded: string): number | undefined => {
-  if (any('never(?: been)? washed', 'not washed', "hasn't been washed", 'sin lavar', 'nunca (?:se |la |lo )?lav\\w+', 'no (?:se |la |lo )?(?:ha|he|hemos) lavado').test(folded)) return 0
+  if (
+    any(
+      'never(?: been)? washed',
+      'not washed',
+      "hasn't been washed",
+      'sin lavar',
+      'nunca (?:se |la |lo )?lav\\w+',
+      'no (?:se |la |lo )?(?:ha|he|hemos) lavado',
+    ).test(folded)
+  )
+    return 0
   const found =
     /\b(\d{1,2}|one|two|three|four|five|a|first|una|dos|tres|cuatro|cinco|primera)\s+(?:wash(?:es)?|times|lavadas?|veces|vez)\b/.exec(
       folded,
-    )?.[1] ?? /\bwash\w*(?: (?:it|them|these|those))? (once|twice)\b|\b(once|twice)\b.{0,14}\bwash/.exec(folded)?.slice(1).find((word) => word !== undefined)
+    )?.[1] ??
+    /\bwash\w*(?: (?:it|them|these|those))? (once|twice)\b|\b(once|twice)\b.{0,14}\bwash/
+      .exec(folded)
+      ?.slice(1)
+      .find((word) => word !== undefined)
   if (found === undefined) return undefined
   return washCount[found] ?? Number(found)
 }

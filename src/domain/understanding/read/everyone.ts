@@ -94,28 +94,37 @@ const strangerAt = (tokens: readonly Token[], at: number): { readonly player: Pl
   return named === null ? null : { player: { name: named.name }, to: named.to }
 }
 
+const sized = (player: Player, { size, fit }: SizeFound): Player => ({
+  ...player,
+  ...(size === undefined ? {} : { size }),
+  ...(fit === undefined ? {} : { fit }),
+})
+
+/** Who is named at a token: rows of the list, or somebody who is none yet. */
+const personAt = (tokens: readonly Token[], at: number, rows: Rows) => {
+  const ref = refAt(tokens, at, rows)
+  if (ref !== null) return { keys: ref.keys, players: [], to: ref.to }
+  const stranger = strangerAt(tokens, at)
+  return stranger === null ? null : { keys: [], players: [stranger.player], to: stranger.to }
+}
+
 /** "… except #66 thats me im 2XL", "… except Moe (2XL) and Pat (medium)": each one named takes the next size. */
 const exceptions = (tokens: readonly Token[], from: number, rows: Rows): Apart => {
   const patches: Patch[] = []
   const players: Player[] = []
-  let waiting: readonly string[] = []
-  let strangers: readonly Player[] = []
+  let waiting: { readonly keys: readonly string[]; readonly players: readonly Player[] } = { keys: [], players: [] }
   let at = from
   while (at < tokens.length && tokens[at]?.kind !== 'break') {
     const size = sizeAt(tokens, at)
-    const ref = size === null ? refAt(tokens, at, rows) : null
-    const stranger = size === null && ref === null ? strangerAt(tokens, at) : null
-    if (tokens[at]?.text === '.' && waiting.length + strangers.length === 0) break
+    const person = size === null ? personAt(tokens, at, rows) : null
+    if (tokens[at]?.text === '.' && waiting.keys.length + waiting.players.length === 0) break
     if (size?.size !== undefined) {
-      const { size: letter, fit } = size
-      patches.push(...waiting.flatMap((key) => set(key, size)))
-      players.push(...strangers.map((one) => ({ ...one, size: letter, ...(fit === undefined ? {} : { fit }) })))
-      waiting = []
-      strangers = []
+      patches.push(...waiting.keys.flatMap((key) => set(key, size)))
+      players.push(...waiting.players.map((one) => sized(one, size)))
+      waiting = { keys: [], players: [] }
     }
-    if (ref !== null) waiting = [...waiting, ...ref.keys]
-    if (stranger !== null) strangers = [...strangers, stranger.player]
-    at = size?.to ?? ref?.to ?? stranger?.to ?? at + 1
+    if (person !== null) waiting = { keys: [...waiting.keys, ...person.keys], players: [...waiting.players, ...person.players] }
+    at = size?.to ?? person?.to ?? at + 1
   }
   return { patches, players, to: at }
 }

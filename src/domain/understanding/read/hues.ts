@@ -40,12 +40,10 @@ const ofWhat = (draft: Draft, hue: Hue): HueFound => {
 const isUsed = ({ garments, styles, marks }: Draft, hue: Hue): boolean =>
   (hue.readings ?? [hue.id]).some((id) => usesOf({ garments, styles, marks }, id).length > 0)
 
-/** A colour said of nothing in particular goes where a colour was asked for, or where one is missing: the garment first. */
-export const placeLoose = (draft: Draft, loose: readonly Hue[], asked: Asked | null): HueFound => {
-  const [hue] = loose
-  if (hue === undefined) return { patches: [], open: [] }
+/** Where a colour is asked for or missing: the garment first, a text before it. */
+const bareAt = (draft: Draft, asked: Asked | null): readonly string[] | null => {
+  if (asked?.code === 'ask-vinyl-colour') return ['styles', 'all', 'colour']
   const bare = Object.entries(draft.garments).find(([, wish]) => wish.colour === undefined)?.[0]
-  const content = asked?.code === 'ask-vinyl-colour' ? 'all' : null
   const marks = Object.entries(draft.marks).filter(
     ([id, mark]) =>
       mark.wanted !== false &&
@@ -54,15 +52,17 @@ export const placeLoose = (draft: Draft, loose: readonly Hue[], asked: Asked | n
       draft.styles[id]?.colour === undefined,
   )
   const mark = marks.length === 1 ? marks[0]?.[0] : undefined
+  if (mark !== undefined && (bare === undefined || draft.marks[mark]?.content === 'text'))
+    return ['marks', mark, 'style', 'colour']
   const garment = bare ?? (Object.keys(draft.garments).length === 0 ? 'jersey' : undefined)
-  const path =
-    content !== null
-      ? ['styles', content, 'colour']
-      : mark !== undefined && (bare === undefined || draft.marks[mark]?.content === 'text')
-        ? ['marks', mark, 'style', 'colour']
-        : garment !== undefined
-          ? ['garments', garment, 'colour']
-          : null
+  return garment === undefined ? null : ['garments', garment, 'colour']
+}
+
+/** A colour said of nothing in particular goes where a colour was asked for, or where one is missing: the garment first. */
+export const placeLoose = (draft: Draft, loose: readonly Hue[], asked: Asked | null): HueFound => {
+  const [hue] = loose
+  if (hue === undefined) return { patches: [], open: [] }
+  const path = bareAt(draft, asked)
   if (path === null) return isUsed(draft, hue) ? { patches: [], open: [] } : ofWhat(draft, hue)
   if (hue.readings !== undefined) return { patches: [], open: [looseQuestion(hue, path, '/garments/0/colour')] }
   return { patches: [{ path, value: hue.id }], open: [] }

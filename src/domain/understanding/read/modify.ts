@@ -1,5 +1,6 @@
 import type { PlaceId } from '../../garment/place.ts'
 import { type Group, placesAt, stonesOf } from './groups.ts'
+import { figureBehind, modifyLength } from './heights.ts'
 import type { Item } from './items.ts'
 import { colourTarget, currentGroups, garmentOf, put, putGarment, type Walk } from './walk.ts'
 
@@ -128,67 +129,7 @@ const isOfNothing = (walk: Walk, item: Extract<Item, { kind: 'place' }>): boolea
   !hasMarks(walk) &&
   !walk.items.some((one) => ['content', 'text', 'word', 'outline', 'stones'].includes(one.kind))
 
-/** "4 pulgadas adelante y atrás de 6", "front 4 inches, back 8": a figure right behind a place has the unit said before. */
-const figureBehind = (walk: Walk, item: Item): number | null => {
-  const at = walk.items.indexOf(item)
-  const skip = walk.items[at + 1]?.kind === 'in' ? at + 2 : at + 1
-  const [figure, after] = [walk.items[skip], walk.items[skip + 1]]
-  const unit = walk.items.slice(Math.max(0, at - 8), at).findLast((one) => one.kind === 'length')
-  const ends = after === undefined || ['comma', 'stop', 'and'].includes(after.kind)
-  if (figure?.kind !== 'figure' || unit?.kind !== 'length' || !ends || !/^\d{1,2}(?:\.\d+)?$/.test(figure.text)) return null
-  return Math.round(Number(figure.text) * unit.unit)
-}
-
 const hasMarks = (walk: Walk): boolean => Object.keys(walk.draft.marks).length > 0
-
-/** "front and back 4 and 6 inches": the first figure has the unit of the second. */
-const figureJoined = (walk: Walk, item: Extract<Item, { kind: 'length' }>): number | null => {
-  const at = walk.items.indexOf(item)
-  const figure = walk.items[at - 2]
-  const joined = walk.items[at - 1]?.kind === 'and' && figure?.kind === 'figure' && /^\d+(?:\.\d+)?$/.test(figure.text)
-  return joined ? Math.round(Number(figure.text) * item.unit) : null
-}
-
-/** The height of one group: of its two places in turn, of the places named last, or of all of it. */
-const setHeight = (walk: Walk, group: Group, { micrometres, first }: { micrometres: number; first: number | null }): void => {
-  const [near, far, ...more] = walk.lastPlaces
-  if (first !== null && near !== undefined && far !== undefined && more.length === 0) {
-    group.heights.set(near, first)
-    group.heights.set(far, micrometres)
-    return
-  }
-  const places = walk.lastPlaces.filter((place) => group.places.has(place))
-  if (places.length === 0 || places.length === group.places.size) group.style.micrometres = micrometres
-  else for (const place of places) group.heights.set(place, micrometres)
-}
-
-const joins = (item: Item | undefined): boolean => item?.kind === 'and' || item?.kind === 'comma'
-const isLengthAndPlace = (items: readonly Item[], at: number): boolean =>
-  items[at]?.kind === 'length' && items[at + 1]?.kind === 'place'
-
-/** "20 cm atrás y 10 cm adelante": each place has the length before it, in any language. */
-const isPaired = (items: readonly Item[], at: number): boolean =>
-  isLengthAndPlace(items, at) &&
-  ((joins(items[at + 2]) && isLengthAndPlace(items, at + 3)) || (joins(items[at - 1]) && isLengthAndPlace(items, at - 3)))
-
-/** A length right before a place waits for it; else it is the width of an outline or the height of what is being said. */
-const modifyLength = (walk: Walk, item: Extract<Item, { kind: 'length' }>): void => {
-  if (walk.target.kind === 'edge' && item.micrometres <= 40_000) {
-    walk.target.edge.micrometres = Math.max(500, item.micrometres)
-    return
-  }
-  const at = walk.items.indexOf(item)
-  if (walk.items[at - 1]?.kind === 'no') return
-  const next = walk.items[at + 1]
-  const tall = next?.kind === 'other' && ['tall', 'high', 'on', 'in'].includes(next.key)
-  const place = tall ? walk.items[at + 2] : next
-  if (place?.kind === 'place' && (!walk.postfix || isPaired(walk.items, at))) {
-    walk.waiting.push(item)
-    return
-  }
-  const first = figureJoined(walk, item)
-  for (const group of currentGroups(walk)) setHeight(walk, group, { micrometres: item.micrometres, first })
-}
 
 const modifyMake = (walk: Walk, item: Item): void => {
   if (walk.target.kind === 'make' && walk.make !== null) {

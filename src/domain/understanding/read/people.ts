@@ -19,7 +19,9 @@ const patterns: readonly (readonly [Role, readonly RegExp[]])[] = [
       pattern("(?:^|[\\s,.!])(?:[Ii]'m|[Ii]m|[Ii] am|[Tt]his is|[Ii]t'?s|soy|Soy|aquí|habla|le habla|Habla) TITLENAME"),
       pattern('TITLENAME here(?=[\\s,.!]|$)'),
       pattern('TITLENAME orders'),
-      pattern('(?:^|[.!\\n] ?)(?:[Hh]i|[Hh]ello|[Hh]ey|[Hh]ola|[Gg]ood (?:morning|afternoon|evening|day)|[Mm]orning|[Bb]uen[ao]s (?:tardes|días|noches)|[Bb]uen día)[,!.]? TITLENAME,? (?:for|from|with|here|de|del|at) '),
+      pattern(
+        '(?:^|[.!\\n] ?)(?:[Hh]i|[Hh]ello|[Hh]ey|[Hh]ola|[Gg]ood (?:morning|afternoon|evening|day)|[Mm]orning|[Bb]uen[ao]s (?:tardes|días|noches)|[Bb]uen día)[,!.]? TITLENAME,? (?:for|from|with|here|de|del|at) ',
+      ),
       pattern(
         '^(?:[Cc]ap(?:t\\.?|tain|\\.)|[Cc]oach|[Mm]rs?\\.?|[Mm]s\\.?|[Dd]r\\.?|[Cc]hief|[Ss]gt\\.?|[Ll]t\\.?|[Pp]rofe) NAME,',
       ),

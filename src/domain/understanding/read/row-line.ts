@@ -17,7 +17,24 @@ export type RowLine = {
   readonly spelled: boolean
 }
 
-const skipped: readonly string[] = ['size', 'talla', 'number', 'numero', 'no.', 'num', 'num.', 'name', 'nombre', 'jersey', 'sz', 'player', 'jugador', 'jugadora', 'athlete', 'dorsal']
+const skipped: readonly string[] = [
+  'size',
+  'talla',
+  'number',
+  'numero',
+  'no.',
+  'num',
+  'num.',
+  'name',
+  'nombre',
+  'jersey',
+  'sz',
+  'player',
+  'jugador',
+  'jugadora',
+  'athlete',
+  'dorsal',
+]
 /** What stands beside a player and is no part of the name: "- captain", "(goalie, long sleeve)". */
 const beside =
   /\s*(?:[-,;]\s*|\(\s*)?((?:team )?captain|capit[aá]n|capitana|goalie|goalkeeper|keeper|gk|portero|portera|libero|l[ií]bero|long sleeves?|mangas? largas?|alternate(?: captain)?|assistant captain|coach|entrenador(?:a)?)\b(?:[,\s]+(?:long sleeves?|mangas? largas?|captain|capit[aá]na?))?(?:,? (?:please|pls|plz|por favor))?\s*\)?\s*$/iu
@@ -38,7 +55,10 @@ const sentenceWords = new Set(
 )
 
 const cellsOf = (line: string): readonly string[] => {
-  const quoted = line.replace(/(^|[\t;|,]\s*)"([^"]*)"(?=\s*(?:$|[\t;|,]))/g, (_, before: string, inner: string) => before + inner.replace(/[,;]/g, ' '))
+  const quoted = line.replace(
+    /(^|[\t;|,]\s*)"([^"]*)"(?=\s*(?:$|[\t;|,]))/g,
+    (_, before: string, inner: string) => before + inner.replace(/[,;]/g, ' '),
+  )
   if (quoted.includes('\t')) return quoted.split('\t')
   if (quoted.includes(';')) return quoted.split(';')
   if (quoted.includes('|')) return quoted.split('|')

@@ -1,16 +1,15 @@
 import type { Open } from '../conversation.ts'
 import type { Draft } from '../draft.ts'
 import type { Patch } from '../patch.ts'
-import { newGroup } from './groups.ts'
 import { garmentIds, hearGarment, hearRole } from './hear-garment.ts'
 import { hearContent, hearOutline, hearStones, hearText, hearWord, negatedPlace, takeMake } from './hear-mark.ts'
 import type { Item } from './items.ts'
 import { withLeftOut } from './left-out.ts'
 import { applyWaiting, glue, headAhead, isNegated } from './look-around.ts'
 import { modify } from './modify.ts'
+import { split, splitsAt } from './split-makes.ts'
 import { spreadPlaces } from './spread-places.ts'
 import { currentGroups, flush, garmentOf, startEdge, type Walk } from './walk.ts'
-
 export type ThingsFound = {
   readonly draft: Draft
   readonly patches: readonly Patch[]
@@ -115,54 +114,6 @@ const startMake = (walk: Walk): void => {
   walk.make = walk.make ?? {}
 }
 
-/** "…, el de adelante plateado", "red on the back and white on the front": another place with a make of its own is said apart. */
-const splitsAt = (walk: Walk, item: Item, at: number): boolean => {
-  const [group] = walk.groups
-  if (
-    group === undefined ||
-    walk.groups.length > 1 ||
-    group.places.size === 0 ||
-    group.style.colour === undefined ||
-    group.content === 'text'
-  )
-    return false
-  if (item.kind === 'place') {
-    const ahead = walk.items.slice(at + 1, at + 4)
-    const pause = ahead.findIndex(
-      (one) => one.kind === 'comma' || one.kind === 'stop' || one.kind === 'and' || one.kind === 'with',
-    )
-    return (
-      ahead.slice(0, pause < 0 ? 3 : pause).some((one) => one.kind === 'colour' || (one.kind === 'class' && walk.postfix)) &&
-      walk.waiting.length === 0 &&
-      walk.target.kind === 'mark'
-    )
-  }
-  if (item.kind === 'colour' && isOfAnother(walk, at)) return true
-  const next = walk.items
-    .slice(at + 1, at + 3)
-    .find((one) => one.kind !== 'other' && one.kind !== 'class' && one.kind !== 'vinyl')
-  return item.kind === 'colour' && walk.target.kind === 'mark' && next?.kind === 'place' && !walk.postfix
-}
-
-/** "gold on the home ones and maroon on the away": a colour for another garment than the last one's. */
-const isOfAnother = (walk: Walk, at: number): boolean => {
-  const ahead = walk.items.slice(at + 1, at + 5)
-  const pause = ahead.findIndex((one) => one.kind === 'comma' || one.kind === 'stop' || one.kind === 'colour')
-  const role = ahead.slice(0, pause < 0 ? 4 : pause).find((one) => one.kind === 'role' || one.kind === 'garment')
-  const on = walk.groups[0]?.on ?? new Set()
-  return role !== undefined && on.size > 0 && ahead.indexOf(role) > 0 && !(role.kind === 'role' && on.has(role.id))
-}
-
-const split = (walk: Walk, item: Item): void => {
-  const [group] = walk.groups
-  if (group === undefined) return
-  const another = item.kind === 'colour' && group.on.size > 0 && walk.target.kind !== 'garment'
-  const fresh = newGroup(group.content, another ? null : walk.scope)
-  if (another) for (const place of group.places) fresh.places.add(place)
-  flush(walk)
-  walk.groups = [fresh]
-}
-
 /** "not silver", "no en blanco". */
 const isNot = (walk: Walk, at: number): boolean => {
   const [twice, once] = [walk.items[at - 2], walk.items[at - 1]]
@@ -182,25 +133,36 @@ const takenBack = (walk: Walk, item: Item, at: number): boolean => {
   return true
 }
 
-const step = (walk: Walk, item: Item, at: number): void => {
-  walk.at = at
-  comeBack(walk, item)
-  if (splitsAt(walk, item, at)) split(walk, item)
-  if (hearPause(walk, item) || hearHead(walk, item, at) || takenBack(walk, item, at)) return
-  if (item.kind === 'own' && item.near === true && headAhead(walk, at)?.kind !== 'garment') return
+/** "… atrás y adelante el nombre": the second side is that of the thing that follows. */
+const divides = (walk: Walk, item: Item, at: number): boolean => {
+  if (item.kind !== 'place' || item.id !== 'both-sides' || walk.groups.length === 0 || !isPlaceOf(walk, at)) return false
+  const back = ['atras', 'espalda', 'detras', 'back'].includes(item.key)
+  modify(walk, { ...item, id: back ? 'back' : 'front' })
+  walk.waiting.push({ ...item, id: back ? 'front' : 'back' })
+  return true
+}
+
+/** "We have the roster": ours, but no garment. */
+const isOtherOwn = (walk: Walk, item: Item, at: number): boolean =>
+  item.kind === 'own' && item.near === true && headAhead(walk, at)?.kind !== 'garment'
+
+const describe = (walk: Walk, item: Item, at: number): void => {
   if (item.kind === 'only') walk.only = true
-  if (item.kind === 'place' && item.id === 'both-sides' && walk.groups.length > 0 && isPlaceOf(walk, at)) {
-    const back = ['atras', 'espalda', 'detras', 'back'].includes(item.key)
-    modify(walk, { ...item, id: back ? 'back' : 'front' })
-    walk.waiting.push({ ...item, id: back ? 'front' : 'back' })
-    return
-  }
+  if (divides(walk, item, at)) return
   if (waits(walk, item, at)) {
     walk.waiting.push(item)
     return
   }
   if (item.kind === 'vinyl' || (item.kind === 'class' && walk.target.kind === 'garment')) startMake(walk)
   modify(walk, item)
+}
+
+const step = (walk: Walk, item: Item, at: number): void => {
+  walk.at = at
+  comeBack(walk, item)
+  if (splitsAt(walk, item, at)) split(walk, item)
+  if (hearPause(walk, item) || hearHead(walk, item, at) || takenBack(walk, item, at) || isOtherOwn(walk, item, at)) return
+  describe(walk, item, at)
 }
 
 type Start = { readonly draft: Draft; readonly items: readonly Item[]; readonly postfix: boolean }

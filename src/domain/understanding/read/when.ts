@@ -220,7 +220,9 @@ const endOfMonth = (tokens: readonly Token[], at: number, today: Today): WhenFou
   const month = named < 0 ? Number(today.today.slice(5, 7)) - 1 : named
   const days = [31, 30, 29, 28].flatMap((date) => settled(today, month, { date, year: null }) ?? [])
   const [first] = days
-  return first === undefined ? null : { kind: 'day', days: [days.find((day) => day.slice(0, 7) === first.slice(0, 7)) ?? first], from: at, to: to + 1 }
+  return first === undefined
+    ? null
+    : { kind: 'day', days: [days.find((day) => day.slice(0, 7) === first.slice(0, 7)) ?? first], from: at, to: to + 1 }
 }
 
 /** The day that is named at a token, with all its readings, from today on. */

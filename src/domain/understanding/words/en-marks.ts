@@ -1,7 +1,9 @@
+import { enPlaces } from './en-places.ts'
 import type { WordList } from './word-list.ts'
 
 /** Words for how and where something is put on. */
 export const enMarks: WordList = [
+  ...enPlaces,
   {
     means: { kind: 'class', id: 'standard' },
     words: ['regular', 'plain', 'standard', 'smooth', 'matte', 'matt', 'normal', 'basic'],
@@ -18,7 +20,10 @@ export const enMarks: WordList = [
   },
   { means: { kind: 'vinyl' }, words: ['vinyl', 'htv', 'heat transfer', 'heat transfer vinyl'] },
   { means: { kind: 'blocker' }, words: ['blocker', 'dye blocker', 'blockout', 'blocking layer'] },
-  { means: { kind: 'outline' }, words: ['outline', 'outlines', 'border', 'trim', 'outlined', 'edging', 'trimmed', 'edged', 'bordered'] },
+  {
+    means: { kind: 'outline' },
+    words: ['outline', 'outlines', 'border', 'trim', 'outlined', 'edging', 'trimmed', 'edged', 'bordered'],
+  },
   { means: { kind: 'shadow' }, words: ['shadow', 'drop shadow', 'shadows'] },
   { means: { kind: 'stones' }, words: ['stone', 'stones', 'rhinestone', 'rhinestones', 'bling', 'crystals', 'gems'] },
   ...(['6', '8', '10', '12', '16', '20', '30', '34'] as const).map((size) => ({
@@ -86,90 +91,6 @@ export const enMarks: WordList = [
   { means: { kind: 'script' }, words: ['script', 'cursive'] },
   { means: { kind: 'arc' }, words: ['arched', 'in an arc', 'curved'] },
   {
-    means: { kind: 'place', id: 'front' },
-    words: ['front', 'on the front', 'in front', 'on front', 'across the front', 'across the chest', 'full front', 'fronts'],
-  },
-  { means: { kind: 'place', id: 'back' }, words: ['back', 'on the back', 'on back', 'in back', 'in the back', 'backs'] },
-  {
-    means: { kind: 'place', id: 'both-sides' },
-    words: [
-      'both sides',
-      'front and back',
-      'front & back',
-      'front + back',
-      'back and front',
-      'front and the back',
-      'on the front and back',
-      'on front and back',
-      'on both sides',
-      'front/back',
-      'front n back',
-      'f and b',
-    ],
-  },
-  {
-    means: { kind: 'place', id: 'above' },
-    words: [
-      'above',
-      'above the number',
-      'above the numbers',
-      'above number',
-      'over the number',
-      'over the numbers',
-      'above it',
-      'above that',
-      'on top of the number',
-      'up top',
-      'over it',
-      'over that',
-      'over them',
-    ],
-  },
-  {
-    means: { kind: 'place', id: 'below' },
-    words: [
-      'under the number',
-      'below the number',
-      'below',
-      'underneath',
-      'under the numbers',
-      'below the numbers',
-      'beneath the number',
-      'under it',
-      'below it',
-    ],
-  },
-  {
-    means: { kind: 'place', id: 'sleeves' },
-    words: ['sleeve', 'both sleeves', 'sleeves', 'sleevs', 'both sleevs', 'on the sleeves', 'each sleeve'],
-  },
-  { means: { kind: 'place', id: 'left-sleeve' }, words: ['left sleeve', 'left arm', "wearer's left sleeve"] },
-  { means: { kind: 'place', id: 'right-sleeve' }, words: ['right sleeve', 'right arm', "wearer's right sleeve"] },
-  {
-    means: { kind: 'place', id: 'left-chest' },
-    words: [
-      'left chest',
-      'left breast',
-      'on left chest',
-      'left side of the chest',
-      'front left chest',
-      'over the heart',
-      'left pec',
-    ],
-  },
-  {
-    means: { kind: 'place', id: 'right-chest' },
-    words: ['right chest', 'right breast', 'on right chest', 'front right chest', 'right side of the chest'],
-  },
-  { means: { kind: 'place', id: 'chest' }, words: ['chest', 'on the chest'] },
-  { means: { kind: 'place', id: 'left-leg' }, words: ['left leg'] },
-  { means: { kind: 'place', id: 'right-leg' }, words: ['right leg'] },
-  { means: { kind: 'place', id: 'left-shoulder' }, words: ['left shoulder'] },
-  { means: { kind: 'place', id: 'right-shoulder' }, words: ['right shoulder'] },
-  { means: { kind: 'place', id: 'nape' }, words: ['nape', 'back of the neck', 'back of neck'] },
-  { means: { kind: 'place', id: 'hood' }, words: ['on the hood'] },
-  { means: { kind: 'place', id: 'yoke' }, words: ['yoke', 'upper back', 'between the shoulders'] },
-  {
     means: { kind: 'no' },
     words: [
       'instead of',
@@ -200,7 +121,16 @@ export const enMarks: WordList = [
   { means: { kind: 'both' }, words: ['both', 'same for both', 'on both', 'of both', 'each'] },
   {
     means: { kind: 'own', near: true },
-    words: ['we have the', 'i have the', 'we got the', 'already have the', 'we already have the', 'we have all the', 'supplying the', 'we have'],
+    words: [
+      'we have the',
+      'i have the',
+      'we got the',
+      'already have the',
+      'we already have the',
+      'we have all the',
+      'supplying the',
+      'we have',
+    ],
   },
   {
     means: { kind: 'own' },

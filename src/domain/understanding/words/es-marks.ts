@@ -1,7 +1,9 @@
+import { esPlaces } from './es-places.ts'
 import type { WordList } from './word-list.ts'
 
 /** Words for how and where something is put on. */
 export const esMarks: WordList = [
+  ...esPlaces,
   {
     means: { kind: 'class', id: 'standard' },
     words: ['liso', 'lisa', 'lisos', 'lisas', 'normal', 'normales', 'regular', 'mate', 'vinil liso', 'sencillo'],
@@ -36,7 +38,23 @@ export const esMarks: WordList = [
   { means: { kind: 'blocker' }, words: ['bloqueador'] },
   {
     means: { kind: 'outline' },
-    words: ['contorno', 'contornos', 'borde', 'bordes', 'filo', 'orilla', 'ribete', 'delineado', 'perfilado', 'delineados', 'contorneado', 'contorneados', 'ribeteado', 'ribeteados', 'filito'],
+    words: [
+      'contorno',
+      'contornos',
+      'borde',
+      'bordes',
+      'filo',
+      'orilla',
+      'ribete',
+      'delineado',
+      'perfilado',
+      'delineados',
+      'contorneado',
+      'contorneados',
+      'ribeteado',
+      'ribeteados',
+      'filito',
+    ],
   },
   { means: { kind: 'shadow' }, words: ['sombra', 'sombras', 'sombreado'] },
   { means: { kind: 'stones' }, words: ['piedra', 'piedras', 'pedrería', 'piedritas', 'cristales', 'strass', 'bling'] },
@@ -89,95 +107,6 @@ export const esMarks: WordList = [
   { means: { kind: 'script' }, words: ['manuscrita', 'cursiva', 'letra cursiva'] },
   { means: { kind: 'arc' }, words: ['en arco', 'curvo', 'arqueado'] },
   {
-    means: { kind: 'place', id: 'front' },
-    words: [
-      'adelante',
-      'enfrente',
-      'al frente',
-      'frente',
-      'de adelante',
-      'en el frente',
-      'cruzando el frente',
-      'delante',
-      'por delante',
-      'de enfrente',
-      'en el pecho grande',
-      'a lo ancho del pecho',
-    ],
-  },
-  {
-    means: { kind: 'place', id: 'back' },
-    words: [
-      'atrás',
-      'espalda',
-      'en la espalda',
-      'de atrás',
-      'por atrás',
-      'detrás',
-      'de la espalda',
-      'por detrás',
-      'a la espalda',
-    ],
-  },
-  {
-    means: { kind: 'place', id: 'both-sides' },
-    words: [
-      'adelante y atrás',
-      'atrás y adelante',
-      'por los dos lados',
-      'ambos lados',
-      'enfrente y atrás',
-      'al frente y atrás',
-      'frente y espalda',
-      'por ambos lados',
-      'al frente y a la espalda',
-      'adelante y en la espalda',
-      'enfrente y en la espalda',
-      'los dos lados',
-    ],
-  },
-  {
-    means: { kind: 'place', id: 'above' },
-    words: ['arriba', 'arriba del número', 'encima del número', 'sobre el número', 'arriba de los números'],
-  },
-  {
-    means: { kind: 'place', id: 'below' },
-    words: ['abajo', 'abajo del número', 'debajo del número', 'bajo el número', 'debajo'],
-  },
-  {
-    means: { kind: 'place', id: 'sleeves' },
-    words: ['mangas', 'las mangas', 'en las mangas', 'ambas mangas', 'las dos mangas', 'en las dos mangas', 'en ambas mangas'],
-  },
-  { means: { kind: 'place', id: 'left-sleeve' }, words: ['manga izquierda', 'en la manga izquierda', 'brazo izquierdo'] },
-  { means: { kind: 'place', id: 'right-sleeve' }, words: ['manga derecha', 'en la manga derecha', 'brazo derecho'] },
-  {
-    means: { kind: 'place', id: 'left-chest' },
-    words: [
-      'pecho izquierdo',
-      'pecho del lado izquierdo',
-      'lado izquierdo del pecho',
-      'en el pecho izquierdo',
-      'en el pecho del lado izquierdo',
-      'en el lado izquierdo del pecho',
-      'sobre el corazón',
-      'del lado del corazón',
-      'en el lado del corazón',
-      'lado del corazón',
-      'en el corazón',
-    ],
-  },
-  {
-    means: { kind: 'place', id: 'right-chest' },
-    words: ['pecho derecho', 'pecho del lado derecho', 'lado derecho del pecho', 'en el pecho derecho'],
-  },
-  { means: { kind: 'place', id: 'chest' }, words: ['pecho', 'en el pecho'] },
-  { means: { kind: 'place', id: 'left-leg' }, words: ['pierna izquierda'] },
-  { means: { kind: 'place', id: 'right-leg' }, words: ['pierna derecha'] },
-  { means: { kind: 'place', id: 'left-shoulder' }, words: ['hombro izquierdo'] },
-  { means: { kind: 'place', id: 'right-shoulder' }, words: ['hombro derecho'] },
-  { means: { kind: 'place', id: 'nape' }, words: ['nuca'] },
-  { means: { kind: 'place', id: 'hood' }, words: ['en la capucha', 'en el gorro'] },
-  {
     means: { kind: 'no' },
     words: [
       'en vez de',
@@ -206,7 +135,16 @@ export const esMarks: WordList = [
   { means: { kind: 'both' }, words: ['ambos', 'ambas', 'los dos', 'las dos', 'en los dos', 'cada uno'] },
   {
     means: { kind: 'own', near: true },
-    words: ['tenemos las', 'tenemos los', 'tengo las', 'tengo los', 'ya compramos las', 'ya compramos los', 'compramos las', 'compramos los'],
+    words: [
+      'tenemos las',
+      'tenemos los',
+      'tengo las',
+      'tengo los',
+      'ya compramos las',
+      'ya compramos los',
+      'compramos las',
+      'compramos los',
+    ],
   },
   {
     means: { kind: 'own' },

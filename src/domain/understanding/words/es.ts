@@ -1,3 +1,4 @@
+import { esGarments } from './es-garments.ts'
 import { esMarks } from './es-marks.ts'
 import { esShades } from './es-shades.ts'
 import { esSports } from './es-sports.ts'
@@ -44,6 +45,7 @@ export const esWords: Words = {
     joins: ['y', 'e', 'los', 'el'],
   },
   list: [
+    ...esGarments,
     ...numbers.map((word, index) => ({ means: { kind: 'count', id: index + 1 } as const, words: [word] })),
     { means: { kind: 'count', id: 1 }, words: ['una', 'un'] },
     { means: { kind: 'count', id: 12 }, words: ['docena', 'una docena'] },
@@ -70,69 +72,6 @@ export const esWords: Words = {
         'que digan',
         'que dice',
         'el nombre del equipo',
-      ],
-    },
-    {
-      means: { kind: 'garment', id: 'jersey' },
-      words: [
-        'jersey',
-        'jerseys',
-        'uniforme',
-        'uniformes',
-        'camisola',
-        'camisolas',
-        'casaca',
-        'casacas',
-        'playera de juego',
-        'playeras de juego',
-      ],
-    },
-    { means: { kind: 'garment', id: 'jersey', unnumbered: 't-shirt' }, words: ['camiseta', 'camisetas'] },
-    {
-      means: { kind: 'garment', id: 't-shirt' },
-      words: ['blusa', 'blusas', 'playera', 'playeras', 'camisa', 'camisas', 'franela', 'franelas', 'remera', 'remeras'],
-    },
-    {
-      means: { kind: 'garment', id: 'hoodie' },
-      words: ['sudadera', 'sudaderas', 'buzo', 'buzos', 'sudadera con capucha', 'sudaderas con capucha'],
-    },
-    { means: { kind: 'garment', id: 'hoodie', catalogue: 'zip-hoodie' }, words: ['sudadera con cierre', 'sudaderas con cierre'] },
-    {
-      means: { kind: 'garment', id: 'polo' },
-      words: ['polo', 'polos', 'playera polo', 'playeras polo', 'playeras tipo polo', 'camisa polo'],
-    },
-    { means: { kind: 'garment', id: 'jacket' }, words: ['chamarra', 'chamarras', 'chaqueta', 'chaquetas', 'rompevientos'] },
-    { means: { kind: 'garment', id: 'shorts' }, words: ['shorts', 'pantaloncillos', 'bermudas'] },
-    {
-      means: { kind: 'garment', id: 'bodysuit', catalogue: 'cheer-bodysuit' },
-      words: ['bodysuit', 'bodysuits', 'traje de porrista', 'trajes de porrista', 'trajes de porristas', 'leotardo', 'leotardos'],
-    },
-    {
-      means: { kind: 'role', id: 'home' },
-      words: [
-        'local',
-        'de local',
-        'uniforme de local',
-        'jersey de local',
-        'jerseys de local',
-        'los de local',
-        'uniformes de local',
-        'camisetas de local',
-      ],
-    },
-    {
-      means: { kind: 'role', id: 'away' },
-      words: [
-        'visitante',
-        'visita',
-        'de visitante',
-        'de visita',
-        'uniforme de visitante',
-        'jersey de visitante',
-        'los de visitante',
-        'jerseys de visitante',
-        'uniformes de visitante',
-        'camisetas de visitante',
       ],
     },
     { means: { kind: 'knit', id: 'mesh' }, words: ['malla', 'de malla'] },

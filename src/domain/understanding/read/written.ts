@@ -1,0 +1,142 @@
+import type { Term } from './lexicon.ts'
+import { sizeAt } from './sizes.ts'
+import { isCapital, isNumber, isWord, type Token } from './tokens.ts'
+
+const isShouted = (token: Token | undefined): boolean =>
+  token?.kind === 'word' && /^\p{Lu}[\p{Lu}\p{M}'&.-]*\p{Lu}$/u.test(token.text)
+
+/** Capitals that are no words on a shirt. */
+const notText: readonly string[] = [
+  'fc',
+  'rfc',
+  'sc',
+  'cf',
+  'ss',
+  'po',
+  'ok',
+  'asap',
+  'usa',
+  'jv',
+  'hs',
+  'ms',
+  'pe',
+  'pta',
+  'pto',
+  'u',
+  'ab',
+  'htv',
+  'csv',
+  'pdf',
+  'his',
+  'her',
+  'both',
+  'all',
+  'exactly',
+  'not',
+  'please',
+  'and',
+  'xv',
+  'only',
+  'just',
+  'no',
+  'never',
+  'must',
+  'same',
+  'each',
+  'one',
+  'solo',
+  'nada',
+  'todos',
+  'todas',
+]
+
+/** Shouted, "STAFF" and "CHEER" are words to write; other words of the trade keep their meaning. */
+const isWritten = (term: Term | undefined): boolean =>
+  term === undefined || term.meaning.kind === 'use' || term.meaning.kind === 'sport'
+
+/** "SPARKLE on the front": a vinyl's word that opens its clause, shouted, with a place right behind it, is to be written. */
+const isPlaced = (tokens: readonly Token[], terms: ReadonlyMap<number, Term>, at: number): boolean => {
+  const before = tokens[at - 1]
+  const opens = before === undefined || before.kind === 'break' || ['.', ',', ':', ';'].includes(before.text)
+  if (!opens || terms.get(at)?.meaning.kind !== 'class' || !isWord(tokens[at + 1], 'on', 'across', 'over', 'en')) return false
+  return [at + 1, at + 2, at + 3].some((next) => terms.get(next)?.meaning.kind === 'place')
+}
+
+/** "BLACK HAWKS", "GO BLUE": a colour shouted beside a word that means nothing else is written with it. */
+const isHueOfText = (tokens: readonly Token[], terms: ReadonlyMap<number, Term>, at: number): boolean => {
+  const beside = (next: number): boolean =>
+    isShouted(tokens[next]) && !terms.has(next) && sizeAt(tokens, next) === null && !notText.includes(tokens[next]?.key ?? '')
+  return terms.get(at)?.meaning.kind === 'colour' && terms.get(at)?.to === at + 1 && (beside(at + 1) || beside(at - 1))
+}
+
+const isText = (tokens: readonly Token[], terms: ReadonlyMap<number, Term>, at: number): boolean =>
+  isWritten(terms.get(at)) || isPlaced(tokens, terms, at) || isHueOfText(tokens, terms, at)
+
+/** A run of shouted words: what is to be written, unless everything is shouted. */
+export const shoutAt = (tokens: readonly Token[], terms: ReadonlyMap<number, Term>, at: number): number => {
+  let to = at
+  while (isShouted(tokens[to]) && sizeAt(tokens, to) === null && isText(tokens, terms, to)) to += 1
+  const words = tokens.slice(at, to)
+  const only = words.length === 1 ? words[0] : undefined
+  if (only !== undefined && (notText.includes(only.key) || isReference(tokens, at) || endsName(tokens, at))) return at
+  if (only !== undefined && only.text.length <= 3 && !isToldToWrite(tokens, terms, at)) return at
+  return words.length > 0 && isYear(tokens[to]) ? to + 1 : to
+}
+
+const writing: readonly string[] = [
+  'put',
+  'says',
+  'say',
+  'saying',
+  'print',
+  'read',
+  'reads',
+  'diga',
+  'digan',
+  'pon',
+  'ponle',
+  'ponga',
+  'pongan',
+  'letters',
+]
+
+/** A short word in capitals ("JV", "PE") is written only where its clause says where, or to write it. */
+const isToldToWrite = (tokens: readonly Token[], terms: ReadonlyMap<number, Term>, at: number): boolean => {
+  const stops = (token: Token): boolean => token.kind === 'break' || ['.', ';', '!', '?'].includes(token.text)
+  const from = tokens.slice(0, at).findLastIndex(stops) + 1
+  const next = tokens.findIndex((token, index) => index > at && stops(token))
+  const to = next < 0 ? tokens.length : next
+  for (let index = from; index < to; index += 1) {
+    const kind = terms.get(index)?.meaning.kind
+    if (
+      kind === 'place' ||
+      kind === 'word' ||
+      isWord(tokens[at + 1], 'is', 'in', 'es', 'en') ||
+      writing.includes(tokens[index]?.key ?? '')
+    )
+      return true
+  }
+  return false
+}
+
+/** "Copper Creek XC", "Granite FC": short capitals right behind a name belong to it. */
+const endsName = (tokens: readonly Token[], at: number): boolean => {
+  const [before, own] = [tokens[at - 1], tokens[at]]
+  return isCapital(before) && !isShouted(before) && (own?.text.length ?? 0) <= 3
+}
+
+/** "EST 1994", "CLASS OF 2027": a year after shouted words is written with them. */
+const isYear = (token: Token | undefined): boolean => token?.kind === 'number' && /^(?:19|20)\d\d$/.test(token.text)
+
+/** "LA-20718", "PO 4411": letters joined to a figure are a number of somebody's papers. */
+const isReference = (tokens: readonly Token[], at: number): boolean =>
+  tokens[at + 1]?.text === '-' && tokens[at + 1]?.start === tokens[at]?.end && isNumber(tokens[at + 2])
+
+export const quoteAt = (tokens: readonly Token[], at: number): number => {
+  if (tokens[at]?.text !== '"' || isNumber(tokens[at - 1])) return at
+  for (let to = at + 1; to < tokens.length && to < at + 12; to += 1) {
+    if (tokens[to]?.kind === 'break') return at
+    if (tokens[to]?.text === '"' && to > at + 1) return to + 1
+  }
+  return at
+}

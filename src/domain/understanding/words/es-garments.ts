@@ -1,0 +1,68 @@
+import type { WordList } from './word-list.ts'
+
+/** What garments are called. */
+export const esGarments: WordList = [
+  {
+    means: { kind: 'garment', id: 'jersey' },
+    words: [
+      'jersey',
+      'jerseys',
+      'uniforme',
+      'uniformes',
+      'camisola',
+      'camisolas',
+      'casaca',
+      'casacas',
+      'playera de juego',
+      'playeras de juego',
+    ],
+  },
+  { means: { kind: 'garment', id: 'jersey', unnumbered: 't-shirt' }, words: ['camiseta', 'camisetas'] },
+  {
+    means: { kind: 'garment', id: 't-shirt' },
+    words: ['blusa', 'blusas', 'playera', 'playeras', 'camisa', 'camisas', 'franela', 'franelas', 'remera', 'remeras'],
+  },
+  {
+    means: { kind: 'garment', id: 'hoodie' },
+    words: ['sudadera', 'sudaderas', 'buzo', 'buzos', 'sudadera con capucha', 'sudaderas con capucha'],
+  },
+  { means: { kind: 'garment', id: 'hoodie', catalogue: 'zip-hoodie' }, words: ['sudadera con cierre', 'sudaderas con cierre'] },
+  {
+    means: { kind: 'garment', id: 'polo' },
+    words: ['polo', 'polos', 'playera polo', 'playeras polo', 'playeras tipo polo', 'camisa polo'],
+  },
+  { means: { kind: 'garment', id: 'jacket' }, words: ['chamarra', 'chamarras', 'chaqueta', 'chaquetas', 'rompevientos'] },
+  { means: { kind: 'garment', id: 'shorts' }, words: ['shorts', 'pantaloncillos', 'bermudas'] },
+  {
+    means: { kind: 'garment', id: 'bodysuit', catalogue: 'cheer-bodysuit' },
+    words: ['bodysuit', 'bodysuits', 'traje de porrista', 'trajes de porrista', 'trajes de porristas', 'leotardo', 'leotardos'],
+  },
+  {
+    means: { kind: 'role', id: 'home' },
+    words: [
+      'local',
+      'de local',
+      'uniforme de local',
+      'jersey de local',
+      'jerseys de local',
+      'los de local',
+      'uniformes de local',
+      'camisetas de local',
+    ],
+  },
+  {
+    means: { kind: 'role', id: 'away' },
+    words: [
+      'visitante',
+      'visita',
+      'de visitante',
+      'de visita',
+      'uniforme de visitante',
+      'jersey de visitante',
+      'los de visitante',
+      'jerseys de visitante',
+      'uniformes de visitante',
+      'camisetas de visitante',
+    ],
+  },
+]
