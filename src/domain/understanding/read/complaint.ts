@@ -146,7 +146,7 @@ const numbersIn = (folded: string): readonly string[] => [
   ...new Set(
     [
       ...folded.matchAll(
-        /(?:#|\bnumbers?(?: on| of)? |\bnumeros?(?: en| de| del)? |\bno\. ?|\b(?:playera|camiseta|jersey|sudadera|shirt|tee|hoodie)s? (?:of |de )?(?:the |el |la |del |number |no\. ?)?|\b(?:del|de la|on the|of the) (?:numero |number )?(?=\d{1,3}\b(?! ?(?:de |th|nd|rd|st|wash|lavad|dia|day|week|mes))))\s?#?(\d{1,3})\b(?! (?:wash|times|lavad|veces|days|dias|weeks|semanas))(?:(?:,| and| y| &) #?(\d{1,3})\b)?/g,
+        /(?:#|\bnumbers?(?: on| of)? |\bnumeros?(?: en| de| del)? |\bno\. ?|\b(?:playera|camiseta|jersey|sudadera|shirt|tee|hoodie)s? (?:of |de )?(?:the |el |la |del |number |no\. ?)?|\bthe (?=\d{1,3} (?:on|of) )|\b(?:del|de la|on the|of the) (?:numero |number )?(?=\d{1,3}\b(?! ?(?:de |th|nd|rd|st|wash|lavad|dia|day|week|mes))))\s?#?(\d{1,3})\b(?! (?:wash|times|lavad|veces|days|dias|weeks|semanas))(?:(?:,| and| y| &) #?(\d{1,3})\b)?/g,
       ),
     ].flatMap((match) => [match[1] ?? '', ...(match[2] === undefined ? [] : [match[2]])]),
   ),

@@ -4,6 +4,7 @@ import type { Open } from '../conversation.ts'
 import type { Draft } from '../draft.ts'
 import type { Patch } from '../patch.ts'
 import { dateOf, isWeekday, ordinal, shift, type WhenFound, weekdayOf } from './day-parts.ts'
+import { sendsLater } from './later.ts'
 import { hourAt } from './hours.ts'
 import { relativeDay } from './relative-days.ts'
 import { isWord, type Token } from './tokens.ts'
@@ -50,7 +51,7 @@ const clauseAt = (tokens: readonly Token[], from: number, to: number): readonly 
 
 const roleOf = (tokens: readonly Token[], from: number, to: number): Role => {
   const keys = clauseAt(tokens, from, to).map((token) => token.key.replace(/'s$/, ''))
-  if (keys.some((key) => asideWords.has(key))) return 'aside'
+  if (keys.some((key) => asideWords.has(key)) || sendsLater(keys.join(' '))) return 'aside'
   const game = keys.some((key) => gameWords.has(key))
   const need = keys.some((key) => needWords.has(key))
   if (game && need && keys.some((key) => ['need', 'needs', 'necesito', 'necesitamos', 'ocupo', 'want'].includes(key)))

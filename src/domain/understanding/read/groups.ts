@@ -41,14 +41,17 @@ const numberSpots: Partial<Record<Spot, readonly PlaceId[]>> = {
   back: ['back-number'],
   'both-sides': ['front-number', 'back-number'],
   sleeves: ['left-sleeve', 'right-sleeve'],
+  shoulders: ['left-shoulder', 'right-shoulder'],
   chest: ['front-number'],
 }
 const nameSpots: Partial<Record<Spot, readonly PlaceId[]>> = {
+  yoke: ['name'],
   front: ['full-front'],
   back: ['name'],
   above: ['name'],
   below: ['below-number'],
   sleeves: ['left-sleeve', 'right-sleeve'],
+  shoulders: ['left-shoulder', 'right-shoulder'],
   chest: ['left-chest'],
 }
 const textSpots: Partial<Record<Spot, readonly PlaceId[]>> = {
@@ -59,6 +62,7 @@ const textSpots: Partial<Record<Spot, readonly PlaceId[]>> = {
   below: ['below-number'],
   'both-sides': ['full-front', 'yoke'],
   sleeves: ['left-sleeve', 'right-sleeve'],
+  shoulders: ['left-shoulder', 'right-shoulder'],
 }
 const spots: Readonly<Record<ContentKind, Partial<Record<Spot, readonly PlaceId[]>>>> = {
   number: numberSpots,
@@ -67,7 +71,7 @@ const spots: Readonly<Record<ContentKind, Partial<Record<Spot, readonly PlaceId[
   artwork: textSpots,
 }
 
-const generic: readonly Spot[] = ['front', 'back', 'both-sides', 'above', 'below', 'sleeves', 'chest']
+const generic: readonly Spot[] = ['front', 'back', 'both-sides', 'above', 'below', 'sleeves', 'shoulders', 'chest']
 
 const isPlace = (spot: Spot): spot is PlaceId => !generic.includes(spot)
 
@@ -164,17 +168,24 @@ export const refusal = (place: PlaceId, content: ContentKind): readonly Patch[] 
   { path: ['marks', place, 'wanted'], value: false },
 ]
 
-/** "Gold lettering", "letras cafés" where no text was said: the make of all that is put on. */
-const isLettering = (draft: Draft, group: Group): boolean =>
-  group.content === 'text' &&
-  group.text === undefined &&
-  group.places.size === 0 &&
-  !isEmpty(group.style) &&
-  !Object.values(draft.marks).some((mark) => mark.content === 'text' && mark.wanted !== false)
+const wantedMarks = (draft: Draft): readonly (readonly [string, Mark])[] =>
+  Object.entries(draft.marks).filter(([, mark]) => mark.wanted !== false)
+
+/** A make of letters of which no text was said: "gold lettering", "white print". */
+const isMakeOnly = (group: Group): boolean =>
+  group.content === 'text' && group.text === undefined && group.places.size === 0 && !isEmpty(group.style)
+
+/** Where only texts are known the make is theirs, else it is that of all that is put on. */
+const letteringPatches = (draft: Draft, group: Group): readonly Patch[] => {
+  const marks = wantedMarks(draft)
+  const texts = marks.length > 0 && marks.every(([, mark]) => mark.content === 'text')
+  if (!texts) return stylePatches(['styles', 'all'], group.style)
+  return marks.flatMap(([id]) => stylePatches(['marks', id, 'style'], group.style))
+}
 
 /** The changes of the draft that a finished group means. `several`: the order has more than one garment. */
 export const groupPatches = (draft: Draft, group: Group, several: boolean): readonly Patch[] => {
-  if (isLettering(draft, group)) return stylePatches(['styles', 'all'], group.style)
+  if (isMakeOnly(group)) return letteringPatches(draft, group)
   if (group.content === 'text' && group.places.size === 0) return groupPatches(draft, freeText(draft, group), several)
   if (group.places.size === 0) return everyPatches(draft, group, several)
   return [...[...group.places].flatMap((place) => placePatches(draft, group, { place, several })), ...onlyPatches(group)]

@@ -1,11 +1,14 @@
+import type { Asked } from '../conversation.ts'
+import type { Draft } from '../draft.ts'
 import type { Patch } from '../patch.ts'
 import { readCount } from './counts.ts'
 import { type Lexicon, type Term, termsOf } from './lexicon.ts'
 import { readOccasion } from './occasions.ts'
 import { readPeople } from './people.ts'
-import type { Prose } from './prose.ts'
 import { readTeam } from './team.ts'
 import { type Token, tokensOf } from './tokens.ts'
+
+type Scene = { readonly text: string; readonly before: Draft; readonly lexicon: Lexicon; readonly asked: Asked | null }
 
 /** "Grease Lightning Roller Derby here" is a team and nobody's name. */
 const namesSport = (lexicon: Lexicon, { path, value }: Patch): boolean =>
@@ -42,7 +45,7 @@ export const labels = (tokens: readonly Token[]): ReadonlySet<number> => {
   return new Set(taken)
 }
 
-export const headPatches = (scene: Prose, tokens: readonly Token[], terms: readonly Term[]): readonly Patch[] => {
+export const headPatches = (scene: Scene, tokens: readonly Token[], terms: readonly Term[]): readonly Patch[] => {
   const people = readPeople(scene.text).filter((patch) => !namesSport(scene.lexicon, patch))
   const names = people.flatMap((patch) =>
     typeof patch.value === 'string' && patch.path.length === 1 && patch.path[0] !== 'handOver' ? [patch.value] : [],

@@ -4,7 +4,7 @@ import type { Term } from './lexicon.ts'
 import { cutAt, sizeAt } from './sizes.ts'
 import { isNumber, isWord, type Token } from './tokens.ts'
 
-import { quoteAt, shoutAt } from './written.ts'
+import { quoteAt, shoutAt, titleAt } from './written.ts'
 /** What the reader of garments and decorations walks along: meanings, quoted or shouted words, lengths, figures, pauses. */
 export type Item = (
   | Meaning
@@ -121,6 +121,8 @@ const longItem = (sentence: Sentence, terms: ReadonlyMap<number, Term>, at: numb
   const length = lengthAt(tokens, terms, at)
   if (length !== null)
     return { kind: 'length', micrometres: length.micrometres, unit: length.unit, from: at, to: length.to, key: '' }
+  const titled = titleAt(tokens, terms, at)
+  if (titled > at) return textItem(sentence, at, titled)
   const quoted = quoteAt(tokens, at)
   if (quoted > at + 2) return textItem(sentence, at, quoted)
   const shout = shouted ? at : shoutAt(tokens, terms, at)

@@ -20,15 +20,19 @@ const patchesFor = (id: string, mark: Mark, place: PlaceId): readonly Patch[] =>
   { path: ['marks', place], value: { ...mark, place } },
 ]
 
+const isBeforePlace = (no: Term, terms: readonly Term[]): boolean =>
+  terms.some((term) => term.meaning.kind === 'place' && term.from >= no.to && term.from <= no.to + 2)
+
 /** "actually put it on the front", "move the names below the number": the one thing of that kind changes its place. */
 export const readMove = (
   text: string,
   { tokens, terms, draft }: { readonly tokens: readonly Token[]; readonly terms: readonly Term[]; readonly draft: Draft },
 ): Move => {
   if (text.length > 120 || !moving.test(fold(text))) return nothing
-  const places = terms.filter((term) => term.meaning.kind === 'place')
+  const negated = (term: Term): boolean => terms.some((one) => one.meaning.kind === 'no' && one.to <= term.from && one.to >= term.from - 2)
+  const places = terms.filter((term) => term.meaning.kind === 'place' && !negated(term))
   const [spot] = places
-  const colours = terms.some((term) => term.meaning.kind === 'colour' || term.meaning.kind === 'no')
+  const colours = terms.some((term) => term.meaning.kind === 'colour' || (term.meaning.kind === 'no' && !isBeforePlace(term, terms)))
   if (spot?.meaning.kind !== 'place' || places.length !== 1 || colours) return nothing
   const content = terms.find((term) => term.meaning.kind === 'content')?.meaning
   const marks = live(draft).filter(([, mark]) => (content?.kind === 'content' ? mark.content === content.id : true))

@@ -34,17 +34,19 @@ const patterns: readonly (readonly [Role, readonly RegExp[]])[] = [
     'signsOff',
     [
       pattern('TITLENAME (?:signs|approves|will sign|will approve|orders and signs|has to approve|needs to approve)'),
-      pattern('(?:firma|aprueba|autoriza|da el visto bueno)(?: es)? TITLENAME'),
+      pattern('(?:[Ff]irma|[Aa]prueba|[Aa]utoriza|da el visto bueno)(?: es|:)? TITLENAME'),
+      pattern('(?:[Aa]pproval(?: comes)? from|[Ss]ign-?off(?: is|:)|[Ss]igned off by|[Aa]pproved by|[Aa]pprover:|[Ss]igns:) (?:our |the )?(?:AD |athletic director )?TITLENAME'),
     ],
   ],
-  ['pays', [pattern('TITLENAME (?:pays|will pay|is paying)'), pattern('(?:paga|va a pagar|pagará) TITLENAME')]],
+  ['pays', [pattern('TITLENAME (?:pays|will pay|is paying)'), pattern('(?:[Pp]aga|va a pagar|pagará):? TITLENAME'),
+      pattern('(?:[Pp]ays:|[Pp]aid by|[Pp]ayment (?:from|by)|[Bb]ill(?: to:?|ed to)?|[Ii]nvoice(?: to)?) TITLENAME')]],
   [
     'collects',
     [
       pattern('TITLENAME (?:collects|will collect|picks (?:them )?up|will pick (?:them |it )?up|is picking (?:them |it )?up)'),
-      pattern('(?:[Cc]ollected|[Pp]icked up) by TITLENAME'),
+      pattern('(?:[Cc]ollected|[Pp]icked up|[Pp]ick-?up|[Pp]ick up)(?: by|:| will be) TITLENAME'),
       pattern(
-        '(?:[Rr]ecoge(?:rá|n)?|[Pp]asa(?:rá)? (?:a recoger|por)(?:l[ao]s)?|[Vv]a a recoger|[Pp]asa por (?:ellos|ellas)|los recoge|las recoge) TITLENAME',
+        '(?:[Rr]ecoge(?:rá|n)?:?|[Pp]asa(?:rá)? (?:a recoger|por)(?:l[ao]s)?|[Vv]a a recoger|[Pp]asa por (?:ellos|ellas)|los recoge|las recoge) TITLENAME',
       ),
     ],
   ],
@@ -56,7 +58,8 @@ const notNames =
 
 const bodies: readonly RegExp[] = [
   /(?:^|[.,;] ?|\band |\by )(?:[Tt]he |[Oo]ur |[Ll]a |[Ee]l )?((?:\p{L}+ )?(?:club|school|district|league|city|church|parents|pta|pto|boosters?|office|department|company|bank|union|store|foundation|treasurer|council))\s+(?:pays?|will pay|(?:is|are) paying)/u,
-  /(?:[Pp]aga|pagará|va a pagar) (?:la |el |los |las )?((?:escuela|liga|club|colegio|municipio|iglesia|papás|secundaria|preparatoria|delegación)(?: (?!(?:con|y|por|para|en|al|a|el|la|los|las|que|todo|con)\b)[\p{L}]+)?)/u,
+  /(?:[Bb]ill|[Ii]nvoice(?: to)?|[Pp]ayment from) (?:the |our )?((?:\p{L}+ )?(?:club|school|district|league|city|church|pta|pto|boosters?|company))\b/u,
+  /(?:[Pp]aga|pagará|va a pagar|[Ff]actura a):? (?:la |el |los |las )?((?:escuela|liga|club|colegio|municipio|iglesia|papás|secundaria|preparatoria|delegación)(?: (?!(?:con|y|por|para|en|al|a|el|la|los|las|que|todo|con)\b)[\p{L}]+)?)/u,
 ]
 
 const personPatches = (text: string): readonly Patch[] => {
@@ -97,7 +100,7 @@ const moneyOf = (raw: string): readonly Patch[] => {
     set('reference', order[1])
   }
   if (/\b(?:tax[- ]exempt|exent[oa]s? de impuestos?|libre de impuestos)\b/iu.test(text)) set('taxExempt', true)
-  const deposit = /\b(?:deposit|down payment|anticipo|deposito|enganche)\b/iu.test(text)
+  const deposit = /\b(?:deposit|down payment|anticipo|deposito|enganche)\b|\d down\b/iu.test(text)
   const advance =
     /(\d[\d,]*(?:\.\d{2})?)\s+(?:de|as a|for the)\s+(?:anticipo|deposito|enganche|deposit|down payment)|(?:anticipo|deposito|enganche|deposit|down payment)\s+(?:de|of)\s+\$?\s?(\d[\d,]*(?:\.\d{2})?)/iu.exec(
       text,

@@ -20,6 +20,7 @@ import { readPlayers } from './players.ts'
 import { readRecolour } from './recolour.ts'
 import { addPlayers } from './table.ts'
 import { type Counted, readTally } from './tally.ts'
+import { readRestSizes } from './rest-sizes.ts'
 import { readThings } from './things.ts'
 import { fold, type Token, tokensOf } from './tokens.ts'
 import { wearersSide } from './viewer.ts'
@@ -182,5 +183,7 @@ export const readProse = (given: Prose): ProseFound => {
   const written = Object.values(goods.things.marks).flatMap((mark) => mark.text ?? [])
   const head = heads.filter((patch) => patch.path[0] !== 'team' || !isWritten(String(patch.value), written))
   const each = eachPatches(scene.text, goods.things, scene.lexicon)
-  return { patches: [...before, ...goods.patches, ...each, ...head], open: [...rows.open, ...goods.open] }
+  const said = [...before, ...goods.patches, ...each, ...head]
+  const rest = readRestSizes(tokens, preview(scene.draft, said))
+  return { patches: [...said, ...rest], open: [...rows.open, ...goods.open] }
 }

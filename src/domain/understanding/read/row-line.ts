@@ -211,9 +211,11 @@ const isPlayer = ({ number, name, size }: Found): boolean => {
   return !(isWord(words[0], 'and', 'y') && parts === 1)
 }
 
-/** "5x medium": so many of a size, no player. */
+/** "5x medium", "12 mediums 6 larges": so many of a size, no player. */
 const countsSizes = (line: string): boolean => {
   const tokens = tokensOf(line)
+  const pairs = [...tokens.keys()].filter((at) => isNumber(tokens[at]) && sizeAt(tokens, at) === null && sizeAt(tokens, at + 1)?.size !== undefined)
+  if (pairs.length > 1) return true
   return tokens.some(
     (token, at) =>
       isNumber(token) && ['x', '×'].includes(tokens[at + 1]?.text ?? '') && sizeAt(tokens, at + 2, true)?.size !== undefined,

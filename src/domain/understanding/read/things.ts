@@ -9,7 +9,7 @@ import { applyWaiting, glue, headAhead, isNegated } from './look-around.ts'
 import { modify } from './modify.ts'
 import { split, splitsAt } from './split-makes.ts'
 import { spreadPlaces } from './spread-places.ts'
-import { currentGroups, flush, garmentOf, startEdge, type Walk } from './walk.ts'
+import { currentGroups, flush, garmentOf, put, startEdge, type Walk } from './walk.ts'
 export type ThingsFound = {
   readonly draft: Draft
   readonly patches: readonly Patch[]
@@ -62,9 +62,15 @@ const hearPart = (walk: Walk): void => {
   if (walk.postfix) walk.target = { kind: 'part' }
 }
 
+/** "Front: EAGLES": the place is that of what follows. */
+const isPlaceLabel = (walk: Walk, item: Item): boolean => {
+  const last = walk.waiting.at(-1)
+  return item.key === ':' && last?.kind === 'place' && last === walk.items[walk.at - 1]
+}
+
 const hearPause = (walk: Walk, item: Item): boolean => {
   if (item.kind !== 'stop' && item.kind !== 'comma') return false
-  walk.waiting = []
+  if (!isPlaceLabel(walk, item)) walk.waiting = []
   walk.only = false
   if (walk.target.kind === 'part') walk.target = walk.scope === null ? { kind: 'none' } : { kind: 'garment', id: walk.scope }
   if (walk.target.kind === 'edge' || walk.target.kind === 'stones') walk.target = { kind: 'mark' }
@@ -83,6 +89,20 @@ const isPlaceOf = (walk: Walk, at: number): boolean => {
   return article?.kind === 'other' && ['the', 'el', 'la', 'los', 'las'].includes(article.key) && next?.kind === 'content'
 }
 
+const marks: ReadonlySet<Item['kind']> = new Set(['content', 'text', 'word'])
+
+/** "Front: EAGLES", "on the front it should say …": a place that opens its clause, with its thing behind small words. */
+const isPlaceAhead = (walk: Walk, at: number): boolean => {
+  const before = walk.items[at - 1]
+  const opens = before === undefined || before.kind === 'stop' || before.kind === 'comma' || before.kind === 'and'
+  const first = before?.kind === 'other' && isOpening(walk.items[at - 2]) ? true : opens
+  const small = walk.items.slice(at + 1, at + 7)
+  const head = small.findIndex((item) => marks.has(item.kind))
+  return first && head > 0 && small.slice(0, head).every((item) => item.kind === 'other' || item.key === ':')
+}
+
+const isOpening = (item: Item | undefined): boolean => item === undefined || ['stop', 'comma', 'and'].includes(item.kind)
+
 /** "Black and gold jerseys", "grey/black hoodies": the first of two colours waits for the garment too. */
 const isPairedHue = (walk: Walk, at: number): boolean => {
   const [link, second] = [walk.items[at + 1], walk.items[at + 2]]
@@ -95,7 +115,7 @@ const isPairedHue = (walk: Walk, at: number): boolean => {
 const waits = (walk: Walk, item: Item, at: number): boolean => {
   if (!glue.has(item.kind)) return false
   if (item.kind === 'figure' || item.kind === 'count') return true
-  if (item.kind === 'place' && isPlaceOf(walk, at)) return true
+  if (item.kind === 'place' && (isPlaceOf(walk, at) || isPlaceAhead(walk, at))) return true
   if (item.kind === 'colour' && isPairedHue(walk, at)) return true
   if (walk.postfix && walk.target.kind !== 'none') return false
   return headAhead(walk, at) !== null
@@ -127,6 +147,7 @@ const takenBack = (walk: Walk, item: Item, at: number): boolean => {
     walk.negated.push(item.id)
     return true
   }
+  if (item.kind === 'class' && isNot(walk, at)) return true
   if (item.kind === 'place') return negatedPlace(walk, item, at)
   if (item.kind !== 'vinyl' || !isNegated(walk, at)) return false
   for (const group of currentGroups(walk)) group.style.vinyl = false
@@ -157,11 +178,21 @@ const describe = (walk: Walk, item: Item, at: number): void => {
   modify(walk, item)
 }
 
+/** "Gold on navy", "dorado sobre azul": the first colour is that of all that is put on. */
+const isPrintedOn = (walk: Walk, item: Item, at: number): boolean => {
+  const [link, next] = [walk.items[at + 1], walk.items[at + 2]]
+  if (item.kind !== 'colour' || item.readings !== undefined || next?.kind !== 'colour' || walk.groups.length > 0) return false
+  if (link?.kind !== 'other' || !['on', 'over', 'sobre'].includes(link.key) || walk.target.kind !== 'none') return false
+  put(walk, [{ path: ['styles', 'all', 'colour'], value: item.id }])
+  return true
+}
+
 const step = (walk: Walk, item: Item, at: number): void => {
   walk.at = at
   comeBack(walk, item)
   if (splitsAt(walk, item, at)) split(walk, item)
   if (hearPause(walk, item) || hearHead(walk, item, at) || takenBack(walk, item, at) || isOtherOwn(walk, item, at)) return
+  if (isPrintedOn(walk, item, at)) return
   describe(walk, item, at)
 }
 

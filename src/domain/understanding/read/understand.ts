@@ -15,6 +15,7 @@ import { lexiconFor, termsOf } from './lexicon.ts'
 import { addCounted, mergePlayers } from './merge-players.ts'
 import { readProse } from './prose.ts'
 import { recount } from './recount.ts'
+import { readLater } from './later.ts'
 import { countedFrom, playerFrom, readRoster } from './roster.ts'
 import type { RowLine } from './row-line.ts'
 import { readRowMarks } from './row-marks.ts'
@@ -57,19 +58,6 @@ const aboutPeople: readonly string[] = ['leaving', 'whose']
 const isRow = ({ path, value }: Patch): boolean => path[0] === 'rows' && value !== null
 
 type Scene = { readonly lexicon: ReturnType<typeof lexiconFor>; readonly people: readonly string[] }
-
-const laterPatches = (text: string): readonly Patch[] => {
-  const folded = fold(text)
-  const say = /\b(?:later|follow|soon|next week|this week|despues|luego|todavia no|pendientes?|mando (?:luego|despues))\b/
-  return (['sizes', 'names', 'numbers'] as const).flatMap((what): readonly Patch[] => {
-    const words = { sizes: 'sizes|tallas', names: 'names|nombres', numbers: 'numbers|numeros' }[what]
-    const near = new RegExp(`\\b(?:${words})\\b[^.\\n]{0,40}`).exec(folded)?.[0] ?? ''
-    const before = new RegExp(`[^.,\\n]{0,40}\\b(?:${words})\\b`).exec(folded)?.[0] ?? ''
-    return say.test(near) || (/\b(?:will send|i'll send|mando|les paso)\b/.test(before) && say.test(before))
-      ? [{ path: ['later', what], value: true }]
-      : []
-  })
-}
 
 const hasNumbers = (draft: Draft, folded: string): boolean =>
   Object.values(draft.marks).some((mark) => mark.content === 'number' && mark.wanted !== false) ||
@@ -137,7 +125,7 @@ const readOrder = ({
     draft: after,
     asked: prose.patches.length + merged.length === 0 ? (asked?.code ?? null) : null,
   })
-  const all = [...special, ...prose.patches, ...apart.patches, ...ages, ...laterPatches(roster.rest)]
+  const all = [...special, ...prose.patches, ...apart.patches, ...ages, ...readLater(roster.rest)]
   const answered =
     asked !== null && prose.open.length === 0 && (all.length === 0 || isChosen(asked.code, text))
       ? readAnswer({ draft, asked, text })

@@ -159,6 +159,12 @@ const twinHue = (walk: Walk, id: string, item: Hue): Hue | null => {
 const colourGarment = (walk: Walk, id: string, item: Extract<Item, { kind: 'colour' }>): void => {
   const patches = (colour: string): readonly Patch[] => [{ path: ['garments', id, 'colour'], value: colour }]
   const twin = twinHue(walk, id, item)
+  const home = walk.draft.garments['home']
+  if (twin !== null && id === 'away' && home !== undefined && home.colour === undefined) {
+    putGarment(walk, 'home', { colour: twin.id })
+    putGarment(walk, 'away', { colour: item.id })
+    return
+  }
   if (twin !== null) {
     whichHue(walk, id, [twin, item])
     return

@@ -72,10 +72,17 @@ const isHueOfText = (tokens: readonly Token[], terms: ReadonlyMap<number, Term>,
 const isText = (tokens: readonly Token[], terms: ReadonlyMap<number, Term>, at: number): boolean =>
   isWritten(terms.get(at)) || isPlaced(tokens, terms, at) || isHueOfText(tokens, terms, at)
 
+/** "GRACE'S 10TH BIRTHDAY": a figure between shouted words is written with them. */
+const isWrittenFigure = (tokens: readonly Token[], at: number): boolean =>
+  isNumber(tokens[at]) && isShouted(tokens[at + 1]) && sizeAt(tokens, at) === null && sizeAt(tokens, at + 1) === null
+
 /** A run of shouted words: what is to be written, unless everything is shouted. */
 export const shoutAt = (tokens: readonly Token[], terms: ReadonlyMap<number, Term>, at: number): number => {
   let to = at
-  while (isShouted(tokens[to]) && sizeAt(tokens, to) === null && isText(tokens, terms, to)) to += 1
+  while (isShouted(tokens[to]) && sizeAt(tokens, to) === null && isText(tokens, terms, to)) {
+    to += 1
+    if (to > at && isWrittenFigure(tokens, to)) to += 1
+  }
   const words = tokens.slice(at, to)
   const only = words.length === 1 ? words[0] : undefined
   if (only !== undefined && (notText.includes(only.key) || isReference(tokens, at) || endsName(tokens, at))) return at
@@ -131,6 +138,21 @@ const isYear = (token: Token | undefined): boolean => token?.kind === 'number' &
 /** "LA-20718", "PO 4411": letters joined to a figure are a number of somebody's papers. */
 const isReference = (tokens: readonly Token[], at: number): boolean =>
   tokens[at + 1]?.text === '-' && tokens[at + 1]?.start === tokens[at]?.end && isNumber(tokens[at + 2])
+
+const telling: readonly string[] = ['say', 'says', 'saying', 'read', 'reads', 'word', 'words', 'diga', 'digan', 'dice', 'palabra', 'palabras', 'leyenda']
+const small: readonly string[] = ['de', 'del', 'la', 'las', 'los', 'el', 'of', 'the', '&', 'y', 'and']
+
+/** "it should say Rebels", "que diga Las Reinas": capitals right behind a word that tells what to write. */
+export const titleAt = (tokens: readonly Token[], terms: ReadonlyMap<number, Term>, at: number): number => {
+  const told = tokens[at - 1]?.text === ':' ? at - 2 : at - 1
+  if (!isWord(tokens[told], ...telling) || !isCapital(tokens[at]) || isShouted(tokens[at]) || tokens[at]?.key === 'i') return at
+  let to = at
+  for (let next = at; isCapital(tokens[next]) || (isWord(tokens[next], ...small) && isCapital(tokens[next + 1])); next += 1) {
+    if (next > at && terms.get(next)?.meaning.kind === 'garment') break
+    if (isCapital(tokens[next])) to = next + 1
+  }
+  return to
+}
 
 export const quoteAt = (tokens: readonly Token[], at: number): number => {
   if (tokens[at]?.text !== '"' || isNumber(tokens[at - 1])) return at

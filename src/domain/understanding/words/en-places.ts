@@ -2,6 +2,7 @@ import type { WordList } from './word-list.ts'
 
 /** Where something is put on. */
 export const enPlaces: WordList = [
+  { means: { kind: 'place', id: 'shoulders' }, words: ['both shoulders', 'on the shoulders', 'each shoulder', 'shoulders'] },
   {
     means: { kind: 'place', id: 'front' },
     words: ['front', 'on the front', 'in front', 'on front', 'across the front', 'across the chest', 'full front', 'fronts'],
@@ -85,5 +86,5 @@ export const enPlaces: WordList = [
   { means: { kind: 'place', id: 'right-shoulder' }, words: ['right shoulder'] },
   { means: { kind: 'place', id: 'nape' }, words: ['nape', 'back of the neck', 'back of neck'] },
   { means: { kind: 'place', id: 'hood' }, words: ['on the hood'] },
-  { means: { kind: 'place', id: 'yoke' }, words: ['yoke', 'upper back', 'between the shoulders'] },
+  { means: { kind: 'place', id: 'yoke' }, words: ['across the shoulders', 'across the upper back', 'yoke', 'upper back', 'between the shoulders'] },
 ]

@@ -2,6 +2,7 @@ import type { WordList } from './word-list.ts'
 
 /** Where something is put on. */
 export const esPlaces: WordList = [
+  { means: { kind: 'place', id: 'shoulders' }, words: ['los hombros', 'ambos hombros', 'los dos hombros', 'hombros'] },
   {
     means: { kind: 'place', id: 'front' },
     words: [

@@ -5,7 +5,7 @@ import type { Use } from '../../order/order.ts'
 import type { GarmentKind } from '../draft.ts'
 
 /** Where on a body, before it is known what goes there. */
-export type Spot = 'front' | 'back' | 'both-sides' | 'above' | 'below' | 'sleeves' | 'chest' | PlaceId
+export type Spot = 'front' | 'back' | 'both-sides' | 'above' | 'below' | 'sleeves' | 'shoulders' | 'chest' | PlaceId
 
 /** What a word or phrase of the trade means. */
 export type Meaning =

@@ -1,0 +1,85 @@
+import type { Fit } from '../../garment/garment.ts'
+import type { Draft, Player } from '../draft.ts'
+import type { Patch } from '../patch.ts'
+import { addCounted } from './merge-players.ts'
+import { type SizeFound, sizeAt } from './sizes.ts'
+import { isNumber, isWord, type Token } from './tokens.ts'
+
+const counts: Readonly<Record<string, number>> = {
+  ...{ one: 1, two: 2, three: 3, four: 4, five: 5, six: 6 },
+  ...{ uno: 1, una: 1, dos: 2, tres: 3, cuatro: 4, cinco: 5, seis: 6 },
+}
+
+const amountOf = (token: Token | undefined): number | null => {
+  if (token === undefined) return null
+  if (isNumber(token)) return /^[1-9]\d?$/.test(token.text) ? Number(token.text) : null
+  return counts[token.key] ?? null
+}
+
+const except: readonly string[] = ['except', 'but', 'excepto', 'menos', 'salvo', 'minus']
+const linking: readonly string[] = [
+  ...['that', 'who', 'which', 'are', 'is', 'of', 'them', 'should', 'be', 'need', 'needs', 'to', 'in', 'a', 'for'],
+  ...['que', 'son', 'es', 'de', 'van', 'en', 'talla', 'quieren', 'las', 'los', 'ellas', 'ellos', 'queremos', 'and', 'y', 'all'],
+]
+
+/** The size that follows over small words. */
+const sizeBehind = (tokens: readonly Token[], at: number): SizeFound | null => {
+  let next = at
+  while (next < at + 5 && isWord(tokens[next], ...linking) && sizeAt(tokens, next) === null) next += 1
+  const size = sizeAt(tokens, next)
+  return size?.size === undefined ? null : size
+}
+
+type Counted = { readonly size: Player['size']; readonly fit: Fit | undefined; readonly quantity: number }
+
+/** "… all large except two that are XL": so many of another size. */
+const exceptions = (tokens: readonly Token[]): readonly Counted[] =>
+  [...tokens.keys()].flatMap((at) => {
+    if (!isWord(tokens[at], ...except)) return []
+    const amount = amountOf(tokens[at + 1])
+    const size = amount === null ? null : sizeBehind(tokens, at + 2)
+    return amount === null || size === null ? [] : [{ size: size.size, fit: size.fit, quantity: amount }]
+  })
+
+const rests: readonly (readonly string[])[] = [
+  ['the', 'rest'],
+  ['the', 'others'],
+  ['all', 'others'],
+  ['everyone', 'else'],
+  ['everybody', 'else'],
+  ['lo', 'demas'],
+  ['los', 'demas'],
+  ['las', 'demas'],
+  ['el', 'resto'],
+]
+
+/** "… and the rest medium": the size of all that were not counted. */
+const restSize = (tokens: readonly Token[]): SizeFound | null => {
+  for (const at of tokens.keys()) {
+    const words = rests.find((keys) => keys.every((key, index) => tokens[at + index]?.key === key))
+    const size = words === undefined ? null : sizeBehind(tokens, at + words.length)
+    if (size !== null) return size
+  }
+  return null
+}
+
+const totalOf = (draft: Draft): number | undefined => {
+  const counted = Object.values(draft.garments).flatMap((wish) => wish.count ?? [])
+  return draft.count ?? (counted.length === 1 ? counted[0] : undefined)
+}
+
+/** What is left of the pieces when some were counted apart: nothing where the whole is not known or somebody is on the list. */
+export const readRestSizes = (tokens: readonly Token[], draft: Draft): readonly Patch[] => {
+  const total = totalOf(draft)
+  if (total === undefined || Object.keys(draft.rows).length > 0) return []
+  const rest = restSize(tokens)
+  const counted = Object.values(draft.tally).reduce((sum, entry) => sum + entry.quantity, 0)
+  if (rest !== null && counted > 0 && counted < total)
+    return addCounted(draft, [{ size: rest.size, ...(rest.fit === undefined ? {} : { fit: rest.fit }), quantity: total - counted }])
+  const apart = exceptions(tokens)
+  const size = draft.common?.size
+  const others = apart.reduce((sum, one) => sum + one.quantity, 0)
+  if (size === undefined || others === 0 || others >= total || counted > 0) return []
+  const players = apart.map(({ fit, ...one }): Player => ({ ...one, ...(fit === undefined ? {} : { fit }) }))
+  return addCounted(draft, [{ size, quantity: total - others }, ...players])
+}
