@@ -28,7 +28,7 @@ const people: readonly string[] = [
 /** "son 10.", "somos 12": a bare figure that ends what is said. */
 const bareCount = (tokens: readonly Token[], at: number): number => {
   const after = tokens[at + 2]
-  const ends = after === undefined || after.kind === 'break' || ['.', ',', '!'].includes(after.text)
+  const ends = after === undefined || after.kind === 'break' || ['.', ',', '!', ':', ';'].includes(after.text)
   return isWord(tokens[at], 'son', 'somos') && isNumber(tokens[at + 1]) && ends ? Number(tokens[at + 1]?.text) : 0
 }
 

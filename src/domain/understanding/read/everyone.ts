@@ -113,6 +113,7 @@ const exceptions = (tokens: readonly Token[], from: number, rows: Rows): Apart =
   const patches: Patch[] = []
   const players: Player[] = []
   let waiting: { readonly keys: readonly string[]; readonly players: readonly Player[] } = { keys: [], players: [] }
+  let to = from
   let at = from
   while (at < tokens.length && tokens[at]?.kind !== 'break') {
     const size = sizeAt(tokens, at)
@@ -121,12 +122,13 @@ const exceptions = (tokens: readonly Token[], from: number, rows: Rows): Apart =
     if (size?.size !== undefined) {
       patches.push(...waiting.keys.flatMap((key) => set(key, size)))
       players.push(...waiting.players.map((one) => sized(one, size)))
+      if (waiting.keys.length + waiting.players.length > 0) to = size.to
       waiting = { keys: [], players: [] }
     }
     if (person !== null) waiting = { keys: [...waiting.keys, ...person.keys], players: [...waiting.players, ...person.players] }
     at = size?.to ?? person?.to ?? at + 1
   }
-  return { patches, players, to: at }
+  return { patches, players, to }
 }
 
 const exceptAt = (tokens: readonly Token[], at: number): number | null => {

@@ -29,10 +29,13 @@ export const readMove = (
   { tokens, terms, draft }: { readonly tokens: readonly Token[]; readonly terms: readonly Term[]; readonly draft: Draft },
 ): Move => {
   if (text.length > 120 || !moving.test(fold(text))) return nothing
-  const negated = (term: Term): boolean => terms.some((one) => one.meaning.kind === 'no' && one.to <= term.from && one.to >= term.from - 2)
+  const negated = (term: Term): boolean =>
+    terms.some((one) => one.meaning.kind === 'no' && one.to <= term.from && one.to >= term.from - 2)
   const places = terms.filter((term) => term.meaning.kind === 'place' && !negated(term))
   const [spot] = places
-  const colours = terms.some((term) => term.meaning.kind === 'colour' || (term.meaning.kind === 'no' && !isBeforePlace(term, terms)))
+  const colours = terms.some(
+    (term) => term.meaning.kind === 'colour' || (term.meaning.kind === 'no' && !isBeforePlace(term, terms)),
+  )
   if (spot?.meaning.kind !== 'place' || places.length !== 1 || colours) return nothing
   const content = terms.find((term) => term.meaning.kind === 'content')?.meaning
   const marks = live(draft).filter(([, mark]) => (content?.kind === 'content' ? mark.content === content.id : true))

@@ -4,7 +4,7 @@ import type { Patch } from '../patch.ts'
 const NAME =
   "(?<![\\p{L}\\p{M}'’.-])(?:\\p{Lu}[\\p{L}\\p{M}'’-]{0,40}(?:(?<=(?<!\\p{L})(?:\\p{Lu}|St|Dr|Jr|Sr|Ma))\\.)?)(?: (?:(?:de la|de|del|van|von|da|y) )?(?!Los |Las )\\p{Lu}[\\p{L}\\p{M}'’-]{0,40}){0,3}"
 const TITLE =
-  '(?:(?<![\\p{L}\\p{M}])(?:[Cc]oach|[Mm]rs?\\.?|[Mm]s\\.?|[Dd]r\\.?|[Pp]rofe(?:sora?)?|la maestra|el profe|la profe|el entrenador|la entrenadora|la señora|el señor|mi (?:hermana|hermano|esposo|esposa|mamá|papá)|[Mm]y (?:husband|wife|sister|brother|son|daughter)|[Oo]ur (?:office )?(?:manager|secretary|treasurer)|[Aa]thletic director|[Tt]eam manager|[Pp]rincipal|[Cc]ap(?:t\\.?|tain|\\.)?|[Cc]hief|[Ss]gt\\.?|[Ll]t\\.?|[Dd]oña|[Dd]on|(?:[Mm]i|[Mm]y|[Oo]ur|[Nn]uestr[oa]|[Ee]l|[Ll]a) \\p{Ll}{1,20}) ){0,3}'
+  '(?:(?<![\\p{L}\\p{M}])(?:[Cc]oach|[Mm]rs?\\.?|[Mm]s\\.?|[Dd]ra?\\.?|[Pp]rof(?:e(?:sora?)?)?\\.?|[Ss]ra?\\.?|[Ss]rta\\.?|[Ll]ic\\.?|la maestra|el profe|la profe|el entrenador|la entrenadora|la señora|el señor|mi (?:hermana|hermano|esposo|esposa|mamá|papá)|[Mm]y (?:husband|wife|sister|brother|son|daughter)|[Oo]ur (?:office )?(?:manager|secretary|treasurer)|[Aa]thletic director|[Tt]eam manager|[Pp]rincipal|[Cc]ap(?:t\\.?|tain|\\.)?|[Cc]hief|[Ss]gt\\.?|[Ll]t\\.?|[Dd]oña|[Dd]on|(?:[Mm]i|[Mm]y|[Oo]ur|[Nn]uestr[oa]|[Ee]l|[Ll]a) \\p{Ll}{1,20}) ){0,3}'
 
 const pattern = (source: string): RegExp => new RegExp(source.replaceAll('NAME', `(${NAME})`).replaceAll('TITLE', TITLE), 'u')
 
@@ -35,11 +35,19 @@ const patterns: readonly (readonly [Role, readonly RegExp[]])[] = [
     [
       pattern('TITLENAME (?:signs|approves|will sign|will approve|orders and signs|has to approve|needs to approve)'),
       pattern('(?:[Ff]irma|[Aa]prueba|[Aa]utoriza|da el visto bueno)(?: es|:)? TITLENAME'),
-      pattern('(?:[Aa]pproval(?: comes)? from|[Ss]ign-?off(?: is|:)|[Ss]igned off by|[Aa]pproved by|[Aa]pprover:|[Ss]igns:) (?:our |the )?(?:AD |athletic director )?TITLENAME'),
+      pattern(
+        '(?:[Aa]pproval(?: comes)? from|[Ss]ign-?off(?: is|:)|[Ss]igned off by|[Aa]pproved by|[Aa]pprover:|[Ss]igns:) (?:our |the )?(?:AD |athletic director )?TITLENAME',
+      ),
     ],
   ],
-  ['pays', [pattern('TITLENAME (?:pays|will pay|is paying)'), pattern('(?:[Pp]aga|va a pagar|pagará):? TITLENAME'),
-      pattern('(?:[Pp]ays:|[Pp]aid by|[Pp]ayment (?:from|by)|[Bb]ill(?: to:?|ed to)?|[Ii]nvoice(?: to)?) TITLENAME')]],
+  [
+    'pays',
+    [
+      pattern('TITLENAME (?:pays|will pay|is paying)'),
+      pattern('(?:[Pp]aga|va a pagar|pagará):? TITLENAME'),
+      pattern('(?:[Pp]ays:|[Pp]aid by|[Pp]ayment (?:from|by)|[Bb]ill(?: to:?|ed to)?|[Ii]nvoice(?: to)?) TITLENAME'),
+    ],
+  ],
   [
     'collects',
     [

@@ -18,9 +18,9 @@ import { readNamesInOrder } from './names-in-order.ts'
 import { readNumberLists } from './number-lists.ts'
 import { readPlayers } from './players.ts'
 import { readRecolour } from './recolour.ts'
+import { readRestSizes } from './rest-sizes.ts'
 import { addPlayers } from './table.ts'
 import { type Counted, readTally } from './tally.ts'
-import { readRestSizes } from './rest-sizes.ts'
 import { readThings } from './things.ts'
 import { fold, type Token, tokensOf } from './tokens.ts'
 import { wearersSide } from './viewer.ts'
@@ -121,6 +121,23 @@ const countedPatches = (
   return addCounted(draft, players)
 }
 
+const changing: readonly string[] = [
+  ...['make', 'change', 'instead', 'should', 'actually', 'really', 'now', 'only'],
+  ...['mejor', 'cambia', 'cambien', 'sean', 'ahora', 'solo', 'realmente', 'siempre'],
+]
+
+/** "Make that 10 mediums": so many of a size that was counted before; null when nothing is said otherwise. */
+const changedTally = (before: Draft, tokens: readonly Token[], counted: readonly Counted[]): readonly Patch[] | null => {
+  if (counted.length === 0 || !tokens.some((token) => changing.includes(token.key))) return null
+  const keys = counted.map((one) =>
+    Object.entries(before.tally).flatMap(([key, entry]) =>
+      entry.size === one.size && (one.fit === undefined || entry.fit === one.fit) ? [key] : [],
+    ),
+  )
+  if (keys.some((found) => found.length !== 1)) return null
+  return counted.map((one, index): Patch => ({ path: ['tally', keys[index]?.[0] ?? '', 'quantity'], value: one.quantity }))
+}
+
 /** Garments, what goes on them, counted sizes, and colours of nothing in particular. */
 const readGoods = (
   { scene, tokens, terms }: Sorted,
@@ -137,7 +154,8 @@ const readGoods = (
   const cloth = blend === null ? [] : [{ path: ['garments', first, 'fibres'], value: blend.fibres }]
   const swapped = swapColours(things, found.negated, found.loose)
   const loose = swapped.length > 0 ? { patches: [], open: [] } : placeLoose(things, found.loose, scene.asked)
-  const counted = countedPatches(scene.draft, things, { terms, counted: tally.counted })
+  const counted =
+    changedTally(scene.before, tokens, tally.counted) ?? countedPatches(scene.draft, things, { terms, counted: tally.counted })
   return {
     things,
     patches: [...found.patches, ...cloth, ...swapped, ...loose.patches, ...counted],

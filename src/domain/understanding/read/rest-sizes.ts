@@ -75,7 +75,9 @@ export const readRestSizes = (tokens: readonly Token[], draft: Draft): readonly 
   const rest = restSize(tokens)
   const counted = Object.values(draft.tally).reduce((sum, entry) => sum + entry.quantity, 0)
   if (rest !== null && counted > 0 && counted < total)
-    return addCounted(draft, [{ size: rest.size, ...(rest.fit === undefined ? {} : { fit: rest.fit }), quantity: total - counted }])
+    return addCounted(draft, [
+      { size: rest.size, ...(rest.fit === undefined ? {} : { fit: rest.fit }), quantity: total - counted },
+    ])
   const apart = exceptions(tokens)
   const size = draft.common?.size
   const others = apart.reduce((sum, one) => sum + one.quantity, 0)

@@ -214,7 +214,9 @@ const isPlayer = ({ number, name, size }: Found): boolean => {
 /** "5x medium", "12 mediums 6 larges": so many of a size, no player. */
 const countsSizes = (line: string): boolean => {
   const tokens = tokensOf(line)
-  const pairs = [...tokens.keys()].filter((at) => isNumber(tokens[at]) && sizeAt(tokens, at) === null && sizeAt(tokens, at + 1)?.size !== undefined)
+  const pairs = [...tokens.keys()].filter(
+    (at) => isNumber(tokens[at]) && sizeAt(tokens, at) === null && sizeAt(tokens, at + 1)?.size !== undefined,
+  )
   if (pairs.length > 1) return true
   return tokens.some(
     (token, at) =>

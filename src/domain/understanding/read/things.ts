@@ -94,8 +94,8 @@ const marks: ReadonlySet<Item['kind']> = new Set(['content', 'text', 'word'])
 /** "Front: EAGLES", "on the front it should say …": a place that opens its clause, with its thing behind small words. */
 const isPlaceAhead = (walk: Walk, at: number): boolean => {
   const before = walk.items[at - 1]
-  const opens = before === undefined || before.kind === 'stop' || before.kind === 'comma' || before.kind === 'and'
-  const first = before?.kind === 'other' && isOpening(walk.items[at - 2]) ? true : opens
+  const opens = before === undefined || isOpening(before)
+  const first = opens || (before.kind === 'other' && isOpening(walk.items[at - 2]))
   const small = walk.items.slice(at + 1, at + 7)
   const head = small.findIndex((item) => marks.has(item.kind))
   return first && head > 0 && small.slice(0, head).every((item) => item.kind === 'other' || item.key === ':')
@@ -163,7 +163,6 @@ const divides = (walk: Walk, item: Item, at: number): boolean => {
   return true
 }
 
-/** "We have the roster": ours, but no garment. */
 const isOtherOwn = (walk: Walk, item: Item, at: number): boolean =>
   item.kind === 'own' && item.near === true && headAhead(walk, at)?.kind !== 'garment'
 

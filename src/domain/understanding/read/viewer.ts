@@ -18,8 +18,12 @@ const side = /\b(?:left|right|izquierd[oa]|derech[oa])\b/i
  * "The left side as you look at him" is his right: the side seen by an onlooker is written as the wearer's, and what is said of it
  * after that is left out.
  */
+/** "Take the outline off": without it. */
+const takenOff = (text: string): string =>
+  text.replace(/\b[Tt]ake (the [a-z]{3,12}(?: [a-z]{3,12})?|those [a-z]{3,12}) off\b/g, 'without $1')
+
 export const wearersSide = (text: string): string =>
-  text
+  takenOff(text)
     .split(/(?<=[.!?\n])/)
     .map((sentence) => {
       const folded = fold(sentence)

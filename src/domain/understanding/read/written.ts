@@ -139,7 +139,21 @@ const isYear = (token: Token | undefined): boolean => token?.kind === 'number' &
 const isReference = (tokens: readonly Token[], at: number): boolean =>
   tokens[at + 1]?.text === '-' && tokens[at + 1]?.start === tokens[at]?.end && isNumber(tokens[at + 2])
 
-const telling: readonly string[] = ['say', 'says', 'saying', 'read', 'reads', 'word', 'words', 'diga', 'digan', 'dice', 'palabra', 'palabras', 'leyenda']
+const telling: readonly string[] = [
+  'say',
+  'says',
+  'saying',
+  'read',
+  'reads',
+  'word',
+  'words',
+  'diga',
+  'digan',
+  'dice',
+  'palabra',
+  'palabras',
+  'leyenda',
+]
 const small: readonly string[] = ['de', 'del', 'la', 'las', 'los', 'el', 'of', 'the', '&', 'y', 'and']
 
 /** "it should say Rebels", "que diga Las Reinas": capitals right behind a word that tells what to write. */

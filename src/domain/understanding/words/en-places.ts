@@ -86,5 +86,8 @@ export const enPlaces: WordList = [
   { means: { kind: 'place', id: 'right-shoulder' }, words: ['right shoulder'] },
   { means: { kind: 'place', id: 'nape' }, words: ['nape', 'back of the neck', 'back of neck'] },
   { means: { kind: 'place', id: 'hood' }, words: ['on the hood'] },
-  { means: { kind: 'place', id: 'yoke' }, words: ['across the shoulders', 'across the upper back', 'yoke', 'upper back', 'between the shoulders'] },
+  {
+    means: { kind: 'place', id: 'yoke' },
+    words: ['across the shoulders', 'across the upper back', 'yoke', 'upper back', 'between the shoulders'],
+  },
 ]
