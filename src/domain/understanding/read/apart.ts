@@ -10,8 +10,12 @@ export type ApartFound = { readonly patches: readonly Patch[]; readonly rest: st
 const who = /\b(?:libero|goalkeeper|goalie|keeper|portero|portera|guardameta|arquero)\b/
 const wears = /\b(?:wears?|in|gets?|has|needs?|is|viste|lleva|va de|usa|de|en|trae)\b/
 
-const clausesOf = (text: string): readonly { readonly text: string; readonly at: number }[] =>
-  [...text.matchAll(/[^.,;\n!?]+/g)].map((match) => ({ text: match[0], at: match.index }))
+/** Clauses; one that only names the player goes on into the next: "la portera Ximena usa el 1, va de verde". */
+const clausesOf = (text: string): readonly { readonly text: string; readonly at: number }[] => {
+  const clauses = [...text.matchAll(/[^.,;\n!?]+/g)].map((match) => ({ text: match[0], at: match.index }))
+  const longer = [...text.matchAll(/[^.,;\n!?]+, ?(?:va|viste|lleva|usa|wears|in|and wears|gets)\b[^.,;\n!?]+/g)]
+  return [...longer.map((match) => ({ text: match[0], at: match.index })), ...clauses]
+}
 
 const numberNear = (sentence: string): string | null =>
   /(?:#|\bnumber |\bnumero |\bno\. ?|\bel |\bla )(\d{1,3})\b/.exec(fold(sentence))?.[1] ?? null
@@ -43,7 +47,7 @@ export const readApart = (text: string, draft: Draft, lexicon: Lexicon): ApartFo
     const keys = rowFor(text, clause.at, draft)
     const patches: readonly Patch[] = [
       { path: ['garments', 'jersey-2', 'kind'], value: 'jersey' },
-      { path: ['garments', 'jersey-2', 'colour'], value: hue.id },
+      ...(hue.readings === undefined ? [{ path: ['garments', 'jersey-2', 'colour'], value: hue.id }] : []),
       ...keys.map((key): Patch => ({ path: ['rows', key, 'garment'], value: 'jersey-2' })),
     ]
     const end = clause.at + clause.text.search(/\bwith\b|\bcon\b|$/u)

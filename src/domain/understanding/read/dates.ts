@@ -3,13 +3,12 @@ import type { Language } from '../../shop/show.ts'
 import type { Open } from '../conversation.ts'
 import type { Draft } from '../draft.ts'
 import type { Patch } from '../patch.ts'
-import { dateOf, isWeekday, ordinal, shift, type WhenFound, weekdayOf } from './day-parts.ts'
+import type { WhenFound } from './day-parts.ts'
 import { hourAt } from './hours.ts'
 import { sendsLater } from './later.ts'
+import { dayIn } from './near-days.ts'
 import { relativeDay } from './relative-days.ts'
-import { isWord, type Token } from './tokens.ts'
-import { dayAt } from './when.ts'
-
+import { fold, isWord, type Token } from './tokens.ts'
 export type DatesFound = {
   readonly patches: readonly Patch[]
   readonly open: readonly Open[]
@@ -18,7 +17,6 @@ export type DatesFound = {
 }
 
 type Role = 'need' | 'game' | 'both' | 'aside'
-type DayFound = Extract<WhenFound, { kind: 'day' }>
 type Mention = WhenFound & { readonly role: Role }
 
 const gameWords = new Set(
@@ -49,7 +47,17 @@ const clauseAt = (tokens: readonly Token[], from: number, to: number): readonly 
   return tokens.slice(start, end)
 }
 
+/** "March 19, not March 18", "el viernes en vez del jueves": a day that is taken back. */
+const isTakenBack = (tokens: readonly Token[], from: number): boolean => {
+  const [last, before] = [tokens[from - 1], tokens[from - 2]]
+  const skip = isWord(last, 'on', 'the', 'el', 'on') ? before : last
+  return (
+    isWord(skip, 'not', 'no') || (isWord(last, 'of', 'de', 'del', 'than') && isWord(before, 'instead', 'vez', 'lugar', 'rather'))
+  )
+}
+
 const roleOf = (tokens: readonly Token[], from: number, to: number): Role => {
+  if (isTakenBack(tokens, from)) return 'aside'
   const keys = clauseAt(tokens, from, to).map((token) => token.key.replace(/'s$/, ''))
   if (keys.some((key) => asideWords.has(key)) || sendsLater(keys.join(' '))) return 'aside'
   const game = keys.some((key) => gameWords.has(key))
@@ -66,62 +74,6 @@ const partAfterDay = (tokens: readonly Token[], at: number): 'morning' | null =>
   return ['por la manana', 'en la manana', 'in the morning'].includes(words.join(' ')) || words[0] === 'morning'
     ? 'morning'
     : null
-}
-
-const two = (value: number): string => String(value).padStart(2, '0')
-
-/** "the 14th or 15th", "Friday or Saturday": another day it may be. */
-const orDay = (tokens: readonly Token[], first: DayFound, scan: Scan): DayFound => {
-  if (!isWord(tokens[first.to], 'or', 'o', 'u')) return first
-  const at = isWord(tokens[first.to + 1], 'the', 'el') ? first.to + 2 : first.to + 1
-  const date = dateOf(tokens[at])
-  const [day = ''] = first.days
-  const sameMonth = date === null ? '' : `${day.slice(0, 8)}${two(date)}`
-  const numbered = tokens.slice(first.from, first.to).some((token) => token.kind === 'number')
-  if (numbered && date !== null && tokens[at + 1]?.text !== ':' && dayNumber(sameMonth) !== null && sameMonth >= scan.today)
-    return { ...first, days: [...new Set([...first.days, sameMonth])], to: ordinal(tokens, at + 1) }
-  const other = dayAt(tokens, first.to + 1, scan)
-  return other?.kind === 'day' ? { ...first, days: [...new Set([...first.days, ...other.days])], to: other.to } : first
-}
-
-/** "Saturday April 3, pick up the Thursday before": a weekday counted back from the day named last. */
-const dayBefore = (tokens: readonly Token[], found: DayFound, mentions: readonly Mention[]): DayFound => {
-  const last = mentions.findLast((one) => one.kind === 'day')
-  const [event] = last?.kind === 'day' ? last.days : []
-  const weekday = tokens.slice(found.from, found.to).some(isWeekday)
-  if (event === undefined || !weekday || !isWord(tokens[found.to], 'before', 'antes', 'anterior', 'previo')) return found
-  const back = (weekdayOf(event) - weekdayOf(found.days[0] ?? event) + 7) % 7
-  return { ...found, days: [shift(event, back === 0 ? -7 : -back)], to: found.to + 1 }
-}
-
-const eves: readonly (readonly string[])[] = [
-  ['the', 'day', 'before'],
-  ['a', 'day', 'before'],
-  ['one', 'day', 'before'],
-  ['the', 'night', 'before'],
-  ['un', 'dia', 'antes'],
-  ['el', 'dia', 'antes'],
-  ['el', 'dia', 'anterior'],
-]
-
-/** "Picture day March 18, so the day before": one day back from the day named last, which is the event's. */
-const eveOf = (tokens: readonly Token[], at: number, mentions: readonly Mention[]): DayFound | null => {
-  const last = mentions.findLast((one) => one.kind === 'day')
-  const words = eves.find((eve) => eve.every((key, index) => tokens[at + index]?.key === key))
-  const [event, ...more] = last?.kind === 'day' ? last.days : []
-  if (words === undefined || event === undefined || more.length > 0) return null
-  return { kind: 'day', days: [shift(event, -1)], from: at, to: at + words.length }
-}
-
-const dayIn = (
-  tokens: readonly Token[],
-  at: number,
-  { scan, before }: { readonly scan: Scan; readonly before: readonly Mention[] },
-): WhenFound | null => {
-  const eve = eveOf(tokens, at, before)
-  if (eve !== null) return eve
-  const found = dayAt(tokens, at, scan)
-  return found?.kind === 'day' ? dayBefore(tokens, orDay(tokens, found, scan), before) : found
 }
 
 const mentionsOf = (tokens: readonly Token[], scan: Scan): readonly Mention[] => {
@@ -221,6 +173,8 @@ const many = (values: readonly string[]): readonly string[] => (values.length > 
 
 const single = (values: readonly string[]): string | undefined => (values.length === 1 ? values[0] : undefined)
 
+const withoutLater = (text: string): string => text.replace(/[^.,;\n!?]+/g, (clause) => (sendsLater(fold(clause)) ? ' ' : clause))
+
 /** Days and hours of a message: when the garments are needed, when the game is; what may mean two moments is left open. */
 export const readDates = (tokens: readonly Token[], scene: Scene): DatesFound => {
   const mentions = mentionsOf(tokens, scene)
@@ -229,7 +183,7 @@ export const readDates = (tokens: readonly Token[], scene: Scene): DatesFound =>
   const hour = lastOf(mentions, 'hour')
   const counted = mentions.some((mention) => mention.kind === 'day')
     ? null
-    : relativeDay(scene.text, `${scene.today}T12:00`, scene.language)
+    : relativeDay(withoutLater(scene.text), `${scene.today}T12:00`, scene.language)
   const days = day?.days ?? (counted === null ? [] : [counted])
   const hours = hour?.hours ?? []
   const sure: readonly Patch[] = [

@@ -111,6 +111,17 @@ const isBothSets = (walk: Walk, kind: GarmentKind, at: number): boolean => {
   return new Set(roles).size === 2 && !coloured && walk.draft.garments[garmentIds[kind]] === undefined
 }
 
+/** "Local: playera roja", "Home: white shirts": the garment of the role right before it. */
+const isOfRole = (walk: Walk, kind: GarmentKind, at: number): boolean => {
+  if (kind !== 'jersey' && kind !== 't-shirt') return false
+  const from = walk.items.slice(0, at).findLastIndex((item) => item.kind === 'role')
+  const between = walk.items.slice(from + 1, at)
+  const quiet = between.every(
+    (item) => ['comma', 'other', 'in', 'count', 'figure'].includes(item.kind) || walk.waiting.includes(item),
+  )
+  return from >= 0 && quiet && between.length <= 4
+}
+
 /** "Chamarras no, …", "no jackets": a garment that is not wanted. */
 const isRefused = (walk: Walk, at: number): boolean => {
   const next = walk.items[at + 1]
@@ -131,7 +142,7 @@ export const hearGarment = (walk: Walk, item: GarmentItem, at: number): void => 
     return
   }
   const roles = Object.keys(walk.draft.garments).filter((id) => id === 'home' || id === 'away')
-  if ((kind === 'jersey' && roles.length > 0) || isBothSets(walk, kind, at)) {
+  if ((kind === 'jersey' && roles.length > 0) || isOfRole(walk, kind, at) || isBothSets(walk, kind, at)) {
     applyWaiting(walk)
     return
   }

@@ -2,7 +2,7 @@ import type { Patch } from '../patch.ts'
 
 /** A name begins where no word goes on, and each of its words has an end: every pattern stays linear in the text. */
 const NAME =
-  "(?<![\\p{L}\\p{M}'’.-])(?:\\p{Lu}[\\p{L}\\p{M}'’-]{0,40}(?:(?<=(?<!\\p{L})(?:\\p{Lu}|St|Dr|Jr|Sr|Ma))\\.)?)(?: (?:(?:de la|de|del|van|von|da|y) )?(?!Los |Las )\\p{Lu}[\\p{L}\\p{M}'’-]{0,40}){0,3}"
+  "(?<![\\p{L}\\p{M}'’.-])(?:\\p{Lu}[\\p{L}\\p{M}'’-]{0,40}(?:(?<=(?<!\\p{L})(?:\\p{Lu}|St|Dr|Jr|Sr|Ma))\\.)?)(?: (?:(?:de la|de|del|van|von|da|y) )?(?!Los |Las |Treasurer|Coach|President|Secretary|Manager|Director|My |Our |The |We |It |Please)\\p{Lu}[\\p{L}\\p{M}'’-]{0,40}){0,3}"
 const TITLE =
   '(?:(?<![\\p{L}\\p{M}])(?:[Cc]oach|[Mm]rs?\\.?|[Mm]s\\.?|[Dd]ra?\\.?|[Pp]rof(?:e(?:sora?)?)?\\.?|[Ss]ra?\\.?|[Ss]rta\\.?|[Ll]ic\\.?|la maestra|el profe|la profe|el entrenador|la entrenadora|la señora|el señor|mi (?:hermana|hermano|esposo|esposa|mamá|papá)|[Mm]y (?:husband|wife|sister|brother|son|daughter)|[Oo]ur (?:office )?(?:manager|secretary|treasurer)|[Aa]thletic director|[Tt]eam manager|[Pp]rincipal|[Cc]ap(?:t\\.?|tain|\\.)?|[Cc]hief|[Ss]gt\\.?|[Ll]t\\.?|[Dd]oña|[Dd]on|(?:[Mm]i|[Mm]y|[Oo]ur|[Nn]uestr[oa]|[Ee]l|[Ll]a) \\p{Ll}{1,20}) ){0,3}'
 

@@ -4,6 +4,7 @@ import { isMonth, isWeekday } from './day-parts.ts'
 import { isGivenName } from './given-names.ts'
 import type { Lexicon } from './lexicon.ts'
 import { nameAt, rowsByName, rowsByNumber } from './refs.ts'
+import { sentenceWords } from './row-line.ts'
 import { type SizeFound, sizeAt } from './sizes.ts'
 import { isNumber, isWord, type Token } from './tokens.ts'
 
@@ -15,6 +16,9 @@ type Scene = {
   readonly lexicon: Lexicon
   readonly taken: ReadonlySet<number>
 }
+
+/** `since`: where the player before ends. */
+type Here = Scene & { readonly since: number }
 
 const opening = new Set(
   (
@@ -28,6 +32,7 @@ const isOther =
   (lexicon: Lexicon) =>
   (token: Token): boolean =>
     opening.has(token.key) ||
+    (sentenceWords.has(token.key) && !isGivenName(token)) ||
     (isMonth(token) && !isGivenName(token)) ||
     isWeekday(token) ||
     (!isGivenName(token) &&
@@ -57,6 +62,8 @@ const fillers: readonly string[] = [
   'he',
   'she',
   'que',
+  'for',
+  'para',
   'llamado',
   'llamada',
   'y',
@@ -73,7 +80,8 @@ const skip = (tokens: readonly Token[], at: number): number => {
   let next = at
   while (
     next < at + 5 &&
-    (isWord(tokens[next], ...fillers) || ['#', ',', '-', '(', '.'].includes(tokens[next]?.text ?? '')) &&
+    ((isWord(tokens[next], ...fillers) && !(next > at && /^\p{Lu}\p{Ll}/u.test(tokens[next]?.text ?? ''))) ||
+      ['#', ',', '-', '(', ')', '.'].includes(tokens[next]?.text ?? '')) &&
     sizeAt(tokens, next) === null
   )
     next += 1
@@ -118,7 +126,7 @@ const headed = (tokens: readonly Token[], at: number, player: Player): Player =>
 }
 
 /** "Ida 18 YM", "Noé con el 15 talla CH", "Hattie 11 YL". */
-const nameFirst = (scene: Scene, at: number): Found | null => {
+const nameFirst = (scene: Here, at: number): Found | null => {
   const before = scene.tokens[at - 1]
   const glued = isNumber(before) && before?.end === scene.tokens[at]?.start
   const named = glued ? null : nameAt(scene.tokens, at, isOther(scene.lexicon))
@@ -133,12 +141,12 @@ const nameFirst = (scene: Scene, at: number): Found | null => {
 }
 
 /** "la 2 es Yaretzi M", "#30 Haddad", "number 1, name Benji". */
-const numberFirst = (scene: Scene, at: number): Found | null => {
+const numberFirst = (scene: Here, at: number): Found | null => {
   const { tokens } = scene
   const marked = tokens[at]?.text === '#' || isWord(tokens[at], 'la', 'el', 'al', 'number', 'numero')
   const start = marked ? skip(tokens, at) : at
   const number = numberAt(scene, start)
-  if (number === null || !marked) return null
+  if (number === null || !marked || /^\p{Lu}{4,}$/u.test(tokens[at]?.text ?? '')) return null
   const named = nameAt(tokens, skip(tokens, start + 1), isOther(scene.lexicon))
   if (named === null) return nameless(scene, { at, start, number })
   const { player, to, sized } = withSize(tokens, { name: named.name, number }, named.to)
@@ -149,7 +157,7 @@ const numberFirst = (scene: Scene, at: number): Found | null => {
 
 /** "adult L, number 44": a number alone is a player where a size stands with it in the sentence. */
 const nameless = (
-  { tokens, draft }: Scene,
+  { tokens, draft, since }: Here,
   { at, start, number }: { at: number; start: number; number: string },
 ): Found | null => {
   const marked = tokens[at]?.text === '#' || isWord(tokens[at], 'number', 'numero')
@@ -160,7 +168,7 @@ const nameless = (
     tokens[start + 1]?.text === '-'
   )
     return null
-  const player = sizeAfter(tokens, start + 1, sizeBefore(tokens, at, sizeRight(tokens, start + 1, { number })))
+  const player = sizeAfter(tokens, start + 1, sizeBefore(tokens, { at, since }, sizeRight(tokens, start + 1, { number })))
   return player.size === undefined ? null : { player, from: at, to: start + 1 }
 }
 
@@ -181,9 +189,9 @@ const sizeRight = (tokens: readonly Token[], at: number, player: Player): Player
 }
 
 /** "size 2T, number 1, name Benji" in one stretch: the size may stand before. */
-const sizeBefore = (tokens: readonly Token[], at: number, player: Player): Player => {
+const sizeBefore = (tokens: readonly Token[], { at, since }: { at: number; since: number }, player: Player): Player => {
   if (player.size !== undefined) return player
-  for (let back = at - 1; back > Math.max(0, at - 8); back -= 1) {
+  for (let back = at - 1; back > Math.max(0, at - 8) && back >= since; back -= 1) {
     if (tokens[back]?.kind === 'break' || tokens[back]?.text === '.') break
     const size = sizeAt(tokens, back)
     if (size?.size !== undefined && size.to <= at)
@@ -216,19 +224,21 @@ const ageBefore = (tokens: readonly Token[], at: number): Player['age'] => {
 export const readPlayers = (scene: Scene): PlayersFound => {
   const players: Player[] = []
   const taken = new Set<number>()
+  let since = 0
   let at = 0
   while (at < scene.tokens.length) {
-    const found = numberFirst(scene, at) ?? nameFirst(scene, at)
+    const found = numberFirst({ ...scene, since }, at) ?? nameFirst({ ...scene, since }, at)
     if (found === null || isThere(scene.draft, found.player)) {
       at += 1
       continue
     }
     const right = sizeRight(scene.tokens, found.to, headed(scene.tokens, found.from, found.player))
-    const sized = sizeAfter(scene.tokens, found.to, sizeBefore(scene.tokens, found.from, right))
+    const sized = sizeAfter(scene.tokens, found.to, sizeBefore(scene.tokens, { at: found.from, since }, right))
     const age = ageBefore(scene.tokens, found.from)
     players.push(age === undefined ? sized : { ...sized, age })
     for (let index = found.from; index < found.to; index += 1) taken.add(index)
     at = found.to
+    since = found.to
   }
   return { players, taken }
 }

@@ -42,14 +42,14 @@ const beside =
 const noNumber = /\b(?:no number|without a number|sin n[uú]mero)\b/iu
 
 /** Words that stand in sentences about orders and hardly in a name. */
-const sentenceWords = new Set(
+export const sentenceWords: ReadonlySet<string> = new Set(
   (
     'need needs want wants please thanks thank for the on in with and or by at is are was were we our us you your have has it this that them they there ' +
     'vinyl jersey jerseys tee tees shirt shirts hoodie hoodies polo polos number numbers names roster front back sleeve sleeves chest inch stones glitter outline ' +
     'necesito necesitamos ocupo quiero queremos para por favor con que los las son es una nuestros nuestras gracias lista equipo jugadores vinil playeras camisetas ' +
     'espalda frente atras adelante pulgadas pedreria brillo contorno hola buenas hello hi hey pick pickup paso game games match bus will i im ' +
     'everybody everyone all todos todas each sizes tallas colour color players going here drop add make change remove swap quita agrega cambia put get gets same quit his her ' +
-    'am pm captain capitana capitan lista club squad baseball softball soccer football basketball volleyball hockey lacrosse rugby handball beisbol futbol voleibol basquetbol ' +
+    'son somos serian total also just only am pm captain capitana capitan lista club squad baseball softball soccer football basketball volleyball hockey lacrosse rugby handball beisbol futbol voleibol basquetbol ' +
     'border trim outline piedra piedras price cost how much when what who where which does do can could would should'
   ).split(' '),
 )

@@ -40,7 +40,7 @@ const unknownNumbers = (sentence: string, draft: Draft): readonly string[] =>
 const captains = (sentence: string, { draft, lexicon }: Scene): readonly Patch[] => {
   const folded = fold(sentence)
   const letter =
-    /\b(?:an?|una?|la letra|la|letter|the) ["']?([CA])["']?(?![\p{L}'])|\b([CA]) (?:on|en) (?:the |el )?(?:left|right|pecho|chest)|(?:^|[\s,])([CA])(?:'?s)? (?:for|to|goes|para|a la|al) /u.exec(
+    /\b(?:an?|una?|la letra|la|letter|the|llevan?|wears?|gets?) ["']?([CA])["']?(?![\p{L}'])|\b([CA]) (?:on|en) (?:the |el )?(?:left|right|pecho|chest)|(?:^|[\s,])([CA])(?:'?s)? (?:for|to|goes|para|a la|al) /u.exec(
       sentence,
     )
   const captain = /\b(?:captain|capitan|capitana|capt)\b/.test(folded)

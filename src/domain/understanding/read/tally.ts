@@ -2,7 +2,7 @@ import type { Fit } from '../../garment/garment.ts'
 import type { Player } from '../draft.ts'
 import type { Term } from './lexicon.ts'
 import { cutAt, sizeAt } from './sizes.ts'
-import { isNumber, isWord, type Token } from './tokens.ts'
+import { isCapital, isNumber, isWord, type Token } from './tokens.ts'
 
 /** Sizes counted in a sentence: "3 small, 4 medium", "una M de niña". `garment` is the kind named before them. */
 export type Counted = {
@@ -13,20 +13,28 @@ export type Counted = {
 }
 export type TallyFound = { readonly counted: readonly Counted[]; readonly taken: ReadonlySet<number> }
 
+type Amount = { readonly amount: number; readonly to: number }
 type Scene = { readonly tokens: readonly Token[]; readonly terms: readonly Term[]; readonly taken: ReadonlySet<number> }
 
-const amountAt = ({ tokens, terms, taken }: Scene, at: number): { readonly amount: number; readonly to: number } | null => {
+/** The amount that a figure at a token gives: "(5)" in brackets, but not behind a name, "5x", "3S" in a list of such. */
+const figureAt = (tokens: readonly Token[], at: number): Amount | null => {
+  const [token, next] = [tokens[at], tokens[at + 1]]
+  if (token === undefined || !isNumber(token) || !/^[1-9]\d{0,2}$/.test(token.text)) return null
+  const amount = Number(token.text)
+  if (next?.kind === 'word' && next.start === token.end)
+    return next.key === 'x' || isGluedSize(tokens, at) ? { amount, to: at + 1 } : null
+  const bracketed = tokens[at - 1]?.text === '(' && next?.text === ')'
+  if (bracketed && isCapital(tokens[at - 2]) && sizeAt(tokens, at - 2) === null) return null
+  return { amount, to: bracketed ? at + 2 : at + 1 }
+}
+
+const amountAt = ({ tokens, terms, taken }: Scene, at: number): Amount | null => {
   const token = tokens[at]
   if (token === undefined || taken.has(at) || tokens[at - 1]?.text === '#') return null
   if (isWord(token, 'a', 'an') && cutAt(tokens, at + 1) !== null) return { amount: 1, to: at + 1 }
   if (isWord(tokens[at - 1], 'number', 'numero', 'no', 'the', 'el', 'la')) return null
   const term = terms.find((one) => one.from === at)
-  if (term?.meaning.kind === 'count') return { amount: term.meaning.id, to: term.to }
-  if (!isNumber(token) || !/^[1-9]\d{0,2}$/.test(token.text)) return null
-  const next = tokens[at + 1]
-  const joined = next?.kind === 'word' && next.start === token.end
-  if (joined) return next.key === 'x' || isGluedSize(tokens, at) ? { amount: Number(token.text), to: at + 1 } : null
-  return { amount: Number(token.text), to: tokens[at - 1]?.text === '(' && next?.text === ')' ? at + 2 : at + 1 }
+  return term?.meaning.kind === 'count' ? { amount: term.meaning.id, to: term.to } : figureAt(tokens, at)
 }
 
 /** "3S 4M 2L": the figure touches its size, and does so more than once; "2XL" is a size. */

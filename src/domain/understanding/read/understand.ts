@@ -10,6 +10,7 @@ import { readApart } from './apart.ts'
 import { readArtwork } from './artwork.ts'
 import { readFaces } from './faces.ts'
 import { asksSomething, readIntent, withoutAsking } from './intents.ts'
+import { joinLabelled } from './labelled-lines.ts'
 import { languageOf } from './language.ts'
 import { readLater } from './later.ts'
 import { lexiconFor, termsOf } from './lexicon.ts'
@@ -145,9 +146,13 @@ const readOrder = ({
 const isOwnSpelling = (intent: Intent, { draft, signed }: Conversation): boolean =>
   intent.kind === 'complaint' && intent.complaint.kind === 'wrong-name' && signed === null && Object.keys(draft.rows).length > 0
 
+/** "Kim-M", "Lee-XL": a size joined to a name by a hyphen. */
+const hyphenSize = /(?<=\p{Ll})-(?=(?:[YAW]?(?:XS|S|M|L|XL)|[2-4]XL)(?:[\s,;.]|$))/gu
+
 /** Everything that one message says: what it changes, what it leaves open, what it asks, whether it signs. Any text is safe. */
 export const understand = (raw: string, conversation: Conversation, context: Context): Understood => {
-  const { text, cut } = cleanText(raw)
+  const { text: clean, cut } = cleanText(raw)
+  const text = joinLabelled(clean).replace(hyphenSize, ' ')
   const told = conversation.settled ? conversation.language : languageOf(text)
   const language = told ?? conversation.language
   const lexicon = lexiconFor(context.shop, language)
