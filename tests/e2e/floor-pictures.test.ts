@@ -33,7 +33,7 @@ type Scene = {
 const scenes: readonly Scene[] = [
   { name: 'empty', orders: 0, days: 0, within: 1, staff: [] },
   { name: 'normal', orders: 14, days: 1.15, within: 1, staff: [noor, pim] },
-  { name: 'overloaded', orders: 60, days: 2.15, within: 0.3, staff: [noor] },
+  { name: 'overloaded', orders: 45, days: 1.2, within: 0.2, staff: [noor] },
 ]
 
 /** Lets the shop's days go by as the scene has it. */

@@ -1,7 +1,8 @@
 import { randomUUID } from 'node:crypto'
 import type { Channel, Incoming, Message } from '../../src/ports/chat.ts'
 import type { CounterDesk, Language, Line, LoadSheet, Member, Morning, StoredFile } from '../../src/ports/counter-desk.ts'
-import { floorOfPages } from './page-floor.ts'
+import type { PressView } from '../../src/ports/floor-view.ts'
+import { floorOfPages, pressAt17 } from './page-floor.ts'
 
 const nameOf = (channel: Channel): string => (channel.kind === 'conversation' ? `c:${channel.id}` : `s:${channel.name}`)
 
@@ -47,6 +48,7 @@ export type PageDesk = CounterDesk & {
   readonly addMember: (member: Member) => void
   readonly removeMember: (id: string) => void
   readonly setMorning: (morning: Morning) => void
+  readonly setPress: (view: PressView) => void
   readonly answerWith: (said: string | null) => void
   readonly breakOn: (text: string) => void
 }
@@ -72,6 +74,7 @@ export const makePageDesk = (now: () => number): PageDesk => {
     morning: { date: '2026-03-09', sections: [] } as Morning,
     said: null as string | null,
     breaks: null as string | null,
+    press: pressAt17,
   }
 
   const news = (channel: Channel): void => {
@@ -124,6 +127,10 @@ export const makePageDesk = (now: () => number): PageDesk => {
       told.morning = morning
       news(ownerChannel)
     },
+    setPress: (view) => {
+      told.press = view
+      news(bench)
+    },
     answerWith: (said) => {
       told.said = said
     },
@@ -156,7 +163,7 @@ export const makePageDesk = (now: () => number): PageDesk => {
     },
     morning: async () => told.morning,
     load: async () => emptyLoad,
-    ...floorOfPages(),
+    ...floorOfPages(() => told.press),
     keepShopFile: async (file) => {
       const id = `shop-${kept.size + 1}`
       kept.set(id, file)

@@ -8,7 +8,7 @@ const tiles = ['#7 Núñez M', '#12 Okafor L', '#20 Lee S'].map((label, index) =
   by: index === 0 ? 'Tomás' : null,
 }))
 
-const press: PressView = {
+export const pressAt17: PressView = {
   ticketId: '17',
   title: 'Ticket T0017 r2 · Riverside Volleyball',
   needed: 'Wanted Thursday, March 19, 5 pm',
@@ -101,10 +101,10 @@ type Floor = Pick<
 >
 
 /** The press and the shelf of the desk in memory: one ticket, one short stone. */
-export const floorOfPages = (): Floor => {
+export const floorOfPages = (atPress: () => PressView): Floor => {
   const secrets = new Set<string>()
   return {
-    atPress: async (ticketId) => (ticketId === '17' ? press : null),
+    atPress: async (ticketId) => (ticketId === '17' ? atPress() : null),
     openTickets: async () => [{ ticketId: '17', label: 'T0017 Riverside Volleyball', ...listedAs }],
     shelf: async () => shelf,
     needsForm: (action) => action.split(':')[2] === 'spoiled',

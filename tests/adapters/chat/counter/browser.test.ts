@@ -7,6 +7,7 @@ import { axeFindings } from '../../../support/page-axe.ts'
 import { browserNames, type OpenBrowser, openBrowser } from '../../../support/page-browser.ts'
 import { openCounter, type TestCounter } from '../../../support/page-counter.ts'
 import { bench, message, plainText } from '../../../support/page-desk.ts'
+import { pressAt17 } from '../../../support/page-floor.ts'
 import { pageAddresses } from '../../../support/page-routes.ts'
 import { everything, layOutBench, layOutConversation, layOutMorning, navyPicture } from '../../../support/page-scene.ts'
 
@@ -211,6 +212,43 @@ describe.runIf(needs(...browserNames))('in a browser', () => {
     await page.getByText('Move her press hours').waitFor()
     expect(await page.locator('#sheet section').count()).toBe(1)
     layOutMorning(counter.desk)
+  })
+
+  it('at the press lies the step to do now; the others open by keyboard, and a colleague’s tick comes without a reload', async () => {
+    await signInAsOwner()
+    await page.setViewportSize({ width: 390, height: 844 })
+    const live = page.waitForResponse((answer) => answer.url().includes('/press/17/live'))
+    await page.goto(`${counter.address}/press/17`)
+    await live
+    await page.evaluate('window.stayed = true')
+    const now = page.getByRole('heading', { name: 'Now 4 PRESS, back' })
+    for (const what of [now, page.getByText('295 °F'), page.getByText('hands out before closing')]) {
+      const box = await what.boundingBox()
+      expect((box?.y ?? 999) + (box?.height ?? 0)).toBeLessThan(844)
+    }
+    expect(await page.getByText('#12 Okafor L').count()).toBe(2)
+    expect(await page.locator('#fold-1001 .tile').first().isVisible()).toBe(false)
+    await page.locator('#fold-1001 summary').focus()
+    await page.keyboard.press('Enter')
+    expect(await page.locator('#fold-1001 .tile').first().isVisible()).toBe(true)
+    await page.locator('#form-second-look summary').click()
+    await page.getByLabel('Garment', { exact: true }).selectOption('home')
+    await page.locator('#tile-4-3').uncheck({ force: true })
+    counter.desk.setPress({
+      ...pressAt17,
+      steps: pressAt17.steps.map((step) => ({
+        ...step,
+        tiles: step.tiles.map((tile) => (tile.line === 2 ? { ...tile, state: 'taken' as const, by: 'Ana' } : tile)),
+      })),
+    })
+    await page.locator('.now').getByText('taken, Ana').waitFor()
+    expect(await page.evaluate('window.stayed')).toBe(true)
+    expect(await page.getByLabel('Garment', { exact: true }).inputValue()).toBe('home')
+    expect(await page.locator('#tile-4-3').isChecked()).toBe(false)
+    expect(await page.locator('#tile-4-2').isChecked()).toBe(true)
+    expect(await page.locator('#fold-1001 .tile').first().isVisible()).toBe(true)
+    counter.desk.setPress(pressAt17)
+    expect(troubles).toEqual([])
   })
 
   it('everything can be reached with the keyboard, and shows where it is', async () => {
