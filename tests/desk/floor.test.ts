@@ -296,3 +296,38 @@ describe('who has what', () => {
     expect(await openTickets(desk, shop)).toMatchObject([{ stage: 'held', by: 'Noor' }])
   })
 })
+
+describe('work that is over', () => {
+  test('is planned for nobody again: the proof when it is signed, each gate when it is open, a bleed test when it is pressed', {
+    timeout: 120_000,
+  }, async () => {
+    const clock = clockAt('2026-11-25T09:00')
+    const desk = await openTestDesk(opened.store, clock)
+    const red = own('Over Owls').replace('navy, 100% cotton', 'red, 100% polyester')
+    const ticket = await signed(desk, 'c-over', red)
+    const plan = async () => shopPlanFrom((await desk.store.shop(desk.shopId).plan.read()).body)
+    const open = async () =>
+      (await plan()).sold.flatMap(({ operations }) => operations.filter(({ done }) => done === null).map(({ id }) => id))
+    expect(await open()).toEqual(expect.arrayContaining(['count-in', 'water-drops', 'bleed-test', 'first-piece']))
+    expect(await open()).not.toContain('proof')
+    await acts(desk, ticket, { act: 'take' })
+    const garment = (await lifeNow(desk, ticket)).gates[0]?.gate.garment ?? ''
+    await acts(desk, ticket, { act: 'count-in', values: { garment, missing: '1' } })
+    expect(await open()).toContain('count-in')
+    await acts(desk, ticket, { act: 'count-in', values: { garment, missing: '0' } })
+    await acts(desk, ticket, { act: 'bleed-test', values: { garment, result: 'pressed', signedBy: '' } })
+    const pressed = clock.at
+    await openGates(desk, ticket, ['bleed-test', 'first-piece', 'second-look'])
+    expect(await open()).not.toEqual(expect.arrayContaining(['count-in']))
+    expect(await open()).not.toEqual(expect.arrayContaining(['water-drops']))
+    const bleed = (await plan()).sold[0]?.operations.find(({ id }) => id === 'bleed-test')
+    expect(bleed?.done).toBe(pressed)
+    await acts(desk, ticket, { act: 'first-piece', values: { garment } })
+    expect(await open()).toContain('first-piece')
+    clock.at = localMinute('2026-11-27T09:00')
+    await acts(desk, ticket, { act: 'bleed-test', values: { garment, result: 'clean', signedBy: '' } })
+    await acts(desk, ticket, { act: 'second-look', by: pim, values: { garment, result: 'right' } })
+    expect(await open()).not.toContain('first-piece')
+    expect((await plan()).slots.map(({ operation }) => operation)).not.toEqual(expect.arrayContaining(['count-in']))
+  })
+})

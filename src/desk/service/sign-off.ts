@@ -3,7 +3,7 @@ import { writeLocal } from '../../domain/calendar/local-time.ts'
 import { ok, type Problem, type Result } from '../../domain/result/result.ts'
 import { showFor } from '../../domain/shop/show.ts'
 import type { Conversation } from '../../domain/understanding/conversation.ts'
-import { minutes } from '../../domain/units/units.ts'
+import { type Minutes, minutes } from '../../domain/units/units.ts'
 import type { ShopStore } from '../../ports/store.ts'
 import type { StoredOrder } from '../../ports/work-records.ts'
 import { conversationChannel, type Desk } from './desk.ts'
@@ -61,6 +61,12 @@ const usesLeft = async (desk: Desk, shop: ShopStore, { order, body }: Signing): 
   return stillWanted(body.stock, kept, (item) => usedAt(desk, item))
 }
 
+/** What is signed needs no proof any more: that work is over, and not planned for anybody. */
+const proved = (placed: PlacedOrder, at: Minutes): PlacedOrder => ({
+  ...placed,
+  operations: placed.operations.map((one) => (one.id === 'proof' && one.done === null ? { ...one, done: at } : one)),
+})
+
 /** Stock reserved, place sold, order signed, event written and the plan step wanted: all in the turn's one transaction. */
 const sell = async (desk: Desk, shop: ShopStore, signing: Signing): Promise<Result<Signed, Problem>> => {
   const { order, placed, conversation } = signing
@@ -69,7 +75,7 @@ const sell = async (desk: Desk, shop: ShopStore, signing: Signing): Promise<Resu
   const plan = shopPlanFrom(read.body)
   const written = await shop.plan.write(read.version, {
     ...plan,
-    sold: [...plan.sold.filter((sold) => sold.id !== placed.id), placed],
+    sold: [...plan.sold.filter((sold) => sold.id !== placed.id), proved(placed, at)],
     held: plan.held.filter((held) => held.id !== placed.id),
   })
   if (!written.ok) return written

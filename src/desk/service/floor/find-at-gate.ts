@@ -4,6 +4,7 @@ import { ok } from '../../../domain/result/result.ts'
 import { ticketName } from '../ticket-names.ts'
 import { askAfterBeaded } from './ask-after-beaded.ts'
 import { type Answered, type Deed, readValues } from './deed.ts'
+import { markGates } from './mark-gates.ts'
 import { deskWordsFor, tellOwner, wordsFor } from './say-floor.ts'
 
 const text = z.string().trim().max(200)
@@ -86,6 +87,7 @@ export const findAtGate = async (deed: Deed): Answered => {
   const at = desk.clock.now()
   await shop.tickets.find(life.ticket.ticketId, { code: act, facts: read.facts, by: by.name, at })
   await follow(deed, act, read.facts)
+  await markGates(deed, act, read.facts)
   const found: Found = { code: act, by: by.name, at, ...read.facts }
   return act === 'water-drops' ? askAfterBeaded(deed, found) : ok(null)
 }
