@@ -109,6 +109,7 @@ export type PageWords = {
     readonly title: string
     readonly nothing: string
     readonly todo: string
+    readonly more: (lines: number) => string
     readonly order: string
     readonly ticket: string
     readonly notes: string

@@ -67,7 +67,7 @@ const crystal = {
 } as const
 
 const shelf: ShelfView = {
-  head: ['Item', 'Lot', 'Bin', 'Certificate', 'Free', 'Reserved', 'Short'],
+  head: ['Item', 'Short', 'Free', 'Reserved', 'Lot', 'Bin', 'Certificate'],
   groups: [
     { kind: 'short', title: 'Short', rows: [{ ...crystal, short: '40 pieces' }] },
     { kind: 'stones', title: 'Stones', rows: [{ ...crystal, item: 'SS16 crystal', short: '' }] },

@@ -15,7 +15,7 @@ const part = ({ title, lines }: Part, nothing: string): Html =>
 const groupTable = ({ title, rows }: ShelfGroup, { head }: ShelfView): Html =>
   html`<div class="wide" tabindex="0" role="group" aria-label="${title}"><table class="shelf-table"><thead><tr>${head.map((cell) => html`<th scope="col">${cell}</th>`)}</tr></thead><tbody>${rows.map(
     ({ item, lot, bin, certificate, free, reserved, short }) =>
-      html`<tr><th scope="row">${item}</th><td>${lot}</td><td>${bin}</td><td class="words">${certificate}</td>${[free, reserved, short].map((cell) => html`<td>${cell}</td>`)}</tr>`,
+      html`<tr><th scope="row">${item}</th>${[short, free, reserved, lot, bin].map((cell) => html`<td>${cell}</td>`)}<td class="words">${certificate}</td></tr>`,
   )}</tbody></table></div>`
 
 /** What is short lies open; each kind of thing is one line that opens. */

@@ -49,27 +49,40 @@ export const benchPage = (counter: Counter, signed: Signed, room: Room): Page =>
   return { ...look(counter, signed, 'bench'), main }
 }
 
+/** Where a line's ticket lies and is worked; an order without one is named where the line does not name it. */
 const marksOf = (line: MorningLine, language: Language): Piece => {
-  const { morning } = wordsOf(language)
-  const order = line.order === null ? [] : [html`<span>${morning.order} ${line.order}</span> `]
-  const ticket =
-    line.ticket === null ? [] : [html`<a href="/bench#${ticketAnchor(line.ticket)}">${morning.ticket} ${line.ticket}</a>`]
-  return when(order.length + ticket.length > 0, () => html`<p class="marks">${order}${ticket}</p>`)
+  const { morning, press } = wordsOf(language)
+  if (line.ticket === null)
+    return when(
+      line.order !== null && !line.text.includes(line.order),
+      () => html`<p class="marks">${morning.order} ${line.order}</p>`,
+    )
+  const at = encodeURIComponent(line.ticket)
+  return html`<p class="marks"><a href="/bench#${ticketAnchor(line.ticket)}">${morning.ticket}</a> <a href="/press/${at}">${press.atPress}</a></p>`
 }
 
 const morningLine = (line: MorningLine, language: Language): Html =>
   html`<li><p class="what" dir="auto">${line.text}</p><p class="todo"><span class="stamp">${wordsOf(language).morning.todo}</span> <span dir="auto">${line.todo}</span></p>${marksOf(line, language)}</li>`
 
+/** So many lines of a section lie open: what hurts most stands on top of each. */
+const mostOpen = 8
+
+const morningLines = ({ code, lines }: Morning['sections'][number], language: Language): Html => {
+  const { morning } = wordsOf(language)
+  const list = (some: readonly MorningLine[]): Html => html`<ul>${some.map((line) => morningLine(line, language))}</ul>`
+  if (lines.length === 0) return html`<p class="none">${morning.nothing}</p>`
+  const rest = lines.slice(mostOpen)
+  return html`${list(lines.slice(0, mostOpen))}${when(rest.length > 0, () => html`<details class="more" id="more-${code}"><summary>${morning.more(rest.length)}</summary>${list(rest)}</details>`)}`
+}
+
 /** The sections of the morning sheet, replaced whole when they change. */
-export const morningSheet = (morning: Morning, language: Language): Html => {
-  const words = wordsOf(language).morning
-  return html`<div id="sheet" class="sections" lang="${language}">${morning.sections.map(
+export const morningSheet = (morning: Morning, language: Language): Html =>
+  html`<div id="sheet" class="sections" lang="${language}">${morning.sections.map(
     (
       section,
     ) => html`<section class="sheet" aria-labelledby="section-${section.code}"><h2 id="section-${section.code}">${section.title} <span class="count">${section.lines.length}</span></h2>
-${section.lines.length === 0 ? html`<p class="none">${words.nothing}</p>` : html`<ul>${section.lines.map((line) => morningLine(line, language))}</ul>`}</section>`,
+${morningLines(section, language)}</section>`,
   )}</div>`
-}
 
 const longDate = (date: string, language: Language): string =>
   new Intl.DateTimeFormat(language === 'es' ? 'es-US' : 'en-US', { dateStyle: 'full', timeZone: 'UTC' }).format(

@@ -72,7 +72,7 @@ export const shelfView = async (desk: Desk): Promise<ShelfView> => {
   )
   const templates = (await stock.templates()).map(({ box, made, brushed }) => words.templateLine(box, made, brushed))
   return {
-    head: [words.item, words.lot, words.bin, words.certificate, words.free, words.reserved, words.short],
+    head: [words.item, words.short, words.free, words.reserved, words.lot, words.bin, words.certificate],
     groups: groupsOf({ desk, ledger, lots }, items, lacksOf),
     shopping: { title: words.shopping, lines: await shoppingLines(desk) },
     coming: { title: words.coming, lines: coming },
