@@ -1,35 +1,12 @@
 import { dayNumber, dayText } from '../../calendar/local-time.ts'
 import type { Language } from '../../shop/show.ts'
+import { months, weekdays } from '../words/languages.ts'
 import { isWord, type Token } from './tokens.ts'
 
 /** A day or an hour as it stands in a message. `days` and `hours` hold every reading. */
 export type WhenFound =
   | { readonly kind: 'day'; readonly days: readonly string[]; readonly from: number; readonly to: number }
   | { readonly kind: 'hour'; readonly hours: readonly string[]; readonly from: number; readonly to: number }
-
-export const months: readonly (readonly string[])[] = [
-  ['january', 'jan', 'enero', 'ene'],
-  ['february', 'feb', 'febrero'],
-  ['march', 'mar', 'marzo'],
-  ['april', 'apr', 'abril', 'abr'],
-  ['may', 'mayo'],
-  ['june', 'jun', 'junio'],
-  ['july', 'jul', 'julio'],
-  ['august', 'aug', 'agosto', 'ago'],
-  ['september', 'sept', 'sep', 'septiembre', 'setiembre'],
-  ['october', 'oct', 'octubre'],
-  ['november', 'nov', 'noviembre'],
-  ['december', 'dec', 'diciembre', 'dic'],
-]
-export const weekdays: readonly (readonly string[])[] = [
-  ['sunday', 'sun', 'domingo'],
-  ['monday', 'mon', 'lunes'],
-  ['tuesday', 'tue', 'tues', 'martes'],
-  ['wednesday', 'wed', 'miercoles'],
-  ['thursday', 'thu', 'thur', 'thurs', 'jueves'],
-  ['friday', 'fri', 'viernes'],
-  ['saturday', 'sat', 'sabado'],
-]
 
 export const indexIn = (lists: readonly (readonly string[])[], token: Token | undefined): number =>
   token?.kind === 'word' ? lists.findIndex((list) => list.includes(token.key.replace(/\.$/, ''))) : -1

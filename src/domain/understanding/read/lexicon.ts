@@ -30,11 +30,17 @@ const bent = (phrase: string): readonly string[] => {
   return [phrase, ...forms(fold(first)).map((form) => [form, ...rest].join(' '))]
 }
 
+/** The forms of a colour's name in a language. */
+const formsOf = (code: string, name: string): readonly string[] => {
+  const bends = Object.entries(languages).some(([own, { basics }]) => own === code && basics.bends)
+  return bends ? bent(name) : [name]
+}
+
 /** A bare hue that several of the shop's colours end or begin with, and that is nobody's first name: "blue". */
 const hueReadings = (shop: Shop, hue: string): readonly string[] => {
   const has = (name: string): boolean => name !== hue && (name.endsWith(` ${hue}`) || name.startsWith(`${hue} `))
   return shop.colours
-    .filter(({ names }) => [...names.en, ...names.es].some((name) => has(name.toLowerCase())))
+    .filter(({ names }) => Object.values(names).some((list) => list.some((name) => has(name.toLowerCase()))))
     .map((colour) => colour.id)
 }
 
@@ -48,14 +54,16 @@ const colourEntries = (shop: Shop): readonly (readonly [string, Meaning])[] =>
         several ? { kind: 'colour', id, readings: [id, ...readings.filter((other) => other !== id)] } : { kind: 'colour', id },
       ]
     }
-    return [
-      ...names.en.map((name, index) => entry(name, index === 0, name)),
-      ...names.es.flatMap((name, index) => bent(name).map((form) => entry(name, index === 0, form))),
-    ]
+    return Object.entries(names).flatMap(([code, list]) =>
+      list.flatMap((name, index) => formsOf(code, name).map((form) => entry(name, index === 0, form))),
+    )
   })
 
+const namesIn = (names: Shop['colours'][number]['names'], code: string): readonly string[] =>
+  Object.entries(names).flatMap(([own, list]) => (own === code ? list : []))
+
 /** "Neon yellow", "verde limón", "lavender": shades of which the shop's nearest colours are asked about. */
-const shadeEntries = (shop: Shop, { shades }: Words, language: Language): readonly (readonly [string, Meaning])[] => {
+const shadeEntries = (shop: Shop, { shades }: Words, code: string): readonly (readonly [string, Meaning])[] => {
   const known = new Set(shop.colours.map((colour) => colour.id))
   const asked = (ids: readonly string[]): readonly Meaning[] => {
     const [id, ...others] = ids.filter((one) => known.has(one))
@@ -63,11 +71,11 @@ const shadeEntries = (shop: Shop, { shades }: Words, language: Language): readon
   }
   const near = Object.entries(shades.near).flatMap(([name, ids]) => asked(ids).map((meaning) => [keyOf(name), meaning] as const))
   const hues = shop.colours.flatMap(({ id, names }) =>
-    names[language]
+    namesIn(names, code)
       .filter((name) => !name.includes(' '))
       .flatMap((name) => {
         const meanings = asked([id, ...hueReadings(shop, name.toLowerCase()).filter((other) => other !== id)])
-        const forms = language === 'en' ? [name] : bent(name)
+        const forms = formsOf(code, name)
         return forms.flatMap((form) =>
           shades.words.flatMap((word) =>
             meanings.map((meaning) => [keyOf(shades.before ? `${word} ${form}` : `${form} ${word}`), meaning] as const),
@@ -96,7 +104,7 @@ const build = (shop: Shop, language: Language): Lexicon => {
   }
   add(wordEntries(own.list))
   add(colourEntries(shop))
-  for (const [code, words] of Object.entries(languages)) add(shadeEntries(shop, words, code === 'es' ? 'es' : 'en'))
+  for (const [code, words] of Object.entries(languages)) add(shadeEntries(shop, words, code))
   for (const other of others) add(wordEntries(other.list).filter(([key]) => !own.notBorrowed.includes(key)))
   add(garmentEntries(shop))
   const longest = new Map<string, number>()

@@ -3,6 +3,7 @@ import type { Asked, Open } from '../conversation.ts'
 import type { Context } from '../document.ts'
 import type { Draft, Player } from '../draft.ts'
 import { type Patch, preview } from '../patch.ts'
+import { languages } from '../words/languages.ts'
 import { readBlend } from './blend.ts'
 import { readCorrections } from './corrections.ts'
 import { readDates } from './dates.ts'
@@ -148,7 +149,7 @@ const readGoods = (
   const tally = readTally({ tokens, terms, taken })
   const spare = without(tokens, union(tally.taken, blend?.taken ?? new Set()))
   const items = itemsOf({ text: scene.text, tokens: spare, terms: termsOf(scene.lexicon, spare), shouted: scene.shouted })
-  const found = readThings({ draft: preview(scene.draft, before), items, postfix: scene.language === 'es' })
+  const found = readThings({ draft: preview(scene.draft, before), items, postfix: languages[scene.language].basics.nounFirst })
   const things = found.draft
   const [first = 'jersey'] = Object.keys(things.garments)
   const cloth = blend === null ? [] : [{ path: ['garments', first, 'fibres'], value: blend.fibres }]

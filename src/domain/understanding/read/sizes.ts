@@ -1,113 +1,9 @@
 import type { Fit, Size } from '../../garment/garment.ts'
+import { cutWords, sizeWords } from '../words/languages.ts'
 import { isNumber, isWord, type Token } from './tokens.ts'
 
 /** A size, a cut, or both, as people write them. */
 export type SizeFound = { readonly size?: Size; readonly fit?: Fit; readonly to: number }
-
-const fitWords: Readonly<Record<string, Fit>> = {
-  youth: 'youth',
-  yth: 'youth',
-  kid: 'youth',
-  kids: 'youth',
-  "kid's": 'youth',
-  "kids'": 'youth',
-  boys: 'youth',
-  girls: 'youth',
-  "boy's": 'youth',
-  "girl's": 'youth',
-  junior: 'youth',
-  juniors: 'youth',
-  child: 'youth',
-  childrens: 'youth',
-  "children's": 'youth',
-  juvenil: 'youth',
-  juveniles: 'youth',
-  infantil: 'youth',
-  infantiles: 'youth',
-  nino: 'youth',
-  nina: 'youth',
-  ninos: 'youth',
-  ninas: 'youth',
-  adult: 'men',
-  adults: 'men',
-  adulto: 'men',
-  adulta: 'men',
-  adultos: 'men',
-  men: 'men',
-  mens: 'men',
-  "men's": 'men',
-  man: 'men',
-  unisex: 'men',
-  hombre: 'men',
-  hombres: 'men',
-  caballero: 'men',
-  caballeros: 'men',
-  ad: 'men',
-  women: 'women',
-  womens: 'women',
-  "women's": 'women',
-  woman: 'women',
-  ladies: 'women',
-  "ladies'": 'women',
-  lady: 'women',
-  wmns: 'women',
-  dama: 'women',
-  damas: 'women',
-  mujer: 'women',
-  mujeres: 'women',
-  toddler: 'toddler',
-  toddlers: 'toddler',
-  bebe: 'toddler',
-  bebes: 'toddler',
-}
-
-const wordSizes: Readonly<Record<string, Size>> = {
-  small: 'S',
-  smalls: 'S',
-  med: 'M',
-  meds: 'M',
-  medium: 'M',
-  mediums: 'M',
-  large: 'L',
-  larges: 'L',
-  lrg: 'L',
-  lg: 'L',
-  sm: 'S',
-  md: 'M',
-  gde: 'L',
-  gdes: 'L',
-  xlg: 'XL',
-  xxlarge: '2XL',
-  xlarges: 'XL',
-  xlarge: 'XL',
-  'x-large': 'XL',
-  'x-small': 'XS',
-  xsmall: 'XS',
-  'xx-large': '2XL',
-  chica: 'S',
-  chicas: 'S',
-  chico: 'S',
-  chicos: 'S',
-  mediana: 'M',
-  medianas: 'M',
-  mediano: 'M',
-  medianos: 'M',
-  grande: 'L',
-  grandes: 'L',
-  pequena: 'S',
-  pequenas: 'S',
-  xg: 'XL',
-  xxg: '2XL',
-  eg: 'XL',
-  xl: 'XL',
-  xxl: '2XL',
-  xxxl: '3XL',
-  xxxxl: '4XL',
-  xs: 'XS',
-  xch: 'XS',
-  ch: 'S',
-  xls: 'XL',
-}
 
 /** These are sizes only in capitals: "s", "al", "as", "am" are words or halves of them. */
 const capitalSizes: Readonly<Record<string, { readonly size: Size; readonly fit?: Fit }>> = {
@@ -163,7 +59,7 @@ const pairSize = (tokens: readonly Token[], at: number): SizeFound | null => {
   const second = tokens[at + 1]
   const times = isWord(first, 'x') && isNumber(tokens[at - 1])
   if (!times && isWord(first, 'extra', 'x')) {
-    const size = wordSizes[second?.key ?? '']
+    const size = sizeWords[second?.key ?? '']
     if (size === 'L') return { size: 'XL', to: at + 2 }
     return size === 'S' ? { size: 'XS', to: at + 2 } : null
   }
@@ -182,15 +78,15 @@ const bareSize = (tokens: readonly Token[], at: number, loose: boolean): SizeFou
   if (capital !== undefined) return { ...capital, to: at + 1 }
   const short = shortSizes[/^[ayw]-(?:xs|s|m|l|xl)$/.test(token.key) ? token.key.replace('-', '') : token.key]
   if (short !== undefined) return { ...short, to: at + 1 }
-  const size = wordSizes[token.key]
+  const size = sizeWords[token.key]
   return size === undefined ? null : { size, to: at + 1 }
 }
 
 const fitAt = (tokens: readonly Token[], at: number): { readonly fit: Fit; readonly to: number } | null => {
   const skip = isWord(tokens[at], 'de', 'para') ? 1 : 0
   const token = tokens[at + skip]
-  const fit = token === undefined ? undefined : fitWords[token.key]
-  return fit === undefined || !Object.hasOwn(fitWords, token?.key ?? '') ? null : { fit, to: at + skip + 1 }
+  const fit = token === undefined ? undefined : cutWords[token.key]
+  return fit === undefined || !Object.hasOwn(cutWords, token?.key ?? '') ? null : { fit, to: at + skip + 1 }
 }
 
 /** The cut that words at a place name: "women's", "de dama", "youth". */

@@ -1,8 +1,8 @@
 import { dayNumber } from '../../calendar/local-time.ts'
+import { languages, months, weekdays } from '../words/languages.ts'
 import {
   dateOf,
   indexIn,
-  months,
   nextOfMonth,
   ordinal,
   settled,
@@ -10,7 +10,6 @@ import {
   type Today,
   type WhenFound,
   weekdayOf,
-  weekdays,
   yearAt,
 } from './day-parts.ts'
 import { sizeAt } from './sizes.ts'
@@ -44,16 +43,15 @@ const slashDay = (tokens: readonly Token[], at: number, { today, language }: Tod
     return null
   const [first, second] = [Number(match[1]), Number(match[2])]
   const year = match[3] === undefined ? null : Number(match[3].length === 2 ? `20${match[3]}` : match[3])
-  const pairs =
-    language === 'en'
-      ? [
-          [first, second],
-          [second, first],
-        ]
-      : [
-          [second, first],
-          [first, second],
-        ]
+  const pairs = languages[language].basics.monthFirst
+    ? [
+        [first, second],
+        [second, first],
+      ]
+    : [
+        [second, first],
+        [first, second],
+      ]
   const days = pairs.flatMap(([month = 0, date = 0]) => {
     if (month < 1 || month > 12 || date < 1 || date > 31) return []
     return settled({ today, language }, month - 1, { date, year }) ?? []
@@ -113,7 +111,8 @@ const numberBeside = (
 ): DayFound | null => {
   const date = dateOf(tokens[at])
   const to = ordinal(tokens, at + 1)
-  if (date === null || isHourAhead(tokens, at) || !(marked || to > at + 1 || today.language === 'es')) return null
+  if (date === null || isHourAhead(tokens, at) || !(marked || to > at + 1 || languages[today.language].basics.nounFirst))
+    return null
   const day = nextOfMonth(today.today, date)
   return day === null ? null : { kind: 'day', days: [day], from: at, to }
 }

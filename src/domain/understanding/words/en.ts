@@ -1,3 +1,4 @@
+import { enBasics } from './en-basics.ts'
 import { enGarments } from './en-garments.ts'
 import { enMarks } from './en-marks.ts'
 import { enShades } from './en-shades.ts'
@@ -9,6 +10,7 @@ const numbers = ['one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight',
 /** The words of an English-speaking customer. */
 export const enWords: Words = {
   notBorrowed: ['son', 'once', 'red', 'pies', 'come', 'sin', 'rosa', 'once', 'a', 'me', 'no', 'solo', 'el', 'mama'],
+  basics: enBasics,
   shades: enShades,
   artwork: {
     words: ['logo', 'logos', 'artwork', 'emblem', 'crest', 'mascot', 'clipart', 'drawing', 'graphic', 'graphics'],

@@ -1,3 +1,4 @@
+import { esBasics } from './es-basics.ts'
 import { esGarments } from './es-garments.ts'
 import { esMarks } from './es-marks.ts'
 import { esShades } from './es-shades.ts'
@@ -28,6 +29,7 @@ export const esWords: Words = {
     'nos',
     'track',
   ],
+  basics: esBasics,
   shades: esShades,
   artwork: {
     words: ['logo', 'logos', 'logotipo', 'escudo', 'escudos', 'mascota', 'dibujo', 'emblema', 'imagen'],

@@ -1,3 +1,4 @@
+import type { Fit, Size } from '../../garment/garment.ts'
 import type { Language } from '../../shop/show.ts'
 import { enWords } from './en.ts'
 import { esWords } from './es.ts'
@@ -36,3 +37,17 @@ export const faceWords: Readonly<Record<keyof FaceWords, ReadonlySet<string>>> =
   links: together(faces, 'links'),
   joins: together(faces, 'joins'),
 }
+
+const basics = all.map((words) => words.basics)
+
+/** The words of a place in the calendar in every language. */
+const calendar = (key: 'months' | 'weekdays', count: number): readonly (readonly string[])[] =>
+  Array.from({ length: count }, (_, index) => basics.flatMap((one) => one[key][index] ?? []))
+
+/** Months from January, weekdays from Sunday. */
+export const months = calendar('months', 12)
+export const weekdays = calendar('weekdays', 7)
+
+/** Sizes and cuts as they are written in any language. */
+export const sizeWords: Readonly<Record<string, Size>> = Object.assign({}, ...basics.map((one) => one.sizes))
+export const cutWords: Readonly<Record<string, Fit>> = Object.assign({}, ...basics.map((one) => one.cuts))

@@ -1,4 +1,4 @@
-import type { dyes, Feature, Fibre, finishes, Knit } from '../../garment/garment.ts'
+import type { dyes, Feature, Fibre, Fit, finishes, Knit, Size } from '../../garment/garment.ts'
 import type { PlaceId } from '../../garment/place.ts'
 import type { StoneSize, VinylClass } from '../../material/material.ts'
 import type { Use } from '../../order/order.ts'
@@ -83,8 +83,26 @@ export type Shades = {
   readonly near: Readonly<Record<string, readonly string[]>>
 }
 
+/**
+ * What tells a language and holds for all of its sentences, in lower case without accents: `small` words and `letters` that are
+ * its own, whether an adjective follows its noun, whether a month stands before the day in figures (3/19), whether colours bend in gender
+ * and number; `months` from January and `weekdays` from Sunday, each with its short forms; sizes and cuts as they are written.
+ */
+export type Basics = {
+  readonly small: readonly string[]
+  readonly letters: RegExp
+  readonly nounFirst: boolean
+  readonly monthFirst: boolean
+  readonly bends: boolean
+  readonly months: readonly (readonly string[])[]
+  readonly weekdays: readonly (readonly string[])[]
+  readonly sizes: Readonly<Record<string, Size>>
+  readonly cuts: Readonly<Record<string, Fit>>
+}
+
 /** One language's words; `notBorrowed` are words of the other language that mean something else here. */
 export type Words = {
+  readonly basics: Basics
   readonly list: WordList
   readonly notBorrowed: readonly string[]
   readonly faces: FaceWords
