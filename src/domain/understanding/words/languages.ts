@@ -1,11 +1,9 @@
 import type { Fit, Size } from '../../garment/garment.ts'
-import type { Language } from '../../shop/show.ts'
-import { enWords } from './en.ts'
-import { esWords } from './es.ts'
-import type { ArtworkWords, FaceWords, Words } from './word-list.ts'
+import { registered } from './registered.ts'
+import type { ArtworkWords, FaceWords } from './word-list.ts'
 
-/** The one place where the words of customers are registered: a language is its file here and its line below. */
-export const languages: Readonly<Record<Language, Words>> = { en: enWords, es: esWords }
+/** Every registered language by its code. */
+export const languages = registered
 
 const all = Object.values(languages)
 

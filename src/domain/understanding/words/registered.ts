@@ -1,0 +1,7 @@
+import type { Language } from '../../shop/show.ts'
+import { enWords } from './en.ts'
+import { esWords } from './es.ts'
+import type { Words } from './word-list.ts'
+
+/** The one place where the words of customers are registered: a language is its file here and its line below. */
+export const registered: Readonly<Record<Language, Words>> = { en: enWords, es: esWords }
