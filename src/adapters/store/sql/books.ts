@@ -3,6 +3,7 @@ import { ok, refuse } from '../../../domain/result/result.ts'
 import type { Kept } from '../../../ports/keeping.ts'
 import type { Events, PlanBook, ShopEvent } from '../../../ports/work-records.ts'
 import { json, text } from './json.ts'
+import { alone } from './once.ts'
 import type { Scope } from './tables.ts'
 
 const eventColumns = ['code', 'orderId', 'ticketId', 'by', 'at', 'facts'] as const
@@ -96,6 +97,6 @@ export const planIn = (scope: Scope): PlanBook => ({
   write: (version, body) => writePlan(scope, version, body),
   alone: async () => {
     if (!scope.db.isTransaction) throw new Error('the plan can only be held inside a transaction')
-    await sql`select pg_advisory_xact_lock(hashtextextended(${`plan of ${scope.shopId}`}, 0))`.execute(scope.db)
+    await alone(scope.db, `plan of ${scope.shopId}`)
   },
 })

@@ -8,7 +8,7 @@ import { isDiskFull, saidBy, unopened } from '../problems.ts'
 import { listenTo } from './news.ts'
 import { outboxIn } from './outbox.ts'
 import { platformIn } from './platform.ts'
-import { openDatabase, openPool } from './pool.ts'
+import { openDatabase, openStatements } from './pool.ts'
 import { shopStore } from './shop-store.ts'
 import type { Database } from './tables.ts'
 
@@ -80,7 +80,7 @@ export type Opening = {
 
 /** The store on records that are migrated already. */
 export const openStore = async ({ address, time, connections = 8, log = [] }: Opening): Opened<Store> => {
-  const pool = openPool(address, connections)
+  const pool = openStatements(address, connections)
   const db = openDatabase(pool, log)
   const records = { db, time }
   try {

@@ -34,6 +34,38 @@ export const openPool = (address: Address, most: number): pg.Pool => {
   return pool
 }
 
+/** Statements that are named differ by their text; those made of a list of any length could be without end. */
+const mostNamed = 300
+const names = new Map<string, string>()
+
+const nameOf = (text: string): string | undefined => {
+  const known = names.get(text)
+  if (known !== undefined || names.size >= mostNamed) return known
+  const name = `s${names.size + 1}`
+  names.set(text, name)
+  return name
+}
+
+/**
+ * Each connection prepares a statement when it runs it first: reading and planning the text again and again costs the server more
+ * than running it.
+ */
+const prepareStatements = (client: pg.PoolClient): void => {
+  const plain = client.query.bind(client)
+  const query = (text: string, values: unknown[] = []): Promise<pg.QueryResult> => {
+    const name = values.length === 0 ? undefined : nameOf(text)
+    return name === undefined ? plain(text, values) : plain({ name, text, values })
+  }
+  Object.defineProperty(client, 'query', { value: query })
+}
+
+/** The pool whose statements are the store's own, asked with a text and its values. */
+export const openStatements = (address: Address, most: number): pg.Pool => {
+  const pool = openPool(address, most)
+  pool.on('connect', prepareStatements)
+  return pool
+}
+
 export const openDatabase = (pool: pg.Pool, log: LogConfig): Database =>
   new Kysely<Tables>({
     dialect: new PostgresDialect({ pool }),

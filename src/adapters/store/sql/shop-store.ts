@@ -1,10 +1,10 @@
-import { sql } from 'kysely'
 import type { ShopStore } from '../../../ports/store.ts'
 import { eventsIn, planIn } from './books.ts'
 import { figures } from './figures.ts'
 import { filesIn } from './files.ts'
 import { floorIn } from './floor.ts'
 import { forget, toForget } from './forget.ts'
+import { tell } from './once.ts'
 import { ordersIn } from './orders.ts'
 import { keysIn, membersIn } from './people.ts'
 import { deliveryBookIn, heardIn, serverIn, talksIn } from './platform.ts'
@@ -37,10 +37,7 @@ export const shopStore = (scope: Scope): ShopStore => ({
   heard: heardIn(scope),
   deliveries: deliveryBookIn(scope),
   figures: () => figures(scope),
-  tell: async (topic, id) => {
-    const news = JSON.stringify({ shopId: scope.shopId, topic, id })
-    await sql`select pg_notify('platenpost', ${news})`.execute(scope.db)
-  },
+  tell: (topic, id) => tell(scope, { topic, id }),
   toForget: (before) => toForget(scope, before),
   forget: (orderId) => forget(scope, orderId),
 })

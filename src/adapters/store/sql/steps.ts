@@ -1,13 +1,15 @@
 import { sql } from 'kysely'
 import type { StepKey, StepRecord, Steps } from '../../../ports/work-records.ts'
 import { text } from './json.ts'
+import { tell } from './once.ts'
 import { atomic, type Scope } from './tables.ts'
 
 const columns = ['step', 'orderId', 'revision', 'attempt', 'state', 'reason'] as const
 
-const toOutbox = async ({ db, shopId }: Scope, { step, orderId, revision }: StepKey, attempt: number): Promise<void> => {
+const toOutbox = async (scope: Scope, { step, orderId, revision }: StepKey, attempt: number): Promise<void> => {
+  const { db, shopId } = scope
   await db.insertInto('outbox').values({ shopId, step, orderId, revision, attempt }).execute()
-  await sql`select pg_notify('platenpost', ${JSON.stringify({ shopId, topic: 'outbox', id: orderId })})`.execute(db)
+  await tell(scope, { topic: 'outbox', id: orderId })
 }
 
 const want = (outer: Scope, { step, orderId, revision }: StepKey): Promise<void> =>

@@ -1,6 +1,7 @@
 import { sql } from 'kysely'
 import { ok } from '../../../domain/result/result.ts'
 import type { Kept, Seen } from '../../../ports/keeping.ts'
+import { deliveryTopic } from '../../../ports/platform-records.ts'
 import type {
   Conversations,
   Messages,
@@ -11,6 +12,7 @@ import type {
 } from '../../../ports/talk-records.ts'
 import { waitForDelivery } from './deliveries.ts'
 import { json, text } from './json.ts'
+import { alone, tell } from './once.ts'
 import { atomic, type Scope } from './tables.ts'
 import { alreadyThere, outdated } from './versions.ts'
 
@@ -52,42 +54,34 @@ export const conversationsIn = (scope: Scope): Conversations => ({
   save: (seen, state) => save(scope, seen, state),
 })
 
-const changeNumber = sql<number>`nextval('message_change')`
+type Put = { readonly messageId: string; readonly edits: number; readonly delivers: number }
+
+/** The message, and in the same statement the note that a new body of the bot waits to be delivered where its channel stands on a platform. */
+const putRow = async ({ db, shopId, time }: Scope, { channel, nonce, by, body }: Posting): Promise<Put | undefined> => {
+  const { rows } = await sql<Put>`
+    with put as (
+      insert into message (shop_id, message_id, channel, nonce, seq, changed, by, at, body)
+      values (${shopId}, gen_random_uuid()::text, ${channel}, ${nonce}, nextval('message_change'), currval('message_change'),
+        ${text(by)}, ${new Date(time())}, ${json(body)})
+      on conflict (shop_id, nonce) do update set body = excluded.body, changed = excluded.changed, edits = message.edits + 1
+        where message.body is distinct from excluded.body
+      returning message_id, edits, seq, changed
+    ), waits as (${waitForDelivery({ shopId, channel, nonce, by })})
+    select message_id, edits, (select count(*) from waits) as delivers from put`.execute(db)
+  return rows[0]
+}
 
 /**
  * One statement, so that two processes that post the same nonce at once make one message. Readers ask for what is newer than
  * the change number they saw last, so the numbers of a channel must appear in order: posting to a channel goes one by one.
  */
-const put = async (scope: Scope, { channel, nonce, by, body }: Posting): ReturnType<Messages['put']> => {
-  const { db, shopId, time } = scope
-  await sql`select pg_advisory_xact_lock(hashtextextended(${`channel ${channel} of ${shopId}`}, 0))`.execute(db)
-  const row = await db
-    .insertInto('message')
-    .values({
-      shopId,
-      messageId: sql<string>`gen_random_uuid()::text`,
-      channel,
-      nonce,
-      seq: changeNumber,
-      changed: sql<number>`currval('message_change')`,
-      by: text(by),
-      at: new Date(time()),
-      body: json(body),
-    })
-    .onConflict((on) =>
-      on
-        .columns(['shopId', 'nonce'])
-        .doUpdateSet({
-          body: (old) => old.ref('excluded.body'),
-          changed: (old) => old.ref('excluded.changed'),
-          edits: sql<number>`message.edits + 1`,
-        })
-        .whereRef('message.body', 'is distinct from', 'excluded.body'),
-    )
-    .returning(['messageId', 'edits', 'seq', 'changed'])
-    .executeTakeFirst()
+const put = async (scope: Scope, posting: Posting): ReturnType<Messages['put']> => {
+  const { db, shopId } = scope
+  const { channel, nonce } = posting
+  await alone(db, `channel ${channel} of ${shopId}`)
+  const row = await putRow(scope, posting)
   if (row !== undefined) {
-    if (by === 'bot') await waitForDelivery(scope, { channel, nonce, seq: row.seq, changed: row.changed })
+    if (row.delivers > 0) await tell(scope, { topic: deliveryTopic, id: channel })
     return { messageId: row.messageId, outcome: row.edits === 0 ? 'posted' : 'edited' }
   }
   const { messageId } = await db
