@@ -11,6 +11,7 @@ import { cpuOf } from './served/cpu.ts'
 import { cpuDuring, domainWork } from './served/domain-cost.ts'
 import { noOpFlow } from './served/no-op-flow.ts'
 import { growOpenOrders } from './served/open-orders.ts'
+import { planCost } from './served/plan-growth.ts'
 
 /** Said as soon as they are known: the whole takes minutes. */
 const told = (figures: readonly Figure[]): readonly Figure[] => {
@@ -54,10 +55,18 @@ const measure = async (crew: ServedCrew, many: number, first: number): Promise<R
   }
 }
 
-/** What the domain, the printer and the picture maker take of each order, in this process, with the plan as it is now. */
-const domainCost = async (crew: ServedCrew, many: number): Promise<number> => {
+type Office = { readonly desk: Awaited<ReturnType<typeof openTestDesk>>; readonly close: () => Promise<void> }
+
+/** A desk in this process on the crew's records. */
+const openOffice = async (crew: ServedCrew): Promise<Office> => {
   const store = unwrap(await openStore({ address: { connectionString: crew.postgres.ownerUrl }, time: Date.now }))
   const desk = await openTestDesk(store, { at: minutes(Math.floor(Date.now() / 60_000)) })
+  return { desk, close: store.close }
+}
+
+/** What the domain, the printer and the picture maker take of each order, in this process, with the plan as it is now. */
+const domainCost = async (crew: ServedCrew, many: number): Promise<number> => {
+  const { desk, close } = await openOffice(crew)
   const [row] = await crew
     .records()
     .rows(
@@ -73,8 +82,22 @@ const domainCost = async (crew: ServedCrew, many: number): Promise<number> => {
   const spent = await cpuDuring(async () => {
     for (let at = 0; at < many; at += 1) await domainWork(desk, known, 10 + at)
   })
-  await store.close()
+  await close()
   return spent / many
+}
+
+/** The plan's own growth: what it takes of an order while so many are in it. */
+const asThePlanGrows = async (crew: ServedCrew, quick: boolean): Promise<readonly Figure[]> => {
+  const { desk, close } = await openOffice(crew)
+  const [row] = await crew.records().rows('select body from platenpost.plan limit 1')
+  const plan = shopPlanFrom(row?.['body'])
+  const figures: Figure[] = []
+  for (const many of quick ? [100, 300] : [100, 300, 1_000]) {
+    const value = (await planCost(desk, plan, many)) * 1_000
+    figures.push(...told([{ name: `the plan alone, ${many} orders in it`, value, unit: 'ms' }]))
+  }
+  await close()
+  return figures
 }
 
 const jobsPerOrder = 4
@@ -103,7 +126,7 @@ const overhead = async (crew: ServedCrew, run: Run, many: number): Promise<reado
   ]
 }
 
-/** The same cost looked at again while the shop holds more and more open orders. */
+/** The same cost looked at again while the shop holds more and more open orders; the plan stays as it is and is measured by itself. */
 const asItGrows = async (crew: ServedCrew, quick: boolean): Promise<readonly Figure[]> => {
   const figures: Figure[] = []
   for (const open of quick ? [100, 1_000] : [100, 1_000, 10_000]) {
@@ -123,7 +146,8 @@ const withWorkers = async (workers: number, quick: boolean): Promise<readonly Fi
     const rate = { name: `orders a minute, ${workers} worker${workers === 1 ? '' : 's'}`, value: run.perMinute, unit: '' }
     const more = workers === 1 ? await overhead(crew, run, quick ? 5 : 20) : []
     const figures = told([rate, ...more])
-    return [...figures, ...(workers === 2 ? await asItGrows(crew, quick) : [])]
+    if (workers !== 2) return figures
+    return [...figures, ...(await asItGrows(crew, quick)), ...(await asThePlanGrows(crew, quick))]
   } finally {
     await crew.close()
   }

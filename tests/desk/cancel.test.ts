@@ -86,6 +86,10 @@ describe('an order that is cancelled', () => {
     expect(after?.reserved).toBe(0)
     expect((after?.free ?? 0) + (after?.used ?? 0)).toBe(before?.free)
     expect(await pressAction(desk, rosa, { action })).toContain('no longer open')
+    const told = (await said(desk, shopChannel('owner'))).length
+    await cancels(desk, 'c-begun')
+    expect((await said(desk, shopChannel('owner'))).length).toBe(told)
+    expect((await said(desk, conversationChannel('c-begun'))).at(-1)?.text).toContain('cancelled')
   })
 
   test('while its ticket is being printed never reaches the bench', { timeout: 120_000 }, async () => {

@@ -51,15 +51,16 @@ export const cancelOrder = async (
     await answer(words.handedOver)
     return ok(null)
   }
+  if (order.state === 'cancelled') {
+    await answer(words.cancelled)
+    return ok(null)
+  }
   if ((await begunLines(shop, orderId)).begun > 0) {
     await askOwner(desk, shop, { order, saidId })
     await answer(words.tooLate)
     return ok(null)
   }
-  const ended =
-    order.state === 'cancelled'
-      ? ok(null)
-      : await endOrder(desk, shop, { order, at: desk.clock.now(), by: 'customer', why: 'cancelled' })
+  const ended = await endOrder(desk, shop, { order, at: desk.clock.now(), by: 'customer', why: 'cancelled' })
   if (ended.ok) await answer(words.cancelled)
   return ended
 }

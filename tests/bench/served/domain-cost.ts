@@ -1,7 +1,9 @@
 import { archiveEntries, previewOf } from '../../../src/desk/make-job.ts'
 import type { WorkerDesk } from '../../../src/desk/service/desk.ts'
+import { isPlaceFree } from '../../../src/desk/service/keeps-place.ts'
 import type { ShopPlan } from '../../../src/desk/service/records.ts'
 import { bookOf, floorFor } from '../../../src/desk/service/shop-plan.ts'
+import { careCard, priceSlip } from '../../../src/desk/ticket/slips.ts'
 import { ticketFacts } from '../../../src/desk/ticket/ticket-facts.ts'
 import { workOut } from '../../../src/desk/work-out.ts'
 import { writeLocal } from '../../../src/domain/calendar/local-time.ts'
@@ -23,10 +25,13 @@ export const cpuDuring = async (work: () => Promise<unknown> | unknown): Promise
 
 export type Known = { readonly words: string; readonly document: Order; readonly plan: ShopPlan; readonly orderId: string }
 
+/** The two turns of a customer who says everything at once, and answers what is asked. */
 const listen = (desk: WorkerDesk, words: string, at: number): void => {
   const state = startConversation({ id: `c${at}`, person: { id: `c${at}`, name: null }, language: 'en' })
   const now = writeLocal(desk.zone, desk.clock.now())
-  hear(state, { kind: 'said', id: `d${at}`, text: words, files: [] }, { shop: desk.workshop.shop, now })
+  const about = { shop: desk.workshop.shop, now }
+  const { conversation } = hear(state, { kind: 'said', id: `d${at}`, text: words, files: [] }, about)
+  hear(conversation, { kind: 'said', id: `e${at}`, text: 'all are 13 or older', files: [] }, about)
 }
 
 /** What the desk asks of the domain, the printer and the picture maker for one order, and nothing else. */
@@ -41,7 +46,14 @@ export const domainWork = async (desk: WorkerDesk, { words, document, plan, orde
   const facts = ticketFacts(worked.work, desk.workshop.shop, { identity, problems: worked.problems, now })
   const picture = previewOf(facts, desk.press.picture)
   desk.press.pack(archiveEntries(worked.work, { picture, templates: null }))
+  const [sold] = plan.sold
+  if (sold !== undefined) isPlaceFree(desk, { ...plan, held: [] }, { ...sold, id: orderId })
   const book = bookOf(desk, plan, desk.clock.now())
   replanFor(book, plan.slots, { seed: 1, budget: budgetFor(0.3), stop: () => false })
-  await desk.press.printer.print(composeTicket(facts, ticketWords[facts.language]))
+  const papers = [
+    composeTicket(facts, ticketWords[facts.language]),
+    priceSlip(worked.work, facts, desk.workshop.shop),
+    careCard(facts),
+  ]
+  for (const paper of papers) await desk.press.printer.print(paper)
 }

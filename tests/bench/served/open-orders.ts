@@ -9,6 +9,7 @@ const parts = [
   { table: 'step', ids: ['order_id'] },
   { table: 'event', ids: ['order_id', 'ticket_id'] },
   { table: 'stock_move', ids: ['order_id'] },
+  { table: 'stock_need', ids: ['order_id'] },
 ] as const
 
 /** Columns that the database gives by itself. */

@@ -1,20 +1,15 @@
+import { sql } from 'kysely'
 import type { Files, HashedFile, StoredBytes } from '../../../ports/talk-records.ts'
 import { text } from './json.ts'
 import { atomic, type Scope } from './tables.ts'
 
-const keep = (outer: Scope, owner: string, { hash, ...file }: HashedFile): Promise<void> =>
-  atomic(outer, async ({ db, shopId }) => {
-    await db
-      .insertInto('file')
-      .values({ shopId, hash, bytes: file.bytes })
-      .onConflict((on) => on.doNothing())
-      .execute()
-    await db
-      .insertInto('fileUse')
-      .values({ shopId, owner, hash, name: text(file.name), mime: text(file.mime) })
-      .onConflict((on) => on.doNothing())
-      .execute()
-  })
+/** The bytes once for all, and who may show them, in one statement. */
+const keep = async ({ db, shopId }: Scope, owner: string, { hash, ...file }: HashedFile): Promise<void> => {
+  await sql`
+    with bytes as (insert into file (shop_id, hash, bytes) values (${shopId}, ${hash}, ${file.bytes}) on conflict do nothing)
+    insert into file_use (shop_id, owner, hash, name, mime)
+    values (${shopId}, ${owner}, ${hash}, ${text(file.name)}, ${text(file.mime)}) on conflict do nothing`.execute(db)
+}
 
 /** Lets one more owner show a file that is kept already, by the name its first owner gave it. */
 const show = async ({ db, shopId }: Scope, owner: string, hash: string): Promise<void> => {
