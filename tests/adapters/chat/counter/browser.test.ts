@@ -251,6 +251,32 @@ describe.runIf(needs(...browserNames))('in a browser', () => {
     expect(troubles).toEqual([])
   })
 
+  it('the count-down of a press step goes on while a colleague ticks, and ends with a word and a tone', async () => {
+    await signInAsOwner()
+    await page.clock.install()
+    const live = page.waitForResponse((answer) => answer.url().includes('/press/17/live'))
+    await page.goto(`${counter.address}/press/17`)
+    await live
+    await page.evaluate(`window.tones = 0; window.AudioContext = class {
+      currentTime = 0
+      createOscillator() { return { frequency: {}, connect() {}, start() { window.tones += 1 }, stop() {} } }
+    }`)
+    const left = page.locator('#timer-4 output')
+    await page.getByRole('button', { name: 'Start 12 s' }).click()
+    await page.clock.runFor(4_500)
+    expect(await left.textContent()).toMatch(/^[78]$/)
+    counter.desk.setPress({ ...pressAt17, holder: 'Ana' })
+    await page.getByText('taken by Ana').waitFor()
+    await page.clock.runFor(4_000)
+    expect(await left.textContent()).toMatch(/^[34]$/)
+    expect(await page.evaluate('window.tones')).toBe(0)
+    await page.clock.runFor(4_000)
+    expect(await left.textContent()).toBe('Time is over: open the press.')
+    expect(await page.evaluate('window.tones')).toBe(1)
+    counter.desk.setPress(pressAt17)
+    expect(troubles).toEqual([])
+  })
+
   it('everything can be reached with the keyboard, and shows where it is', async () => {
     await openTalk()
     await page.evaluate('window.scrollTo(0, 0); document.activeElement.blur()')
