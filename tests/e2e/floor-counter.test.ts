@@ -206,7 +206,11 @@ describe.runIf(needs(...browserNames))('the floor at the counter', () => {
     const here = await open('2026-11-25T09:00')
     const [, first, second] = await Promise.all([orders(here, tees('Twice Terns')), here.staff('Noor'), here.staff('Pim')])
     const ticket = await ticketNow(here)
-    for (const page of [first, second]) await page.goto(`${here.address}/press/${ticket}`)
+    for (const page of [first, second]) {
+      // Both see it free: neither page hears of the other's press before its own.
+      await page.route('**/live*', (route) => route.abort())
+      await page.goto(`${here.address}/press/${ticket}`)
+    }
     await Promise.all([first, second].map((page) => page.getByRole('button', { name: 'Take', exact: true }).first().click()))
     const shop = here.desk.store.shop(here.desk.shopId)
     const takes = async () => (await shop.tickets.findings(ticket)).filter(({ code }) => code === 'take')
