@@ -28,6 +28,9 @@ const isLettered = (tokens: readonly Token[], { text, from, to }: { text: string
   /"|\b\p{Lu}{3,}\b/u.test(text.slice(tokens[from]?.start, tokens[to - 1]?.end)) ||
   artworkWords.lettered.has(tokens.slice(from, to).find((token) => artworkWords.lettered.has(token.key))?.key ?? '')
 
+/** Who looks at the artwork and approves it is a person of the order, no drawing. */
+const deciding = /\b(?:approv\w+|sign(?:s|ed)? off|aprueb\w+|firma|autoriz\w+)\b/
+
 const isRefused = (tokens: readonly Token[], from: number, at: number): boolean =>
   tokens.slice(from, at).some((token) => artworkWords.refused.has(token.key))
 
@@ -44,7 +47,7 @@ export const readArtwork = (text: string, draft: Draft, lexicon: Lexicon): Artwo
     const at = tokens.findIndex((token) => artworkWords.words.has(token.key))
     if (at < 0) continue
     const [from, to] = stretch(tokens, at, lexicon)
-    if (isLettered(tokens, { text: sentence.text, from, to })) continue
+    if (deciding.test(fold(sentence.text)) || isLettered(tokens, { text: sentence.text, from, to })) continue
     const [start, end] = [tokens[from]?.start ?? 0, tokens[to - 1]?.end ?? 0]
     rest = blank(rest, sentence.at + start, sentence.at + end)
     if (isRefused(tokens, from, at)) continue

@@ -9,7 +9,7 @@ export type Column = 'number' | 'name' | 'first' | 'size' | 'fit' | 'quantity' |
 const headings: readonly (readonly [Column, RegExp])[] = [
   [
     'number',
-    /^(?:#|no|no\.|nr|num|num\.|number|jersey|jersey (?:no|number|#)\.?|uniform (?:no|number)\.?|numero|dorsal|nro\.?)$/,
+    /^(?:#|n[º°o]\.?|no\.|nr|num|num\.|number|jersey|jersey (?:no|number|#)\.?|uniform (?:no|number)\.?|numero|dorsal|nro\.?)$/,
   ],
   ['first', /^(?:first|first name|nombre de pila|given name)$/],
   [

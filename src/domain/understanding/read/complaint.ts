@@ -146,7 +146,7 @@ const numbersIn = (folded: string): readonly string[] => [
   ...new Set(
     [
       ...folded.matchAll(
-        /(?:#|\bnumbers?(?: on| of)? |\bnumeros?(?: en| de| del)? |\bno\. ?|\b(?:playera|camiseta|jersey|sudadera|shirt|tee|hoodie)s? (?:of |de )?(?:the |el |la |del |number |no\. ?)?|\bthe (?=\d{1,3} (?:on|of) )|\b(?:del|de la|on the|of the) (?:numero |number )?(?=\d{1,3}\b(?! ?(?:de |th|nd|rd|st|wash|lavad|dia|day|week|mes))))\s?#?(\d{1,3})\b(?! (?:wash|times|lavad|veces|days|dias|weeks|semanas))(?:(?:,| and| y| &) #?(\d{1,3})\b)?/g,
+        /(?:#|\bnumbers?(?: on| of)? |\bnumeros?(?: en| de| del)? |\bno\. ?|\ba (?:la|el|las|los) (?=\d{1,3}\b(?! ?(?:de |am|pm|a\.|p\.|:)))|\b(?:playera|camiseta|jersey|sudadera|shirt|tee|hoodie)s? (?:of |de )?(?:the |el |la |del |number |no\. ?)?|\bthe (?=\d{1,3} (?:on|of) )|\b(?:del|de la|on the|of the) (?:numero |number )?(?=\d{1,3}\b(?! ?(?:de |th|nd|rd|st|wash|lavad|dia|day|week|mes))))\s?#?(\d{1,3})\b(?! (?:wash|times|lavad|veces|days|dias|weeks|semanas))(?:(?:,| and| y| &) #?(\d{1,3})\b)?/g,
       ),
     ].flatMap((match) => [match[1] ?? '', ...(match[2] === undefined ? [] : [match[2]])]),
   ),
@@ -157,7 +157,7 @@ const teamSaid =
 
 /** A team that is named beside the number: "on the Valley Vipers", "(#31, Fen Street Frogs)", "de las Estrellas del Sur". */
 const teamBeside =
-  /\b(?:(?:on|of|for|from|with) the|de l[ao]s) ((?:\p{Lu}[\p{L}\p{M}'-]+)(?: (?:(?:de la|de los|de|del|of the|of) )?\p{Lu}[\p{L}\p{M}'-]+)*)|#\d{1,3}, ((?:\p{Lu}[\p{L}\p{M}'-]+ ?)+)\)/u
+  /\b(?:(?:on|of|for|from|with) the|[Oo]ur|nuestr[oa]s|de l[ao]s) ((?:\p{Lu}[\p{L}\p{M}'-]+)(?: (?:(?:de la|de los|de|del|of the|of) )?\p{Lu}[\p{L}\p{M}'-]+)*)|#\d{1,3}, ((?:\p{Lu}[\p{L}\p{M}'-]+ ?)+)\)/u
 
 /** What a message says of something that went wrong, without the trouble itself. */
 export type ComplaintDetails = Omit<Complaint, 'kind' | 'text'>

@@ -3,11 +3,12 @@ import type { Patch } from '../patch.ts'
 import { addWords, type Change, nothing, type Scene, span } from './change.ts'
 import { readDrops } from './drops.ts'
 import { nameAt, type Ref, refAt, rowsByNumber } from './refs.ts'
-import { readRename, readSpelling, readSwap } from './renames.ts'
+import { readNearName, readRename, readSpelling, readSwap } from './renames.ts'
 import { sizeAt } from './sizes.ts'
 import { isNumber, isWord, type Token } from './tokens.ts'
 
 const numberVerbs: readonly string[] = [
+  'que',
   'should',
   'wears',
   'be',
@@ -58,6 +59,7 @@ const newNumber = (tokens: readonly Token[], from: number): { readonly number: s
 }
 
 const sizeVerbs: readonly string[] = [
+  ...['just', 'told', 'me', 'us', 'he', 'she', 'they', 'said', 'says', 'that'],
   'a',
   'an',
   'is',
@@ -103,7 +105,7 @@ const sizeVerbs: readonly string[] = [
 
 const newSize = (tokens: readonly Token[], from: number) => {
   let at = from
-  while (at < from + 5 && isWord(tokens[at], ...sizeVerbs) && sizeAt(tokens, at) === null) at += 1
+  while (at < from + 8 && isWord(tokens[at], ...sizeVerbs) && sizeAt(tokens, at) === null) at += 1
   const size = sizeAt(tokens, at)
   return size?.size === undefined ? null : size
 }
@@ -195,7 +197,9 @@ export const readCorrections = (tokens: readonly Token[], draft: Draft, quote: s
   const free = (found: Change): boolean => [...found.taken].every((index) => !drops.taken.has(index))
   const other = instead(tokens, scene)
   const changes = other.patches.length > 0 ? other : readChanges(tokens, scene)
-  const others = [readSpelling(tokens, scene), readRename(tokens, scene), changes].filter(free)
+  const spelling = readSpelling(tokens, scene)
+  const near = spelling.patches.length > 0 ? spelling : readNearName(tokens, scene)
+  const others = [near, readRename(tokens, scene), changes].filter(free)
   const all = [drops, ...others]
   return {
     patches: all.flatMap((found) => found.patches),

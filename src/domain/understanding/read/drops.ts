@@ -117,10 +117,26 @@ const readLeft = (tokens: readonly Token[], scene: Scene): Change => {
   return refs.length === 0 ? nothing : { ...dropRefs(refs, scene), taken: span(0, end) }
 }
 
+/** "Brisa ya no, en su lugar …", "Gus is out": who is named right before is taken off. */
+const readGone = (tokens: readonly Token[], scene: Scene): Change => {
+  for (const ref of refsIn(tokens, scene.draft.rows)) {
+    const [first, second, third] = [tokens[ref.to], tokens[ref.to + 1], tokens[ref.to + 2]]
+    const leaves = isWord(third, 'va', 'juega', 'viene', 'sigue', 'esta', 'participa') || isStop(third) || third?.text === ','
+    const gone =
+      (isWord(first, 'ya') && isWord(second, 'no') && leaves) ||
+      (isWord(first, 'is') && isWord(second, 'out', 'off') && (isStop(third) || third?.text === ','))
+    if (gone) return { ...dropRefs([ref], scene), taken: span(ref.from, ref.to + 2) }
+  }
+  return nothing
+}
+
 /** "drop Lena", "quita al 3", "Jayden quit, take him off". */
 export const readDrops = (tokens: readonly Token[], scene: Scene): Change => {
   const at = tokens.findIndex((token) => isWord(token, ...dropWords))
-  if (at < 0) return readLeft(tokens, scene)
+  if (at < 0) {
+    const gone = readGone(tokens, scene)
+    return gone.taken.size > 0 ? gone : readLeft(tokens, scene)
+  }
   const sized = dropSized(tokens, at + 1, scene)
   if (sized !== null) return sized
   let end = at + 1

@@ -141,7 +141,7 @@ const commonCut = (tokens: readonly Token[]): readonly Patch[] => {
   for (const at of tokens.keys()) {
     const cut = cutAt(tokens, at)
     if (cut === null || sizeAt(tokens, at) !== null) continue
-    const sized = isWord(tokens[cut.to], 'size', 'sizes', 'sizing', 'tallas')
+    const sized = isWord(tokens[cut.to], 'size', 'sizes', 'sizing', 'tallas', 'cut', 'cuts', 'fit')
     const tailed =
       isWord(tokens[at - 1], 'talla', 'tallas') ||
       (isWord(tokens[at - 1], 'de') && isWord(tokens[at - 2], 'talla', 'tallas')) ||

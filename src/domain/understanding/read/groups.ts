@@ -15,6 +15,8 @@ export type Group = {
   /** Garments named in the same sentence. */
   readonly on: Set<string>
   everywhere: boolean
+  /** Only a make was spoken of ("print"): nothing is put anywhere for it. */
+  makeOnly: boolean
   /** Only here: the other usual places, or the other garments, stay free. */
   only: boolean
 }
@@ -27,6 +29,7 @@ export const newGroup = (content: ContentKind, on: string | null): Group => ({
   heights: new Map(),
   on: new Set(on === null ? [] : [on]),
   everywhere: false,
+  makeOnly: false,
   only: false,
 })
 
@@ -185,6 +188,7 @@ const letteringPatches = (draft: Draft, group: Group): readonly Patch[] => {
 
 /** The changes of the draft that a finished group means. `several`: the order has more than one garment. */
 export const groupPatches = (draft: Draft, group: Group, several: boolean): readonly Patch[] => {
+  if (group.makeOnly && group.text === undefined && isEmpty(group.style)) return []
   if (isMakeOnly(group)) return letteringPatches(draft, group)
   if (group.content === 'text' && group.places.size === 0) return groupPatches(draft, freeText(draft, group), several)
   if (group.places.size === 0) return everyPatches(draft, group, several)

@@ -2,7 +2,7 @@ import type { Patch } from '../patch.ts'
 import { newGroup, placesAt, refusal, stonesOf } from './groups.ts'
 import type { Item } from './items.ts'
 import { applyWaiting, isNegated } from './look-around.ts'
-import { currentGroups, flush, put, sentence, startEdge, type Walk } from './walk.ts'
+import { currentGroups, flush, put, sentence, startEdge, stonesOnly, type Walk } from './walk.ts'
 
 /** Words after which names and numbers are a list, not a thing to press. */
 const listWords: readonly string[] = [
@@ -118,6 +118,8 @@ export const hearWord = (walk: Walk, at: number): void => {
   const [only] = walk.groups
   if (another || walk.groups.length !== 1 || only?.content !== 'text') {
     hearText(walk, undefined)
+    const item = walk.items[at]
+    for (const group of walk.groups) group.makeOnly = item?.kind === 'word' && item.make === true
     return
   }
   if (walk.target.kind !== 'edge') walk.target = { kind: 'mark' }
@@ -163,7 +165,12 @@ const joiners: readonly string[] = ['in', 'the', 'las', 'los', 'el', 'la', 'a', 
 /** "contorno de piedra", "el borde de las letras con una hilera de piedra": the outline is made of stones. */
 const isMadeOf = (walk: Walk, at: number): boolean => {
   const back = walk.items.slice(Math.max(0, at - 9), at).reverse()
-  const before = back.findIndex((item) => !joining.has(item.kind) && !(item.kind === 'other' && joiners.includes(item.key)))
+  const before = back.findIndex(
+    (item) =>
+      !joining.has(item.kind) &&
+      !(item.kind === 'colour' && stonesOnly.includes(item.id)) &&
+      !(item.kind === 'other' && joiners.includes(item.key)),
+  )
   const linked = back
     .slice(0, before)
     .some((item) => item.kind === 'of' || item.kind === 'with' || item.key === 'in' || item.kind === 'in')

@@ -54,7 +54,8 @@ export const modifyLength = (walk: Walk, item: Extract<Item, { kind: 'length' }>
   const next = walk.items[at + 1]
   const tall = next?.kind === 'other' && ['tall', 'high', 'on', 'in'].includes(next.key)
   const place = tall ? walk.items[at + 2] : next
-  if (place?.kind === 'place' && (!walk.postfix || isPaired(walk.items, at))) {
+  const behind = walk.items[at - 1]?.kind === 'place' && next?.kind === 'place' && walk.items[at + 2]?.kind === 'length'
+  if (place?.kind === 'place' && !behind && (!walk.postfix || isPaired(walk.items, at))) {
     walk.waiting.push(item)
     return
   }

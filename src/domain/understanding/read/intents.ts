@@ -7,8 +7,8 @@ const patterns = {
     [
       '^(?:(?:no|wait|oops|sorry|hold on|h+m+|u+h+|u+m+|er|ok|okay|actually|well|can you|could you|espera|perdon|ay|este|bueno|puedes?|please|por favor)[,.! ]+)*',
       '(?:undo|take (?:that|it) back|go back|revert|deshacer|deshaz(?:lo)?|regresa(?:lo)?|mejor no|cancela eso)',
-      '(?: (?:that|it|this|please|eso|por favor|(?:the |that |my )?last(?: one| change| thing)?|lo ultimo|el ultimo cambio))*',
-      '(?:[,;.] *[\\w# ]{1,30} (?:was|were|is|are|estaba|era) (?:right|fine|correct|ok|okay|bien|correct[oa])(?: before| antes)?)?[.! ]*$',
+      '(?: (?:that|it|this|please|eso|por favor|(?:the |that |my )?last(?: one| change| thing)?|(?:eso )?(?:lo )?ultimo|lo ultimo|el ultimo cambio))*',
+      "(?:[,;.] *[\\w# ]{1,30} (?:was|were|is|are|estaba|era) (?:right|fine|correct|ok|okay|bien|correct[oa])(?: before| antes)?|[,;.] *(?:si|yes|he|she|they|actually|porque|because)\\b[\\w' ]{0,40})?[.! ]*$",
     ].join(''),
   ),
   startOver: any('start over', 'start again', 'empezar de nuevo', 'empecemos de nuevo', 'borra todo', 'reset the order'),

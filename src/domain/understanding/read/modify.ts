@@ -105,6 +105,10 @@ const addPlaces = (group: Group, places: readonly PlaceId[], height: number | nu
   return places
 }
 
+/** "Underneath the number, in back": the back is where the number is, and no second place of the name. */
+const sidesOf = (group: Group, spot: Extract<Item, { kind: 'place' }>['id']): readonly PlaceId[] =>
+  spot === 'back' && group.content === 'name' && group.places.has('below-number') ? [] : placesAt(group.content, spot)
+
 /** A place after a length takes that length; a place alone is one more place. */
 const modifyPlace = (walk: Walk, item: Extract<Item, { kind: 'place' }>): void => {
   const garment = walk.target.kind === 'garment' && walk.groups.length === 0
@@ -112,7 +116,7 @@ const modifyPlace = (walk: Walk, item: Extract<Item, { kind: 'place' }>): void =
   if (isOfNothing(walk, item)) return
   const length = walk.waiting.find((one) => one.kind === 'length')
   const height = figureBehind(walk, item) ?? (length?.kind === 'length' ? length.micrometres : null)
-  const found = new Set(currentGroups(walk).flatMap((group) => addPlaces(group, placesAt(group.content, item.id), height)))
+  const found = new Set(currentGroups(walk).flatMap((group) => addPlaces(group, sidesOf(group, item.id), height)))
   if (walk.only) for (const group of walk.groups) group.only = true
   walk.waiting = walk.waiting.filter((one) => one !== length)
   walk.lastPlaces = [...found]

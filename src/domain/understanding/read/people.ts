@@ -4,7 +4,7 @@ import type { Patch } from '../patch.ts'
 const NAME =
   "(?<![\\p{L}\\p{M}'’.-])(?:\\p{Lu}[\\p{L}\\p{M}'’-]{0,40}(?:(?<=(?<!\\p{L})(?:\\p{Lu}|St|Dr|Jr|Sr|Ma))\\.)?)(?: (?:(?:de la|de|del|van|von|da|y) )?(?!Los |Las |Treasurer|Coach|President|Secretary|Manager|Director|My |Our |The |We |It |Please)\\p{Lu}[\\p{L}\\p{M}'’-]{0,40}){0,3}"
 const TITLE =
-  '(?:(?<![\\p{L}\\p{M}])(?:[Cc]oach|[Mm]rs?\\.?|[Mm]s\\.?|[Dd]ra?\\.?|[Pp]rof(?:e(?:sora?)?)?\\.?|[Ss]ra?\\.?|[Ss]rta\\.?|[Ll]ic\\.?|la maestra|el profe|la profe|el entrenador|la entrenadora|la señora|el señor|mi (?:hermana|hermano|esposo|esposa|mamá|papá)|[Mm]y (?:husband|wife|sister|brother|son|daughter)|[Oo]ur (?:office )?(?:manager|secretary|treasurer)|[Aa]thletic director|[Tt]eam manager|[Pp]rincipal|[Cc]ap(?:t\\.?|tain|\\.)?|[Cc]hief|[Ss]gt\\.?|[Ll]t\\.?|[Dd]oña|[Dd]on|(?:[Mm]i|[Mm]y|[Oo]ur|[Nn]uestr[oa]|[Ee]l|[Ll]a) \\p{Ll}{1,20}) ){0,3}'
+  '(?:(?<![\\p{L}\\p{M}])(?:[Cc]oach|[Mm]rs?\\.?|[Mm]s\\.?|[Dd]ra?\\.?|[Pp]rof(?:e(?:sora?)?)?\\.?|[Ss]ra?\\.?|[Ss]rta\\.?|[Ll]ic\\.?|la maestra|el profe|la profe|el entrenador|la entrenadora|la señora|el señor|mi (?:hermana|hermano|esposo|esposa|mamá|papá)|[Mm]y (?:husband|wife|sister|brother|son|daughter)|[Oo]ur (?:office )?(?:manager|secretary|treasurer)|[Aa]thletic director|[Tt]eam manager|[Pp]rincipal|[Cc]ap(?:t\\.?|tain|\\.)?|[Cc]hief|[Ss]gt\\.?|[Ll]t\\.?|[Dd]oña|[Dd]on|(?:[Mm]i|[Mm]y|[Oo]ur|[Nn]uestr[oa]|[Ee]l|[Ll]a) (?:\\p{Ll}{1,20} )?\\p{Ll}{1,20}) ){0,3}'
 
 const pattern = (source: string): RegExp => new RegExp(source.replaceAll('NAME', `(${NAME})`).replaceAll('TITLE', TITLE), 'u')
 
@@ -34,6 +34,7 @@ const patterns: readonly (readonly [Role, readonly RegExp[]])[] = [
     'signsOff',
     [
       pattern('TITLENAME (?:signs|approves|will sign|will approve|orders and signs|has to approve|needs to approve)'),
+      pattern('(?:[Ff]irma|[Aa]prueba|[Aa]utoriza) (?:nuestr[oa]|mi|el|la) \\p{Ll}{1,20}(?: \\p{Ll}{1,20})?,? NAME'),
       pattern('(?:[Ff]irma|[Aa]prueba|[Aa]utoriza|da el visto bueno)(?: es|:)? TITLENAME'),
       pattern(
         '(?:[Aa]pproval(?: comes)? from|[Ss]ign-?off(?: is|:)|[Ss]igned off by|[Aa]pproved by|[Aa]pprover:|[Ss]igns:) (?:our |the )?(?:AD |athletic director )?TITLENAME',
@@ -100,7 +101,7 @@ const moneyOf = (raw: string): readonly Patch[] => {
   const patches: Patch[] = []
   const set = (key: string, value: Patch['value']) => patches.push({ path: ['money', key], value })
   const order =
-    /\b(?:purchase order|p\.?o\.?(?: number| no\.?| #)?|order number|orden de compra)(?:\s*(?:is|es|number|número|no\.?|#|:))*\s*((?:PO[- ]?)?[A-Z0-9][A-Z0-9-]*\d[A-Z0-9-]*)/iu.exec(
+    /\b(?:purchase order|p\.?o\.?(?: number| no\.?| #)?|order number|orden de compra)(?:\s*(?:is|es|number|numero|no\.?|#|:|,|la|el))*\s*((?:PO[- ]?)?[A-Z0-9][A-Z0-9-]*\d[A-Z0-9-]*)/iu.exec(
       text,
     )
   if (order !== null) {
@@ -117,7 +118,9 @@ const moneyOf = (raw: string): readonly Patch[] => {
   if (
     deposit &&
     order === null &&
-    /\b(?:paid|left|gave|put down|deje|dejo|di|doy|dimos|damos|pague|pago|pagamos|dejamos)\b/iu.test(text)
+    /\b(?:paid|paying|payment|now|today|left|gave|put down|deje|dejo|di|doy|dimos|damos|pague|pago|pagamos|dejamos)\b/iu.test(
+      text,
+    )
   ) {
     set('state', 'deposit')
     const said = amount?.[1] ?? amount?.[2] ?? advance?.[1] ?? advance?.[2]

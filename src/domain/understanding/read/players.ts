@@ -49,6 +49,8 @@ const fillers: readonly string[] = [
   'is',
   'number',
   'numero',
+  'nº',
+  'n°',
   'name',
   'nombre',
   'wears',
@@ -64,6 +66,8 @@ const fillers: readonly string[] = [
   'que',
   'for',
   'para',
+  "she's",
+  "he's",
   'llamado',
   'llamada',
   'y',
@@ -143,14 +147,14 @@ const nameFirst = (scene: Here, at: number): Found | null => {
 /** "la 2 es Yaretzi M", "#30 Haddad", "number 1, name Benji". */
 const numberFirst = (scene: Here, at: number): Found | null => {
   const { tokens } = scene
-  const marked = tokens[at]?.text === '#' || isWord(tokens[at], 'la', 'el', 'al', 'number', 'numero')
+  const marked = tokens[at]?.text === '#' || isWord(tokens[at], 'la', 'el', 'al', 'number', 'numero', 'nº', 'n°', 'num', 'num.')
   const start = marked ? skip(tokens, at) : at
   const number = numberAt(scene, start)
   if (number === null || !marked || /^\p{Lu}{4,}$/u.test(tokens[at]?.text ?? '')) return null
   const named = nameAt(tokens, skip(tokens, start + 1), isOther(scene.lexicon))
   if (named === null) return nameless(scene, { at, start, number })
   const { player, to, sized } = withSize(tokens, { name: named.name, number }, named.to)
-  return sized || tokens[at]?.text === '#' || isWord(tokens[at], 'number')
+  return sized || tokens[at]?.text === '#' || isWord(tokens[at], 'number', 'nº', 'n°', 'num', 'num.')
     ? { player, from: at, to: Math.max(to, named.to) }
     : null
 }
@@ -160,7 +164,7 @@ const nameless = (
   { tokens, draft, since }: Here,
   { at, start, number }: { at: number; start: number; number: string },
 ): Found | null => {
-  const marked = tokens[at]?.text === '#' || isWord(tokens[at], 'number', 'numero')
+  const marked = tokens[at]?.text === '#' || isWord(tokens[at], 'number', 'numero', 'nº', 'n°', 'num', 'num.')
   if (
     !marked ||
     rowsByNumber(draft.rows, number).length > 0 ||

@@ -20,10 +20,11 @@ import { readNumberLists } from './number-lists.ts'
 import { readPlayers } from './players.ts'
 import { readRecolour } from './recolour.ts'
 import { readRestSizes } from './rest-sizes.ts'
+import { sizeAt } from './sizes.ts'
 import { addPlayers } from './table.ts'
 import { type Counted, readTally } from './tally.ts'
 import { readThings } from './things.ts'
-import { fold, type Token, tokensOf } from './tokens.ts'
+import { fold, isNumber, isWord, type Token, tokensOf } from './tokens.ts'
 import { wearersSide } from './viewer.ts'
 export type Prose = {
   /** The message without its roster lines. */
@@ -122,6 +123,37 @@ const countedPatches = (
   return addCounted(draft, players)
 }
 
+const being: readonly string[] = [
+  'are',
+  'is',
+  'should',
+  'be',
+  'son',
+  'es',
+  'sean',
+  'deben',
+  'ser',
+  'need',
+  'to',
+  'now',
+  'ahora',
+  'mejor',
+  'que',
+]
+
+/** "Las medianas son 12, no 10": the amount said behind a size that was counted before. */
+const countedAgain = (before: Draft, tokens: readonly Token[]): readonly Patch[] =>
+  [...tokens.keys()].flatMap((at): readonly Patch[] => {
+    const size = isNumber(tokens[at - 1]) ? null : sizeAt(tokens, at)
+    if (size?.size === undefined || !isWord(tokens[size.to], ...being)) return []
+    let next = size.to
+    while (isWord(tokens[next], ...being)) next += 1
+    const amount = tokens[next]
+    const keys = Object.entries(before.tally).flatMap(([key, entry]) => (entry.size === size.size ? [key] : []))
+    const plain = isNumber(amount) && /^[1-9]\d{0,2}$/.test(amount?.text ?? '') && sizeAt(tokens, next) === null
+    return plain && keys.length === 1 ? [{ path: ['tally', keys[0] ?? '', 'quantity'], value: Number(amount?.text) }] : []
+  })
+
 const changing: readonly string[] = [
   ...['make', 'change', 'instead', 'should', 'actually', 'really', 'now', 'only'],
   ...['mejor', 'cambia', 'cambien', 'sean', 'ahora', 'solo', 'realmente', 'siempre'],
@@ -129,6 +161,8 @@ const changing: readonly string[] = [
 
 /** "Make that 10 mediums": so many of a size that was counted before; null when nothing is said otherwise. */
 const changedTally = (before: Draft, tokens: readonly Token[], counted: readonly Counted[]): readonly Patch[] | null => {
+  const fixed = countedAgain(before, tokens)
+  if (fixed.length > 0) return fixed
   if (counted.length === 0 || !tokens.some((token) => changing.includes(token.key))) return null
   const keys = counted.map((one) =>
     Object.entries(before.tally).flatMap(([key, entry]) =>

@@ -25,6 +25,35 @@ export const readSwap = (tokens: readonly Token[], { draft }: Scene): Change => 
   }
 }
 
+/** How many letters two words differ by, up to two: by one changed, put in or left out at a time. */
+const isNear = (a: string, b: string): boolean => {
+  if (a === b || Math.abs(a.length - b.length) > 1) return false
+  let start = 0
+  while (start < Math.min(a.length, b.length) && a[start] === b[start]) start += 1
+  let end = 0
+  while (end < Math.min(a.length, b.length) - start && a.at(-1 - end) === b.at(-1 - end)) end += 1
+  return Math.max(a.length, b.length) - start - end <= 1 && Math.min(a.length, b.length) > 3
+}
+
+/** "Sorry, it's Liddell with two Ls": a name one letter away from one on the list takes its place. */
+export const readNearName = (tokens: readonly Token[], { draft }: Scene): Change => {
+  const at = tokens.findIndex((token) => isWord(token, "it's", 'its', 'es', 'spelled', 'escribe'))
+  const fresh = tokens[at + 1]
+  if (at < 0 || fresh === undefined || !isCapital(fresh) || rowsByName(draft.rows, fresh.text).length > 0) return nothing
+  const near = Object.entries(draft.rows).flatMap(([key, row]) =>
+    (row.name ?? '')
+      .split(' ')
+      .flatMap((word) => (isNear(fold(word), fold(fresh.text)) ? [{ key, word, name: row.name ?? '' }] : [])),
+  )
+  const [only, ...more] = near
+  if (only === undefined || more.length > 0) return nothing
+  return {
+    ...nothing,
+    patches: [{ path: ['rows', only.key, 'name'], value: only.name.replace(only.word, fresh.text) }],
+    taken: span(at, at + 2),
+  }
+}
+
 /** "it's Katelyn, not Kaitlyn", "se escribe Itzel, no Itsel": a name spelled otherwise. */
 export const readSpelling = (tokens: readonly Token[], { draft }: Scene): Change => {
   const no = tokens.findIndex((token, index) => isWord(token, 'not', 'no') && isCapital(tokens[index + 1]))

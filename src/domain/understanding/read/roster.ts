@@ -78,7 +78,7 @@ const allDifferent = (values: readonly string[]): boolean => new Set(values).siz
 /** Size lines without names: quantities when the sizes are spelled out or each stands once, else the figures are numbers. */
 const isCounted = (rows: readonly RowLine[], numbered: boolean): boolean => {
   if (!rows.every((row) => row.name === undefined && row.size !== undefined)) return false
-  if (rows.some((row) => /^0/.test(row.number ?? ''))) return false
+  if (rows.some((row) => row.marked || /^0/.test(row.number ?? ''))) return false
   if (rows.some((row) => row.spelled)) return true
   return !numbered && allDifferent(rows.map((row) => `${row.fit ?? ''}${row.size ?? ''}`))
 }
@@ -103,6 +103,7 @@ const menBeside = (rows: readonly RowLine[]): readonly RowLine[] =>
 const isDoubtful = (rows: readonly RowLine[], numbered: boolean): boolean =>
   numbered &&
   rows.length > 1 &&
+  !rows.some((row) => row.marked) &&
   rows.every((row) => row.name === undefined && row.size !== undefined && /^[1-9]/.test(row.number ?? '')) &&
   allDifferent(rows.map((row) => `${row.fit ?? ''}${row.size ?? ''}`))
 

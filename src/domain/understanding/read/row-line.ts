@@ -12,6 +12,8 @@ export type RowLine = {
   readonly size?: Size
   readonly fit?: Fit
   readonly quantity?: number
+  /** The number bears a sign: "#8", "nº 13". */
+  readonly marked?: true
   readonly note?: string
   /** The size was written out in words or with its cut, as sizes are counted. */
   readonly spelled: boolean
@@ -159,7 +161,7 @@ const takeToken = (found: Found, cell: Cell, at: number): number => {
     if (cell.initialTo >= 0) takeInitial(found, cell)
     else if (cell.nameFrom >= 0) cell.initialTo = token.start + text.length
     takeSize(found, size, text)
-    found.spelled ||= size.to - at > 1 || (token.kind === 'word' && token.text.length > 3)
+    found.spelled ||= (size.to - at > 1 && !isNumber(token)) || (token.kind === 'word' && token.text.length > 3)
     return to
   }
   if (isNumber(token)) return numberIn(found, cell, at)
@@ -224,6 +226,8 @@ const countsSizes = (line: string): boolean => {
   )
 }
 
+const markedNumber = /#\s?\d|\bn[º°o.]{1,2}\s?\d/iu
+
 /** A pasted line as a roster line, or null when it is a sentence. */
 export const readRowLine = (line: string): RowLine | null => {
   if (countsSizes(line)) return null
@@ -239,5 +243,6 @@ export const readRowLine = (line: string): RowLine | null => {
   const row: Found = { spelled: false, bad: false }
   for (const cell of cells) takeCell(row, cell)
   if (row.bad || !isPlayer(row)) return null
-  return note === undefined ? finished(row) : { ...finished(row), note }
+  const marked = markedNumber.test(line) ? ({ marked: true } as const) : {}
+  return { ...finished(row), ...marked, ...(note === undefined ? {} : { note }) }
 }

@@ -68,6 +68,15 @@ const captains = (sentence: string, { draft, lexicon }: Scene): readonly Patch[]
   ]
 }
 
+const letters = /\b(?:the|an?|una?|la) ["']?[CA]["']?(?![\p{L}'])/gu
+
+/** "Duval wears the C and Saar gets an A": each letter is that of its own clause. */
+const captainsOf = (sentence: string, scene: Scene): readonly Patch[] => {
+  const clauses = sentence.split(/,| and | y |&/)
+  const own = clauses.filter((clause) => clause.match(letters) !== null && refKeys(tokensOf(clause), scene.draft).length > 0)
+  return own.length > 1 ? own.flatMap((clause) => captains(clause, scene)) : captains(sentence, scene)
+}
+
 /** Who stands on the list as captain, where a letter is spoken of and nobody is named. */
 const notedCaptains = (draft: Draft): readonly string[] =>
   Object.entries(draft.rows).flatMap(([key, { note }]) => (/\bcapt|\bcapit/i.test(fold(note ?? '')) ? [key] : []))
@@ -99,7 +108,7 @@ const blank = (text: string, from: number, length: number): string =>
 export const readRowMarks = (scene: Scene): RowMarks =>
   sentencesOf(scene.text).reduce<RowMarks>(
     (found, sentence) => {
-      const patches = [...captains(sentence.text, scene), ...sleeves(sentence.text, scene.draft)]
+      const patches = [...captainsOf(sentence.text, scene), ...sleeves(sentence.text, scene.draft)]
       if (patches.length === 0) return found
       return { patches: [...found.patches, ...patches], rest: blank(found.rest, sentence.at, sentence.text.length) }
     },

@@ -27,6 +27,12 @@ export const readSigning = (text: string): Signing => {
   return clear || praises.some((pattern) => pattern.test(folded)) ? 'unclear' : null
 }
 
+const going =
+  /(?<=^|[,.;!] ?)(?:adelante(?: con (?:la |el |los |las )?\p{L}+)?|go ahead(?: and \p{L}+(?: it| them)?)?)(?=[,.;!\s]*$|[,.;!])/giu
+
+/** The words of an approval without "adelante", which is a side of a jersey elsewhere. */
+export const withoutGoing = (text: string): string => text.replace(going, ' ')
+
 /** The revision that the words name. */
 export const namedRevision = (text: string): number | null => {
   const found = /\b(?:revision|rev\.?|version)\s*#?\s*(\d{1,4})\b/.exec(fold(text))?.[1]

@@ -32,7 +32,7 @@ const amountAt = ({ tokens, terms, taken }: Scene, at: number): Amount | null =>
   const token = tokens[at]
   if (token === undefined || taken.has(at) || tokens[at - 1]?.text === '#') return null
   if (isWord(token, 'a', 'an') && cutAt(tokens, at + 1) !== null) return { amount: 1, to: at + 1 }
-  if (isWord(tokens[at - 1], 'number', 'numero', 'no', 'the', 'el', 'la')) return null
+  if (isWord(tokens[at - 1], 'number', 'numero', 'no', 'no.', 'nº', 'n°', 'num', 'num.', 'the', 'el', 'la')) return null
   const term = terms.find((one) => one.from === at)
   return term?.meaning.kind === 'count' ? { amount: term.meaning.id, to: term.to } : figureAt(tokens, at)
 }

@@ -5,6 +5,7 @@ import { garmentIds, hearGarment, hearRole } from './hear-garment.ts'
 import { hearContent, hearOutline, hearStones, hearText, hearWord, negatedPlace, takeMake } from './hear-mark.ts'
 import type { Item } from './items.ts'
 import { withLeftOut } from './left-out.ts'
+import { isOtherOwn } from './left-own.ts'
 import { applyWaiting, glue, headAhead, isNegated } from './look-around.ts'
 import { modify } from './modify.ts'
 import { split, splitsAt } from './split-makes.ts'
@@ -86,6 +87,8 @@ const hearPause = (walk: Walk, item: Item): boolean => {
 const isPlaceOf = (walk: Walk, at: number): boolean => {
   const article = walk.items[at + 1]
   const next = walk.items[at + 2]
+  const item = walk.items[at]
+  if (item?.kind === 'place' && (item.id === 'above' || item.id === 'below')) return false
   return article?.kind === 'other' && ['the', 'el', 'la', 'los', 'las'].includes(article.key) && next?.kind === 'content'
 }
 
@@ -162,9 +165,6 @@ const divides = (walk: Walk, item: Item, at: number): boolean => {
   walk.waiting.push({ ...item, id: back ? 'front' : 'back' })
   return true
 }
-
-const isOtherOwn = (walk: Walk, item: Item, at: number): boolean =>
-  item.kind === 'own' && item.near === true && headAhead(walk, at)?.kind !== 'garment'
 
 const describe = (walk: Walk, item: Item, at: number): void => {
   if (item.kind === 'only') walk.only = true

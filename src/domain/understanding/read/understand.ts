@@ -20,7 +20,8 @@ import { recount } from './recount.ts'
 import { countedFrom, playerFrom, readRoster } from './roster.ts'
 import type { RowLine } from './row-line.ts'
 import { readRowMarks } from './row-marks.ts'
-import { namedRevision, readSigning } from './signing.ts'
+import { namedRevision, readSigning, withoutGoing } from './signing.ts'
+import { spreadBySize } from './size-lists.ts'
 import { addPlayers } from './table.ts'
 import { readTeam } from './team.ts'
 import { fold, type Token, tokensOf } from './tokens.ts'
@@ -152,12 +153,12 @@ const hyphenSize = /(?<=\p{Ll})-(?=(?:[YAW]?(?:XS|S|M|L|XL)|[2-4]XL)(?:[\s,;.]|$
 /** Everything that one message says: what it changes, what it leaves open, what it asks, whether it signs. Any text is safe. */
 export const understand = (raw: string, conversation: Conversation, context: Context): Understood => {
   const { text: clean, cut } = cleanText(raw)
-  const text = joinLabelled(clean).replace(hyphenSize, ' ')
+  const text = spreadBySize(joinLabelled(clean)).replace(hyphenSize, ' ')
   const told = conversation.settled ? conversation.language : languageOf(text)
   const language = told ?? conversation.language
   const lexicon = lexiconFor(context.shop, language)
   const team = teamIn(text, tokensOf(text), { lexicon, people: [] })
-  const heard = readIntent(text, team)
+  const heard = readIntent(text, team ?? conversation.draft.team ?? null)
   const intent: Intent = isOwnSpelling(heard, conversation) ? { kind: 'order' } : heard
   const base: Understood = {
     ...nothing,
@@ -173,7 +174,7 @@ export const understand = (raw: string, conversation: Conversation, context: Con
     const asked = readOrder({ text: withoutAsking(text), conversation: { ...conversation, asked: null }, context, language })
     return { ...base, variant: asked.open.length === 0 ? asked.patches : [] }
   }
-  const order = readOrder({ text, conversation, context, language })
+  const order = readOrder({ text: base.signing === null ? text : withoutGoing(text), conversation, context, language })
   const empty = order.patches.length === 0 && order.open.length === 0 && !order.artwork
   const strange =
     empty &&

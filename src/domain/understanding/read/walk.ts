@@ -124,7 +124,7 @@ export const garmentOf = (walk: Walk): string | null => {
 const stoneColours: Readonly<Record<string, string>> = { black: 'jet', pink: 'rose', white: 'crystal' }
 
 /** Colours that no vinyl has. */
-const stonesOnly: readonly string[] = ['crystal', 'clear-ab', 'jet', 'rose']
+export const stonesOnly: readonly string[] = ['crystal', 'clear-ab', 'jet', 'rose']
 
 const hueQuestion = (walk: Walk, item: Extract<Item, { kind: 'colour' }>, patches: (id: string) => readonly Patch[]): void => {
   const path =

@@ -18,7 +18,10 @@ export const enMarks: WordList = [
     means: { kind: 'class', id: 'low-temperature' },
     words: ['low temp', 'low-temp', 'low temperature', 'low-temperature', 'low heat'],
   },
-  { means: { kind: 'vinyl' }, words: ['vinyl', 'htv', 'heat transfer', 'heat transfer vinyl'] },
+  {
+    means: { kind: 'vinyl' },
+    words: ['vinyl under', 'vinyl underneath', 'vinyl', 'htv', 'heat transfer', 'heat transfer vinyl'],
+  },
   { means: { kind: 'blocker' }, words: ['blocker', 'dye blocker', 'blockout', 'blocking layer'] },
   {
     means: { kind: 'outline' },

@@ -47,6 +47,11 @@ export const enPlaces: WordList = [
     means: { kind: 'place', id: 'below' },
     words: [
       'under the number',
+      'underneath the number',
+      'underneath the numbers',
+      'beneath the numbers',
+      'below number',
+      'below numbers',
       'below the number',
       'below',
       'underneath',

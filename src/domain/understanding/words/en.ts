@@ -86,6 +86,7 @@ export const enWords: Words = {
         'gamertags',
       ],
     },
+    { means: { kind: 'word', make: true }, words: ['print', 'printing', 'writing', 'imprint'] },
     {
       means: { kind: 'word' },
       words: [
@@ -94,11 +95,7 @@ export const enWords: Words = {
         'text',
         'lettering',
         'letters',
-        'print',
-        'printing',
-        'writing',
         'wording',
-        'imprint',
         'everything else',
         'say',
         'saying',

@@ -35,7 +35,17 @@ export const esGarments: WordList = [
   { means: { kind: 'garment', id: 'shorts' }, words: ['shorts', 'pantaloncillos', 'bermudas'] },
   {
     means: { kind: 'garment', id: 'bodysuit', catalogue: 'cheer-bodysuit' },
-    words: ['bodysuit', 'bodysuits', 'traje de porrista', 'trajes de porrista', 'trajes de porristas', 'leotardo', 'leotardos'],
+    words: [
+      'bodysuit',
+      'bodysuits',
+      'bodys',
+      'bodies',
+      'traje de porrista',
+      'trajes de porrista',
+      'trajes de porristas',
+      'leotardo',
+      'leotardos',
+    ],
   },
   {
     means: { kind: 'role', id: 'home' },

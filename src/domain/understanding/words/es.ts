@@ -59,6 +59,7 @@ export const esWords: Words = {
       words: ['número', 'números', 'numero', 'numeros', 'dorsal', 'dorsales', 'number'],
     },
     { means: { kind: 'content', id: 'name' }, words: ['nombre', 'nombres', 'apellido', 'apellidos'] },
+    { means: { kind: 'word', make: true }, words: ['impresión', 'estampado'] },
     {
       means: { kind: 'word' },
       words: [
@@ -66,8 +67,6 @@ export const esWords: Words = {
         'texto',
         'letrero',
         'todo lo demás',
-        'impresión',
-        'estampado',
         'leyenda',
         'letras',
         'que diga',

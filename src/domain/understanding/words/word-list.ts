@@ -13,7 +13,8 @@ export type Meaning =
   | { readonly kind: 'class'; readonly id: VinylClass }
   | { readonly kind: 'vinyl' }
   | { readonly kind: 'content'; readonly id: 'number' | 'name' }
-  | { readonly kind: 'word' }
+  /** `make`: speaks of how all is lettered and not of words to write: "white print". */
+  | { readonly kind: 'word'; readonly make?: true }
   | { readonly kind: 'garment'; readonly id: GarmentKind; readonly catalogue?: string; readonly unnumbered?: GarmentKind }
   | { readonly kind: 'role'; readonly id: 'home' | 'away' }
   | { readonly kind: 'knit'; readonly id: Knit }
