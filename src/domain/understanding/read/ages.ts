@@ -16,7 +16,14 @@ const classOf = (age: number): '13-up' | '3-12' | 'under-3' => (age < 3 ? 'under
 const group =
   /\b(?:they|all|everyone|kids|girls|boys|players|team|ages?|aged|between|children|todos|todas|tienen|entre|edades|ninos|ninas|chicos|chicas|jugador[ae]s|muchach[ao]s|son|equipo|categoria)\b/
 
+/** "All of them are 9 or 10", "todas tienen 9 o 10": said of everybody, two figures that end the clause are years. */
+const bareYears =
+  /\b(?:all of them|they|everyone|everybody|the (?:kids|girls|boys)|todas|todos|all)(?: are|'re| is|'s| son| tienen)?(?: all)?(?: between| entre)? (\d{1,2}) ?(?:or|to|and|-|a|o|y) ?(\d{1,2})(?= *(?:[.,;!\n]|$))/
+
 const everyonesYears = (folded: string): Draft['ages'] | null => {
+  const bare = bareYears.exec(folded)
+  if (bare !== null && Number(bare[2]) < 20 && Number(bare[1]) < Number(bare[2]))
+    return classOf(Number(bare[1])) === classOf(Number(bare[2])) ? classOf(Number(bare[1])) : 'mixed'
   const found = years.exec(folded)
   if (found === null || !group.test(folded)) return null
   const [low, high] = [Number(found[1]), Number(found[2] ?? found[1])]

@@ -31,6 +31,9 @@ const isLettered = (tokens: readonly Token[], { text, from, to }: { text: string
 /** Who looks at the artwork and approves it is a person of the order, no drawing. */
 const deciding = /\b(?:approv\w+|sign(?:s|ed)? off|aprueb\w+|firma|autoriz\w+)\b/
 
+/** A sentence after the drawing's that speaks of it still: "it's a horse head on the left chest". */
+const goesOn = /^\s*(?:and |y )?(?:it|its|it's|that|the image|es|va|iria|seria|quiero que vaya|lo quiero|ponganlo)\b/
+
 const isRefused = (tokens: readonly Token[], from: number, at: number): boolean =>
   tokens.slice(from, at).some((token) => artworkWords.refused.has(token.key))
 
@@ -44,7 +47,8 @@ export const readArtwork = (text: string, draft: Draft, lexicon: Lexicon): Artwo
   let said = false
   for (const sentence of sentencesOf(text)) {
     const tokens = tokensOf(sentence.text)
-    const at = tokens.findIndex((token) => artworkWords.words.has(token.key))
+    const named = tokens.findIndex((token) => artworkWords.words.has(token.key))
+    const at = named < 0 && said && goesOn.test(fold(sentence.text)) ? 0 : named
     if (at < 0) continue
     const [from, to] = stretch(tokens, at, lexicon)
     if (deciding.test(fold(sentence.text)) || isLettered(tokens, { text: sentence.text, from, to })) continue

@@ -139,8 +139,13 @@ const sizeItem = (tokens: readonly Token[], term: Term | undefined, at: number):
   return cut === null ? null : { kind: 'cut', fit: cut.fit, from: at, to: cut.to, key: token.key }
 }
 
-const termItem = (token: Token, term: Term | undefined): Item | null =>
-  term === undefined || term.meaning.kind === 'unit' ? null : { ...term.meaning, from: term.from, to: term.to, key: token.key }
+/** A colour keeps all of its words: they are what is asked about. */
+const termItem = (tokens: readonly Token[], term: Term | undefined): Item | null => {
+  if (term === undefined || term.meaning.kind === 'unit') return null
+  const to = term.meaning.kind === 'colour' ? term.to : term.from + 1
+  const words = tokens.slice(term.from, to).map(({ key }) => key)
+  return { ...term.meaning, from: term.from, to: term.to, key: words.join(' ') }
+}
 
 /** The items of a piece of prose in their order. `shouted`: all of it is in capitals, so that capitals mean nothing. */
 export const itemsOf = (sentence: Sentence): readonly Item[] => {
@@ -151,7 +156,7 @@ export const itemsOf = (sentence: Sentence): readonly Item[] => {
   for (const [at, token] of tokens.entries()) {
     if (at < next) continue
     const term = terms.get(at)
-    const item = sizeItem(tokens, term, at) ?? longItem(sentence, terms, at) ?? termItem(token, term) ?? plainItem(token, at)
+    const item = sizeItem(tokens, term, at) ?? longItem(sentence, terms, at) ?? termItem(tokens, term) ?? plainItem(token, at)
     items.push(item)
     next = item.to
   }

@@ -8,6 +8,7 @@ import { readAges } from './ages.ts'
 import { readAnswer } from './answers.ts'
 import { readApart } from './apart.ts'
 import { readArtwork } from './artwork.ts'
+import { chosenHue } from './chosen-hue.ts'
 import { readFaces } from './faces.ts'
 import { asksSomething, readIntent, withoutAsking } from './intents.ts'
 import { joinLabelled } from './labelled-lines.ts'
@@ -95,13 +96,15 @@ type Read = {
 }
 
 const readOrder = ({
-  text,
+  text: whole,
   conversation,
   context,
   language,
 }: Read): Pick<Understood, 'patches' | 'open' | 'pasted' | 'unread' | 'artwork'> => {
   const { asked, draft } = conversation
   const lexicon = lexiconFor(context.shop, language)
+  const { patches: chosen, rest: text } =
+    tokensOf(whole).length > 4 ? chosenHue(whole, asked, lexicon) : { patches: [], rest: whole }
   const expected = rosterQuestions.includes(asked?.code ?? '')
   const roster = readRoster(text, { expected, numbered: hasNumbers(draft, fold(text)) })
   const merged = mergePlayers(draft, roster)
@@ -110,7 +113,7 @@ const readOrder = ({
   const faces = readFaces(artwork.rest, context.shop)
   const apart = readApart(faces.rest, withRows, lexicon)
   const marks = readRowMarks({ text: apart.rest, draft: withRows, lexicon })
-  const special = [...merged, ...artwork.patches, ...faces.patches, ...marks.patches]
+  const special = [...chosen, ...merged, ...artwork.patches, ...faces.patches, ...marks.patches]
   const start = preview(draft, special)
   const prose = readProse({
     text: marks.rest,
