@@ -1,5 +1,6 @@
 import type { Gate } from '../../src/domain/press/press-plan.ts'
 import type { OrderState } from '../../src/ports/work-records.ts'
+import { ended } from './load/words.ts'
 
 /** An earlier order as the owner finds it in the books. */
 type EarlierNamed = { readonly orderId: string; readonly revision: number; readonly needBy: string }
@@ -157,10 +158,11 @@ export const deskWords = {
       collected: 'entregado',
       cancelled: 'cancelado',
     },
-    status: (state, when) => (when === null ? `Su pedido está ${state}.` : `Su pedido está ${state}; prometido para ${when}.`),
+    status: (state, when) =>
+      when === null ? `Su pedido está ${state}.` : ended(`Su pedido está ${state}; prometido para el ${when}`),
     placeLost:
       'Ese lugar se ocupó mientras usted decidía. Calculo la siguiente fecha segura; revise la nueva prueba y fírmela, por favor.',
-    signedOff: (revision, when) => `La revisión ${revision} está firmada. La prometemos para ${when}.`,
+    signedOff: (revision, when) => ended(`La revisión ${revision} está firmada. La prometemos para el ${when}`),
     onBench: (ticket) => `La orden de trabajo ${ticket} está en la mesa. Le aviso cuando esté lista.`,
     ticketFor: (ticket, team) => `Orden ${ticket} · ${team}`,
     needed: (when) => `Se necesita ${when}`,
