@@ -31,6 +31,8 @@ export type Messages = {
   of(nonce: string): Promise<StoredMessage | null>
   /** In their places' order. */
   after(channel: string, changed: number): Promise<readonly StoredMessage[]>
+  /** What stands in a channel with any of these words in it. */
+  naming(channel: string, words: readonly string[]): Promise<readonly { readonly nonce: string; readonly body: unknown }[]>
 }
 
 /** What was posted in a chat that keeps its own messages: which nonce became which message there. */

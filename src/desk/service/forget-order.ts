@@ -4,6 +4,7 @@ import { minutes } from '../../domain/units/units.ts'
 import type { ShopStore } from '../../ports/store.ts'
 import type { OrderState, StoredOrder } from '../../ports/work-records.ts'
 import { type Desk, shopChannel } from './desk.ts'
+import { forgetNames } from './forget-names.ts'
 import { shopPlanFrom, ticketFrom } from './records.ts'
 import { textMessage } from './say-message.ts'
 import { ticketName } from './ticket-names.ts'
@@ -68,6 +69,7 @@ const forgetIn = async (desk: Desk, shop: ShopStore, orderId: string): Promise<R
   if (!ended.ok) return ended
   await forgetTickets(desk, shop, orderId)
   await forgetNotes(desk, shop, orderId)
+  await forgetNames(shop, orderId)
   await shop.forget(orderId)
   await shop.events.add({ code: 'forgotten', orderId, ticketId: null, by: 'desk', at: desk.clock.now(), facts: {} })
   return ok(null)

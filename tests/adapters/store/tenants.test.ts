@@ -105,6 +105,7 @@ const attacks: { readonly [name: string]: Attack } = {
   'conversations.save': (shop, { conversationId }) => shop.conversations.save(seen(conversationId), {}),
   'messages.put': (shop, { ticketId }) => shop.messages.put({ channel: 'shop:bench', nonce: ticketId, by: 'bot', body: {} }),
   'messages.of': (shop, { ticketId }) => shop.messages.of(ticketId),
+  'messages.naming': (shop) => shop.messages.naming('shop:bench', ['']),
   'messages.after': (shop, { conversationId }) => shop.messages.after(`conversation:${conversationId}`, 0),
   'posted.read': (shop, { ticketId }) => shop.posted.read(ticketId),
   'posted.note': (shop, { ticketId }) => shop.posted.note(ticketId, { messageId: 'm', hash: 'h' }),

@@ -117,10 +117,24 @@ const after = async ({ db, shopId }: Scope, channel: string, changed: number): P
   return rows.map((row) => ({ ...row, at: row.at.getTime() }))
 }
 
+/** Words are looked for as the text of a document has them. */
+const naming = ({ db, shopId }: Scope, channel: string, words: readonly string[]): ReturnType<Messages['naming']> => {
+  const written = words.map((word) => JSON.stringify(word).slice(1, -1))
+  return db
+    .selectFrom('message')
+    .select(['nonce', 'body'])
+    .where('shopId', '=', shopId)
+    .where('channel', '=', channel)
+    .where(sql<boolean>`exists (select from unnest(${written}::text[]) word where position(word in body::text) > 0)`)
+    .orderBy('seq')
+    .execute()
+}
+
 export const messagesIn = (scope: Scope): Messages => ({
   put: (posting) => atomic(scope, (inner) => put(inner, posting)),
   of: (nonce) => of(scope, nonce),
   after: (channel, changed) => after(scope, channel, changed),
+  naming: (channel, words) => naming(scope, channel, words),
 })
 
 export const postedIn = ({ db, shopId }: Scope): PostedNotes => ({
