@@ -11,13 +11,16 @@ type Shelf = Amount & { readonly lot: string }
 const write = (shop: ShopStore, changes: readonly StockChange[], hand: Hand): Promise<void> =>
   shop.stock.move(changes.map((change) => ({ ...change, ...hand })))
 
-/** Whatever became free of these items goes to whoever lacks it, the earliest promise first. */
-const settle = async (shop: ShopStore, items: readonly string[], hand: Hand): Promise<void> => {
-  const lacking = await shop.stock.lacking(items)
-  if (lacking.length === 0) return
-  const holders = lacking.map(({ orderId }) => orderId)
-  await write(shop, allot(await shop.stock.ledger({ items, holders }), lacking), hand)
+/** What is free of what they lack is given to these needs, the earliest promise first. */
+const give = async (shop: ShopStore, needs: readonly Need[], hand: Hand): Promise<void> => {
+  if (needs.length === 0) return
+  const holders = needs.map(({ orderId }) => orderId)
+  await write(shop, allot(await shop.stock.ledger({ items: itemsOf(needs), holders }), needs), hand)
 }
+
+/** Whatever became free of these items goes to whoever lacks it. */
+const settle = async (shop: ShopStore, items: readonly string[], hand: Hand): Promise<void> =>
+  give(shop, await shop.stock.lacking(items), hand)
 
 const itemsOf = (rows: readonly { readonly item: string }[]): readonly string[] => [...new Set(rows.map(({ item }) => item))]
 
@@ -53,7 +56,10 @@ export const wantStock = async (shop: ShopStore, { orderId, due, uses }: Wanted,
   )
   const keep = new Map(wanted.map(({ item, amount }) => [item, amount]))
   const freed = await releaseAbove(shop, { orderId, keep }, hand)
-  await settle(shop, [...new Set([...keep.keys(), ...freed])], hand)
+  // Nobody lacks what lies free: where nothing was let go, only this order can be given anything.
+  await (freed.length === 0
+    ? give(shop, await shop.stock.wantedBy(orderId), hand)
+    : settle(shop, [...keep.keys(), ...freed], hand))
 }
 
 /** An order wants nothing any more. */
