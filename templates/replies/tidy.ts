@@ -187,6 +187,7 @@ const headFields = (words: TidyWords, show: Show, tidy: Tidy): readonly Field[] 
     { name: words.names.handOver, value: word(words.handOver, order.handOver), path: '/handOver' },
     ...peopleField(words, order),
     ...moneyField(words, show, order),
+    { name: words.names.notes, value: order.notes?.split('\n').join('; '), path: '/notes' },
   ]
   return fields.flatMap(({ name, value, path }) =>
     value === undefined || value === ''
