@@ -2,7 +2,7 @@ import type { Draft } from '../draft.ts'
 import type { Patch } from '../patch.ts'
 import { type Lexicon, termsOf } from './lexicon.ts'
 import { refsIn } from './refs.ts'
-import { fold, tokensOf } from './tokens.ts'
+import { blanked, fold, tokensOf } from './tokens.ts'
 
 /** A player whose jersey has another colour, and the words that said so. */
 export type ApartFound = { readonly patches: readonly Patch[]; readonly rest: string }
@@ -10,11 +10,21 @@ export type ApartFound = { readonly patches: readonly Patch[]; readonly rest: st
 const who = /\b(?:libero|goalkeeper|goalie|keeper|portero|portera|guardameta|arquero)\b/
 const wears = /\b(?:wears?|in|gets?|has|needs?|is|viste|lleva|va de|usa|de|en|trae)\b/
 
+type Clause = { readonly text: string; readonly at: number }
+
+const goesOn = /^ ?(?:va|viste|lleva|usa|wears|in|and wears|gets)\b./
+
+/** A clause with the next one behind its comma, where that tells what is worn. */
+const longer = (text: string, clause: Clause, next: Clause | undefined): readonly Clause[] => {
+  const comma = clause.at + clause.text.length
+  const joins = next !== undefined && next.at === comma + 1 && text[comma] === ',' && goesOn.test(next.text)
+  return joins ? [{ text: `${clause.text},${next.text}`, at: clause.at }] : []
+}
+
 /** Clauses; one that only names the player goes on into the next: "la portera Ximena usa el 1, va de verde". */
-const clausesOf = (text: string): readonly { readonly text: string; readonly at: number }[] => {
+const clausesOf = (text: string): readonly Clause[] => {
   const clauses = [...text.matchAll(/[^.,;\n!?]+/g)].map((match) => ({ text: match[0], at: match.index }))
-  const longer = [...text.matchAll(/[^.,;\n!?]+, ?(?:va|viste|lleva|usa|wears|in|and wears|gets)\b[^.,;\n!?]+/g)]
-  return [...longer.map((match) => ({ text: match[0], at: match.index })), ...clauses]
+  return [...clauses.flatMap((clause, index) => longer(text, clause, clauses[index + 1])), ...clauses]
 }
 
 const numberNear = (sentence: string): string | null =>
@@ -51,7 +61,7 @@ export const readApart = (text: string, draft: Draft, lexicon: Lexicon): ApartFo
       ...keys.map((key): Patch => ({ path: ['rows', key, 'garment'], value: 'jersey-2' })),
     ]
     const end = clause.at + clause.text.search(/\bwith\b|\bcon\b|$/u)
-    return { patches, rest: `${text.slice(0, clause.at)}${' '.repeat(Math.max(0, end - clause.at))}${text.slice(end)}` }
+    return { patches, rest: blanked(text, clause.at, end) }
   }
   return { patches: [], rest: text }
 }

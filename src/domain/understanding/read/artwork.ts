@@ -2,7 +2,7 @@ import type { Draft } from '../draft.ts'
 import type { Patch } from '../patch.ts'
 import { artworkWords } from '../words/languages.ts'
 import { type Lexicon, termsOf } from './lexicon.ts'
-import { fold, type Token, tokensOf } from './tokens.ts'
+import { blanked, fold, type Token, tokensOf } from './tokens.ts'
 
 /** A drawing spoken of: kept in the customer's words for a person to look at; `rest` is the text without them. */
 export type ArtworkFound = { readonly patches: readonly Patch[]; readonly said: boolean; readonly rest: string }
@@ -37,9 +37,6 @@ const goesOn = /^\s*(?:and |y )?(?:it|its|it's|that|the image|es|va|iria|seria|q
 const isRefused = (tokens: readonly Token[], from: number, at: number): boolean =>
   tokens.slice(from, at).some((token) => artworkWords.refused.has(token.key))
 
-const blank = (text: string, from: number, to: number): string =>
-  `${text.slice(0, from)}${' '.repeat(to - from)}${text.slice(to)}`
-
 /** "Our logo is a wolf head, can you put that on the front?": a person decides; nothing is put anywhere. */
 export const readArtwork = (text: string, draft: Draft, lexicon: Lexicon): ArtworkFound => {
   let rest = text
@@ -53,7 +50,7 @@ export const readArtwork = (text: string, draft: Draft, lexicon: Lexicon): Artwo
     const [from, to] = stretch(tokens, at, lexicon)
     if (deciding.test(fold(sentence.text)) || isLettered(tokens, { text: sentence.text, from, to })) continue
     const [start, end] = [tokens[from]?.start ?? 0, tokens[to - 1]?.end ?? 0]
-    rest = blank(rest, sentence.at + start, sentence.at + end)
+    rest = blanked(rest, sentence.at + start, sentence.at + end)
     if (isRefused(tokens, from, at)) continue
     said = true
     notes.push(sentence.text.slice(start, end).trim().slice(0, 160))

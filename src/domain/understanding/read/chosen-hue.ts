@@ -1,7 +1,7 @@
 import type { Asked } from '../conversation.ts'
 import type { Patch } from '../patch.ts'
 import { type Lexicon, termsOf } from './lexicon.ts'
-import { tokensOf } from './tokens.ts'
+import { blanked, tokensOf } from './tokens.ts'
 
 export type Chosen = { readonly patches: readonly Patch[]; readonly rest: string }
 
@@ -11,8 +11,7 @@ export const chosenHue = (text: string, asked: Asked | null, lexicon: Lexicon): 
   for (const { meaning, from, to } of asked?.code === 'colour' ? termsOf(lexicon, tokens) : []) {
     const reading = (asked?.readings ?? []).find((one) => meaning.kind === 'colour' && one.value === meaning.id)
     const [start, end] = [tokens[from]?.start ?? 0, tokens[to - 1]?.end ?? 0]
-    if (reading !== undefined)
-      return { patches: reading.patches, rest: `${text.slice(0, start)}${' '.repeat(end - start)}${text.slice(end)}` }
+    if (reading !== undefined) return { patches: reading.patches, rest: blanked(text, start, end) }
   }
   return { patches: [], rest: text }
 }

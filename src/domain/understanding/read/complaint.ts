@@ -1,13 +1,10 @@
 import type { Complaint } from '../conversation.ts'
-import { fold } from './tokens.ts'
-
-/** One pattern of several, on word borders. */
-export const any = (...sources: readonly string[]): RegExp => new RegExp(`\\b(?:${sources.join('|')})\\b`)
+import { anyOf, fold } from './tokens.ts'
 
 const trouble: readonly (readonly [Complaint['kind'], RegExp])[] = [
   [
     'wrong-name',
-    any(
+    anyOf(
       'wrong name',
       'wrong number',
       'misspelled',
@@ -25,7 +22,7 @@ const trouble: readonly (readonly [Complaint['kind'], RegExp])[] = [
   ],
   [
     'stones-lost',
-    any(
+    anyOf(
       '(?:stones?|rhinestones?|crystals|bling|gems)(?: \\w+){0,4} (?:fell|fall|falling|came|come|coming|missing|lost|dropped)',
       '(?:fell off|fall off|falling off|came off)(?: \\w+){0,4} (?:stones?|rhinestones?)',
       'se (?:le )?(?:cayeron|caen|cayo|estan cayendo)(?: \\w+){0,3} (?:piedras?|piedritas|pedreria|cristales)',
@@ -34,7 +31,7 @@ const trouble: readonly (readonly [Complaint['kind'], RegExp])[] = [
   ],
   [
     'lift',
-    any(
+    anyOf(
       'peel(?:ing|ed|s)?(?: off)?',
       'lifting',
       'coming off',
@@ -47,10 +44,10 @@ const trouble: readonly (readonly [Complaint['kind'], RegExp])[] = [
       'se levanta',
     ),
   ],
-  ['crack', any('crack(?:ing|ed|s)?', 'se (?:agrieto|cuarteo|esta cuarteando|agrieta)', 'agrietad[oa]s?', 'cuartead[oa]s?')],
+  ['crack', anyOf('crack(?:ing|ed|s)?', 'se (?:agrieto|cuarteo|esta cuarteando|agrieta)', 'agrietad[oa]s?', 'cuartead[oa]s?')],
   [
     'bleed',
-    any(
+    anyOf(
       'bled',
       'bleeding',
       'turned pink',
@@ -62,11 +59,11 @@ const trouble: readonly (readonly [Complaint['kind'], RegExp])[] = [
       'se puso rosa',
     ),
   ],
-  ['shine', any('shiny (?:mark|box|spot)', 'press marks?', 'burn marks?', 'scorched', 'marca de plancha', 'quemad[oa]')],
-  ['shrink', any('shrank', 'shrunk', 'se encogio', 'encogid[oa]')],
+  ['shine', anyOf('shiny (?:mark|box|spot)', 'press marks?', 'burn marks?', 'scorched', 'marca de plancha', 'quemad[oa]')],
+  ['shrink', anyOf('shrank', 'shrunk', 'se encogio', 'encogid[oa]')],
 ]
 
-const future = any('will it', 'does it', 'do they', 'would it', "won't", 'worried', 'afraid', 'last time', 'la vez pasada')
+const future = anyOf('will it', 'does it', 'do they', 'would it', "won't", 'worried', 'afraid', 'last time', 'la vez pasada')
 
 const washCount: Readonly<Record<string, number>> = {
   one: 1,
@@ -88,7 +85,7 @@ const washCount: Readonly<Record<string, number>> = {
 
 const washesOf = (folded: string): number | undefined => {
   if (
-    any(
+    anyOf(
       'never(?: been)? washed',
       'not washed',
       "hasn't been washed",
@@ -112,7 +109,7 @@ const washesOf = (folded: string): number | undefined => {
 
 const dryingOf = (folded: string): string | undefined => {
   if (
-    any(
+    anyOf(
       'air[- ]?dr(?:y|ied)',
       'hung',
       'hang(?:ing)?',
@@ -125,7 +122,7 @@ const dryingOf = (folded: string): string | undefined => {
     ).test(folded)
   )
     return 'air'
-  return any('dryer', 'tumble', 'secadora').test(folded) ? 'dryer' : undefined
+  return anyOf('dryer', 'tumble', 'secadora').test(folded) ? 'dryer' : undefined
 }
 
 const NAME = "\\p{Lu}[\\p{Ll}\\p{M}]+(?:[-' ]\\p{Lu}[\\p{Ll}\\p{M}]+)?"
@@ -190,7 +187,7 @@ export const complaintOf = (text: string, team: string | null): Complaint | null
 }
 
 /** Words of somebody who orders. */
-const wishes = any(
+const wishes = anyOf(
   'we need',
   'i need',
   'want to order',

@@ -9,6 +9,7 @@ import { sendsLater } from './later.ts'
 import { dayIn } from './near-days.ts'
 import { relativeDay } from './relative-days.ts'
 import { fold, isWord, type Token } from './tokens.ts'
+
 export type DatesFound = {
   readonly patches: readonly Patch[]
   readonly open: readonly Open[]
@@ -50,7 +51,7 @@ const clauseAt = (tokens: readonly Token[], from: number, to: number): readonly 
 /** "March 19, not March 18", "el viernes en vez del jueves": a day that is taken back. */
 const isTakenBack = (tokens: readonly Token[], from: number): boolean => {
   const [last, before] = [tokens[from - 1], tokens[from - 2]]
-  const skip = isWord(last, 'on', 'the', 'el', 'on') ? before : last
+  const skip = isWord(last, 'on', 'the', 'el') ? before : last
   return (
     isWord(skip, 'not', 'no') || (isWord(last, 'of', 'de', 'del', 'than') && isWord(before, 'instead', 'vez', 'lugar', 'rather'))
   )

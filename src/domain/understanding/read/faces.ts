@@ -3,7 +3,7 @@ import type { Shop } from '../../shop/shop.ts'
 import type { Open, Reading } from '../conversation.ts'
 import type { Patch } from '../patch.ts'
 import { faceWords } from '../words/languages.ts'
-import { fold, type Token, tokensOf } from './tokens.ts'
+import { blanked, fold, type Token, tokensOf } from './tokens.ts'
 
 /** The faces asked for by name, what has to be asked about them, and the text without those words. */
 export type FacesFound = { readonly patches: readonly Patch[]; readonly open: readonly Open[]; readonly rest: string }
@@ -114,7 +114,7 @@ export const readFaces = (text: string, shop: Shop): FacesFound => {
     const fits = face !== null && (face.kind === 'numeral' || !lettered.includes('number'))
     if (fits) patches.push(...readingOf(face, lettered).patches)
     if (!fits) open.push(askAbout(words, lettered, shop))
-    rest = rest.slice(0, start) + ' '.repeat(end - start) + rest.slice(end)
+    rest = blanked(rest, start, end)
   }
   return { patches, open: open.slice(0, 1), rest }
 }

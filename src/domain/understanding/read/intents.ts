@@ -1,6 +1,6 @@
 import type { Intent } from '../understood.ts'
-import { any, complaintOf } from './complaint.ts'
-import { fold } from './tokens.ts'
+import { complaintOf } from './complaint.ts'
+import { anyOf, fold } from './tokens.ts'
 
 const patterns = {
   undo: new RegExp(
@@ -11,15 +11,15 @@ const patterns = {
       "(?:[,;.] *[\\w# ]{1,30} (?:was|were|is|are|estaba|era) (?:right|fine|correct|ok|okay|bien|correct[oa])(?: before| antes)?|[,;.] *(?:si|yes|he|she|they|actually|porque|because)\\b[\\w' ]{0,40})?[.! ]*$",
     ].join(''),
   ),
-  startOver: any('start over', 'start again', 'empezar de nuevo', 'empecemos de nuevo', 'borra todo', 'reset the order'),
-  cancel: any(
+  startOver: anyOf('start over', 'start again', 'empezar de nuevo', 'empecemos de nuevo', 'borra todo', 'reset the order'),
+  cancel: anyOf(
     'cancel (?:the|my|our|this|whole)(?: whole)? order',
     'cancel everything',
     'cancela(?:r)? (?:el|mi|todo el|este) pedido',
     'ya no quiero el pedido',
     'cancel it all',
   ),
-  person: any(
+  person: anyOf(
     'talk to (?:a |some)?(?:person|human|someone)',
     'real person',
     'speak to (?:a |some)?(?:person|human|someone)',
@@ -27,7 +27,7 @@ const patterns = {
     'una persona de verdad',
     'call me',
   ),
-  status: any(
+  status: anyOf(
     '(?:is|are) (?:my|our|the|it|they|everything)(?: \\w+){0,3} (?:ready|done|finished)',
     'order status',
     'status of',
@@ -41,7 +41,7 @@ const patterns = {
     'cuando estan',
     'en que va',
   ),
-  price: any(
+  price: anyOf(
     'how much (?:would|is|are|for|does|do|without|with|if)',
     'what would it (?:cost|be)',
     "what's the price",
@@ -53,7 +53,7 @@ const patterns = {
     'a como',
   ),
   whatIf: /^[¿\s]*(?:(?:and|ok|so|hm+|y|oye|bueno)[, ]+)*(?:what if|what about|how about|y si|que tal si|que pasa si)\b/,
-  care: any(
+  care: anyOf(
     'how (?:do|should|to|can) (?:we |i |you )?(?:wash|dry|iron|care for|clean)',
     'wash(?:ing)? (?:instructions|them|it)\\?',
     'care (?:card|instructions)',
@@ -62,7 +62,7 @@ const patterns = {
     'instrucciones de lavado',
     'se puede(?:n)? (?:meter|poner) (?:en|a) la secadora',
   ),
-  photo: any(
+  photo: anyOf(
     '(?:sending|sent|send|attached|attaching|here is|took) (?:you )?(?:a |the )?(?:photo|picture|pic|screenshot|voice note|voice memo)',
     'photo of the (?:roster|list)',
     'screenshot',
@@ -75,7 +75,7 @@ const patterns = {
   thanks: /^(?:thanks?(?: you)?(?: so much| a lot)?|thx|ty|gracias|muchas gracias|mil gracias|muy amable|great,? thanks)[.! ]*$/,
   greeting:
     /^(?:hi|hello|hey|good (?:morning|afternoon|evening)|morning|afternoon|yo|howdy|hola|buenas|buenos dias|buenas tardes|buenas noches|que tal|ola)(?: (?:there|buenas|hola|all|everyone))*[.!, ]*$/,
-  rude: any(
+  rude: anyOf(
     'stupid',
     'useless',
     'idiot',
@@ -102,7 +102,7 @@ const patterns = {
     'put[oa]',
     'hate you',
   ),
-  earlier: any(
+  earlier: anyOf(
     'same as last (?:year|season|time)',
     'like last (?:year|season|time)',
     'same (?:order )?as (?:before|last)',
@@ -126,7 +126,7 @@ const patterns = {
     '(?:lo mismo|igual(?:es)?|otra vez|de nuevo|repetir|repetimos|los mismos|las mismas)\\b[^.\\n]{0,60}\\b(?:el ano pasado|la temporada pasada|la vez pasada|anterior|el torneo pasado)',
     '(?:el ano pasado|la temporada pasada|la vez pasada|el torneo pasado|anterior)\\b[^\\n]{0,80}\\b(?:lo mismo|igual(?:es)?|otra vez|de nuevo|repetir|repetimos|los mismos|las mismas)',
   ),
-  single: any(
+  single: anyOf(
     "(?:lost|misplaced|replace) (?:[\\w#']+ ){1,5}?(?:jersey|shirt|hoodie|tee|polo|uniform)\\b",
     'lost (?:his|hers|theirs|mine)\\b',
     'just that one again',
@@ -159,7 +159,7 @@ const simple: readonly (readonly [Exclude<Intent['kind'], 'order' | 'complaint' 
 
 /** Who is to be left out of an earlier order: "without the seniors", "sin los de último año". */
 const without = (folded: string): readonly string[] =>
-  any(
+  anyOf(
     'without the seniors',
     'drop the seniors',
     'no seniors',

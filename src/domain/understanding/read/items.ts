@@ -3,8 +3,8 @@ import type { Meaning } from '../words/word-list.ts'
 import type { Term } from './lexicon.ts'
 import { cutAt, sizeAt } from './sizes.ts'
 import { isNumber, isWord, type Token } from './tokens.ts'
-
 import { quoteAt, shoutAt, titleAt } from './written.ts'
+
 /** What the reader of garments and decorations walks along: meanings, quoted or shouted words, lengths, figures, pauses. */
 export type Item = (
   | Meaning

@@ -89,6 +89,10 @@ export const headAhead = (walk: Walk, from: number): Item | null => {
   return null
 }
 
+/** "We have" without a garment behind it speaks of something else than cloth of their own. */
+export const isOtherOwn = (walk: Walk, item: Item, at: number): boolean =>
+  item.kind === 'own' && item.near === true && headAhead(walk, at)?.kind !== 'garment'
+
 /** The item before, articles and adjectives that wait for this noun left out. */
 export const before = (walk: Walk, at: number): Item | undefined => {
   let index = at - 1

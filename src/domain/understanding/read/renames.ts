@@ -25,7 +25,7 @@ export const readSwap = (tokens: readonly Token[], { draft }: Scene): Change => 
   }
 }
 
-/** How many letters two words differ by, up to two: by one changed, put in or left out at a time. */
+/** Whether two words of four letters or more differ by one letter: changed, put in or left out. */
 const isNear = (a: string, b: string): boolean => {
   if (a === b || Math.abs(a.length - b.length) > 1) return false
   let start = 0

@@ -2,7 +2,7 @@ import type { Draft } from '../draft.ts'
 import type { Patch } from '../patch.ts'
 import { type Lexicon, termsOf } from './lexicon.ts'
 import { refsIn, rowsByNumber } from './refs.ts'
-import { fold, type Token, tokensOf } from './tokens.ts'
+import { blanked, fold, type Token, tokensOf } from './tokens.ts'
 
 type Scene = { readonly text: string; readonly draft: Draft; readonly lexicon: Lexicon }
 
@@ -101,16 +101,16 @@ const sleeves = (sentence: string, draft: Draft): readonly Patch[] => {
 
 export type RowMarks = { readonly patches: readonly Patch[]; readonly rest: string }
 
-const blank = (text: string, from: number, length: number): string =>
-  `${text.slice(0, from)}${' '.repeat(length)}${text.slice(from + length)}`
-
 /** Marks and notes that only some rows wear; `rest` is the text without those sentences. */
 export const readRowMarks = (scene: Scene): RowMarks =>
   sentencesOf(scene.text).reduce<RowMarks>(
     (found, sentence) => {
       const patches = [...captainsOf(sentence.text, scene), ...sleeves(sentence.text, scene.draft)]
       if (patches.length === 0) return found
-      return { patches: [...found.patches, ...patches], rest: blank(found.rest, sentence.at, sentence.text.length) }
+      return {
+        patches: [...found.patches, ...patches],
+        rest: blanked(found.rest, sentence.at, sentence.at + sentence.text.length),
+      }
     },
     { patches: [], rest: scene.text },
   )

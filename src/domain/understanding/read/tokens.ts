@@ -62,6 +62,13 @@ const split = (text: string, start: number, all: string): readonly Token[] => {
 export const tokensOf = (text: string): readonly Token[] =>
   [...text.matchAll(pattern)].flatMap((match) => split(match[0], match.index, text))
 
+/** Any of these, as whole words. */
+export const anyOf = (...sources: readonly string[]): RegExp => new RegExp(`\\b(?:${sources.join('|')})\\b`)
+
+/** The text with a stretch of it blanked out; all other places stay what they were. */
+export const blanked = (text: string, from: number, to: number): string =>
+  `${text.slice(0, from)}${' '.repeat(Math.max(0, to - from))}${text.slice(to)}`
+
 export const isNumber = (token: Token | undefined): boolean => token?.kind === 'number'
 export const isWord = (token: Token | undefined, ...keys: readonly string[]): boolean =>
   token !== undefined && (keys.length === 0 ? token.kind === 'word' : keys.includes(token.key))
