@@ -269,7 +269,7 @@ export const en = {
     'not-read-photo': () =>
       'I cannot read names and numbers from photos or voice notes. Please paste the roster as text, or the shop will type it and you sign it.',
     'artwork-said': () =>
-      'A logo or drawing is looked at by a person before it is promised. I noted your words for the shop; please send the file here (SVG or PDF is best) and say that you may use it.',
+      'A logo or drawing is looked at by a person before it is promised. I noted your words for the shop; please send the file here (a PDF is best) and say that you may use it.',
     'roster-read': ({ rows, withoutName, withoutNumber, withoutSize }) => {
       const lacks = [
         withoutName > 0 ? `${withoutName} without a name` : '',

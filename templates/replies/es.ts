@@ -311,7 +311,7 @@ export const es = {
     'not-read-photo': () =>
       'No puedo leer nombres ni números de fotos o notas de voz. Pegue la lista como texto, o en el taller la escriben y usted la aprueba.',
     'artwork-said': () =>
-      'Un logo o dibujo lo ve una persona antes de prometerlo. Anoté sus palabras para el taller; mande aquí el archivo (mejor SVG o PDF) y díganos que puede usarlo.',
+      'Un logo o dibujo lo ve una persona antes de prometerlo. Anoté sus palabras para el taller; mande aquí el archivo (mejor un PDF) y díganos que puede usarlo.',
     'roster-read': ({ rows, withoutName, withoutNumber, withoutSize }) => {
       const lacks = [
         withoutName > 0 ? `${withoutName} sin nombre` : '',
