@@ -1,6 +1,6 @@
 import type { Language } from '../../shop/show.ts'
-import { enWords } from './en.ts'
-import { esWords } from './es.ts'
+import { enWords } from './en/words.ts'
+import { esWords } from './es/words.ts'
 import type { Words } from './word-list.ts'
 
 /** The one place where the words of customers are registered: a language is its file here and its line below. */

@@ -1,4 +1,4 @@
-import type { Shades } from './word-list.ts'
+import type { Shades } from '../word-list.ts'
 
 /** Shades that are asked about, as they are called. */
 export const esShades: Shades = {

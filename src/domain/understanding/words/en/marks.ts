@@ -1,5 +1,5 @@
-import { enPlaces } from './en-places.ts'
-import type { WordList } from './word-list.ts'
+import type { WordList } from '../word-list.ts'
+import { enPlaces } from './places.ts'
 
 /** Words for how and where something is put on. */
 export const enMarks: WordList = [

@@ -1,9 +1,9 @@
-import { enBasics } from './en-basics.ts'
-import { enGarments } from './en-garments.ts'
-import { enMarks } from './en-marks.ts'
-import { enShades } from './en-shades.ts'
-import { enSports } from './en-sports.ts'
-import type { Words } from './word-list.ts'
+import type { Words } from '../word-list.ts'
+import { enBasics } from './basics.ts'
+import { enGarments } from './garments.ts'
+import { enMarks } from './marks.ts'
+import { enShades } from './shades.ts'
+import { enSports } from './sports.ts'
 
 const numbers = ['one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten', 'eleven', 'twelve']
 

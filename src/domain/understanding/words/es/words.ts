@@ -1,9 +1,9 @@
-import { esBasics } from './es-basics.ts'
-import { esGarments } from './es-garments.ts'
-import { esMarks } from './es-marks.ts'
-import { esShades } from './es-shades.ts'
-import { esSports } from './es-sports.ts'
-import type { Words } from './word-list.ts'
+import type { Words } from '../word-list.ts'
+import { esBasics } from './basics.ts'
+import { esGarments } from './garments.ts'
+import { esMarks } from './marks.ts'
+import { esShades } from './shades.ts'
+import { esSports } from './sports.ts'
 
 const numbers = ['uno', 'dos', 'tres', 'cuatro', 'cinco', 'seis', 'siete', 'ocho', 'nueve', 'diez', 'once', 'doce']
 

@@ -1,4 +1,4 @@
-import type { WordList } from './word-list.ts'
+import type { WordList } from '../word-list.ts'
 
 /** What garments are called. */
 export const esGarments: WordList = [

@@ -1,5 +1,5 @@
-import { esPlaces } from './es-places.ts'
-import type { WordList } from './word-list.ts'
+import type { WordList } from '../word-list.ts'
+import { esPlaces } from './places.ts'
 
 /** Words for how and where something is put on. */
 export const esMarks: WordList = [

@@ -1,4 +1,4 @@
-import type { Basics } from './word-list.ts'
+import type { Basics } from '../word-list.ts'
 
 /** The smallest words of English, its calendar and how it writes sizes. */
 export const enBasics: Basics = {

@@ -1,4 +1,4 @@
-import type { WordList } from './word-list.ts'
+import type { WordList } from '../word-list.ts'
 
 /** Sports as they are called. `other` are those that the shop keeps no rules for: a name that only sounds like one of ours is theirs. */
 export const enSports: WordList = [

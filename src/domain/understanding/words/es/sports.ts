@@ -1,4 +1,4 @@
-import type { WordList } from './word-list.ts'
+import type { WordList } from '../word-list.ts'
 
 /** Sports as they are called in Spanish; `other` are those that the shop keeps no rules for. */
 export const esSports: WordList = [

@@ -1,4 +1,4 @@
-import type { WordList } from './word-list.ts'
+import type { WordList } from '../word-list.ts'
 
 /** Where something is put on. */
 export const enPlaces: WordList = [
