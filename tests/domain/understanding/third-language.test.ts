@@ -3,65 +3,13 @@ import type { Shop } from '../../../src/domain/shop/shop.ts'
 import { startConversation } from '../../../src/domain/understanding/conversation.ts'
 import { documentOf } from '../../../src/domain/understanding/document.ts'
 import { hear } from '../../../src/domain/understanding/hear.ts'
-import type { Words } from '../../../src/domain/understanding/words/word-list.ts'
+import { readIntent } from '../../../src/domain/understanding/read/intents.ts'
 import { starterShop } from './starter-shop.ts'
-
-/** A few words of Portuguese, as a language's file would hold them. */
-const portuguese = vi.hoisted(
-  (): Words => ({
-    notBorrowed: ['nos', 'com', 'a', 'um', 'no'],
-    basics: {
-      small: ['nas', 'nos', 'com', 'para', 'somos', 'precisamos', 'dia', 'e', 'as', 'os', 'camisas', 'nossa'],
-      letters: /[ãõç]/,
-      nounFirst: true,
-      monthFirst: false,
-      bends: true,
-      months: [
-        ['janeiro'],
-        ['fevereiro'],
-        ['marco'],
-        ['abril'],
-        ['maio'],
-        ['junho'],
-        ['julho'],
-        ['agosto'],
-        ['setembro'],
-        ['outubro'],
-        ['novembro'],
-        ['dezembro'],
-      ],
-      weekdays: [['domingo'], ['segunda'], ['terca'], ['quarta'], ['quinta'], ['sexta'], ['sabado']],
-      sizes: { pequenas: 'S', medias: 'M', grandes: 'L' },
-      cuts: { infantil: 'youth' },
-    },
-    shades: { words: [], before: false, near: {} },
-    artwork: { words: ['logotipo'], lettered: [], refused: ['sem'] },
-    faces: {
-      lettering: [],
-      typeface: [],
-      called: [],
-      plain: [],
-      numbers: ['numeros'],
-      names: ['nomes'],
-      links: [],
-      joins: [],
-    },
-    list: [
-      { means: { kind: 'garment', id: 'jersey' }, words: ['camisas', 'camisa'] },
-      { means: { kind: 'content', id: 'number' }, words: ['números', 'número'] },
-      { means: { kind: 'content', id: 'name' }, words: ['nomes', 'nome'] },
-      { means: { kind: 'place', id: 'back' }, words: ['nas costas', 'costas'] },
-      { means: { kind: 'colour', id: 'white' }, words: ['brancas', 'brancos', 'branco'] },
-      { means: { kind: 'colour', id: 'red' }, words: ['vermelhos', 'vermelhas', 'vermelho'] },
-      { means: { kind: 'with' }, words: ['com'] },
-      { means: { kind: 'sport', id: 'volleyball' }, words: ['vôlei'] },
-    ],
-  }),
-)
 
 vi.mock(import('../../../src/domain/understanding/words/registered.ts'), async (original) => {
   const { registered } = await original()
-  return { registered: { ...registered, pt: portuguese } }
+  const { portugueseBeside } = await import('./portuguese.ts')
+  return { registered: { ...registered, pt: portugueseBeside(registered.en) } }
 })
 
 let shop: Shop
@@ -103,4 +51,23 @@ test('its calendar and its cuts count too', () => {
     ['4', 'Ana', 'youth'],
     ['9', 'Rui', 'youth'],
   ])
+})
+
+const kindOf = (text: string): string => readIntent(text, null).kind
+
+test('what a message wants besides the order is understood by its phrases', () => {
+  expect(kindOf('Olá, bom dia!')).toBe('order')
+  expect(kindOf('Olá!')).toBe('greeting')
+  expect(kindOf('Muito obrigada!')).toBe('thanks')
+  expect(kindOf('Por favor cancela o pedido')).toBe('cancel')
+  expect(kindOf('Desculpa, desfaz isso por favor.')).toBe('undo')
+  expect(kindOf('Desfaz isso e cancela o pedido')).toBe('cancel')
+  expect(readIntent('Em português, por favor', null)).toEqual({ kind: 'order' })
+  expect(readIntent('Em português por favor', null)).toEqual({ kind: 'language', language: 'pt' })
+})
+
+test('phrases of a third language do not take the others away', () => {
+  expect(kindOf('sorry, undo that')).toBe('undo')
+  expect(kindOf('perdón, deshazlo')).toBe('undo')
+  expect(kindOf('desculpa, undo isso')).toBe('undo')
 })

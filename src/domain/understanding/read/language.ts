@@ -1,5 +1,5 @@
 import type { Language } from '../../shop/show.ts'
-import { languages } from '../words/languages.ts'
+import { either, languages } from '../words/languages.ts'
 import { fold } from './tokens.ts'
 
 const known = Object.entries(languages).map(([code, { basics }]) => ({
@@ -20,4 +20,15 @@ export const languageOf = (text: string): Language | null => {
   const most = Math.max(...counted.map(({ heard }) => heard))
   const [first, ...others] = counted.filter(({ heard }) => heard === most)
   return first === undefined || others.length > 0 || !isLanguage(first.code) ? null : first.code
+}
+
+const wishes = Object.entries(languages).map(([code, { intents }]) => ({
+  code,
+  asks: new RegExp(`^${either(intents.language)}[.!? ]*$`),
+}))
+
+/** The language that a whole message asks for: "in English please", "¿hablas español?". `folded`: lower case, no accents. */
+export const languageWished = (folded: string): Language | null => {
+  const code = wishes.find(({ asks }) => asks.test(folded))?.code
+  return code !== undefined && isLanguage(code) ? code : null
 }

@@ -1,4 +1,5 @@
 import type { Fit, Size } from '../../garment/garment.ts'
+import type { Phrases } from './phrases.ts'
 import { registered } from './registered.ts'
 import type { ArtworkWords, FaceWords } from './word-list.ts'
 
@@ -49,3 +50,22 @@ export const weekdays = calendar('weekdays', 7)
 /** Sizes and cuts as they are written in any language. */
 export const sizeWords: Readonly<Record<string, Size>> = Object.assign({}, ...basics.map((one) => one.sizes))
 export const cutWords: Readonly<Record<string, Fit>> = Object.assign({}, ...basics.map((one) => one.cuts))
+
+/** One source of a pattern that matches any of these; where there are none, nothing. None stands twice: a repeated group must not try it twice. */
+export const either = (sources: readonly string[]): string =>
+  sources.length === 0 ? '(?!)' : `(?:${[...new Set(sources)].join('|')})`
+
+/** What every language has for one key of a matter, in the order in which they are registered. */
+const allOf = <Key extends string>(lists: readonly Phrases<Key>[], key: string): readonly string[] =>
+  lists.flatMap((list) => Object.entries<readonly string[]>(list).flatMap(([own, phrases]) => (own === key ? phrases : [])))
+
+const keysIn = (lists: readonly Phrases<string>[]): readonly string[] => Object.keys(lists[0] ?? {})
+
+/** For each thing said in a matter, one source that matches it in any language. */
+const sources = <Key extends string>(lists: readonly Phrases<Key>[]): Readonly<Record<Key, string>> =>
+  Object.assign({}, ...keysIn(lists).map((key) => ({ [key]: either(allOf(lists, key)) })))
+
+/** Sources of patterns by matter, joined over the languages, for people mix them; readers build their patterns of them once. */
+export const spoken = {
+  intents: sources(all.map(({ intents }) => intents)),
+}

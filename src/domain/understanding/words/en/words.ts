@@ -1,6 +1,7 @@
 import type { Words } from '../word-list.ts'
 import { enBasics } from './basics.ts'
 import { enGarments } from './garments.ts'
+import { enIntents } from './intents.ts'
 import { enMarks } from './marks.ts'
 import { enShades } from './shades.ts'
 import { enSports } from './sports.ts'
@@ -12,6 +13,7 @@ export const enWords: Words = {
   notBorrowed: ['son', 'once', 'red', 'pies', 'come', 'sin', 'rosa', 'once', 'a', 'me', 'no', 'solo', 'el', 'mama'],
   basics: enBasics,
   shades: enShades,
+  intents: enIntents,
   artwork: {
     words: ['logo', 'logos', 'artwork', 'emblem', 'crest', 'mascot', 'clipart', 'drawing', 'graphic', 'graphics'],
     lettered: ['text', 'says', 'saying', 'reads', 'word', 'words'],

@@ -1,6 +1,7 @@
 import type { Words } from '../word-list.ts'
 import { esBasics } from './basics.ts'
 import { esGarments } from './garments.ts'
+import { esIntents } from './intents.ts'
 import { esMarks } from './marks.ts'
 import { esShades } from './shades.ts'
 import { esSports } from './sports.ts'
@@ -31,6 +32,7 @@ export const esWords: Words = {
   ],
   basics: esBasics,
   shades: esShades,
+  intents: esIntents,
   artwork: {
     words: ['logo', 'logos', 'logotipo', 'escudo', 'escudos', 'mascota', 'dibujo', 'emblema', 'imagen'],
     lettered: ['diga', 'dice', 'palabra', 'texto', 'leyenda'],
