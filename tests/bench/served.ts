@@ -1,9 +1,9 @@
 import { openStore } from '../../src/adapters/store/sql/open-store.ts'
-import { orderFrom, shopPlanFrom } from '../../src/desk/service/records.ts'
+import { orderFrom, type ShopPlan } from '../../src/desk/service/records.ts'
 import { minutes } from '../../src/domain/units/units.ts'
 import { openTestDesk } from '../support/desk.ts'
 import { unwrap } from '../support/embedded.ts'
-import { followOrders, makeOrders } from '../support/many-orders.ts'
+import { followOrders, makeOrders, plansIn } from '../support/many-orders.ts'
 import { type ServedCrew, startServedCrew } from '../support/served-crew.ts'
 import { wholeWish } from '../support/steady-customer.ts'
 import type { Bench, Figure } from './bench.ts'
@@ -64,18 +64,22 @@ const openOffice = async (crew: ServedCrew): Promise<Office> => {
   return { desk, close: store.close }
 }
 
+const planOf = async (crew: ServedCrew): Promise<ShopPlan> => {
+  const [plan] = await plansIn(crew.records())
+  if (plan === undefined) throw new Error('the shop has no plan yet')
+  return plan
+}
+
 /** What the domain, the printer and the picture maker take of each order, in this process, with the plan as it is now. */
 const domainCost = async (crew: ServedCrew, many: number): Promise<number> => {
   const { desk, close } = await openOffice(crew)
   const [row] = await crew
     .records()
-    .rows(
-      `select r.order_id, r.document, p.body from platenpost.order_revision r join platenpost.plan p using (shop_id) where document is not null limit 1`,
-    )
+    .rows(`select order_id, document from platenpost.order_revision where document is not null limit 1`)
   const known = {
     words: wholeWish('Team 1 Herons', 40),
     document: orderFrom(row?.['document']),
-    plan: shopPlanFrom(row?.['body']),
+    plan: await planOf(crew),
     orderId: String(row?.['order_id']),
   }
   for (let at = 0; at < 3; at += 1) await domainWork(desk, known, at)
@@ -89,8 +93,7 @@ const domainCost = async (crew: ServedCrew, many: number): Promise<number> => {
 /** The plan's own growth: what it takes of an order while so many are in it. */
 const asThePlanGrows = async (crew: ServedCrew, quick: boolean): Promise<readonly Figure[]> => {
   const { desk, close } = await openOffice(crew)
-  const [row] = await crew.records().rows('select body from platenpost.plan limit 1')
-  const plan = shopPlanFrom(row?.['body'])
+  const plan = await planOf(crew)
   const figures: Figure[] = []
   for (const many of quick ? [100, 300] : [100, 300, 1_000]) {
     const value = (await planCost(desk, plan, many)) * 1_000

@@ -4,6 +4,7 @@ import type { Kept } from '../../../ports/keeping.ts'
 import type { Events, PlanBook, ShopEvent } from '../../../ports/work-records.ts'
 import { json, text } from './json.ts'
 import { alone } from './once.ts'
+import { pack, unpack } from './packed.ts'
 import type { Scope } from './tables.ts'
 
 const eventColumns = ['code', 'orderId', 'ticketId', 'by', 'at', 'facts'] as const
@@ -37,8 +38,8 @@ export const eventsIn = ({ db, shopId }: Scope): Events => ({
 type KeptPlan = { readonly stamp: string; readonly body: unknown }
 
 /**
- * The plans that were read last, by shop, so that a large one is sent and parsed once for each version. The stamp names the very row:
- * its version, the transaction that wrote it and when, so that no plan that was taken back is ever taken for another.
+ * The plans that were read or written last, by shop, so that a large one is sent and parsed once for each version. The stamp names the
+ * very row: its version, the transaction that wrote it and when, so that no plan that was taken back is ever taken for another.
  */
 const keptPlans = new Map<string, KeptPlan>()
 const mostKept = 4
@@ -50,43 +51,47 @@ const keepPlan = (shopId: string, plan: KeptPlan): void => {
   if (keptPlans.size > mostKept && oldest !== undefined) keptPlans.delete(oldest)
 }
 
+const stamp = sql<string>`concat_ws(' ', xmin, version, ${sql.ref('writtenAt')})`
+
 const readPlan = async ({ db, shopId }: Scope): Promise<{ readonly version: number; readonly body: unknown }> => {
   const kept = keptPlans.get(shopId)
-  const stamp = sql<string>`concat_ws(' ', xmin, version, ${sql.ref('writtenAt')})`
   const row = await db
     .selectFrom('plan')
     .select([
       'version',
       stamp.as('stamp'),
-      sql<unknown>`case when ${stamp} = ${kept?.stamp ?? ''} then null else body end`.as('body'),
+      sql<Buffer | null>`case when ${stamp} = ${kept?.stamp ?? ''} then null else body end`.as('body'),
     ])
     .where('shopId', '=', shopId)
     .executeTakeFirst()
   if (row === undefined) return { version: 0, body: null }
-  const body = row.stamp === kept?.stamp ? kept.body : row.body
+  const body = row.body === null ? kept?.body : unpack(row.body)
   keepPlan(shopId, { stamp: row.stamp, body })
   return { version: row.version, body }
 }
 
 const writePlan = async (scope: Scope, version: number, body: unknown): Kept<number> => {
   const { db, shopId } = scope
-  const next = { version: version + 1, body: json(body), writtenAt: sql<Date>`now()` }
+  const next = { version: version + 1, body: pack(body), writtenAt: sql<Date>`now()` }
   const written =
     version === 0
       ? await db
           .insertInto('plan')
           .values({ shopId, ...next })
           .onConflict((on) => on.doNothing())
-          .returning('version')
+          .returning(['version', stamp.as('stamp')])
           .executeTakeFirst()
       : await db
           .updateTable('plan')
           .set(next)
           .where('shopId', '=', shopId)
           .where('version', '=', version)
-          .returning('version')
+          .returning(['version', stamp.as('stamp')])
           .executeTakeFirst()
-  if (written !== undefined) return ok(written.version)
+  if (written !== undefined) {
+    keepPlan(shopId, { stamp: written.stamp, body })
+    return ok(written.version)
+  }
   const found = (await readPlan(scope)).version
   const facts = { what: 'plan', id: shopId, expected: version, found }
   return refuse({ code: 'store-version-changed', at: '', severity: 'stop', facts })

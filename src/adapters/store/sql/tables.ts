@@ -88,7 +88,7 @@ export type Tables = {
   shelfTemplate: OfShop & ShelfTemplate
   pressCheck: OfShop & Omit<PressCheck, 'readings'> & { readings: ColumnType<readonly number[], string, string> }
   remake: OfShop & Omit<Remake, 'doneAt'> & { doneAt: Nullable<Minutes> }
-  plan: OfShop & { version: number; body: Document; writtenAt: Generated<Date> }
+  plan: OfShop & { version: number; body: Buffer; writtenAt: Generated<Date> }
   step: OfShop &
     StepKey & {
       attempt: Generated<number>
