@@ -222,6 +222,8 @@ export const en = {
       known
         ? `“${quote}” is a script: it is not made for numbers. Which of these shall it be?`
         : `We have no letters called “${quote}”. Which of ours shall it be?`,
+    'ask-name-order': ({ quote }) =>
+      `“${quote}”: how shall that name stand on the list? I write all lines of this kind the same way.`,
     'ask-drop': ({ quote }) => `“${quote}”: which one do you mean?`,
     'raise-duplicate-number': ({ number, rows }) =>
       `Number ${number} is on the list ${rows.length} times: ${oneOf(rows)}. Is that right?`,

@@ -265,6 +265,8 @@ export const es = {
       known
         ? `«${quote}» es una letra manuscrita y no es para números. ¿Cuál de estas será?`
         : `No tenemos una letra que se llame «${quote}». ¿Cuál de las nuestras será?`,
+    'ask-name-order': ({ quote }) =>
+      `«${quote}»: ¿cómo debe ir ese nombre en la lista? Escribo igual todas las líneas de este tipo.`,
     'ask-drop': ({ quote }) => `«${quote}»: ¿cuál de ellos?`,
     'raise-duplicate-number': ({ number, rows }) =>
       `El número ${number} está ${rows.length} veces en la lista: ${oneOf(rows)}. ¿Es correcto?`,

@@ -155,6 +155,8 @@ const openReply = (open: Open, scene: Scene): Reply => {
       return { code: 'ask-sizes-again', facts: {} }
     case 'whose':
       return { code: 'ask-whose', facts: {} }
+    case 'name-order':
+      return { code: 'ask-name-order', facts: { quote: open.quote } }
     case 'drop':
       return { code: 'ask-drop', facts: { quote: open.quote } }
     default:

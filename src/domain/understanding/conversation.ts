@@ -13,7 +13,7 @@ export type Fact = { readonly path: string; readonly value: Json; readonly how: 
 
 /** One way to understand what was said, and what it would change. `say` names the reading for people, by code. */
 export type Reading = { readonly value: string; readonly kind: ReadingKind; readonly patches: readonly Patch[] }
-export type ReadingKind = 'moment' | 'day' | 'colour' | 'row' | 'fit' | 'word' | 'count' | 'class' | 'place' | 'face'
+export type ReadingKind = 'moment' | 'day' | 'colour' | 'row' | 'fit' | 'word' | 'count' | 'class' | 'place' | 'face' | 'text'
 
 /** A question with two or more answers that the customer's words leave open; nothing of it stands in the draft yet. */
 export type Open = {

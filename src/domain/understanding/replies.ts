@@ -54,6 +54,8 @@ export type Replies = {
   'ask-reading': { readonly about: string; readonly quote: string }
   /** `known`: the shop has that face, but it is not made for numbers. */
   'ask-face': { readonly quote: string; readonly known: boolean }
+  /** A name that stood in two cells, in its first line's words. */
+  'ask-name-order': { readonly quote: string }
   'ask-drop': { readonly quote: string }
   'raise-duplicate-number': { readonly number: string; readonly rows: readonly RowFacts[] }
   'raise-same-surname': { readonly name: string; readonly rows: readonly RowFacts[] }

@@ -1,6 +1,7 @@
 import { canonical } from './content-hash.ts'
 import type { Conversation, How, Open, Past } from './conversation.ts'
 import { type Composed, type Context, documentOf } from './document.ts'
+import type { Draft } from './draft.ts'
 import { factsAfter } from './facts.ts'
 import { applyPatches, type Patch } from './patch.ts'
 
@@ -20,6 +21,18 @@ const stillOpen = (open: Open, patches: readonly Patch[]): boolean =>
   !(open.about === 'sizes-again' && patches.some(({ path: [root, , field] }) => root === 'rows' && field === 'size')) &&
   !open.readings.some((reading) => reading.patches.some((mine) => patches.some((patch) => samePath(mine, patch))))
 
+/** A question without what its answers would do to lines that are gone; null when nothing of it is left. */
+const withoutGone = (open: Open, { rows }: Draft): Open | null => {
+  const isGone = ({ path: [root, key = ''] }: Patch): boolean => root === 'rows' && rows[key] === undefined
+  const isFresh = open.about === 'numbers-or-pieces'
+  if (isFresh || !open.readings.some((reading) => reading.patches.some(isGone))) return open
+  const readings = open.readings.flatMap((reading) => {
+    const patches = reading.patches.filter((patch) => !isGone(patch))
+    return patches.length === 0 && reading.patches.length > 0 ? [] : [{ ...reading, patches }]
+  })
+  return readings.length === 0 ? null : { ...open, readings }
+}
+
 const remember = ({ draft, facts, open }: Conversation): Past => ({ draft, facts, open })
 
 /** What was said is put into the draft; facts, open questions and the way back follow. Nothing that was shown is touched. */
@@ -27,7 +40,7 @@ export const takeTurn = (conversation: Conversation, change: Change, context: Co
   const draft = applyPatches(conversation.draft, change.patches)
   const before = documentOf(conversation, context)
   const changed = canonical(draft) !== canonical(conversation.draft)
-  const kept = conversation.open.filter((open) => stillOpen(open, change.patches))
+  const kept = conversation.open.flatMap((open) => (stillOpen(open, change.patches) ? (withoutGone(open, draft) ?? []) : []))
   const open = [...kept.filter((old) => !change.open.some((fresh) => fresh.about === old.about)), ...change.open]
   if (!changed) return { conversation: { ...conversation, open }, composed: before, changed: false }
   const composed = documentOf({ ...conversation, draft }, context)

@@ -95,6 +95,10 @@ const answerFace = ({ asked, text }: Scene): readonly Patch[] => {
   return most > 0 && best.length === 1 ? (best[0]?.patches ?? []) : []
 }
 
+/** A name is chosen by writing it as it was offered. */
+const answerWritten = ({ asked, text }: Scene): readonly Patch[] =>
+  asked.readings?.find(({ value }) => fold(value) === fold(text).trim().replace(/[.!]$/, ''))?.patches ?? []
+
 /** What a message says in answer to the question that was put, where its words alone would not say it. */
 export const readAnswer = (scene: Scene): readonly Patch[] => {
   const { asked, text } = scene
@@ -119,6 +123,8 @@ export const readAnswer = (scene: Scene): readonly Patch[] => {
     case 'sizes-again':
     case 'whose':
       return answerAgain(scene)
+    case 'name-order':
+      return answerWritten(scene)
     case 'face':
       return answerFace(scene)
     case 'variant':

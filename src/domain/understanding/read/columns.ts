@@ -1,5 +1,6 @@
 import { ages } from '../../order/order.ts'
 import type { Player } from '../draft.ts'
+import { givenFirst } from './cells.ts'
 import { trimName } from './row-line.ts'
 import { cutAt, sizeAt } from './sizes.ts'
 import { fold, tokensOf } from './tokens.ts'
@@ -80,7 +81,7 @@ const takeCell = (player: Mutable, column: Column, cell: string): void => {
   if (column === 'size' || column === 'fit') takeSize(player, cell)
   if (column === 'quantity') takeQuantity(player, cell)
   if (column === 'age' && cell.trim() !== '') player.age = ageOf(cell)
-  const name = trimName(plain(cell)).slice(0, 60)
+  const name = trimName(givenFirst(plain(cell))).slice(0, 60)
   if (column === 'name' && name !== '') player.name = name
   if (column === 'first' && name !== '' && player.name === undefined) player.note = name
 }

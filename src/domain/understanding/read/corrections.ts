@@ -1,8 +1,10 @@
+import type { Open } from '../conversation.ts'
 import type { Draft } from '../draft.ts'
 import type { Patch } from '../patch.ts'
 import { addWords, type Change, nothing, type Scene, span } from './change.ts'
-import { readDrops } from './drops.ts'
-import { nameAt, type Ref, refAt, rowsByNumber } from './refs.ts'
+import { readDrops, whichRow } from './drops.ts'
+import { namedAt, toldOfNobody } from './naming.ts'
+import { type Ref, refAt, rowsByNumber } from './refs.ts'
 import { readNearName, readRename, readSpelling, readSwap } from './renames.ts'
 import { sizeAt } from './sizes.ts'
 import { isNumber, isWord, type Token } from './tokens.ts'
@@ -110,15 +112,6 @@ const newSize = (tokens: readonly Token[], from: number) => {
   return size?.size === undefined ? null : size
 }
 
-const renamed = (tokens: readonly Token[], ref: Ref, { draft }: Scene): Change | null => {
-  if (ref.by !== 'number' || !isWord(tokens[ref.to], 'is', 'es', 'should')) return null
-  const start = isWord(tokens[ref.to], 'should') && isWord(tokens[ref.to + 1], 'be', 'say', 'read') ? ref.to + 2 : ref.to + 1
-  const name = nameAt(tokens, start, () => false)
-  const [key] = ref.keys
-  if (name === null || key === undefined || draft.rows[key]?.name === undefined || sizeAt(tokens, start) !== null) return null
-  return { ...nothing, patches: [{ path: ['rows', key, 'name'], value: name.name }], taken: span(ref.from, name.to) }
-}
-
 /** "5 and 6 men's L", "1-4": the last figure of a list or a range speaks for all of them. */
 const isListed = (tokens: readonly Token[], ref: Ref): boolean =>
   ref.by === 'number' &&
@@ -126,10 +119,8 @@ const isListed = (tokens: readonly Token[], ref: Ref): boolean =>
   (isWord(tokens[ref.from - 1], 'and', 'y', 'through', 'thru', 'to', 'al', 'a') ||
     [',', '-', '&'].includes(tokens[ref.from - 1]?.text ?? ''))
 
-/** What is said right after a reference to one row: a size, another number, another name. */
-const changeAt = (tokens: readonly Token[], ref: Ref, scene: Scene): Change | null => {
-  const [key] = ref.keys
-  if (key === undefined || ref.keys.length !== 1 || isListed(tokens, ref)) return null
+/** What is said right after a reference of one row: a size, another number, another name. */
+const changeOf = (tokens: readonly Token[], ref: Ref, { key, scene }: { key: string; scene: Scene }): Change | null => {
   const size = newSize(tokens, ref.to)
   if (size !== null) {
     const patches: readonly Patch[] = [
@@ -141,7 +132,7 @@ const changeAt = (tokens: readonly Token[], ref: Ref, scene: Scene): Change | nu
   const number = newNumber(tokens, ref.to)
   if (number !== null)
     return { ...nothing, patches: [{ path: ['rows', key, 'number'], value: number.number }], taken: span(ref.from, number.to) }
-  const name = renamed(tokens, ref, scene)
+  const name = namedAt(tokens, { ref, key, scene })
   return name === null ? null : withSize(tokens, name, key)
 }
 
@@ -154,6 +145,27 @@ const withSize = (tokens: readonly Token[], found: Change, key: string): Change 
   const fit: readonly Patch[] = size.fit === undefined ? [] : [{ path: ['rows', key, 'fit'], value: size.fit }]
   const patches: readonly Patch[] = [...found.patches, { path: ['rows', key, 'size'], value: size.size }, ...fit]
   return { ...found, patches, taken: new Set([...found.taken, ...span(to, size.to)]) }
+}
+
+/** What is said right after a reference; of several rows with that number or name it must be asked which is meant. */
+const changeAt = (tokens: readonly Token[], ref: Ref, scene: Scene): Change | null => {
+  if (isListed(tokens, ref)) return null
+  const changes = ref.keys.flatMap((key) => {
+    const change = changeOf(tokens, ref, { key, scene })
+    return change === null ? [] : [{ key, change }]
+  })
+  const [first] = changes
+  if (first === undefined || changes.length === 1) return first?.change ?? null
+  return {
+    ...nothing,
+    open: [
+      whichRow(
+        changes.map(({ key, change }) => ({ key, patches: change.patches })),
+        scene,
+      ),
+    ],
+    taken: first.change.taken,
+  }
 }
 
 /** "41, not 14", "the other Ava is 41 not 14": the figure that stands on the list gives way to the one that does not. */
@@ -171,20 +183,34 @@ const instead = (tokens: readonly Token[], { draft }: Scene): Change => {
   return nothing
 }
 
+/** What begins at a token: a change of a row, or words about a number that nobody wears, of which nothing is taken. */
+const changeFrom = (
+  tokens: readonly Token[],
+  at: number,
+  scene: Scene,
+): { readonly change: Change | null; readonly to: number } => {
+  const ref = isWord(tokens[at - 1], ...addWords) ? null : refAt(tokens, at, scene.draft.rows)
+  if (ref === null) {
+    const to = Object.keys(scene.draft.rows).length === 0 ? null : toldOfNobody(tokens, at)
+    return to === null ? { change: null, to: at + 1 } : { change: { ...nothing, taken: span(at, to) }, to }
+  }
+  const change = changeAt(tokens, ref, scene)
+  return { change, to: change === null ? ref.to : Math.max(...change.taken) + 1 }
+}
+
 const readChanges = (tokens: readonly Token[], scene: Scene): Change => {
   const patches: Patch[] = []
+  const open: Open[] = []
   const taken = new Set<number>()
   let at = 0
   while (at < tokens.length) {
-    const ref = isWord(tokens[at - 1], ...addWords) ? null : refAt(tokens, at, scene.draft.rows)
-    const found = ref === null ? null : changeAt(tokens, ref, scene)
-    if (found !== null) {
-      patches.push(...found.patches)
-      for (const index of found.taken) taken.add(index)
-    }
-    at = found === null ? (ref?.to ?? at + 1) : Math.max(...found.taken) + 1
+    const { change, to } = changeFrom(tokens, at, scene)
+    patches.push(...(change?.patches ?? []))
+    open.push(...(change?.open ?? []))
+    for (const index of change?.taken ?? []) taken.add(index)
+    at = to
   }
-  return { patches, open: [], taken }
+  return { patches, open, taken }
 }
 
 /** Changes of a roster that is there: who is dropped, another size, number or spelling, numbers swapped. Nothing else is touched. */

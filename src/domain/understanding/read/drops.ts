@@ -3,26 +3,14 @@ import type { Draft } from '../draft.ts'
 import type { Patch } from '../patch.ts'
 import { addWords, type Change, nothing, type Scene, span } from './change.ts'
 import { type Ref, refsIn } from './refs.ts'
-import { sizeAt } from './sizes.ts'
+import { type SizeFound, sizeAt } from './sizes.ts'
 import { isCapital, isNumber, isWord, type Token } from './tokens.ts'
 
-const dropWords: readonly string[] = [
-  'drop',
-  'remove',
-  'lose',
-  'strike',
-  'omit',
-  'delete',
-  'quita',
-  'quitar',
-  'quite',
-  'borra',
-  'elimina',
-  'saca',
-  'cancel',
-  'scratch',
-  'quitame',
-]
+const dropWords: readonly string[] = ['drop', 'remove', 'lose', 'strike', 'omit', 'delete', 'cancel', 'scratch']
+/** Quita, quítenla, bórralo, elimínenla, sáquenlo, saca. */
+const dropVerb = /^(?:quit|borr|elimin|sac|saqu)(?:a|e|ar|an|en|emos)(?:me|nos)?(?:l[ao]s?)?$/
+const isDrop = (token: Token): boolean => isWord(token, ...dropWords) || (token.kind === 'word' && dropVerb.test(token.key))
+
 const leftWords: readonly string[] = ['quit', 'renuncio', 'salio']
 
 const isStop = (token: Token | undefined): boolean =>
@@ -41,12 +29,22 @@ const dropFrom = (key: string, quote: string): Patch => {
   return dropRow(key)
 }
 
-const choose = (draft: Draft, keys: readonly string[], quote: string): Open => ({
+/** Rows that words may mean, with what would be changed of each: which of them is it? */
+export const whichRow = (
+  rows: readonly { readonly key: string; readonly patches: readonly Patch[] }[],
+  { draft, quote }: Scene,
+): Open => ({
   about: 'drop',
   path: '/roster',
   quote,
-  readings: keys.map((key) => ({ value: String(lineOf(draft, key)), kind: 'row', patches: [dropRow(key)] })),
+  readings: rows.map(({ key, patches }) => ({ value: String(lineOf(draft, key)), kind: 'row', patches })),
 })
+
+const choose = (keys: readonly string[], scene: Scene): Open =>
+  whichRow(
+    keys.map((key) => ({ key, patches: [dropRow(key)] })),
+    scene,
+  )
 
 const countWords: Readonly<Record<string, number>> = {
   one: 1,
@@ -67,35 +65,60 @@ const amountOf = (token: Token | undefined): number | null => {
   return countWords[token.key] ?? null
 }
 
-/** "drop 2 of the mediums": of counted pieces so many fewer, of named players it must be asked which. */
-const dropSized = (tokens: readonly Token[], at: number, { draft, quote }: Scene): Change | null => {
+type Sized = { readonly amount: number; readonly size: SizeFound; readonly to: number }
+
+/** "2 of the mediums", "una de las medianas", "a small". */
+const sizedAt = (tokens: readonly Token[], at: number): Sized | null => {
   const amount = amountOf(tokens[at])
   if (amount === null) return null
   let next = at + 1
   while (isWord(tokens[next], 'of', 'the', 'de', 'las', 'los', 'a', 'size', 'talla')) next += 1
   const size = sizeAt(tokens, next)
-  if (size?.size === undefined) return null
-  const fits = (entry: { readonly size?: string | undefined; readonly fit?: string | undefined }) =>
-    entry.size === size.size && (size.fit === undefined || entry.fit === size.fit)
-  const tallied = Object.entries(draft.tally).filter(([, entry]) => fits(entry))
-  const rows = Object.entries(draft.rows).flatMap(([key, row]) => (fits(row) ? [key] : []))
-  const taken = span(at - 1, size.to)
-  const [only] = tallied
-  if (only !== undefined && tallied.length === 1 && rows.length === 0) {
-    const left = only[1].quantity - amount
-    return {
-      ...nothing,
-      patches: [left > 0 ? { path: ['tally', only[0], 'quantity'], value: left } : { path: ['tally', only[0]], value: null }],
-      taken,
-    }
-  }
-  if (rows.length === amount) return { ...nothing, patches: rows.map(dropRow), taken }
-  return rows.length === 0 ? null : { ...nothing, open: [choose(draft, rows, quote)], taken }
+  return size?.size === undefined ? null : { amount, size, to: size.to }
 }
 
-const dropRefs = (refs: readonly Ref[], { draft, quote }: Scene): Pick<Change, 'patches' | 'open'> => ({
-  patches: refs.flatMap((ref) => (ref.keys.length === 1 ? ref.keys.map((key) => dropFrom(key, quote)) : [])),
-  open: refs.flatMap((ref) => (ref.keys.length > 1 ? [choose(draft, ref.keys, quote)] : [])),
+const fewer = (amount: number, [key, { quantity }]: Counted): readonly Patch[] => {
+  const left = quantity - amount
+  return [left > 0 ? { path: ['tally', key, 'quantity'], value: left } : { path: ['tally', key], value: null }]
+}
+
+type Counted = readonly [string, Draft['tally'][string]]
+
+/** Of two kinds counted in that size it must be asked of which: their lines stand behind the players'. */
+const whichCounted = (entries: readonly Counted[], amount: number, scene: Scene): Open => {
+  const { rows, tally } = scene.draft
+  const line = (key: string) => Object.keys(rows).length + Object.keys(tally).indexOf(key) + 1
+  const readings = entries.map(
+    (entry) => ({ value: String(line(entry[0])), kind: 'row', patches: fewer(amount, entry) }) as const,
+  )
+  return { about: 'drop', path: '/roster', quote: scene.quote, readings }
+}
+
+/** Of counted pieces so many fewer; of named players it must be asked which. Nothing where nobody has that size. */
+const dropSized = ({ amount, size }: Sized, scene: Scene): Pick<Change, 'patches' | 'open'> | null => {
+  const { draft } = scene
+  const fits = (entry: { readonly size?: string | undefined; readonly fit?: string | undefined }) =>
+    entry.size === size.size && (size.fit === undefined || entry.fit === size.fit)
+  const rows = Object.entries(draft.rows).flatMap(([key, row]) => (fits(row) ? [key] : []))
+  const tallied = Object.entries(draft.tally).filter(([, entry]) => fits(entry))
+  const [only] = tallied
+  if (rows.length === amount) return { patches: rows.map(dropRow), open: [] }
+  if (rows.length > 0) return { patches: [], open: [choose(rows, scene)] }
+  if (only === undefined) return null
+  if (tallied.length === 1) return { patches: fewer(amount, only), open: [] }
+  return { patches: [], open: [whichCounted(tallied, amount, scene)] }
+}
+
+/** "drop 2 of the mediums". */
+const readSized = (tokens: readonly Token[], at: number, scene: Scene): Change | null => {
+  const sized = sizedAt(tokens, at)
+  const found = sized === null ? null : dropSized(sized, scene)
+  return sized === null || found === null ? null : { ...found, taken: span(at - 1, sized.to) }
+}
+
+const dropRefs = (refs: readonly Ref[], scene: Scene): Pick<Change, 'patches' | 'open'> => ({
+  patches: refs.flatMap((ref) => (ref.keys.length === 1 ? ref.keys.map((key) => dropFrom(key, scene.quote)) : [])),
+  open: refs.flatMap((ref) => (ref.keys.length > 1 ? [choose(ref.keys, scene)] : [])),
 })
 
 /** "Jayden quit", "take him off", "take one of the mediums off", up to where somebody is added. */
@@ -108,7 +131,7 @@ const readLeft = (tokens: readonly Token[], scene: Scene): Change => {
   )
   if (off < 0) return nothing
   for (const ahead of [1, 2]) {
-    const sized = isWord(tokens[off], 'take') ? dropSized(tokens, off + ahead, scene) : null
+    const sized = isWord(tokens[off], 'take') ? readSized(tokens, off + ahead, scene) : null
     if (sized !== null) return sized
   }
   const added = tokens.findIndex((token, index) => index > off && isWord(token, ...addWords))
@@ -117,30 +140,61 @@ const readLeft = (tokens: readonly Token[], scene: Scene): Change => {
   return refs.length === 0 ? nothing : { ...dropRefs(refs, scene), taken: span(0, end) }
 }
 
-/** "Brisa ya no, en su lugar …", "Gus is out": who is named right before is taken off. */
-const readGone = (tokens: readonly Token[], scene: Scene): Change => {
-  for (const ref of refsIn(tokens, scene.draft.rows)) {
-    const [first, second, third] = [tokens[ref.to], tokens[ref.to + 1], tokens[ref.to + 2]]
-    const leaves = isWord(third, 'va', 'juega', 'viene', 'sigue', 'esta', 'participa') || isStop(third) || third?.text === ','
-    const gone =
-      (isWord(first, 'ya') && isWord(second, 'no') && leaves) ||
-      (isWord(first, 'is') && isWord(second, 'out', 'off') && (isStop(third) || third?.text === ','))
-    if (gone) return { ...dropRefs([ref], scene), taken: span(ref.from, ref.to + 2) }
+const plays: readonly string[] = [
+  ...['va', 'juega', 'viene', 'sigue', 'esta', 'participa', 'quiere', 'entra'],
+  ...['van', 'juegan', 'vienen', 'siguen', 'estan', 'participan', 'quieren', 'entran'],
+]
+
+/** "… ya no va", "… is out", "… dropped out": where the words end that say of who stands before that they leave. */
+const leavesAt = (tokens: readonly Token[], at: number): number | null => {
+  const [first, second, third] = [tokens[at], tokens[at + 1], tokens[at + 2]]
+  const ends = (token: Token | undefined) => isStop(token) || token?.text === ','
+  if (isWord(first, 'ya') && isWord(second, 'no')) {
+    if (isWord(third, ...plays)) return at + 3
+    return ends(third) ? at + 2 : null
+  }
+  if (isWord(first, 'is', 'are') && isWord(second, 'out', 'off', 'gone')) return ends(third) ? at + 2 : null
+  if (isWord(first, 'dropped') && isWord(second, 'out')) return at + 2
+  return isWord(first, 'quit') && ends(second) ? at + 1 : null
+}
+
+/** "one of the mediums is out", "una de las medianas ya no va". */
+const readSizedGone = (tokens: readonly Token[], scene: Scene): Change => {
+  for (const at of tokens.keys()) {
+    const sized = sizedAt(tokens, at)
+    const to = sized === null ? null : leavesAt(tokens, sized.to)
+    const found = sized === null || to === null ? null : dropSized(sized, scene)
+    if (found !== null && to !== null) return { ...found, taken: span(at, to) }
   }
   return nothing
 }
 
-/** "drop Lena", "quita al 3", "Jayden quit, take him off". */
-export const readDrops = (tokens: readonly Token[], scene: Scene): Change => {
-  const at = tokens.findIndex((token) => isWord(token, ...dropWords))
-  if (at < 0) {
-    const gone = readGone(tokens, scene)
-    return gone.taken.size > 0 ? gone : readLeft(tokens, scene)
+/** "Brisa ya no, en su lugar …", "Gus is out": who is named right before is taken off. */
+const readGone = (tokens: readonly Token[], scene: Scene): Change => {
+  for (const ref of refsIn(tokens, scene.draft.rows)) {
+    const to = leavesAt(tokens, ref.to)
+    if (to !== null) return { ...dropRefs([ref], scene), taken: span(ref.from, to) }
   }
-  const sized = dropSized(tokens, at + 1, scene)
+  return nothing
+}
+
+/** "drop Lena", "quita al 3": who stands behind such a word, up to where somebody is added. */
+const readDropped = (tokens: readonly Token[], scene: Scene): Change => {
+  const at = tokens.findIndex(isDrop)
+  if (at < 0) return nothing
+  const sized = readSized(tokens, at + 1, scene)
   if (sized !== null) return sized
   let end = at + 1
   while (!isStop(tokens[end]) && !isWord(tokens[end], ...addWords)) end += 1
   const refs = refsIn(tokens.slice(at + 1, end), scene.draft.rows)
   return { ...dropRefs(refs, scene), taken: refs.length === 0 ? new Set() : span(at, end) }
+}
+
+/** "drop Lena", "one of the mediums is out", "Jayden quit, take him off": the first of these ways that says something. */
+export const readDrops = (tokens: readonly Token[], scene: Scene): Change => {
+  for (const read of [readDropped, readSizedGone, readGone, readLeft]) {
+    const found = read(tokens, scene)
+    if (found.taken.size > 0) return found
+  }
+  return nothing
 }

@@ -34,17 +34,36 @@ const nameRef = (tokens: readonly Token[], at: number, rows: Rows): Ref | null =
   return null
 }
 
-/** A reference to rows at a token: "#9", "the 9", "el 8", "number 14", or a name of the roster. */
+/** What one player wears, as people call it. */
+export const pieces: readonly string[] = [
+  ...['jersey', 'shirt', 'tee', 'top', 'hoodie', 'uniform', 'piece', 'one'],
+  ...['playera', 'camiseta', 'camisa', 'camisola', 'sudadera', 'uniforme', 'pieza'],
+]
+const severalPieces: readonly string[] = pieces.map((piece) => `${piece}s`)
+
+const isPossessive = (tokens: readonly Token[], at: number): boolean =>
+  tokens[at]?.text === "'" && tokens[at + 1]?.key === 's' && tokens[at + 1]?.start === tokens[at]?.end
+
+/** "9's", "the 9 jersey", "9's name": the reference ends behind what is called theirs. */
+const withPiece = (tokens: readonly Token[], ref: Ref): Ref => {
+  const to = isPossessive(tokens, ref.to) ? ref.to + 2 : ref.to
+  return { ...ref, to: isWord(tokens[to], ...pieces) ? to + 1 : to }
+}
+
+const numberRef = (tokens: readonly Token[], at: number, rows: Rows): Ref | null => {
+  const [token, next] = [tokens[at], tokens[at + 1]]
+  if (token === undefined || !/^\d{1,3}$/.test(token.text)) return null
+  const joined = next?.kind === 'word' && next.start === token.end
+  const counted = isWord(next, ...severalPieces) && tokens[at - 1]?.text !== '#'
+  const keys = joined || counted ? [] : rowsByNumber(rows, token.text)
+  return keys.length === 0 ? null : { keys, from: at, to: at + 1, by: 'number' }
+}
+
+/** A reference to rows at a token: "#9", "the 9", "el 8", "9 jersey", "number 14", or a name of the roster; "9 jerseys" counts. */
 export const refAt = (tokens: readonly Token[], at: number, rows: Rows): Ref | null => {
   const token = tokens[at]
-  if (token === undefined) return null
-  if (isNumber(token)) {
-    if (!/^\d{1,3}$/.test(token.text)) return null
-    const keys = rowsByNumber(rows, token.text)
-    const joined = tokens[at + 1]?.kind === 'word' && tokens[at + 1]?.start === token.end
-    return keys.length === 0 || joined ? null : { keys, from: at, to: at + 1, by: 'number' }
-  }
-  return token.kind === 'word' ? nameRef(tokens, at, rows) : null
+  const ref = isNumber(token) ? numberRef(tokens, at, rows) : token?.kind === 'word' ? nameRef(tokens, at, rows) : null
+  return ref === null ? null : withPiece(tokens, ref)
 }
 
 /** All references in a stretch of tokens, in order. */

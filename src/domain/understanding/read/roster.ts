@@ -1,4 +1,5 @@
 import type { Player } from '../draft.ts'
+import { givenFirst, headedCells } from './cells.ts'
 import { type Column, columnsOf, playerOf } from './columns.ts'
 import { type RowLine, readRowLine } from './row-line.ts'
 
@@ -9,28 +10,12 @@ export type RosterFound = {
   /** Lines of a figure and a size that may be jersey numbers or quantities. */
   readonly doubtful: readonly RowLine[]
   readonly rest: string
+  /** Lines without a heading whose name stood in two cells: which of them is the given name? */
+  readonly halved: readonly RowLine[]
   /** Lines among or beside the roster's that begin like a player and could not be read. */
   readonly unread: readonly string[]
   /** Which lines of the message were read as roster. */
   readonly lines: readonly number[]
-}
-
-const splitters: readonly (readonly [string, string | RegExp])[] = [
-  ['\t', '\t'],
-  [';', ';'],
-  ['|', '|'],
-  [',', ','],
-  ['  ', / {2,}/],
-]
-
-const cellsOf = (line: string): readonly string[] => {
-  const splitter = splitters.find(([sign]) => line.includes(sign))
-  return splitter === undefined
-    ? line.trim().split(/\s+/)
-    : line
-        .trim()
-        .split(splitter[1])
-        .map((cell) => cell.replace(/^"|"$/g, ''))
 }
 
 type Block = { readonly from: number; readonly rows: readonly RowLine[] }
@@ -121,18 +106,27 @@ export const countedFrom = ({ number, size, fit }: RowLine): Player => ({
   quantity: Math.min(500, Math.max(1, Number(number ?? 1))),
 })
 
+/** One cell too many under a heading with one column for names: "4, Smith, John, M". */
+const joinName = (columns: readonly Column[], cells: readonly string[]): readonly string[] => {
+  const at = columns.indexOf('name')
+  const whole = cells.length === columns.length + 1 && at >= 0 && !columns.includes('first')
+  const [surname = '', given = ''] = cells.slice(at, at + 2)
+  if (!whole || !/\p{L}{2}/u.test(given)) return cells
+  return [...cells.slice(0, at), givenFirst(`${surname},${given}`), ...cells.slice(at + 2)]
+}
+
 /** A line under a heading: two things or more, or all the heading's cells filled. */
 const headedPlayer = (columns: readonly Column[], line: string): Player | null => {
-  const cells = cellsOf(line)
-  const player = cells.length > 1 && cells.length <= columns.length + 1 ? playerOf(columns, cells) : null
+  const cells = headedCells(line)
+  const player = cells.length > 1 && cells.length <= columns.length + 1 ? playerOf(columns, joinName(columns, cells)) : null
   const whole = cells.length === columns.length && cells.every((cell) => cell.trim() !== '')
   return player === null || (Object.keys(player).length < 2 && !whole) ? null : player
 }
 
 /** Lines under a heading ("Number,Name,Size") are read by their columns. */
 const readHeaded = (lines: readonly string[]): { readonly players: readonly Player[]; readonly lines: readonly number[] } => {
-  const head = lines.findIndex((line) => columnsOf(cellsOf(line)) !== null)
-  const columns = columnsOf(cellsOf(lines[head] ?? ''))
+  const head = lines.findIndex((line) => columnsOf(headedCells(line)) !== null)
+  const columns = columnsOf(headedCells(lines[head] ?? ''))
   if (head < 0 || columns === null) return { players: [], lines: [] }
   const players: Player[] = []
   const taken = [head]
@@ -168,6 +162,7 @@ export const readRoster = (text: string, { expected, numbered }: Expect): Roster
       players: headed.players,
       counted: [],
       doubtful: [],
+      halved: [],
       unread: [],
       rest: restOf(lines, new Set(headed.lines)),
       lines: headed.lines,
@@ -191,5 +186,7 @@ export const readRoster = (text: string, { expected, numbered }: Expect): Roster
       taken.add(index)
     }
   }
-  return { players, counted, doubtful, unread: unreadBeside(lines, taken), rest: restOf(lines, taken), lines: [...taken] }
+  const halved = blocks.flatMap((block) => block.rows.filter((row) => row.halves !== undefined))
+  const unread = unreadBeside(lines, taken)
+  return { players, counted, doubtful, halved, unread, rest: restOf(lines, taken), lines: [...taken] }
 }

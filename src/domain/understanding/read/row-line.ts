@@ -1,4 +1,5 @@
 import type { Fit, Size } from '../../garment/garment.ts'
+import { cellsOf } from './cells.ts'
 import { isMonth, isWeekday } from './day-parts.ts'
 import { isGivenName } from './given-names.ts'
 import { type SizeFound, sizeAt } from './sizes.ts'
@@ -15,6 +16,8 @@ export type RowLine = {
   /** The number bears a sign: "#8", "nº 13". */
   readonly marked?: true
   readonly note?: string
+  /** The name stood in two cells beside each other, in this order. */
+  readonly halves?: readonly [string, string]
   /** The size was written out in words or with its cut, as sizes are counted. */
   readonly spelled: boolean
 }
@@ -56,19 +59,6 @@ export const sentenceWords: ReadonlySet<string> = new Set(
   ).split(' '),
 )
 
-const cellsOf = (line: string): readonly string[] => {
-  const quoted = line.replace(
-    /(^|[\t;|,]\s*)"([^"]*)"(?=\s*(?:$|[\t;|,]))/g,
-    (_, before: string, inner: string) => before + inner.replace(/[,;]/g, ' '),
-  )
-  if (quoted.includes('\t')) return quoted.split('\t')
-  if (quoted.includes(';')) return quoted.split(';')
-  if (quoted.includes('|')) return quoted.split('|')
-  if (quoted.includes(',')) return quoted.split(',')
-  if (/\S {2,}\S/.test(quoted)) return quoted.split(/ {2,}/)
-  return quoted.split(/\s+[-–:]\s+|:\s+/)
-}
-
 /** A name keeps every sign it was written with, but no separators round it. */
 export const trimName = (text: string): string => text.replace(/^[\s,;:#\-–.*•()]+|[\s,;:#\-–*•()]+$/g, '').replace(/\s+/g, ' ')
 
@@ -86,6 +76,7 @@ type Found = {
   number?: string
   index?: string
   name?: string
+  halves?: readonly string[]
   size?: Size
   fit?: Fit
   spelled: boolean
@@ -106,6 +97,7 @@ const takeName = (found: Found, text: string): void => {
   const name = trimName(text)
   if (name === '') return
   if (found.name !== undefined && found.index !== undefined) found.bad = true
+  found.halves = [...(found.halves ?? []), name]
   found.name = found.name === undefined ? name : `${found.name} ${name}`
 }
 
@@ -180,8 +172,10 @@ const takeCell = (found: Found, text: string): void => {
 }
 
 const finished = (found: Found): RowLine => {
-  const { bad: _bad, sizeText: _size, ...row } = found
-  return row
+  const { bad: _bad, sizeText: _size, halves = [], ...row } = found
+  const [first, second, ...more] = halves
+  const whole = second !== undefined && more.length === 0 && row.name === `${first} ${second}`
+  return whole && first !== undefined ? { ...row, halves: [first, second] } : row
 }
 
 /** A line without a figure is a player's where a size ends it. */
@@ -226,6 +220,8 @@ const countsSizes = (line: string): boolean => {
   )
 }
 
+const isSizeWord = (word: string): boolean => sizeAt(tokensOf(word), 0, true)?.size !== undefined
+
 const markedNumber = /#\s?\d|\bn[º°o.]{1,2}\s?\d/iu
 
 /** A pasted line as a roster line, or null when it is a sentence. */
@@ -238,8 +234,9 @@ export const readRowLine = (line: string): RowLine | null => {
       .replace(/^[\s,;-]+/, '')
       .trim() ?? noNumber.exec(line)?.[0]
   const text = role === null ? line.replace(noNumber, '') : line.slice(0, role.index)
-  const cells = withoutPosition(cellsOf(text.trim()).filter((cell) => cell.trim() !== ''))
-  if (text.trim() === '' || text.length > 90 || /[?!]\s*$/.test(text) || cells.length > 6) return null
+  if (text.trim() === '' || text.length > 90 || /[?!]\s*$/.test(text)) return null
+  const cells = withoutPosition(cellsOf(text.trim(), isSizeWord).filter((cell) => cell.trim() !== ''))
+  if (cells.length > 6) return null
   const row: Found = { spelled: false, bad: false }
   for (const cell of cells) takeCell(row, cell)
   if (row.bad || !isPlayer(row)) return null

@@ -10,6 +10,7 @@ import { readApart } from './apart.ts'
 import { readArtwork } from './artwork.ts'
 import { chosenHue } from './chosen-hue.ts'
 import { readFaces } from './faces.ts'
+import { askHalves } from './halved-names.ts'
 import { asksSomething, readIntent, withoutAsking } from './intents.ts'
 import { joinLabelled } from './labelled-lines.ts'
 import { languageOf } from './language.ts'
@@ -18,11 +19,13 @@ import { lexiconFor, termsOf } from './lexicon.ts'
 import { addCounted, mergePlayers } from './merge-players.ts'
 import { readProse } from './prose.ts'
 import { recount } from './recount.ts'
+import { refsIn } from './refs.ts'
 import { countedFrom, playerFrom, readRoster } from './roster.ts'
 import type { RowLine } from './row-line.ts'
 import { readRowMarks } from './row-marks.ts'
 import { namedRevision, readSigning, withoutGoing } from './signing.ts'
 import { spreadBySize } from './size-lists.ts'
+import { sizeAt } from './sizes.ts'
 import { addPlayers } from './table.ts'
 import { readTeam } from './team.ts'
 import { fold, type Token, tokensOf } from './tokens.ts'
@@ -42,7 +45,7 @@ const aside: readonly string[] = [
 ]
 
 /** Questions whose answers are choices: the message is tried as an answer even when it says something else besides. */
-const choosing: readonly string[] = ['drop', 'colour-of', 'numbers-or-pieces', 'count', 'leaving', 'whose']
+const choosing: readonly string[] = ['drop', 'colour-of', 'numbers-or-pieces', 'count', 'leaving', 'whose', 'name-order']
 
 /** A figure that answers "how many?" stands nearly alone; among other words it may be anything. */
 const isChosen = (code: string, text: string): boolean =>
@@ -65,6 +68,9 @@ type Scene = { readonly lexicon: ReturnType<typeof lexiconFor>; readonly people:
 const hasNumbers = (draft: Draft, folded: string): boolean =>
   Object.values(draft.marks).some((mark) => mark.content === 'number' && mark.wanted !== false) ||
   /\bnumbers?\b|\bnumeros?\b|#/.test(folded)
+
+/** Terms that stand in any sentence. */
+const idleTerms: readonly string[] = ['and', 'in', 'with', 'no', 'count', 'only']
 
 const isShouted = (text: string): boolean => {
   const letters = text.replace(/[^\p{L}]/gu, '')
@@ -136,7 +142,7 @@ const readOrder = ({
       ? readAnswer({ draft, asked, text })
       : []
   const patches = answered.length > 0 && aboutPeople.includes(asked?.code ?? '') ? all.filter(isRow) : all
-  const open = [...faces.open, ...prose.open, ...doubts(draft, roster.doubtful)]
+  const open = [...faces.open, ...prose.open, ...doubts(draft, roster.doubtful), ...askHalves(withRows, roster.halved)]
   return {
     patches: [...patches, ...recount(draft, preview(draft, patches)), ...answered],
     open,
@@ -152,6 +158,14 @@ const isOwnSpelling = (intent: Intent, { draft, signed }: Conversation): boolean
 
 /** "Kim-M", "Lee-XL": a size joined to a name by a hyphen. */
 const hyphenSize = /(?<=\p{Ll})-(?=(?:[YAW]?(?:XS|S|M|L|XL)|[2-4]XL)(?:[\s,;.]|$))/gu
+
+/** Words of nothing that is made here: no term of the trade, no size, nobody of the list. */
+const isStrange = (text: string, draft: Draft, lexicon: Scene['lexicon']): boolean => {
+  const tokens = tokensOf(text)
+  const idle = termsOf(lexicon, tokens).every(({ meaning }) => idleTerms.includes(meaning.kind))
+  const sized = [...tokens.keys()].some((at) => sizeAt(tokens, at)?.size !== undefined)
+  return tokens.length > 2 && idle && !sized && refsIn(tokens, draft.rows).length === 0
+}
 
 /** Everything that one message says: what it changes, what it leaves open, what it asks, whether it signs. Any text is safe. */
 export const understand = (raw: string, conversation: Conversation, context: Context): Understood => {
@@ -179,11 +193,6 @@ export const understand = (raw: string, conversation: Conversation, context: Con
   }
   const order = readOrder({ text: base.signing === null ? text : withoutGoing(text), conversation, context, language })
   const empty = order.patches.length === 0 && order.open.length === 0 && !order.artwork
-  const strange =
-    empty &&
-    intent.kind === 'order' &&
-    base.signing === null &&
-    tokensOf(text).length > 2 &&
-    termsOf(lexicon, tokensOf(text)).every((term) => ['and', 'in', 'with', 'no', 'count', 'only'].includes(term.meaning.kind))
+  const strange = empty && intent.kind === 'order' && base.signing === null && isStrange(text, conversation.draft, lexicon)
   return { ...base, ...order, intent: strange ? { kind: 'off-topic' } : intent }
 }
