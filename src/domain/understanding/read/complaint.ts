@@ -1,160 +1,76 @@
 import type { Complaint } from '../conversation.ts'
+import { either, spoken, washCounts } from '../words/languages.ts'
 import { anyOf, fold } from './tokens.ts'
 
+const said = spoken.complaints
+
 const trouble: readonly (readonly [Complaint['kind'], RegExp])[] = [
-  [
-    'wrong-name',
-    anyOf(
-      'wrong name',
-      'wrong number',
-      'misspelled',
-      'spelled wrong',
-      "(?:spelled|spelt|printed|put) (?:[\\w']+ ){1,5}?(?:name|number) wrong",
-      "(?:name|number|nombre|numero) (?:[\\w']+ ){0,3}?(?:is|was|es|esta|salio|quedo|vino) (?:wrong|misspelled|mal|equivocado)",
-      'pusieron mal',
-      'nombre mal',
-      'mal el nombre',
-      'mal escrito',
-      'numero equivocado',
-      'nombre equivocado',
-      'spelled it wrong',
-    ),
-  ],
-  [
-    'stones-lost',
-    anyOf(
-      '(?:stones?|rhinestones?|crystals|bling|gems)(?: \\w+){0,4} (?:fell|fall|falling|came|come|coming|missing|lost|dropped)',
-      '(?:fell off|fall off|falling off|came off)(?: \\w+){0,4} (?:stones?|rhinestones?)',
-      'se (?:le )?(?:cayeron|caen|cayo|estan cayendo)(?: \\w+){0,3} (?:piedras?|piedritas|pedreria|cristales)',
-      '(?:piedras?|pedreria|cristales|piedritas)(?: \\w+){0,3} (?:se (?:le )?(?:cayeron|caen|cayo)|cayendo)',
-    ),
-  ],
-  [
-    'lift',
-    anyOf(
-      'peel(?:ing|ed|s)?(?: off)?',
-      'lifting',
-      'coming off',
-      'came off',
-      'falling off',
-      'fell off',
-      'despeg(?:a|o|ue|aron|an|ando|ad[oa]s?)',
-      'se (?:esta |estan )?(?:despegando|levantando|cayendo)',
-      'se despego',
-      'se levanta',
-    ),
-  ],
-  ['crack', anyOf('crack(?:ing|ed|s)?', 'se (?:agrieto|cuarteo|esta cuarteando|agrieta)', 'agrietad[oa]s?', 'cuartead[oa]s?')],
-  [
-    'bleed',
-    anyOf(
-      'bled',
-      'bleeding',
-      'turned pink',
-      'color came through',
-      'colour came through',
-      'se destino',
-      'se desti[nñ]o',
-      'se mancho',
-      'se puso rosa',
-    ),
-  ],
-  ['shine', anyOf('shiny (?:mark|box|spot)', 'press marks?', 'burn marks?', 'scorched', 'marca de plancha', 'quemad[oa]')],
-  ['shrink', anyOf('shrank', 'shrunk', 'se encogio', 'encogid[oa]')],
+  ['wrong-name', anyOf(said.wrongName)],
+  ['stones-lost', anyOf(said.stonesLost)],
+  ['lift', anyOf(said.lift)],
+  ['crack', anyOf(said.crack)],
+  ['bleed', anyOf(said.bleed)],
+  ['shine', anyOf(said.shine)],
+  ['shrink', anyOf(said.shrink)],
 ]
 
-const future = anyOf('will it', 'does it', 'do they', 'would it', "won't", 'worried', 'afraid', 'last time', 'la vez pasada')
+const feared = anyOf(said.feared)
+const unwashed = anyOf(said.unwashed)
+const wordsOf = (counts: Readonly<Record<string, number>>): string => either(Object.keys(counts))
 
-const washCount: Readonly<Record<string, number>> = {
-  one: 1,
-  two: 2,
-  three: 3,
-  four: 4,
-  five: 5,
-  once: 1,
-  twice: 2,
-  una: 1,
-  dos: 2,
-  tres: 3,
-  cuatro: 4,
-  cinco: 5,
-  a: 1,
-  first: 1,
-  primera: 1,
-}
+const counted = new RegExp(`\\b(\\d{1,2}|${wordsOf(washCounts.before)})\\s+${said.washes}\\b`)
+const alone = wordsOf(washCounts.behind)
+const washedSo = new RegExp(`\\b${said.washed}(?: ${said.washedWhat})? (${alone})\\b|\\b(${alone})\\b.{0,14}\\b${said.washed}`)
 
 const washesOf = (folded: string): number | undefined => {
-  if (
-    anyOf(
-      'never(?: been)? washed',
-      'not washed',
-      "hasn't been washed",
-      'sin lavar',
-      'nunca (?:se |la |lo )?lav\\w+',
-      'no (?:se |la |lo )?(?:ha|he|hemos) lavado',
-    ).test(folded)
-  )
-    return 0
-  const found =
-    /\b(\d{1,2}|one|two|three|four|five|a|first|una|dos|tres|cuatro|cinco|primera)\s+(?:wash(?:es)?|times|lavadas?|veces|vez)\b/.exec(
-      folded,
-    )?.[1] ??
-    /\bwash\w*(?: (?:it|them|these|those))? (once|twice)\b|\b(once|twice)\b.{0,14}\bwash/
-      .exec(folded)
-      ?.slice(1)
-      .find((word) => word !== undefined)
-  if (found === undefined) return undefined
-  return washCount[found] ?? Number(found)
+  if (unwashed.test(folded)) return 0
+  const before = counted.exec(folded)?.[1]
+  if (before !== undefined) return washCounts.before[before] ?? Number(before)
+  const behind = washedSo.exec(folded)
+  return washCounts.behind[behind?.[1] ?? behind?.[2] ?? '']
 }
 
+const air = anyOf(said.air)
+const dryer = anyOf(said.dryer)
+
 const dryingOf = (folded: string): string | undefined => {
-  if (
-    anyOf(
-      'air[- ]?dr(?:y|ied)',
-      'hung',
-      'hang(?:ing)?',
-      'line dr(?:y|ied)',
-      'colgad[oa]s?',
-      'colg(?:o|ue|amos|aron)',
-      'tendi(?:mos)?',
-      'tendid[oa]s?',
-      'al aire',
-    ).test(folded)
-  )
-    return 'air'
-  return anyOf('dryer', 'tumble', 'secadora').test(folded) ? 'dryer' : undefined
+  if (air.test(folded)) return 'air'
+  return dryer.test(folded) ? 'dryer' : undefined
 }
 
 const NAME = "\\p{Lu}[\\p{Ll}\\p{M}]+(?:[-' ]\\p{Lu}[\\p{Ll}\\p{M}]+)?"
 const owners: readonly RegExp[] = [
-  /(\p{Lu}[\p{Ll}\p{M}]+)'s\b/gu,
-  new RegExp(
-    `\\b(?:name is|named|called|se llama|la de|el de|(?:playera|camiseta|jersey|sudadera) de|de mi (?:hij[oa]|niñ[oa])|my (?:son|daughter|kid)) (${NAME})`,
-    'gu',
-  ),
+  new RegExp(`(\\p{Lu}[\\p{Ll}\\p{M}]+)${said.behindOwner}\\b`, 'gu'),
+  new RegExp(`\\b${said.beforeOwner} (${NAME})`, 'gu'),
 ]
 
 const namesIn = (text: string): readonly string[] => [
   ...new Set(owners.flatMap((pattern) => [...text.matchAll(pattern)].map((match) => match[1] ?? ''))),
 ]
 
+const figure = '\\d{1,3}\\b'
+const numbered = new RegExp(
+  [
+    `(?:#|\\b${said.numberSaid}|\\b${said.garment}s? ${said.of}?${said.theNumber}?`,
+    `|\\b${said.onThe} ${said.number}?(?=${figure}(?! ?${said.notNumber})))`,
+    `\\s?#?(${figure})(?! ${said.counted})(?:(?:,| ${said.and}| &) #?(${figure}))?`,
+  ].join(''),
+  'g',
+)
+
 /** "#7", "number 7", "the numbers on 8 and 22", "la número 06". */
 const numbersIn = (folded: string): readonly string[] => [
-  ...new Set(
-    [
-      ...folded.matchAll(
-        /(?:#|\bnumbers?(?: on| of)? |\bnumeros?(?: en| de| del)? |\bno\. ?|\ba (?:la|el|las|los) (?=\d{1,3}\b(?! ?(?:de |am|pm|a\.|p\.|:)))|\b(?:playera|camiseta|jersey|sudadera|shirt|tee|hoodie)s? (?:of |de )?(?:the |el |la |del |number |no\. ?)?|\bthe (?=\d{1,3} (?:on|of) )|\b(?:del|de la|on the|of the) (?:numero |number )?(?=\d{1,3}\b(?! ?(?:de |th|nd|rd|st|wash|lavad|dia|day|week|mes))))\s?#?(\d{1,3})\b(?! (?:wash|times|lavad|veces|days|dias|weeks|semanas))(?:(?:,| and| y| &) #?(\d{1,3})\b)?/g,
-      ),
-    ].flatMap((match) => [match[1] ?? '', ...(match[2] === undefined ? [] : [match[2]])]),
-  ),
+  ...new Set([...folded.matchAll(numbered)].flatMap((match) => [match[1] ?? '', ...(match[2] === undefined ? [] : [match[2]])])),
 ]
 
-const teamSaid =
-  /\b(?:[Tt]eam is|[Tt]eam'?s|[Ee]quipo(?: es| de)?|[Cc]lub) (?:the |los |las |de )?((?:\p{Lu}[\p{L}\p{M}'-]*)(?: (?:(?:de la|de los|de|del|of the|of) )?\p{Lu}[\p{L}\p{M}'-]*)*)/u
+const titled = "\\p{Lu}[\\p{L}\\p{M}'-]"
+const teamSaid = new RegExp(`\\b${said.teamIs} ${said.teamArticle}?(${titled}*(?: (?:${said.links} )?${titled}*)*)`, 'u')
 
 /** A team that is named beside the number: "on the Valley Vipers", "(#31, Fen Street Frogs)", "de las Estrellas del Sur". */
-const teamBeside =
-  /\b(?:(?:on|of|for|from|with) the|[Oo]ur|nuestr[oa]s|de l[ao]s) ((?:\p{Lu}[\p{L}\p{M}'-]+)(?: (?:(?:de la|de los|de|del|of the|of) )?\p{Lu}[\p{L}\p{M}'-]+)*)|#\d{1,3}, ((?:\p{Lu}[\p{L}\p{M}'-]+ ?)+)\)/u
+const teamBeside = new RegExp(
+  `\\b${said.teamBeside} (${titled}+(?: (?:${said.links} )?${titled}+)*)|#\\d{1,3}, ((?:${titled}+ ?)+)\\)`,
+  'u',
+)
 
 /** What a message says of something that went wrong, without the trouble itself. */
 export type ComplaintDetails = Omit<Complaint, 'kind' | 'text'>
@@ -166,9 +82,9 @@ const complaintDetails = (text: string, team: string | null): ComplaintDetails =
   const washes = washesOf(folded)
   const drying = dryingOf(folded)
   const beside = teamBeside.exec(text)
-  const said = teamSaid.exec(text)?.[1] ?? beside?.[1] ?? beside?.[2]
-  const whose = said ?? team
-  const names = namesIn(text).filter((name) => !(said ?? '').includes(name))
+  const named = teamSaid.exec(text)?.[1] ?? beside?.[1] ?? beside?.[2]
+  const whose = named ?? team
+  const names = namesIn(text).filter((name) => !(named ?? '').includes(name))
   return {
     ...(whose === null ? {} : { team: whose }),
     ...(numbers.length === 0 ? {} : { numbers }),
@@ -182,21 +98,12 @@ const complaintDetails = (text: string, team: string | null): ComplaintDetails =
 export const complaintOf = (text: string, team: string | null): Complaint | null => {
   const folded = fold(text)
   const kind = trouble.find(([, pattern]) => pattern.test(folded))?.[0]
-  if (kind === undefined || future.test(folded)) return null
+  if (kind === undefined || feared.test(folded)) return null
   return { kind, text: text.slice(0, 1_000), ...complaintDetails(text, team) }
 }
 
 /** Words of somebody who orders. */
-const wishes = anyOf(
-  'we need',
-  'i need',
-  'want to order',
-  "i'd like",
-  'order (?:more|another|new)',
-  'necesit\\w+',
-  'ocup(?:o|amos)',
-  'quier(?:o|emos)',
-)
+const wishes = anyOf(said.orders)
 
 /** A complaint with what was said of it later; null when that was nothing. */
 export const complaintWith = (complaint: Complaint, text: string, team: string | null): Complaint | null => {

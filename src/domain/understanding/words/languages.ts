@@ -1,5 +1,5 @@
 import type { Fit, Size } from '../../garment/garment.ts'
-import type { Phrases } from './phrases.ts'
+import type { Phrases, WashCounts } from './phrases.ts'
 import { registered } from './registered.ts'
 import type { ArtworkWords, FaceWords } from './word-list.ts'
 
@@ -68,4 +68,11 @@ const sources = <Key extends string>(lists: readonly Phrases<Key>[]): Readonly<R
 /** Sources of patterns by matter, joined over the languages, for people mix them; readers build their patterns of them once. */
 export const spoken = {
   intents: sources(all.map(({ intents }) => intents)),
+  complaints: sources(all.map(({ complaints }) => complaints)),
+}
+
+/** How often something was washed, in words of any language. */
+export const washCounts: WashCounts = {
+  before: Object.assign({}, ...all.map((words) => words.washCounts.before)),
+  behind: Object.assign({}, ...all.map((words) => words.washCounts.behind)),
 }

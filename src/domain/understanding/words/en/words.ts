@@ -1,5 +1,6 @@
 import type { Words } from '../word-list.ts'
 import { enBasics } from './basics.ts'
+import { enComplaints, enWashCounts } from './complaints.ts'
 import { enGarments } from './garments.ts'
 import { enIntents } from './intents.ts'
 import { enMarks } from './marks.ts'
@@ -14,6 +15,8 @@ export const enWords: Words = {
   basics: enBasics,
   shades: enShades,
   intents: enIntents,
+  complaints: enComplaints,
+  washCounts: enWashCounts,
   artwork: {
     words: ['logo', 'logos', 'artwork', 'emblem', 'crest', 'mascot', 'clipart', 'drawing', 'graphic', 'graphics'],
     lettered: ['text', 'says', 'saying', 'reads', 'word', 'words'],

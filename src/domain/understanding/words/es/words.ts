@@ -1,5 +1,6 @@
 import type { Words } from '../word-list.ts'
 import { esBasics } from './basics.ts'
+import { esComplaints, esWashCounts } from './complaints.ts'
 import { esGarments } from './garments.ts'
 import { esIntents } from './intents.ts'
 import { esMarks } from './marks.ts'
@@ -33,6 +34,8 @@ export const esWords: Words = {
   basics: esBasics,
   shades: esShades,
   intents: esIntents,
+  complaints: esComplaints,
+  washCounts: esWashCounts,
   artwork: {
     words: ['logo', 'logos', 'logotipo', 'escudo', 'escudos', 'mascota', 'dibujo', 'emblema', 'imagen'],
     lettered: ['diga', 'dice', 'palabra', 'texto', 'leyenda'],

@@ -1,0 +1,58 @@
+import type { ComplaintPhrases, WashCounts } from '../phrases.ts'
+
+const stones = '(?:piedras?|piedritas|pedreria|cristales)'
+
+/** What a Spanish-speaking customer says of what went wrong. */
+export const esComplaints: ComplaintPhrases = {
+  wrongName: [
+    "(?:nombre|numero) (?:[\\w']+ ){0,3}?(?:es|esta|salio|quedo|vino) (?:mal|equivocado)",
+    'pusieron mal',
+    'nombre mal',
+    'mal el nombre',
+    'mal escrito',
+    'numero equivocado',
+    'nombre equivocado',
+  ],
+  stonesLost: [
+    `se (?:le )?(?:cayeron|caen|cayo|estan cayendo)(?: \\w+){0,3} ${stones}`,
+    `${stones}(?: \\w+){0,3} (?:se (?:le )?(?:cayeron|caen|cayo)|cayendo)`,
+  ],
+  lift: [
+    'despeg(?:a|o|ue|aron|an|ando|ad[oa]s?)',
+    'se (?:esta |estan )?(?:despegando|levantando|cayendo)',
+    'se despego',
+    'se levanta',
+  ],
+  crack: ['se (?:agrieto|cuarteo|esta cuarteando|agrieta)', 'agrietad[oa]s?', 'cuartead[oa]s?'],
+  bleed: ['se destino', 'se desti[nñ]o', 'se mancho', 'se puso rosa'],
+  shine: ['marca de plancha', 'quemad[oa]'],
+  shrink: ['se encogio', 'encogid[oa]'],
+  feared: ['la vez pasada'],
+  unwashed: ['sin lavar', 'nunca (?:se |la |lo )?lav\\w+', 'no (?:se |la |lo )?(?:ha|he|hemos) lavado'],
+  washes: ['lavadas?', 'veces', 'vez'],
+  washed: [],
+  washedWhat: [],
+  air: ['colgad[oa]s?', 'colg(?:o|ue|amos|aron)', 'tendi(?:mos)?', 'tendid[oa]s?', 'al aire'],
+  dryer: ['secadora'],
+  beforeOwner: [...['se llama', 'la de', 'el de', '(?:playera|camiseta|jersey|sudadera) de'], 'de mi (?:hij[oa]|niñ[oa])'],
+  behindOwner: [],
+  numberSaid: ['numeros?(?: en| de| del)? ', 'a (?:la|el|las|los) (?=\\d{1,3}\\b(?! ?(?:de |am|pm|a\\.|p\\.|:)))'],
+  garment: ['playera', 'camiseta', 'jersey', 'sudadera'],
+  of: ['de '],
+  theNumber: ['el ', 'la ', 'del '],
+  onThe: ['del', 'de la'],
+  number: ['numero '],
+  notNumber: ['de ', 'lavad', 'dia', 'mes'],
+  counted: ['lavad', 'veces', 'dias', 'semanas'],
+  and: ['y'],
+  teamIs: ['[Ee]quipo(?: es| de)?', '[Cc]lub'],
+  teamArticle: ['los ', 'las ', 'de '],
+  teamBeside: ['nuestr[oa]s', 'de l[ao]s'],
+  links: ['de la', 'de los', 'de', 'del'],
+  orders: ['necesit\\w+', 'ocup(?:o|amos)', 'quier(?:o|emos)'],
+}
+
+export const esWashCounts: WashCounts = {
+  before: { una: 1, dos: 2, tres: 3, cuatro: 4, cinco: 5, primera: 1 },
+  behind: {},
+}
