@@ -65,10 +65,21 @@ const keysIn = (lists: readonly Phrases<string>[]): readonly string[] => Object.
 const sources = <Key extends string>(lists: readonly Phrases<Key>[]): Readonly<Record<Key, string>> =>
   Object.assign({}, ...keysIn(lists).map((key) => ({ [key]: either(allOf(lists, key)) })))
 
+/** For each thing said in a matter, all that any language has for it. */
+const lists = <Key extends string>(every: readonly Phrases<Key>[]): Readonly<Record<Key, readonly string[]>> =>
+  Object.assign({}, ...keysIn(every).map((key) => ({ [key]: [...new Set(allOf(every, key))] })))
+
 /** Sources of patterns by matter, joined over the languages, for people mix them; readers build their patterns of them once. */
 export const spoken = {
   intents: sources(all.map(({ intents }) => intents)),
   complaints: sources(all.map(({ complaints }) => complaints)),
+  people: sources(all.map(({ people }) => people)),
+  money: sources(all.map(({ money }) => money)),
+}
+
+/** The same one by one: words that are looked for among tokens, and patterns of whole sentences with a group of their own. */
+export const listed = {
+  people: lists(all.map(({ people }) => people)),
 }
 
 /** How often something was washed, in words of any language. */

@@ -3,7 +3,7 @@ import type { PlaceId } from '../../garment/place.ts'
 import type { StoneSize, VinylClass } from '../../material/material.ts'
 import type { Use } from '../../order/order.ts'
 import type { GarmentKind } from '../draft.ts'
-import type { ComplaintPhrases, IntentPhrases, WashCounts } from './phrases.ts'
+import type { ComplaintPhrases, IntentPhrases, MoneyPhrases, PeoplePhrases, WashCounts } from './phrases.ts'
 
 /** Where on a body, before it is known what goes there. */
 export type Spot = 'front' | 'back' | 'both-sides' | 'above' | 'below' | 'sleeves' | 'shoulders' | 'chest' | PlaceId
@@ -113,4 +113,6 @@ export type Words = {
   readonly intents: IntentPhrases
   readonly complaints: ComplaintPhrases
   readonly washCounts: WashCounts
+  readonly people: PeoplePhrases
+  readonly money: MoneyPhrases
 }

@@ -4,6 +4,7 @@ import { enComplaints, enWashCounts } from './complaints.ts'
 import { enGarments } from './garments.ts'
 import { enIntents } from './intents.ts'
 import { enMarks } from './marks.ts'
+import { enMoney, enPeople } from './people.ts'
 import { enShades } from './shades.ts'
 import { enSports } from './sports.ts'
 
@@ -15,6 +16,8 @@ export const enWords: Words = {
   basics: enBasics,
   shades: enShades,
   intents: enIntents,
+  money: enMoney,
+  people: enPeople,
   complaints: enComplaints,
   washCounts: enWashCounts,
   artwork: {

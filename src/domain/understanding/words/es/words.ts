@@ -4,6 +4,7 @@ import { esComplaints, esWashCounts } from './complaints.ts'
 import { esGarments } from './garments.ts'
 import { esIntents } from './intents.ts'
 import { esMarks } from './marks.ts'
+import { esMoney, esPeople } from './people.ts'
 import { esShades } from './shades.ts'
 import { esSports } from './sports.ts'
 
@@ -34,6 +35,8 @@ export const esWords: Words = {
   basics: esBasics,
   shades: esShades,
   intents: esIntents,
+  money: esMoney,
+  people: esPeople,
   complaints: esComplaints,
   washCounts: esWashCounts,
   artwork: {
