@@ -11,7 +11,7 @@ import {
   writeStockOff,
 } from '../../src/desk/service/stock/keep-stock.ts'
 import { ok } from '../../src/domain/result/result.ts'
-import { heldLots, lacking, pilesOf } from '../../src/domain/stock/ledger.ts'
+import { heldLots, lacking, pilesOf, type StockChange } from '../../src/domain/stock/ledger.ts'
 import { minutes } from '../../src/domain/units/units.ts'
 import type { ShopStore } from '../../src/ports/store.ts'
 import { openTestStore, type TestStore } from '../support/embedded.ts'
@@ -133,6 +133,32 @@ const expectConserved = async (shop: ShopStore, known: ReadonlyMap<string, Hands
   }
 }
 
+const ofHolder = (rows: readonly StockChange[], holder: string | null) => {
+  const sums = new Map<string, number>()
+  for (const { orderId, item: name, lot: place, kind, amount: much } of rows) {
+    const key = [name, place, kind, much < 0].join(' ')
+    if (orderId === holder) sums.set(key, (sums.get(key) ?? 0) + much)
+  }
+  return new Map([...sums].filter(([, much]) => much !== 0).toSorted())
+}
+
+/** What the moves keep beside the ledger says what the whole ledger says, added up here once more. */
+const expectKeptSums = async (shop: ShopStore): Promise<void> => {
+  const ledger = await shop.stock.ledger()
+  const free = new Map<string, number>()
+  for (const { item: name, amount: much } of ledger) free.set(name, (free.get(name) ?? 0) + much)
+  expect(await shop.stock.sums()).toEqual(free)
+  for (const holder of orders) {
+    const part = await shop.stock.ledger({ items: [items[0]], holders: [holder] })
+    const whole = ledger.filter((move) => move.item === items[0])
+    expect(ofHolder(part, holder)).toEqual(ofHolder(whole, holder))
+    const others = whole.map((move) => ({ ...move, orderId: move.orderId === holder ? holder : null }))
+    expect(ofHolder(part, null)).toEqual(ofHolder(others, null))
+  }
+  const short = (await shop.stock.needs()).filter((need) => lacking(ledger, need) > 0)
+  expect(await shop.stock.lacking(items)).toEqual(short)
+}
+
 const runs = process.env['LONG'] === 'floor' ? 400 : 12
 
 describe('stock on the real store', () => {
@@ -150,6 +176,7 @@ describe('stock on the real store', () => {
           await run(shop.shopId, done)
           if (done.kind !== 'killed') follow(known, done, before)
           await expectConserved(shop, known)
+          await expectKeptSums(shop)
         }
       }),
       { numRuns: runs, seed: 7 },

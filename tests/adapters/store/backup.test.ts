@@ -7,7 +7,7 @@ import type { Address } from '../../../src/adapters/store/address.ts'
 import { readBackup, writeBackup } from '../../../src/adapters/store/backup.ts'
 import { keptAnchor } from '../../../src/adapters/store/sql/anchor.ts'
 import { openStore } from '../../../src/adapters/store/sql/open-store.ts'
-import { recordTables } from '../../../src/adapters/store/sql/record-tables.ts'
+import { derivedTables, recordTables } from '../../../src/adapters/store/sql/record-tables.ts'
 import { minutes } from '../../../src/domain/units/units.ts'
 import { openTestStore, root, type TestStore, temporaryFolder, unwrap } from '../../support/embedded.ts'
 import { fillFloor } from '../../support/fill-floor.ts'
@@ -28,7 +28,7 @@ const rowsOf = async (address: Address, text: string): Promise<readonly Record<s
 }
 const everything = async (address: Address) => {
   const tables = await Promise.all(
-    recordTables.map(
+    [...recordTables, ...derivedTables].map(
       async (table): Promise<[string, readonly unknown[]]> => [
         table,
         (await rowsOf(address, `select t::text as row from "${table}" t order by 1`)).map(({ row }) => row),
@@ -99,7 +99,7 @@ describe('a backup', () => {
       test.embedded.owner,
       `select table_name as name from information_schema.tables where table_schema = 'platenpost' and table_name not like 'kysely%'`,
     )
-    expect(found.map(({ name }) => name).toSorted()).toEqual(recordTables.toSorted())
+    expect(found.map(({ name }) => name).toSorted()).toEqual([...recordTables, ...derivedTables].toSorted())
   })
 
   it('that was changed or cut short is refused before anything is written', async () => {

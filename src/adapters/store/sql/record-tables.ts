@@ -37,6 +37,8 @@ export const recordTables = [
 ] as const
 /** The one table that belongs to no shop: all shops of a place share its clock. */
 export const placeTables: ReadonlySet<string> = new Set(['simulated_clock'])
+/** What other tables come to, made anew by them whenever rows are put back: no backup holds it. */
+export const derivedTables = ['stock_sum'] as const
 export type RecordTable = (typeof recordTables)[number]
 
 /** Counters that go on from the highest number given. */

@@ -8,25 +8,40 @@ const total = sql<number>`sum(amount)::bigint`
 
 type Moves = Pick<StockBook, 'move' | 'sums' | 'ofOrder' | 'ledger'>
 
-/** Whose a move is, as far as the part of the ledger tells orders apart. */
-const holder = (part: LedgerPart | undefined) =>
-  part === undefined
-    ? sql<string | null>`order_id`
-    : sql<string | null>`case when order_id = any(${[...part.holders]}::text[]) then order_id end`
-
-/** Counts that found more and counts that found less are kept apart: one is received, the other written off. */
-const ledger = async ({ db, shopId }: Scope, part: LedgerPart | undefined): Promise<readonly StockChange[]> => {
-  if (part?.items?.length === 0) return []
-  const whose = holder(part)
-  return db
+/** Every move added up by item, lot, order and kind: counts that found more and counts that found less are kept apart. */
+const wholeLedger = ({ db, shopId }: Scope): Promise<readonly StockChange[]> =>
+  db
     .selectFrom('stockMove')
-    .select(['item', 'lot', whose.as('orderId'), sql<MoveKind>`kind`.as('kind'), total.as('amount')])
+    .select(['item', 'lot', 'orderId', sql<MoveKind>`kind`.as('kind'), total.as('amount')])
     .where('shopId', '=', shopId)
-    .$if(part?.items !== undefined, (all) => all.where(sql<boolean>`item = any(${[...(part?.items ?? [])]}::text[])`))
-    .groupBy(['item', 'lot', sql`3`, 'kind', sql`amount < 0`])
+    .groupBy(['item', 'lot', 'orderId', 'kind', sql`amount < 0`])
     .orderBy('item')
     .orderBy('lot')
     .execute()
+
+/** The moves of these holders, and in nobody's name all that is kept in the sums less what is theirs. */
+const partOfLedger = async ({ db, shopId }: Scope, { items, holders }: LedgerPart): Promise<readonly StockChange[]> => {
+  const among = items === undefined ? sql`` : sql`and item = any(${[...items]}::text[])`
+  const { rows } = await sql<StockChange>`
+    with own as (
+      select item, lot, order_id, kind, amount < 0 as less, sum(amount)::bigint as amount from stock_move
+      where shop_id = ${shopId} and order_id = any(${[...holders]}::text[]) ${among}
+      group by item, lot, order_id, kind, amount < 0
+    ), others as (
+      select item, lot, kind, less, sum(amount)::bigint as amount from (
+        select item, lot, kind, less, amount from stock_sum where shop_id = ${shopId} ${among}
+        union all select item, lot, kind, less, -amount from own
+      ) apart group by item, lot, kind, less having sum(amount) <> 0
+    )
+    select item, lot, order_id, kind, amount from own
+    union all select item, lot, null, kind, amount from others
+    order by item, lot`.execute(db)
+  return rows
+}
+
+const ledger = async (scope: Scope, part: LedgerPart | undefined): Promise<readonly StockChange[]> => {
+  if (part === undefined) return wholeLedger(scope)
+  return part.items?.length === 0 ? [] : partOfLedger(scope, part)
 }
 
 const movesIn = ({ db, shopId, time }: Scope): Moves => ({
@@ -38,7 +53,7 @@ const movesIn = ({ db, shopId, time }: Scope): Moves => ({
   },
   sums: async () => {
     const rows = await db
-      .selectFrom('stockMove')
+      .selectFrom('stockSum')
       .select(['item', total.as('amount')])
       .where('shopId', '=', shopId)
       .groupBy('item')
@@ -60,19 +75,18 @@ type Needs = Pick<StockBook, 'needs' | 'wantedBy' | 'lacking' | 'want'>
 
 const needColumns = ['orderId', 'item', 'amount', 'due'] as const
 
-/** What an order holds of an item is what its reservations and releases took from the free pile. */
-const lacking = async ({ db, shopId }: Scope, items: readonly string[]): Promise<readonly Need[]> => {
-  const { rows } = await sql<Need>`
-    with held as (
-      select order_id, item, -sum(amount) as amount from stock_move
-      where shop_id = ${shopId} and item = any(${[...items]}::text[]) and kind in ('reserve', 'release') and order_id is not null
-      group by order_id, item
-    )
-    select order_id, item, need.amount, due from stock_need need left join held using (order_id, item)
-    where shop_id = ${shopId} and item = any(${[...items]}::text[]) and need.amount > coalesce(held.amount, 0)
-    order by due, order_id, item`.execute(db)
-  return rows
-}
+/** What a need holds is kept with it by the moves; so only those that lack something are looked at. */
+const lacking = ({ db, shopId }: Scope, items: readonly string[]): Promise<readonly Need[]> =>
+  db
+    .selectFrom('stockNeed')
+    .select(needColumns)
+    .where('shopId', '=', shopId)
+    .where(sql<boolean>`item = any(${[...items]}::text[])`)
+    .whereRef('amount', '>', 'held')
+    .orderBy('due')
+    .orderBy('orderId')
+    .orderBy('item')
+    .execute()
 
 const needsIn = (outer: Scope): Needs => ({
   needs: () =>

@@ -82,7 +82,8 @@ export type Tables = {
       by: Nullable<string>
       why: Nullable<string>
     }
-  stockNeed: OfShop & { orderId: string; item: string; amount: number; due: number }
+  stockSum: OfShop & { item: string; lot: string; kind: string; less: boolean; amount: number }
+  stockNeed: OfShop & { orderId: string; item: string; amount: number; due: number; held: Generated<number> }
   stockLot: OfShop & StockLot
   stockComing: OfShop & ComingStock & { arrived: Generated<boolean> }
   shelfTemplate: OfShop & ShelfTemplate
