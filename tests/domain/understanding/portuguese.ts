@@ -58,6 +58,32 @@ const words: { readonly [Room in keyof Words]?: Partial<Words[Room]> } = {
     greets: ['ola', 'bom dia'],
     language: ['em portugues(?: por favor)?'],
   },
+  complaints: {
+    lift: ['descol(?:ou|aram|ando)', 'esta (?:saindo|descolando)'],
+    unwashed: ['nunca lav\\w+'],
+    washes: ['lavagens?', 'vezes'],
+    dryer: ['secadora'],
+    numberSaid: ['numero '],
+    and: ['e'],
+    teamIs: ['[Tt]ime'],
+  },
+  washCounts: { before: { uma: 1, duas: 2, tres: 3 }, behind: {} },
+  people: {
+    nameIs: ['[Mm]e chamo', '[Mm]eu nome é'],
+    paidBy: ['[Qq]uem paga é', '[Pp]aga'],
+    ours: ['[Oo]', '[Aa]'],
+    collect: ['vou buscar'],
+  },
+  clock: {
+    hours: { uma: 1, duas: 2, cinco: 5, nove: 9 },
+    parts: { manha: 'morning', tarde: 'afternoon', noite: 'evening' },
+    ahead: { amanha: 1, 'depois de amanha': 2 },
+    counted: null,
+  },
+  hours: { partLead: ['da'], lead: ['ate'], article: ['as'], andHalf: ['e meia'], noon: ['meio dia'] },
+  days: { next: ['proxima'], beforeWeekday: ['proxima', 'esta'], ofMonth: ['de'], need: ['para', 'precisamos'] },
+  later: { sizes: ['tamanhos'], soon: ['depois'], sends: ['mando'] },
+  occasions: { leads: ['para'], article: ['o'], events: ['campeonato', 'jogo'] },
 }
 
 /** What the few words leave out is empty, as in a language that is only begun. */

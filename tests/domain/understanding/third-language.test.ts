@@ -18,15 +18,17 @@ beforeAll(async () => {
   shop = await starterShop()
 })
 
-const heard = (...says: readonly string[]) => {
-  const context = { shop, now: '2027-03-02T10:00' }
+const context = () => ({ shop, now: '2027-03-02T10:00' })
+
+const talk = (...says: readonly string[]) => {
   const start = startConversation({ id: 'c', person: { id: 'p', name: null }, language: 'en' })
-  const conversation = says.reduce(
-    (before, text, index) => hear(before, { id: `m${index}`, kind: 'said', text }, context).conversation,
+  return says.reduce(
+    (before, text, index) => hear(before, { id: `m${index}`, kind: 'said', text }, context()).conversation,
     start,
   )
-  return documentOf(conversation, context).order
 }
+const heard = (...says: readonly string[]) => documentOf(talk(...says), context()).order
+const draftOf = (text: string) => talk(text).draft
 
 test('a language that is registered by its words alone is understood in garment, colour, number, place, size, count, day and roster', () => {
   const order = heard(
@@ -70,4 +72,22 @@ test('phrases of a third language do not take the others away', () => {
   expect(kindOf('sorry, undo that')).toBe('undo')
   expect(kindOf('perdón, deshazlo')).toBe('undo')
   expect(kindOf('desculpa, undo isso')).toBe('undo')
+})
+
+test('a complaint, with its number, its washes and its team', () => {
+  expect(readIntent('O número 7 do time Gaivotas está descolando depois de três lavagens na secadora', null)).toMatchObject({
+    kind: 'complaint',
+    complaint: { kind: 'lift', numbers: ['7'], washes: 3, drying: 'dryer', team: 'Gaivotas' },
+  })
+})
+
+test('who orders and who pays, as their names are written', () => {
+  const { orders, pays, handOver } = draftOf('Me chamo Rita Moura. Quem paga é o senhor Duarte Leal, vou buscar.')
+  expect({ orders, pays, handOver }).toEqual({ orders: 'Rita Moura', pays: 'Duarte Leal', handOver: 'collect' })
+})
+
+test('an hour in words, with a part of the day or a half', () => {
+  expect(draftOf('Precisamos para 19 de março às nove da noite')).toMatchObject({ day: '2027-03-19', hour: '21:00' })
+  expect(draftOf('Precisamos amanhã até as cinco e meia')).toMatchObject({ day: '2027-03-03', hour: '17:30' })
+  expect(draftOf('Tamanhos depois, para o campeonato')).toMatchObject({ later: { sizes: true }, needFor: 'campeonato' })
 })

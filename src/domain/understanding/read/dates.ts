@@ -3,12 +3,13 @@ import type { Language } from '../../shop/show.ts'
 import type { Open } from '../conversation.ts'
 import type { Draft } from '../draft.ts'
 import type { Patch } from '../patch.ts'
+import { listed } from '../words/languages.ts'
 import type { WhenFound } from './day-parts.ts'
 import { hourAt } from './hours.ts'
 import { sendsLater } from './later.ts'
 import { dayIn } from './near-days.ts'
 import { relativeDay } from './relative-days.ts'
-import { fold, isWord, type Token } from './tokens.ts'
+import { fold, isWord, phraseEnd, phrasesOf, type Token } from './tokens.ts'
 
 export type DatesFound = {
   readonly patches: readonly Patch[]
@@ -20,21 +21,11 @@ export type DatesFound = {
 type Role = 'need' | 'game' | 'both' | 'aside'
 type Mention = WhenFound & { readonly role: Role }
 
-const gameWords = new Set(
-  'game games match matches tournament competition meet opener regatta bonspiel bout scrimmage playoff playoffs championship jugamos juego partido partidos torneo fiesta competencia play plays final boda carrera party quinceanera wedding'.split(
-    ' ',
-  ),
-)
-const needWords = new Set(
-  'need needs want have ready by before pick pickup necesito necesitamos ocupo ocupamos para pa recoger recojo paso deadline listas listos quiero antes due'.split(
-    ' ',
-  ),
-)
-const asideWords = new Set(
-  'practice practices practicamos entrenamos bus leaves leave camion yesterday ayer picked last ordered washed lavamos born birthday cumple tryouts'.split(
-    ' ',
-  ),
-)
+const said = listed.days
+const gameWords = new Set(said.game)
+const needWords = new Set(said.need)
+const asideWords = new Set(said.aside)
+const inMorning = phrasesOf(said.inMorning)
 
 const isPause = (token: Token | undefined): boolean =>
   token === undefined || token.kind === 'break' || [',', '.', ';', '!', '?', '('].includes(token.text)
@@ -51,10 +42,8 @@ const clauseAt = (tokens: readonly Token[], from: number, to: number): readonly 
 /** "March 19, not March 18", "el viernes en vez del jueves": a day that is taken back. */
 const isTakenBack = (tokens: readonly Token[], from: number): boolean => {
   const [last, before] = [tokens[from - 1], tokens[from - 2]]
-  const skip = isWord(last, 'on', 'the', 'el') ? before : last
-  return (
-    isWord(skip, 'not', 'no') || (isWord(last, 'of', 'de', 'del', 'than') && isWord(before, 'instead', 'vez', 'lugar', 'rather'))
-  )
+  const skip = isWord(last, ...said.onThe) ? before : last
+  return isWord(skip, ...said.not) || (isWord(last, ...said.insteadOf) && isWord(before, ...said.instead))
 }
 
 const roleOf = (tokens: readonly Token[], from: number, to: number): Role => {
@@ -63,19 +52,11 @@ const roleOf = (tokens: readonly Token[], from: number, to: number): Role => {
   if (keys.some((key) => asideWords.has(key)) || sendsLater(keys.join(' '))) return 'aside'
   const game = keys.some((key) => gameWords.has(key))
   const need = keys.some((key) => needWords.has(key))
-  if (game && need && keys.some((key) => ['need', 'needs', 'necesito', 'necesitamos', 'ocupo', 'want'].includes(key)))
-    return 'both'
+  if (game && need && keys.some((key) => said.needs.includes(key))) return 'both'
   return game ? 'game' : 'need'
 }
 
 type Scan = { readonly today: string; readonly language: Language; readonly bare: boolean }
-
-const partAfterDay = (tokens: readonly Token[], at: number): 'morning' | null => {
-  const words = tokens.slice(at, at + 3).map((token) => token.key)
-  return ['por la manana', 'en la manana', 'in the morning'].includes(words.join(' ')) || words[0] === 'morning'
-    ? 'morning'
-    : null
-}
 
 const mentionsOf = (tokens: readonly Token[], scan: Scan): readonly Mention[] => {
   const mentions: Mention[] = []
@@ -87,7 +68,7 @@ const mentionsOf = (tokens: readonly Token[], scan: Scan): readonly Mention[] =>
       at += 1
       continue
     }
-    if (found.kind === 'day') morning = partAfterDay(tokens, found.to) === 'morning'
+    if (found.kind === 'day') morning = phraseEnd(tokens, found.to, inMorning) !== null
     const role = roleOf(tokens, found.from, found.to)
     const early = found.kind === 'hour' && morning && found.hours.length > 1
     mentions.push(early ? { ...found, hours: found.hours.slice(0, 1), role } : { ...found, role })

@@ -1,6 +1,6 @@
 import { dayNumber, dayText } from '../../calendar/local-time.ts'
 import type { Language } from '../../shop/show.ts'
-import { months, weekdays } from '../words/languages.ts'
+import { listed, months, weekdays } from '../words/languages.ts'
 import { isWord, type Token } from './tokens.ts'
 
 /** A day or an hour as it stands in a message. `days` and `hours` hold every reading. */
@@ -43,7 +43,7 @@ export const nextOfMonth = (today: string, date: number): string | null => {
 }
 
 export const yearAt = (tokens: readonly Token[], at: number): { readonly year: number | null; readonly to: number } => {
-  const skip = tokens[at]?.text === ',' || isWord(tokens[at], 'de', 'del') ? 1 : 0
+  const skip = tokens[at]?.text === ',' || isWord(tokens[at], ...listed.days.ofYear) ? 1 : 0
   const token = tokens[at + skip]
   return token !== undefined && /^20\d\d$/.test(token.text)
     ? { year: Number(token.text), to: at + skip + 1 }
@@ -51,10 +51,10 @@ export const yearAt = (tokens: readonly Token[], at: number): { readonly year: n
 }
 
 export const ordinal = (tokens: readonly Token[], at: number): number =>
-  isWord(tokens[at], 'st', 'nd', 'rd', 'th', 'ro', 'o') && tokens[at]?.start === tokens[at - 1]?.end ? at + 1 : at
+  isWord(tokens[at], ...listed.days.ordinals) && tokens[at]?.start === tokens[at - 1]?.end ? at + 1 : at
 
 export const dateOf = (token: Token | undefined): number | null => {
-  if (isWord(token, 'primero')) return 1
+  if (isWord(token, ...listed.days.first)) return 1
   return token !== undefined && /^\d{1,2}$/.test(token.text) && Number(token.text) >= 1 && Number(token.text) <= 31
     ? Number(token.text)
     : null

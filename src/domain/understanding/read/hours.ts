@@ -1,32 +1,9 @@
+import { clockWords, listed } from '../words/languages.ts'
 import type { WhenFound } from './day-parts.ts'
-import { isNumber, isWord, type Token } from './tokens.ts'
+import { isNumber, isWord, phraseEnd, phrasesOf, type Token } from './tokens.ts'
 
-const hourWords: Readonly<Record<string, number>> = {
-  one: 1,
-  two: 2,
-  three: 3,
-  four: 4,
-  five: 5,
-  six: 6,
-  seven: 7,
-  eight: 8,
-  nine: 9,
-  ten: 10,
-  eleven: 11,
-  twelve: 12,
-  una: 1,
-  dos: 2,
-  tres: 3,
-  cuatro: 4,
-  cinco: 5,
-  seis: 6,
-  siete: 7,
-  ocho: 8,
-  nueve: 9,
-  diez: 10,
-  once: 11,
-  doce: 12,
-}
+const said = listed.hours
+const { hours: hourWords, parts: partWords } = clockWords
 
 type Part = 'morning' | 'afternoon' | 'evening' | null
 
@@ -46,16 +23,6 @@ const hoursFor = (hour: number, minute: number, part: Part): readonly string[] =
   return hour < 8 ? [at(hour + 12)] : [at(hour), at(hour + 12)]
 }
 
-const partWords: Readonly<Record<string, Exclude<Part, null>>> = {
-  morning: 'morning',
-  manana: 'morning',
-  afternoon: 'afternoon',
-  tarde: 'afternoon',
-  evening: 'evening',
-  night: 'evening',
-  noche: 'evening',
-}
-
 /** "am", "p.m.", "a. m." */
 const halfAt = (tokens: readonly Token[], at: number): { readonly part: Part; readonly to: number } | null => {
   const key = tokens[at]?.key.replace(/\./g, '') ?? ''
@@ -70,8 +37,8 @@ const halfAt = (tokens: readonly Token[], at: number): { readonly part: Part; re
 const partAt = (tokens: readonly Token[], at: number): { readonly part: Part; readonly to: number } => {
   const half = halfAt(tokens, at)
   if (half !== null) return half
-  const lead = isWord(tokens[at], 'in', 'de', 'por', 'at', 'en') ? at + 1 : at
-  const skip = lead > at && isWord(tokens[lead], 'the', 'la') ? lead + 1 : lead
+  const lead = isWord(tokens[at], ...said.partLead) ? at + 1 : at
+  const skip = lead > at && isWord(tokens[lead], ...said.partArticle) ? lead + 1 : lead
   const key = tokens[skip]?.key ?? ''
   const part = skip > at && Object.hasOwn(partWords, key) ? partWords[key] : undefined
   return part === undefined ? { part: null, to: at } : { part, to: skip + 1 }
@@ -80,14 +47,14 @@ const partAt = (tokens: readonly Token[], at: number): { readonly part: Part; re
 const dotted = (tokens: readonly Token[], at: number): number =>
   tokens[at + 1]?.text === '.' && tokens[at]?.key.includes('.') ? at + 2 : at + 1
 
+const noon = phrasesOf(said.noon)
+
 const noonAt = (tokens: readonly Token[], at: number): WhenFound | null => {
-  if (isWord(tokens[at], 'noon', 'midday', 'mediodia')) return { kind: 'hour', hours: ['12:00'], from: at, to: at + 1 }
-  if (isWord(tokens[at], 'medio') && isWord(tokens[at + 1], 'dia'))
-    return { kind: 'hour', hours: ['12:00'], from: at, to: at + 2 }
-  return null
+  const to = phraseEnd(tokens, at, noon)
+  return to === null ? null : { kind: 'hour', hours: ['12:00'], from: at, to }
 }
 
-const openers: readonly string[] = ['at', 'by', 'before', 'around', 'about', 'until', 'till', '@', 'after', 'past']
+const openers: readonly string[] = [...said.opens, '@']
 
 type Clock = { readonly hour: number; readonly minute: number; readonly to: number; readonly sure: boolean }
 
@@ -105,12 +72,12 @@ const figureClock = (tokens: readonly Token[], at: number): Clock | null => {
 const pastClock = (tokens: readonly Token[], at: number): Clock | null => {
   const token = tokens[at + 2]
   const hour = token === undefined ? undefined : isNumber(token) ? Number(token.text) : hourWords[token.key]
-  if (hour === undefined || hour > 23 || !isWord(tokens[at + 1], 'past', 'to')) return null
+  if (hour === undefined || hour > 23 || !isWord(tokens[at + 1], ...said.past, ...said.to)) return null
   const to = at + 3
-  if (isWord(tokens[at], 'half')) return { hour, minute: 30, to, sure: true }
-  if (!isWord(tokens[at], 'quarter')) return null
+  if (isWord(tokens[at], ...said.half)) return { hour, minute: 30, to, sure: true }
+  if (!isWord(tokens[at], ...said.quarter)) return null
   const before = { hour: hour === 1 ? 12 : hour - 1, minute: 45, to, sure: true }
-  return isWord(tokens[at + 1], 'to') ? before : { hour, minute: 15, to, sure: true }
+  return isWord(tokens[at + 1], ...said.to) ? before : { hour, minute: 15, to, sure: true }
 }
 
 const wordClock = (tokens: readonly Token[], at: number): Clock | null => {
@@ -121,38 +88,17 @@ const wordClock = (tokens: readonly Token[], at: number): Clock | null => {
   return hour === undefined ? null : { hour, minute: 0, to: at + 1, sure: false }
 }
 
+const andHalf = phrasesOf(said.andHalf)
+const andQuarter = phrasesOf(said.andQuarter)
+const sharp = phrasesOf(said.sharp)
+
 /** "y media", "y cuarto", "o'clock", "en punto", "hrs" after an hour. */
 const tailOf = (tokens: readonly Token[], clock: Clock): Clock => {
-  const at = clock.to
-  if (isWord(tokens[at], 'y') && isWord(tokens[at + 1], 'media')) return { ...clock, minute: 30, to: at + 2 }
-  if (isWord(tokens[at], 'y') && isWord(tokens[at + 1], 'cuarto')) return { ...clock, minute: 15, to: at + 2 }
-  if (isWord(tokens[at], "o'clock", 'oclock', 'hrs', 'horas', 'h', 'sharp')) return { ...clock, to: at + 1, sure: true }
-  if (isWord(tokens[at], 'en') && isWord(tokens[at + 1], 'punto')) return { ...clock, to: at + 2, sure: true }
-  return clock
+  const [half, quarter, exact] = [andHalf, andQuarter, sharp].map((phrases) => phraseEnd(tokens, clock.to, phrases) ?? 0)
+  if (half) return { ...clock, minute: 30, to: half }
+  if (quarter) return { ...clock, minute: 15, to: quarter }
+  return exact ? { ...clock, to: exact, sure: true } : clock
 }
-
-const notHours: readonly string[] = [
-  'inch',
-  'inches',
-  'in',
-  'cm',
-  'xl',
-  'x',
-  't',
-  'players',
-  'jerseys',
-  'of',
-  'tees',
-  'small',
-  'medium',
-  'large',
-  'dias',
-  'days',
-  'weeks',
-  'anos',
-  'washes',
-  'de',
-]
 
 /** The hour that is named at a token: with its part of the day, a colon, or a word before it that makes it an hour. */
 export const hourAt = (tokens: readonly Token[], at: number, bare = false): WhenFound | null => {
@@ -162,10 +108,9 @@ export const hourAt = (tokens: readonly Token[], at: number, bare = false): When
   if (plain === null || tokens[at - 1]?.text === '#') return null
   const clock = tailOf(tokens, plain)
   const { part, to } = partAt(tokens, clock.to)
-  const spanish =
-    isWord(tokens[at - 1], 'las', 'la') && isWord(tokens[at - 2], 'a', 'para', 'de', 'hasta', 'sobre', 'antes', 'desde')
+  const led = isWord(tokens[at - 1], ...said.article) && isWord(tokens[at - 2], ...said.lead)
   const opened =
-    bare || spanish || (openers.includes(tokens[at - 1]?.key ?? '') && !notHours.includes(tokens[clock.to]?.key ?? ''))
+    bare || led || (openers.includes(tokens[at - 1]?.key ?? '') && !said.notHours.includes(tokens[clock.to]?.key ?? ''))
   if (part === null && !clock.sure && !opened) return null
   if (part === null && tokens[clock.to]?.text === '/') return null
   const hours = hoursFor(clock.hour, clock.minute, part)

@@ -1,7 +1,10 @@
 import { dayNumber } from '../../calendar/local-time.ts'
+import { listed } from '../words/languages.ts'
 import { dateOf, isWeekday, ordinal, shift, type Today, type WhenFound, weekdayOf } from './day-parts.ts'
-import { isWord, type Token } from './tokens.ts'
+import { isWord, phraseEnd, phrasesOf, type Token } from './tokens.ts'
 import { dayAt } from './when.ts'
+
+const said = listed.days
 
 type DayFound = Extract<WhenFound, { kind: 'day' }>
 
@@ -9,8 +12,8 @@ const two = (value: number): string => String(value).padStart(2, '0')
 
 /** "the 14th or 15th", "Friday or Saturday": another day it may be. */
 const orDay = (tokens: readonly Token[], first: DayFound, scan: Today): DayFound => {
-  if (!isWord(tokens[first.to], 'or', 'o', 'u')) return first
-  const at = isWord(tokens[first.to + 1], 'the', 'el') ? first.to + 2 : first.to + 1
+  if (!isWord(tokens[first.to], ...said.or)) return first
+  const at = isWord(tokens[first.to + 1], ...said.dateArticle) ? first.to + 2 : first.to + 1
   const date = dateOf(tokens[at])
   const [day = ''] = first.days
   const sameMonth = date === null ? '' : `${day.slice(0, 8)}${two(date)}`
@@ -26,28 +29,20 @@ const dayBefore = (tokens: readonly Token[], found: DayFound, mentions: readonly
   const last = mentions.findLast((one) => one.kind === 'day')
   const [event] = last?.kind === 'day' ? last.days : []
   const weekday = tokens.slice(found.from, found.to).some(isWeekday)
-  if (event === undefined || !weekday || !isWord(tokens[found.to], 'before', 'antes', 'anterior', 'previo')) return found
+  if (event === undefined || !weekday || !isWord(tokens[found.to], ...said.before)) return found
   const back = (weekdayOf(event) - weekdayOf(found.days[0] ?? event) + 7) % 7
   return { ...found, days: [shift(event, back === 0 ? -7 : -back)], to: found.to + 1 }
 }
 
-const eves: readonly (readonly string[])[] = [
-  ['the', 'day', 'before'],
-  ['a', 'day', 'before'],
-  ['one', 'day', 'before'],
-  ['the', 'night', 'before'],
-  ['un', 'dia', 'antes'],
-  ['el', 'dia', 'antes'],
-  ['el', 'dia', 'anterior'],
-]
+const eves = phrasesOf(said.eves)
 
 /** "Picture day March 18, so the day before": one day back from the day named last, which is the event's. */
 const eveOf = (tokens: readonly Token[], at: number, mentions: readonly WhenFound[]): DayFound | null => {
   const last = mentions.findLast((one) => one.kind === 'day')
-  const words = eves.find((eve) => eve.every((key, index) => tokens[at + index]?.key === key))
+  const to = phraseEnd(tokens, at, eves)
   const [event, ...more] = last?.kind === 'day' ? last.days : []
-  if (words === undefined || event === undefined || more.length > 0) return null
-  return { kind: 'day', days: [shift(event, -1)], from: at, to: at + words.length }
+  if (to === null || event === undefined || more.length > 0) return null
+  return { kind: 'day', days: [shift(event, -1)], from: at, to }
 }
 
 export const dayIn = (

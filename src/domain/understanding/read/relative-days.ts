@@ -1,12 +1,10 @@
-import { casual as english } from 'chrono-node/en'
-import { casual as spanish } from 'chrono-node/es'
 import type { Language } from '../../shop/show.ts'
+import { languages, spoken } from '../words/languages.ts'
 import { fold } from './tokens.ts'
 
-const parsers = { en: english, es: spanish }
+const { within, about, span, counted } = spoken.days
 
-const relative =
-  /\b(?:in|within|en|dentro de)\s+(?:about\s+|unas?\s+|unos\s+)?(?:\w+)\s+(?:days?|weeks?|months?|dias?|semanas?|mes(?:es)?)\b|\b(?:weeks?|days?|months?) from (?:now|today)\b|\bnext (?:week|month)\b|\bproxim[oa] (?:semana|mes)\b/
+const relative = new RegExp(`\\b${within}\\s+(?:${about}\\s+)?(?:\\w+)\\s+${span}\\b|\\b${counted}\\b`)
 
 const two = (value: number | null): string => String(value ?? 0).padStart(2, '0')
 
@@ -18,7 +16,8 @@ export const relativeDay = (text: string, now: string, language: Language): stri
   const said = relative.exec(fold(text))
   if (said === null) return null
   const reference = { instant: new Date(`${now}:00Z`), timezone: 0 }
-  const [found] = parsers[language].parse(text.slice(said.index, said.index + said[0].length), reference, { forwardDate: true })
+  const words = text.slice(said.index, said.index + said[0].length)
+  const [found] = languages[language].clock.counted?.parse(words, reference, { forwardDate: true }) ?? []
   if (found === undefined) return null
   const { start } = found
   return `${start.get('year')}-${two(start.get('month'))}-${two(start.get('day'))}`

@@ -73,5 +73,15 @@ export const isNumber = (token: Token | undefined): boolean => token?.kind === '
 export const isWord = (token: Token | undefined, ...keys: readonly string[]): boolean =>
   token !== undefined && (keys.length === 0 ? token.kind === 'word' : keys.includes(token.key))
 
+/** Phrases of several words, longest first, as the keys that their tokens have. */
+export const phrasesOf = (phrases: readonly string[]): readonly (readonly string[])[] =>
+  phrases.map((phrase) => phrase.split(' ')).toSorted((a, b) => b.length - a.length)
+
+/** Where the first of these phrases that stands at a token ends; null when none does. */
+export const phraseEnd = (tokens: readonly Token[], at: number, phrases: readonly (readonly string[])[]): number | null => {
+  const found = phrases.find((keys) => keys.every((key, index) => tokens[at + index]?.key === key))
+  return found === undefined ? null : at + found.length
+}
+
 /** A word that starts with a capital. */
 export const isCapital = (token: Token | undefined): boolean => token?.kind === 'word' && /^\p{Lu}/u.test(token.text)

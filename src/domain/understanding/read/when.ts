@@ -1,5 +1,5 @@
 import { dayNumber } from '../../calendar/local-time.ts'
-import { languages, months, weekdays } from '../words/languages.ts'
+import { clockWords, languages, listed, months, weekdays } from '../words/languages.ts'
 import {
   dateOf,
   indexIn,
@@ -13,13 +13,18 @@ import {
   yearAt,
 } from './day-parts.ts'
 import { sizeAt } from './sizes.ts'
-import { isNumber, isWord, type Token } from './tokens.ts'
+import { isNumber, isWord, phraseEnd, phrasesOf, type Token } from './tokens.ts'
+
+const said = listed.days
+const nextBehind = phrasesOf(said.nextBehind)
+const weekFrom = phrasesOf(said.weekFrom)
+const goesOn = phrasesOf(said.goesOn)
 
 /** "December 10", "Dec 10th, 2026", "10 de diciembre", "30 November". */
 const monthDay = (tokens: readonly Token[], at: number, today: Today): WhenFound | null => {
   const month = indexIn(months, tokens[at])
   if (month >= 0) {
-    const skip = isWord(tokens[at + 1], 'the') ? at + 2 : at + 1
+    const skip = isWord(tokens[at + 1], ...said.monthArticle) ? at + 2 : at + 1
     const date = dateOf(tokens[skip])
     if (date === null || tokens[skip + 1]?.text === ':' || sizeAt(tokens, skip + 1)?.size !== undefined) return null
     const year = yearAt(tokens, ordinal(tokens, skip + 1))
@@ -28,7 +33,7 @@ const monthDay = (tokens: readonly Token[], at: number, today: Today): WhenFound
   }
   const date = dateOf(tokens[at])
   if (date === null) return null
-  const skip = isWord(tokens[ordinal(tokens, at + 1)], 'de', 'of') ? ordinal(tokens, at + 1) + 1 : ordinal(tokens, at + 1)
+  const skip = isWord(tokens[ordinal(tokens, at + 1)], ...said.ofMonth) ? ordinal(tokens, at + 1) + 1 : ordinal(tokens, at + 1)
   const named = indexIn(months, tokens[skip])
   if (named < 0) return null
   const year = yearAt(tokens, skip + 1)
@@ -39,8 +44,7 @@ const monthDay = (tokens: readonly Token[], at: number, today: Today): WhenFound
 /** "12/19", "3/4": both ways when both are days; the earlier-first order of the language comes first. */
 const slashDay = (tokens: readonly Token[], at: number, { today, language }: Today): WhenFound | null => {
   const match = /^(\d{1,2})\/(\d{1,2})(?:\/(\d{2}|\d{4}))?$/.exec(tokens[at]?.text ?? '')
-  if (match === null || (isWord(tokens[at + 1]) && /^(?:inch|in|cotton|algodon|poly|cm|inches)$/.test(tokens[at + 1]?.key ?? '')))
-    return null
+  if (match === null || isWord(tokens[at + 1], ...said.notSlash)) return null
   const [first, second] = [Number(match[1]), Number(match[2])]
   const year = match[3] === undefined ? null : Number(match[3].length === 2 ? `20${match[3]}` : match[3])
   const pairs = languages[language].basics.monthFirst
@@ -68,7 +72,7 @@ const isoDay = (tokens: readonly Token[], at: number): WhenFound | null => {
   return match === null || dayNumber(match[0]) === null ? null : { kind: 'day', days: [match[0]], from: at, to: at + 5 }
 }
 
-const isNext = (token: Token | undefined): boolean => isWord(token, 'next', 'proximo')
+const isNext = (token: Token | undefined): boolean => isWord(token, ...said.next)
 
 /** "next Friday" said before that Friday of the same week may mean either; "this Friday" is the nearest. */
 const weekdayDays = (today: string, weekday: number, next: boolean): readonly string[] => {
@@ -76,12 +80,6 @@ const weekdayDays = (today: string, weekday: number, next: boolean): readonly st
   const nearest = shift(today, ahead === 0 && next ? 7 : ahead)
   const sameWeek = (weekdayOf(today) + 6) % 7 < (weekday + 6) % 7
   return next && sameWeek ? [nearest, shift(nearest, 7)] : [nearest]
-}
-
-const aWeekFrom = (tokens: readonly Token[], at: number): number | null => {
-  if (isWord(tokens[at], 'a') && isWord(tokens[at + 1], 'week') && isWord(tokens[at + 2], 'from')) return at + 3
-  if (isWord(tokens[at], 'week') && isWord(tokens[at + 1], 'from')) return at + 2
-  return null
 }
 
 type DayFound = Extract<WhenFound, { kind: 'day' }>
@@ -119,62 +117,45 @@ const numberBeside = (
 
 /** "Thursday December 10", "viernes 11", "next Friday", "a week from Friday": a date beside the weekday settles it. */
 const weekdayDay = (tokens: readonly Token[], at: number, today: Today): WhenFound | null => {
-  const week = aWeekFrom(tokens, at)
-  const start = week ?? (isWord(tokens[at], 'this', 'next', 'este', 'proximo', 'coming') ? at + 1 : at)
+  const week = phraseEnd(tokens, at, weekFrom)
+  const start = week ?? (isWord(tokens[at], ...said.beforeWeekday) ? at + 1 : at)
   const weekday = indexIn(weekdays, tokens[start])
   if (weekday < 0) return null
   const comma = tokens[start + 1]?.text === ',' ? start + 2 : start + 1
-  const skip = isWord(tokens[comma], 'the', 'el', 'dia') ? comma + 1 : comma
+  const skip = isWord(tokens[comma], ...said.weekdayArticle) ? comma + 1 : comma
   const beside = dateBeside(tokens, skip, { today, weekday }) ?? numberBeside(tokens, skip, { today, marked: skip > comma })
   if (beside !== null) return { ...beside, from: at }
-  const later = isWord(tokens[comma], 'que') && isWord(tokens[comma + 1], 'viene')
-  const days = weekdayDays(today.today, weekday, isNext(tokens[at]) || later)
+  const later = phraseEnd(tokens, comma, nextBehind)
+  const days = weekdayDays(today.today, weekday, isNext(tokens[at]) || later !== null)
   return {
     kind: 'day',
     days: week === null ? days : [shift(days[0] ?? today.today, 7)],
     from: at,
-    to: later ? comma + 2 : start + 1,
+    to: later ?? start + 1,
   }
 }
 
 const isHourAhead = (tokens: readonly Token[], at: number): boolean =>
   tokens[at + 1]?.text === ':' || isWord(tokens[at + 1], 'am', 'pm', 'a.m.', 'p.m.')
 
-/** Words behind an ordinal that make it no day: "4th grade", "2nd place". */
-const notDays: readonly string[] = [
-  ...['grade', 'grades', 'grader', 'graders', 'place', 'period', 'quarter', 'inning', 'half', 'street', 'avenue', 'ave'],
-  ...['annual', 'birthday', 'anniversary', 'base', 'row', 'line', 'string', 'team', 'division', 'edition', 'time', 'year'],
-  ...['grado', 'ano', 'lugar', 'edicion', 'division', 'tiempo', 'aniversario'],
-]
-
-/** Verbs and links before "el 16" that give somebody a number, and what a day is said of where "es" stands before it. */
-const giving: readonly string[] = [
-  ...['ponle', 'ponles', 'pongale', 'pongan', 'pon', 'dale', 'denle', 'usa', 'lleva', 'trae', 'quiere', 'tiene', 'cambia'],
-  ...['cambien', 'cambie', 'cambiar', 'cambio', 'quita', 'quitale', 'quiten', 'borra', 'borren', 'agarra', 'escogio', 'eligio'],
-]
-const happening: readonly string[] = [
-  ...['torneo', 'juego', 'partido', 'evento', 'fiesta', 'boda', 'carrera', 'final', 'entrega', 'fecha', 'competencia'],
-  ...['inauguracion', 'desfile', 'dia', 'jugamos', 'todo', 'eso', 'esto', 'que', 'primero', 'inicio', 'viaje', 'cita'],
-]
-
 const givesNumber = (tokens: readonly Token[], at: number): boolean => {
-  const before = isWord(tokens[at - 1], 'a', 'con', 'por') ? at - 2 : at - 1
-  if (isWord(tokens[before], ...giving) || isWord(tokens[at - 1], 'y', 'con')) return true
-  return isWord(tokens[at - 1], 'es', 'sea', 'ahora') && !isWord(tokens[at - 2], ...happening)
+  const before = isWord(tokens[at - 1], ...said.givesBy) ? at - 2 : at - 1
+  if (isWord(tokens[before], ...said.giving) || isWord(tokens[at - 1], ...said.alsoGives)) return true
+  return isWord(tokens[at - 1], ...said.becomes) && !isWord(tokens[at - 2], ...said.happening)
 }
 
 /** "the 25th", "el 16", "on the 3rd". */
 const bareDay = (tokens: readonly Token[], at: number, { today }: Today): WhenFound | null => {
-  const article = isWord(tokens[at], 'the', 'el', 'dia')
+  const article = isWord(tokens[at], ...said.weekdayArticle)
   const start = article ? at + 1 : at
-  const date = isNumber(tokens[start]) || isWord(tokens[start], 'primero') ? dateOf(tokens[start]) : null
+  const date = isNumber(tokens[start]) || isWord(tokens[start], ...said.first) ? dateOf(tokens[start]) : null
   if (date === null) return null
   const to = ordinal(tokens, start + 1)
-  if (article && isWord(tokens[at - 1], 'con', 'with')) return null
-  if (!article && isWord(tokens[at - 1], 'a', 'an', 'un', 'una')) return null
-  if (isWord(tokens[to], ...notDays)) return null
-  if (to === start + 1 && !(article && isWord(tokens[at], 'el', 'dia') && endsThere(tokens, to))) return null
-  if (to === start + 1 && isWord(tokens[at], 'el') && givesNumber(tokens, at)) return null
+  if (article && isWord(tokens[at - 1], ...said.with)) return null
+  if (!article && isWord(tokens[at - 1], ...said.one)) return null
+  if (isWord(tokens[to], ...said.notDays)) return null
+  if (to === start + 1 && !(article && isWord(tokens[at], ...said.bareArticle) && endsThere(tokens, to))) return null
+  if (to === start + 1 && isWord(tokens[at], ...said.numberArticle) && givesNumber(tokens, at)) return null
   const day = nextOfMonth(today, date)
   return day === null ? null : { kind: 'day', days: [day], from: at, to }
 }
@@ -183,39 +164,31 @@ const bareDay = (tokens: readonly Token[], at: number, { today }: Today): WhenFo
 const endsThere = (tokens: readonly Token[], at: number): boolean => {
   const token = tokens[at]
   return (
-    token === undefined ||
-    token.kind === 'break' ||
-    ['.', ','].includes(token.text) ||
-    (isWord(token, 'por') ? isWord(tokens[at + 1], 'la') : isWord(token, 'a', 'en', 'al', 'antes'))
+    token === undefined || token.kind === 'break' || ['.', ','].includes(token.text) || phraseEnd(tokens, at, goesOn) !== null
   )
 }
 
-const relative: readonly (readonly [readonly string[], number])[] = [
-  [['pasado', 'manana'], 2],
-  [['day', 'after', 'tomorrow'], 2],
-  [['tomorrow'], 1],
-  [['manana'], 1],
-  [['today'], 0],
-  [['tonight'], 0],
-  [['hoy'], 0],
-]
+const ahead = phrasesOf(Object.keys(clockWords.ahead))
 
+/** "Tomorrow", "pasado mañana"; "por la mañana" is a part of the day. */
 const relativeDay = (tokens: readonly Token[], at: number, { today }: Today): WhenFound | null => {
-  for (const [keys, ahead] of relative) {
-    if (!keys.every((key, index) => tokens[at + index]?.key === key)) continue
-    if (keys[0] === 'manana' && isWord(tokens[at - 1], 'la', 'de', 'por')) return null
-    return { kind: 'day', days: [shift(today, ahead)], from: at, to: at + keys.length }
-  }
-  return null
+  const to = phraseEnd(tokens, at, ahead)
+  const phrase = tokens
+    .slice(at, to ?? at)
+    .map(({ key }) => key)
+    .join(' ')
+  const days = clockWords.ahead[phrase]
+  const isPart = Object.hasOwn(clockWords.parts, phrase) && isWord(tokens[at - 1], ...said.partBefore)
+  return to === null || days === undefined || isPart ? null : { kind: 'day', days: [shift(today, days)], from: at, to }
 }
 
 /** "The end of the month", "end of March", "a fin de mes", "finales de marzo": its last day. */
 const endOfMonth = (tokens: readonly Token[], at: number, today: Today): WhenFound | null => {
-  if (!isWord(tokens[at], 'end', 'fin', 'fines', 'finales', 'final')) return null
+  if (!isWord(tokens[at], ...said.monthEnd)) return null
   let to = at + 1
-  while (isWord(tokens[to], 'of', 'de', 'del', 'the', 'this', 'este')) to += 1
+  while (isWord(tokens[to], ...said.monthEndOf)) to += 1
   const named = indexIn(months, tokens[to])
-  if (to === at + 1 || (named < 0 && !isWord(tokens[to], 'month', 'mes'))) return null
+  if (to === at + 1 || (named < 0 && !isWord(tokens[to], ...said.month))) return null
   const month = named < 0 ? Number(today.today.slice(5, 7)) - 1 : named
   const days = [31, 30, 29, 28].flatMap((date) => settled(today, month, { date, year: null }) ?? [])
   const [first] = days

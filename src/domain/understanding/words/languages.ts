@@ -1,5 +1,7 @@
 import type { Fit, Size } from '../../garment/garment.ts'
-import type { Phrases, WashCounts } from './phrases.ts'
+import type { Clock } from './matters/calendar.ts'
+import type { WashCounts } from './matters/complaints.ts'
+import type { Phrases } from './matters/phrases.ts'
 import { registered } from './registered.ts'
 import type { ArtworkWords, FaceWords } from './word-list.ts'
 
@@ -75,15 +77,27 @@ export const spoken = {
   complaints: sources(all.map(({ complaints }) => complaints)),
   people: sources(all.map(({ people }) => people)),
   money: sources(all.map(({ money }) => money)),
+  days: sources(all.map(({ days }) => days)),
+  later: sources(all.map(({ later }) => later)),
+  occasions: sources(all.map(({ occasions }) => occasions)),
 }
 
 /** The same one by one: words that are looked for among tokens, and patterns of whole sentences with a group of their own. */
 export const listed = {
   people: lists(all.map(({ people }) => people)),
+  hours: lists(all.map(({ hours }) => hours)),
+  days: lists(all.map(({ days }) => days)),
 }
 
 /** How often something was washed, in words of any language. */
 export const washCounts: WashCounts = {
   before: Object.assign({}, ...all.map((words) => words.washCounts.before)),
   behind: Object.assign({}, ...all.map((words) => words.washCounts.behind)),
+}
+
+/** Hours, parts of a day and days ahead in words of any language. */
+export const clockWords: Omit<Clock, 'counted'> = {
+  hours: Object.assign({}, ...all.map((words) => words.clock.hours)),
+  parts: Object.assign({}, ...all.map((words) => words.clock.parts)),
+  ahead: Object.assign({}, ...all.map((words) => words.clock.ahead)),
 }

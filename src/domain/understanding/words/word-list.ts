@@ -3,7 +3,11 @@ import type { PlaceId } from '../../garment/place.ts'
 import type { StoneSize, VinylClass } from '../../material/material.ts'
 import type { Use } from '../../order/order.ts'
 import type { GarmentKind } from '../draft.ts'
-import type { ComplaintPhrases, IntentPhrases, MoneyPhrases, PeoplePhrases, WashCounts } from './phrases.ts'
+import type { Clock, DayPhrases, HourPhrases } from './matters/calendar.ts'
+import type { ComplaintPhrases, WashCounts } from './matters/complaints.ts'
+import type { IntentPhrases } from './matters/intents.ts'
+import type { LaterPhrases, OccasionPhrases } from './matters/occasions.ts'
+import type { MoneyPhrases, PeoplePhrases } from './matters/people.ts'
 
 /** Where on a body, before it is known what goes there. */
 export type Spot = 'front' | 'back' | 'both-sides' | 'above' | 'below' | 'sleeves' | 'shoulders' | 'chest' | PlaceId
@@ -115,4 +119,9 @@ export type Words = {
   readonly washCounts: WashCounts
   readonly people: PeoplePhrases
   readonly money: MoneyPhrases
+  readonly clock: Clock
+  readonly hours: HourPhrases
+  readonly days: DayPhrases
+  readonly later: LaterPhrases
+  readonly occasions: OccasionPhrases
 }

@@ -1,4 +1,4 @@
-import type { ComplaintPhrases, WashCounts } from '../phrases.ts'
+import type { ComplaintPhrases, WashCounts } from '../matters/complaints.ts'
 
 /** What an English-speaking customer says of what went wrong. */
 export const enComplaints: ComplaintPhrases = {

@@ -1,4 +1,4 @@
-import type { IntentPhrases } from '../phrases.ts'
+import type { IntentPhrases } from '../matters/intents.ts'
 
 /** What an English message wants besides the order. */
 export const enIntents: IntentPhrases = {

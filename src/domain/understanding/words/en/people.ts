@@ -1,4 +1,4 @@
-import type { MoneyPhrases, PeoplePhrases } from '../phrases.ts'
+import type { MoneyPhrases, PeoplePhrases } from '../matters/people.ts'
 
 const body =
   'club|school|district|league|city|church|parents|pta|pto|boosters?|office|department|company|bank|union|store|foundation|treasurer|council'

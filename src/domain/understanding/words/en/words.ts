@@ -1,9 +1,11 @@
 import type { Words } from '../word-list.ts'
 import { enBasics } from './basics.ts'
+import { enClock, enDays, enHours } from './calendar.ts'
 import { enComplaints, enWashCounts } from './complaints.ts'
 import { enGarments } from './garments.ts'
 import { enIntents } from './intents.ts'
 import { enMarks } from './marks.ts'
+import { enLater, enOccasions } from './occasions.ts'
 import { enMoney, enPeople } from './people.ts'
 import { enShades } from './shades.ts'
 import { enSports } from './sports.ts'
@@ -16,6 +18,11 @@ export const enWords: Words = {
   basics: enBasics,
   shades: enShades,
   intents: enIntents,
+  occasions: enOccasions,
+  later: enLater,
+  days: enDays,
+  clock: enClock,
+  hours: enHours,
   money: enMoney,
   people: enPeople,
   complaints: enComplaints,

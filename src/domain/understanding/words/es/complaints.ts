@@ -1,4 +1,4 @@
-import type { ComplaintPhrases, WashCounts } from '../phrases.ts'
+import type { ComplaintPhrases, WashCounts } from '../matters/complaints.ts'
 
 const stones = '(?:piedras?|piedritas|pedreria|cristales)'
 

@@ -1,4 +1,4 @@
-import type { IntentPhrases } from '../phrases.ts'
+import type { IntentPhrases } from '../matters/intents.ts'
 
 const lastTime = 'el ano pasado|la temporada pasada|la vez pasada'
 const again = '(?:lo mismo|igual(?:es)?|otra vez|de nuevo|repetir|repetimos|los mismos|las mismas)'

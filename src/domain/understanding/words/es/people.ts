@@ -1,4 +1,4 @@
-import type { MoneyPhrases, PeoplePhrases } from '../phrases.ts'
+import type { MoneyPhrases, PeoplePhrases } from '../matters/people.ts'
 
 const body = 'escuela|liga|club|colegio|municipio|iglesia|papás|secundaria|preparatoria|delegación'
 

@@ -1,9 +1,11 @@
 import type { Words } from '../word-list.ts'
 import { esBasics } from './basics.ts'
+import { esClock, esDays, esHours } from './calendar.ts'
 import { esComplaints, esWashCounts } from './complaints.ts'
 import { esGarments } from './garments.ts'
 import { esIntents } from './intents.ts'
 import { esMarks } from './marks.ts'
+import { esLater, esOccasions } from './occasions.ts'
 import { esMoney, esPeople } from './people.ts'
 import { esShades } from './shades.ts'
 import { esSports } from './sports.ts'
@@ -35,6 +37,11 @@ export const esWords: Words = {
   basics: esBasics,
   shades: esShades,
   intents: esIntents,
+  occasions: esOccasions,
+  later: esLater,
+  days: esDays,
+  clock: esClock,
+  hours: esHours,
   money: esMoney,
   people: esPeople,
   complaints: esComplaints,

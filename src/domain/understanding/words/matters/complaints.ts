@@ -1,0 +1,45 @@
+import type { Phrases } from './phrases.ts'
+
+/**
+ * What went wrong, and with what. `feared` makes it something that has not happened; `washes` are counted, and stand behind `washed`
+ * and its object where a word like "twice" does; an owner's name has a word before or behind it; `numberSaid`, a `garment` or `onThe`
+ * lead to a number of a jersey, which what is `counted` behind it is not. Owners and teams are looked for in the text as it is written.
+ */
+export type ComplaintPhrases = Phrases<
+  | 'wrongName'
+  | 'stonesLost'
+  | 'lift'
+  | 'crack'
+  | 'bleed'
+  | 'shine'
+  | 'shrink'
+  | 'feared'
+  | 'unwashed'
+  | 'washes'
+  | 'washed'
+  | 'washedWhat'
+  | 'air'
+  | 'dryer'
+  | 'beforeOwner'
+  | 'behindOwner'
+  | 'numberSaid'
+  | 'garment'
+  | 'of'
+  | 'theNumber'
+  | 'onThe'
+  | 'number'
+  | 'notNumber'
+  | 'counted'
+  | 'and'
+  | 'teamIs'
+  | 'teamArticle'
+  | 'teamBeside'
+  | 'links'
+  | 'orders'
+>
+
+/** How often something was washed: words before "washes", and words that say it alone. */
+export type WashCounts = {
+  readonly before: Readonly<Record<string, number>>
+  readonly behind: Readonly<Record<string, number>>
+}

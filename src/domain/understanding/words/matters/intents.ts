@@ -1,0 +1,40 @@
+import type { Phrases } from './phrases.ts'
+
+/**
+ * What a message wants besides the order. `hesitates … because` are the parts of a whole message that takes the last change back;
+ * `language` asks the shop to speak this one; `asksPrice` and `ofPrice` are what a question of the price has beside the wish itself;
+ * `single` is one lost piece of an earlier order, `withoutSeniors` leaves those out who have left; a plain answer may go on with
+ * `yesMore` and `noMore`.
+ */
+export type IntentPhrases = Phrases<
+  | 'hesitates'
+  | 'undo'
+  | 'undoWhat'
+  | 'was'
+  | 'right'
+  | 'before'
+  | 'because'
+  | 'startOver'
+  | 'cancel'
+  | 'person'
+  | 'status'
+  | 'price'
+  | 'asksPrice'
+  | 'ofPrice'
+  | 'opensWhatIf'
+  | 'whatIf'
+  | 'care'
+  | 'photo'
+  | 'thanks'
+  | 'greets'
+  | 'greetsMore'
+  | 'rude'
+  | 'earlier'
+  | 'single'
+  | 'withoutSeniors'
+  | 'yes'
+  | 'yesMore'
+  | 'no'
+  | 'noMore'
+  | 'language'
+>

@@ -1,0 +1,53 @@
+import type { Phrases } from './phrases.ts'
+
+/**
+ * Who orders, signs, pays and collects, in the text as it is written: a name has `particles` inside it, `shortened` words that keep
+ * their full stop, and ends before `endsName`; `titles` and what is `ours` may stand before it. What a person does stands behind the
+ * name (`orders`, `signs`, `pays`, `collects`) or before it (`signer` with `theirs` between, `signedBy`, `paidBy`, `collectedBy`).
+ * `opens` and `closes` a message with its writer; `itIs … itIsFrom` holds a name in small letters. `body`: whole patterns, each with
+ * one group, of a club or school that pays. `post`, `toField` and `collect` are looked for without accents.
+ */
+export type PeoplePhrases = Phrases<
+  | 'particles'
+  | 'shortened'
+  | 'endsName'
+  | 'titles'
+  | 'ours'
+  | 'nameIs'
+  | 'iAm'
+  | 'orders'
+  | 'greets'
+  | 'comesFrom'
+  | 'opens'
+  | 'itIs'
+  | 'itIsFrom'
+  | 'closes'
+  | 'signs'
+  | 'signer'
+  | 'theirs'
+  | 'signedBy'
+  | 'pays'
+  | 'paidBy'
+  | 'collects'
+  | 'collectedBy'
+  | 'notNames'
+  | 'body'
+  | 'post'
+  | 'toField'
+  | 'collect'
+>
+
+/** Paying, without accents: an order number and what stands before it, a deposit with its amount, what was given, an account. */
+export type MoneyPhrases = Phrases<
+  | 'orderNumber'
+  | 'orderNumberIs'
+  | 'taxExempt'
+  | 'deposit'
+  | 'down'
+  | 'asDeposit'
+  | 'of'
+  | 'currency'
+  | 'gives'
+  | 'paid'
+  | 'onAccount'
+>
