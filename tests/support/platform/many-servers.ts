@@ -45,8 +45,14 @@ const awaited = (platform: StandIn, room: Room, pattern: RegExp) =>
 
 const textIn = (platform: StandIn, room: Room): string => JSON.stringify(platform.shown(room).map(({ body }) => body))
 
-const awaitText = (platform: StandIn, room: Room, text: string) =>
-  until(`"${text}" stands in ${room.name ?? room.id}`, () => textIn(platform, room).includes(text), patience)
+/** When it never comes, what stands there last says why. */
+const awaitText = async (platform: StandIn, room: Room, text: string): Promise<void> => {
+  try {
+    await until(`"${text}" stands in ${room.name ?? room.id}`, () => textIn(platform, room).includes(text), patience)
+  } catch (cause) {
+    throw new Error(`"${text}" never stood there; last of all ${textIn(platform, room).slice(-1_500)}`, { cause })
+  }
+}
 
 export type Wish = { readonly server: Server; readonly name: string; readonly words: string }
 
@@ -67,9 +73,8 @@ export const orderIn = async (platform: StandIn, { server, name, words }: Wish):
 
 /** The customer thinks better of it while nothing is cut. */
 export const cancelFor = async (platform: StandIn, where: Place): Promise<void> => {
-  const before = platform.shown(where.room).length
   platform.say(where, 'please cancel the order')
-  await until('the bot asks whether it is meant', () => platform.shown(where.room).length > before + 1, patience)
+  await awaitText(platform, where.room, 'Do you want to cancel this order?')
   platform.say(where, 'yes')
   await awaitText(platform, where.room, 'is cancelled')
 }
