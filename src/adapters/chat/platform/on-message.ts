@@ -88,6 +88,9 @@ const named = async (needs: Needs, message: MessagePayload, heard: { guild: stri
   return await reply(needs, message, [words.wentThere])
 }
 
+/** Where a message was said; what is no message of ours was said nowhere. */
+export const roomOf = (data: unknown): string => messageSchema.safeParse(data).data?.channel_id ?? ''
+
 /** One message as the platform sent it. Without the right to read plain messages of a server those arrive empty and are passed by. */
 export const onMessage = async (needs: Needs, data: unknown, own: Own): Promise<void> => {
   const parsed = messageSchema.safeParse(data)

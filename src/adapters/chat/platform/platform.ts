@@ -3,11 +3,12 @@ import { platformWords } from '../../../../templates/platform/languages.ts'
 import type { PlatformDesk } from '../../../ports/platform-desk.ts'
 import { answerRest } from './acknowledge.ts'
 import { type Fetch, fetchRules } from './attachments.ts'
+import { inOrder } from './in-order.ts'
 import { inTurn } from './in-turn.ts'
 import { listen } from './listen.ts'
 import type { Needs } from './needs.ts'
 import { onInteraction } from './on-interaction.ts'
-import { onMessage } from './on-message.ts'
+import { onMessage, roomOf } from './on-message.ts'
 import { type Clock, systemClock } from './patience.ts'
 import { failureOf } from './rest-failure.ts'
 import { sayIn, settingButton, textPart } from './say.ts'
@@ -85,6 +86,7 @@ const welcome = async (needs: Needs, guild: Guild): Promise<void> => {
   }
 }
 
+/** What is said in one room is heard in the order in which it was said, though the first of it may bring a file that takes long. */
 const listenTo = (client: Client, needs: Needs): void => {
   const { report } = needs
   client.on(Events.Error, report)
@@ -93,12 +95,14 @@ const listenTo = (client: Client, needs: Needs): void => {
     hear: (data) => onInteraction(needs, data),
     report,
   })
+  const told = inOrder()
   listen<unknown>((listener) => client.ws.on(GatewayDispatchEvents.MessageCreate, listener), {
-    hear: async (data) => {
-      const id = client.user?.id
-      const isThread = (channel: string): boolean => client.channels.cache.get(channel)?.isThread() ?? false
-      if (id !== undefined) await onMessage(needs, data, { id, isThread })
-    },
+    hear: (data) =>
+      told(roomOf(data), async () => {
+        const id = client.user?.id
+        const isThread = (channel: string): boolean => client.channels.cache.get(channel)?.isThread() ?? false
+        if (id !== undefined) await onMessage(needs, data, { id, isThread })
+      }),
     report,
   })
   listen<Guild>((listener) => client.on(Events.GuildCreate, listener), { hear: (guild) => welcome(needs, guild), report })

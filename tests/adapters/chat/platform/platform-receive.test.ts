@@ -112,6 +112,19 @@ describe('direct messages and mentions', () => {
     expect(small.heard[0]?.incoming).toMatchObject({ files: [{ name: 'roster.csv' }] })
   })
 
+  it('are heard in the order in which they were said, though the first brings a file and the next are there at once', async () => {
+    const { platform, ours, small } = await start()
+    const where = { user: ours.customer, room: platform.directRoom(ours.customer) }
+    platform.say(where, 'Twelve jerseys, here is the list', [roster, roster, roster])
+    const rest = ['make the 9 a medium', 'no, a large', 'please cancel the order', 'yes']
+    for (const text of rest) platform.say(where, text)
+    await until(() => small.heard.map(({ incoming }) => (incoming.kind === 'said' ? incoming.text : ''))).toEqual([
+      'Twelve jerseys, here is the list',
+      ...rest,
+    ])
+    expect(small.talks.size).toBe(1)
+  })
+
   it('ask which shop is meant when there are several, and take only one they share a server with', async () => {
     const { platform, ours, theirs, small } = await start()
     platform.join(theirs.guild, ours.customer)
