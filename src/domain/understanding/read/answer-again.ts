@@ -1,15 +1,15 @@
 import type { Conversation } from '../conversation.ts'
 import type { Draft } from '../draft.ts'
 import type { Patch } from '../patch.ts'
+import { spoken } from '../words/languages.ts'
 import { refsIn } from './refs.ts'
 import { fold, tokensOf } from './tokens.ts'
 
 type Scene = { readonly draft: Draft; readonly asked: NonNullable<Conversation['asked']>; readonly text: string }
 
-const nobody =
-  /\b(?:nobody|no one|none|everyone (?:stays|is back)|all (?:stay|are back)|nadie|ninguno|ninguna|todos siguen)\b|^no\b/
-const sameSizes =
-  /\b(?:same|as (?:before|last time)|still fit|no change|mism[ao]s?|igual(?:es)?|sin cambios?|les quedan)\b|^(?:yes|yep|si|ok)\b/
+const said = spoken.answers
+const nobody = new RegExp(`\\b${said.nobodyLeaves}\\b|^${said.no}\\b`)
+const sameSizes = new RegExp(`\\b${said.sameSizes}\\b|^${said.sameYes}\\b`)
 
 /** The first answer offered leaves things as they were. */
 const asIs = ({ asked }: Scene): readonly Patch[] => asked.readings?.[0]?.patches ?? []

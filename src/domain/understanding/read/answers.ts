@@ -1,27 +1,29 @@
 import type { Conversation, Reading } from '../conversation.ts'
 import type { Draft } from '../draft.ts'
 import type { Patch } from '../patch.ts'
+import { spoken } from '../words/languages.ts'
 import { answerAgain } from './answer-again.ts'
 import { refsIn } from './refs.ts'
 import { cutAt } from './sizes.ts'
-import { fold, isCapital, tokensOf } from './tokens.ts'
+import { anyOf, fold, isCapital, tokensOf } from './tokens.ts'
 
 type Scene = { readonly draft: Draft; readonly asked: NonNullable<Conversation['asked']>; readonly text: string }
 
-const later =
-  /\b(?:later|not yet|don'?t have (?:them|it) yet|soon|tomorrow|will send|i'?ll send|tbd|despues|luego|todavia no|al rato|manana|mas tarde|pendiente)\b/
-const none =
-  /\b(?:none|no (?:number|name|numbers|names)|without|nobody|blank|sin (?:numero|nombre|numeros|nombres)|ninguno|ninguna|no llevan?)\b|^no\b/
-const asIs =
-  /\b(?:as is|as it is|leave it|leave them|keep (?:it|them|both)|that'?s right|it'?s right|correct|fine|on purpose|they share|asi|esta bien|dejalo|dejalos|dejala|es correcto|correcto)\b|^(?:yes|yep|yeah|si|ok|okay)\b/
+const said = spoken.answers
+
+/** Any of these in an answer, or one of those at its head. */
+const within = (anywhere: string, ahead: string): RegExp => new RegExp(`\\b${anywhere}\\b|^${ahead}\\b`)
+
+const later = anyOf(said.later)
+const none = within(said.none, said.no)
+const asIs = within(said.asIs, said.yes)
 /** Words that take the other make whose price was told. */
-const taken =
-  /^(?:yes|yep|yeah|ok|okay|si|sale|va|let'?s|do (?:it|that)|take (?:it|that)|we(?:'ll)? take|go with|asi|esa|ese|hagalo|mejor asi)\b/
-
-const unknown = /\b(?:don'?t know|no idea|not sure|dunno|no se|ni idea|quien sabe|no sabemos|no tengo idea)\b/
-
-const first = /\b(?:first|1st|primero|primera)\b/
-const second = /\b(?:second|2nd|segundo|segunda|latter)\b/
+const taken = new RegExp(`^${said.taken}\\b`)
+const unknown = anyOf(said.unknown)
+const first = anyOf(said.first)
+const second = anyOf(said.second)
+const refuses = new RegExp(`^${said.refuses}\\b`)
+const everyone = anyOf(said.everyone)
 
 const byOrder = (folded: string, readings: readonly Reading[]): Reading | undefined => {
   if (first.test(folded)) return readings[0]
@@ -30,17 +32,16 @@ const byOrder = (folded: string, readings: readonly Reading[]): Reading | undefi
 
 /** Words that choose one of the answers offered. */
 const choiceWords: readonly (readonly [string, RegExp])[] = [
-  ['pieces', /\b(?:pieces|quantit|how many|count|piezas|cantidad|cuantas)/],
-  ['numbers', /\b(?:numbers?|numeros?)\b/],
-  ['garments', /\b(?:garments?|jerseys?|shirts?|tees?|hoodies?|polos?|prendas?|playeras?|sudaderas?|camisetas?)\b/],
-  ['letters', /\b(?:letters?|numbers?|names?|vinyl|letras?|numeros?|nombres?|vinil)\b/],
+  ['pieces', new RegExp(`\\b${said.pieces}`)],
+  ['numbers', anyOf(said.numbers)],
+  ['garments', anyOf(said.garments)],
+  ['letters', anyOf(said.letters)],
 ]
 
 const patchesOf = (readings: readonly Reading[] | undefined, value: string): readonly Patch[] =>
   readings?.find((reading) => reading.value === value)?.patches ?? []
 
-const leads =
-  /^(?:(?:we are|we're|it's|its|it is|team (?:is|name is)|the team is|the name is|my name is|name is|i am|i'm|im|this is|somos|es|se llama|el equipo es|el equipo se llama|me llamo|soy|mi nombre es)\s+)(?:called\s+)?/i
+const leads = new RegExp(`^(?:${said.leads}\\s+)(?:${said.called}\\s+)?`, 'i')
 
 const isShort = (text: string): boolean => text.length <= 60 && !text.includes('\n') && !text.includes('?')
 
@@ -51,7 +52,7 @@ const nameAnswer = (text: string, path: string): readonly Patch[] => {
     .replace(leads, '')
     .replace(/[.!,]+$/, '')
     .trim()
-  const refusal = /^(?:no|none|nobody|nope|nadie|ninguno|yes|si|ok)\b/.test(fold(name))
+  const refusal = refuses.test(fold(name))
   return isShort(text) && !refusal && /\p{L}{2}/u.test(name) && !unknown.test(fold(text)) ? [{ path: [path], value: name }] : []
 }
 
@@ -116,7 +117,7 @@ export const readAnswer = (scene: Scene): readonly Patch[] => {
     case 'ask-names':
       return answerLater(scene)
     case 'ask-garment-sizes':
-      return /\b(?:every(?:one|body)|all|each|todos|todas)\b/.test(fold(text)) ? patchesOf(asked.readings, 'everyone') : []
+      return everyone.test(fold(text)) ? patchesOf(asked.readings, 'everyone') : []
     case 'ask-cloth':
       return unknown.test(fold(text)) ? patchesOf(asked.readings, 'not-known') : []
     case 'leaving':

@@ -80,6 +80,10 @@ export const spoken = {
   days: sources(all.map(({ days }) => days)),
   later: sources(all.map(({ later }) => later)),
   occasions: sources(all.map(({ occasions }) => occasions)),
+  signing: sources(all.map(({ signing }) => signing)),
+  answers: sources(all.map(({ answers }) => answers)),
+  ages: sources(all.map(({ ages }) => ages)),
+  sides: sources(all.map(({ sides }) => sides)),
 }
 
 /** The same one by one: words that are looked for among tokens, and patterns of whole sentences with a group of their own. */

@@ -3,6 +3,7 @@ import type { PlaceId } from '../../garment/place.ts'
 import type { StoneSize, VinylClass } from '../../material/material.ts'
 import type { Use } from '../../order/order.ts'
 import type { GarmentKind } from '../draft.ts'
+import type { AgePhrases, AnswerPhrases, SidePhrases, SigningPhrases } from './matters/answers.ts'
 import type { Clock, DayPhrases, HourPhrases } from './matters/calendar.ts'
 import type { ComplaintPhrases, WashCounts } from './matters/complaints.ts'
 import type { IntentPhrases } from './matters/intents.ts'
@@ -124,4 +125,8 @@ export type Words = {
   readonly days: DayPhrases
   readonly later: LaterPhrases
   readonly occasions: OccasionPhrases
+  readonly signing: SigningPhrases
+  readonly answers: AnswerPhrases
+  readonly ages: AgePhrases
+  readonly sides: SidePhrases
 }

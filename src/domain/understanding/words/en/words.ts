@@ -1,4 +1,5 @@
 import type { Words } from '../word-list.ts'
+import { enAges, enAnswers, enSides, enSigning } from './answers.ts'
 import { enBasics } from './basics.ts'
 import { enClock, enDays, enHours } from './calendar.ts'
 import { enComplaints, enWashCounts } from './complaints.ts'
@@ -18,6 +19,10 @@ export const enWords: Words = {
   basics: enBasics,
   shades: enShades,
   intents: enIntents,
+  sides: enSides,
+  ages: enAges,
+  answers: enAnswers,
+  signing: enSigning,
   occasions: enOccasions,
   later: enLater,
   days: enDays,

@@ -1,4 +1,5 @@
 import type { Words } from '../word-list.ts'
+import { esAges, esAnswers, esSides, esSigning } from './answers.ts'
 import { esBasics } from './basics.ts'
 import { esClock, esDays, esHours } from './calendar.ts'
 import { esComplaints, esWashCounts } from './complaints.ts'
@@ -37,6 +38,10 @@ export const esWords: Words = {
   basics: esBasics,
   shades: esShades,
   intents: esIntents,
+  sides: esSides,
+  ages: esAges,
+  answers: esAnswers,
+  signing: esSigning,
   occasions: esOccasions,
   later: esLater,
   days: esDays,

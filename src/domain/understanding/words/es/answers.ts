@@ -1,0 +1,79 @@
+import type { AgePhrases, AnswerPhrases, SidePhrases, SigningPhrases } from '../matters/answers.ts'
+
+export const esSigning: SigningPhrases = {
+  approves: [
+    '(?:lo|la|las|los) (?:apruebo|autorizo|firmo|confirmo|acepto)',
+    ...['apruebo', 'autorizo', 'firmo', 'aprobad[oa]', 'confirmo'],
+  ],
+  praises: [
+    ...['perfecto', 'adelante', 'se ve (?:bien|padre|genial|chido)', 'esta (?:bien|perfecto|padre)'],
+    ...['todo (?:bien|perfecto|correcto)', 'me gusta', 'excelente', 'dale', 'sale', 'va', 'si'],
+  ],
+  withheld: [
+    ...['pero', 'excepto', 'menos', 'salvo', 'aunque', 'nomas que', 'solo que', 'si me', 'cuando', 'todavia no', 'aun no'],
+    ...['no (?:lo |la )?(?:apruebo|firmo|autorizo)', 'casi'],
+  ],
+  goesAhead: ['adelante(?: con (?:la |el |los |las )?\\p{L}+)?'],
+  revision: ['revision', 'version'],
+}
+
+export const esAnswers: AnswerPhrases = {
+  later: ['despues', 'luego', 'todavia no', 'al rato', 'manana', 'mas tarde', 'pendiente'],
+  none: ['sin (?:numero|nombre|numeros|nombres)', 'ninguno', 'ninguna', 'no llevan?'],
+  asIs: ['asi', 'esta bien', 'dejalo', 'dejalos', 'dejala', 'es correcto', 'correcto'],
+  taken: ['si', 'sale', 'va', 'asi', 'esa', 'ese', 'hagalo', 'mejor asi', 'ok'],
+  unknown: ['no se', 'ni idea', 'quien sabe', 'no sabemos', 'no tengo idea'],
+  first: ['primero', 'primera'],
+  second: ['segundo', 'segunda'],
+  pieces: ['piezas', 'cantidad', 'cuantas'],
+  numbers: ['numeros?'],
+  garments: ['prendas?', 'playeras?', 'sudaderas?', 'camisetas?'],
+  letters: ['letras?', 'numeros?', 'nombres?', 'vinil'],
+  leads: ['somos', 'es', 'se llama', 'el equipo es', 'el equipo se llama', 'me llamo', 'soy', 'mi nombre es'],
+  called: [],
+  refuses: ['no', 'nadie', 'ninguno', 'si'],
+  everyone: ['todos', 'todas'],
+  yes: ['si', 'ok'],
+  no: ['no'],
+  nobodyLeaves: ['nadie', 'ninguno', 'ninguna', 'todos siguen'],
+  sameSizes: ['mism[ao]s?', 'igual(?:es)?', 'sin cambios?', 'les quedan'],
+  sameYes: ['si', 'ok'],
+}
+
+export const esAges: AgePhrases = {
+  grownUp: [
+    'todos (?:son |tienen )?(?:de )?(?:mas de )?1[3-9](?: anos)? (?:o|y) mas',
+    'mayores de 1[2-9]',
+    '(?:nadie|ninguno|ninguna) (?:es |tiene )?(?:menor|menos) de 1[3-9]',
+    ...['adultos', 'puros adultos', 'todos (?:son )?(?:adultos|mayores)', 'veteranos', 'prepa', 'preparatoria', 'universidad'],
+  ],
+  adults: [],
+  children: ['[1-6](?:o|ro|do|to)? (?:de primaria|grado)', ...['infantil', 'primaria', 'kinder', 'menores de 1[0-3]']],
+  to: ['a', 'y', 'o'],
+  years: ['años', 'anos'],
+  group: [
+    ...['todos', 'todas', 'tienen', 'entre', 'edades', 'ninos', 'ninas', 'chicos', 'chicas', 'jugador[ae]s', 'muchach[ao]s'],
+    ...['son', 'equipo', 'categoria'],
+  ],
+  everyone: ['todas', 'todos'],
+  are: [' son', ' tienen'],
+  all: [],
+  between: ['entre'],
+  nobody: ['nadie', 'ninguno', 'ninguna', 'todos (?:son )?(?:mayores|grandes|adultos)'],
+  everybody: ['todos', 'todas'],
+  older: ['mayores', 'adult'],
+  some: ['si', 'algunos', 'unos'],
+  underThree: ['menor(?:es)? de (?:3|tres)', 'bebe'],
+}
+
+export const esSides: SidePhrases = {
+  left: ['izquierdo', 'izquierda'],
+  right: ['derecho', 'derecha'],
+  looking: ['(?:como|cuando|al) (?:lo|la|se) (?:ves?|ven|mira|miras)', 'viendolo', 'viendola', 'de quien lo ve', 'del que lo ve'],
+  chest: ['pecho'],
+  chestLead: ['en el pecho,? (?:d?el )?lado'],
+  leftChest: ['pecho izquierdo'],
+  rightChest: ['pecho derecho'],
+  takenOff: [],
+  without: ['sin'],
+}

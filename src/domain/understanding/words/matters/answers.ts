@@ -1,0 +1,66 @@
+import type { Phrases } from './phrases.ts'
+
+/**
+ * Signing what was shown: words that approve, praise that does not, a reservation that withholds; an approval that goes ahead, as it is
+ * written; how a revision is called.
+ */
+export type SigningPhrases = Phrases<'approves' | 'praises' | 'withheld' | 'goesAhead' | 'revision'>
+
+/**
+ * Short answers to what was asked: it comes later, there is none, it is right as it is, an offer is taken, nobody knows, the first or
+ * the second of two, one of the choices named. `no` and `yes` begin an answer; `leads` stand before a name that was asked for,
+ * `refuses` is no name.
+ */
+export type AnswerPhrases = Phrases<
+  | 'later'
+  | 'none'
+  | 'asIs'
+  | 'taken'
+  | 'unknown'
+  | 'first'
+  | 'second'
+  | 'pieces'
+  | 'numbers'
+  | 'garments'
+  | 'letters'
+  | 'leads'
+  | 'called'
+  | 'refuses'
+  | 'everyone'
+  | 'yes'
+  | 'no'
+  | 'nobodyLeaves'
+  | 'sameSizes'
+  | 'sameYes'
+>
+
+/**
+ * The players' ages: grown up, children, years with a range between; `group` says that years are everybody's, `all … between` that
+ * bare figures are; who is 12 or younger in answer to that question, none, all or some.
+ */
+export type AgePhrases = Phrases<
+  | 'grownUp'
+  | 'adults'
+  | 'children'
+  | 'to'
+  | 'years'
+  | 'group'
+  | 'everyone'
+  | 'are'
+  | 'all'
+  | 'between'
+  | 'nobody'
+  | 'everybody'
+  | 'older'
+  | 'some'
+  | 'underThree'
+>
+
+/**
+ * The wearer's left and right as an onlooker says them: `left` and `right` pair by pair, words for looking at somebody, the chest and
+ * what leads to its side; `leftChest` and `rightChest` name those places. `takenOff` are whole patterns with a group for what is put
+ * after `without`.
+ */
+export type SidePhrases = Phrases<
+  'left' | 'right' | 'looking' | 'chest' | 'chestLead' | 'leftChest' | 'rightChest' | 'takenOff' | 'without'
+>
