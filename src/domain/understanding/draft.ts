@@ -130,7 +130,7 @@ export const draftSchema = z.strictObject({
   common: z.strictObject({ fit: z.enum(fits).optional(), size: z.enum(sizes).optional() }).optional(),
   ages: z.enum(['13-up', '3-12', 'under-3', 'mixed', 'unknown']).optional(),
   garments: z.record(idSchema, garmentWishSchema),
-  /** By content ('number', 'name', 'text', 'all'), or by content and garment ('number@away'). */
+  /** By content ('number', 'name', 'text', 'all'), by place ('front-number'), or by one of these and a garment ('number@away'). */
   styles: z.record(z.string(), styleSchema),
   marks: z.record(idSchema, markSchema),
   rows: z.record(z.string(), playerSchema),

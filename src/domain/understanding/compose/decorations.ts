@@ -143,10 +143,18 @@ const composeOne = (shop: Shop, id: string, worn: readonly Worn[]): ComposedDeco
   }
 }
 
+/** What was said of one place; the names' own place bears the key of all names. */
+const placeStyle = (draft: Draft, place: PlaceId): Style | undefined => (place === 'name' ? undefined : draft.styles[place])
+
 const wornOf = (shop: Shop, draft: Draft): readonly Worn[] =>
   placedMarks(shop, draft).flatMap(({ id, mark, place }) =>
     garmentsOf(draft, mark).map((garment) => {
-      const own = merged([ownStyle(draft, mark.content, garment), mark.style, draft.styles[`${id}@${garment}`]])
+      const own = merged([
+        ownStyle(draft, mark.content, garment),
+        mark.style,
+        placeStyle(draft, place),
+        draft.styles[`${id}@${garment}`],
+      ])
       const lent = own.colour === undefined && own.vinyl !== false
       return { id, mark, place, garment, style: lent ? merged([lentBy(draft, mark.content, garment), own]) : own, lent }
     }),

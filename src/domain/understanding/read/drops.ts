@@ -9,7 +9,9 @@ import { isCapital, isNumber, isWord, type Token } from './tokens.ts'
 const dropWords: readonly string[] = ['drop', 'remove', 'lose', 'strike', 'omit', 'delete', 'cancel', 'scratch']
 /** Quita, quítenla, bórralo, elimínenla, sáquenlo, saca. */
 const dropVerb = /^(?:quit|borr|elimin|sac|saqu)(?:a|e|ar|an|en|emos)(?:me|nos)?(?:l[ao]s?)?$/
-const isDrop = (token: Token): boolean => isWord(token, ...dropWords) || (token.kind === 'word' && dropVerb.test(token.key))
+/** A word that takes somebody or something off. */
+export const isDrop = (token: Token): boolean =>
+  isWord(token, ...dropWords) || (token.kind === 'word' && dropVerb.test(token.key))
 
 const leftWords: readonly string[] = ['quit', 'renuncio', 'salio']
 

@@ -127,9 +127,18 @@ const placePatches = (draft: Draft, group: Group, { place, several }: { place: P
     { path: ['marks', id, 'wanted'], value: null },
     ...(group.text === undefined ? [] : [{ path: ['marks', id, 'text'], value: group.text }]),
     ...(on === undefined ? [] : [{ path: ['marks', id, 'on'], value: on }]),
+    ...(style.stones === undefined || draft.styles[place]?.stones === undefined || place === 'name'
+      ? []
+      : [{ path: ['styles', place, 'stones'], value: null }]),
     ...(isEmpty(style) ? [] : styleRoots(id, group, apart).flatMap((path) => stylePatches(path, style))),
   ]
 }
+
+/** The places of this content where stones were said apart. */
+const stonedPlaces = (draft: Draft, content: ContentKind): readonly string[] =>
+  Object.values(spots[content]).flatMap((places) =>
+    places.filter((place) => draft.styles[place]?.stones !== undefined && place !== 'name'),
+  )
 
 /** A make said of all numbers or all names holds for those at their places too. */
 const everyPatches = (draft: Draft, group: Group, several: boolean): readonly Patch[] => {
@@ -147,6 +156,9 @@ const everyPatches = (draft: Draft, group: Group, several: boolean): readonly Pa
     ...known,
     ...stylePatches(['styles', group.content], group.style),
     ...overruled.flatMap(([id]) => stylePatches(['marks', id, 'style'], group.style)),
+    ...(group.style.stones?.wanted === false
+      ? stonedPlaces(draft, group.content).map((place): Patch => ({ path: ['styles', place, 'stones'], value: null }))
+      : []),
   ]
 }
 

@@ -145,8 +145,45 @@ export const hearOutline = (walk: Walk, at: number): void => {
   applyWaiting(walk)
 }
 
+const ofWords: readonly string[] = [
+  'on',
+  'around',
+  'for',
+  'the',
+  'en',
+  'alrededor',
+  'a',
+  'de',
+  'los',
+  'las',
+  'el',
+  'la',
+  'both',
+  'only',
+]
+
+/** "Stones on the names", "piedras en el número y el nombre": what is named right behind is what they are of. */
+const stonedAhead = (walk: Walk, at: number): readonly ('number' | 'name')[] => {
+  const contents: ('number' | 'name')[] = []
+  for (const item of walk.items.slice(at + 1, at + 9)) {
+    if (item.kind === 'content') contents.push(item.id)
+    else if (
+      !(item.kind === 'and' && contents.length > 0) &&
+      !ofWords.includes(item.key) &&
+      !['of', 'in', 'around', 'only'].includes(item.kind)
+    )
+      break
+  }
+  return walk.items[at + 1]?.kind === 'content' ? [] : contents
+}
+
 export const hearStones = (walk: Walk, at: number): void => {
   const negated = isNegated(walk, at)
+  const named = stonedAhead(walk, at)
+  if (named.length > 0) {
+    flush(walk)
+    walk.groups = named.map((content) => newGroup(content, walk.scope))
+  }
   for (const group of currentGroups(walk)) stonesOf(group).wanted = !negated
   if (negated) return
   if (isMadeOf(walk, at)) {

@@ -21,6 +21,7 @@ import { readPlayers } from './players.ts'
 import { readRecolour } from './recolour.ts'
 import { readRestSizes } from './rest-sizes.ts'
 import { sizeAt } from './sizes.ts'
+import { placeStones, readStonePlaces, setAside } from './stone-places.ts'
 import { addPlayers } from './table.ts'
 import { type Counted, readTally } from './tally.ts'
 import { readThings } from './things.ts'
@@ -181,9 +182,11 @@ const readGoods = (
 ): ProseFound & { readonly things: Draft } => {
   const blend = readBlend(tokens, terms)
   const tally = readTally({ tokens, terms, taken })
-  const spare = without(tokens, union(tally.taken, blend?.taken ?? new Set()))
+  const stones = readStonePlaces({ tokens, terms }, scene.draft)
+  const spare = without(setAside(tokens, stones.taken), union(tally.taken, blend?.taken ?? new Set()))
   const items = itemsOf({ text: scene.text, tokens: spare, terms: termsOf(scene.lexicon, spare), shouted: scene.shouted })
-  const found = readThings({ draft: preview(scene.draft, before), items, postfix: languages[scene.language].basics.nounFirst })
+  const walked = readThings({ draft: preview(scene.draft, before), items, postfix: languages[scene.language].basics.nounFirst })
+  const found = placeStones(scene.before, walked, stones)
   const things = found.draft
   const [first = 'jersey'] = Object.keys(things.garments)
   const cloth = blend === null ? [] : [{ path: ['garments', first, 'fibres'], value: blend.fibres }]
