@@ -1,18 +1,20 @@
 import type { Draft } from '../draft.ts'
 import type { Patch } from '../patch.ts'
+import { spoken } from '../words/languages.ts'
 import { type Lexicon, termsOf } from './lexicon.ts'
 import { refsIn } from './refs.ts'
-import { blanked, fold, tokensOf } from './tokens.ts'
+import { anyOf, blanked, fold, tokensOf } from './tokens.ts'
 
 /** A player whose jersey has another colour, and the words that said so. */
 export type ApartFound = { readonly patches: readonly Patch[]; readonly rest: string }
 
-const who = /\b(?:libero|goalkeeper|goalie|keeper|portero|portera|guardameta|arquero)\b/
-const wears = /\b(?:wears?|in|gets?|has|needs?|is|viste|lleva|va de|usa|de|en|trae)\b/
+const said = spoken.rowMarks
+const who = anyOf(said.keeper)
+const wears = anyOf(said.wears)
 
 type Clause = { readonly text: string; readonly at: number }
 
-const goesOn = /^ ?(?:va|viste|lleva|usa|wears|in|and wears|gets)\b./
+const goesOn = new RegExp(`^ ?${said.wearsToo}\\b.`)
 
 /** A clause with the next one behind its comma, where that tells what is worn. */
 const longer = (text: string, clause: Clause, next: Clause | undefined): readonly Clause[] => {
@@ -27,8 +29,8 @@ const clausesOf = (text: string): readonly Clause[] => {
   return [...clauses.flatMap((clause, index) => longer(text, clause, clauses[index + 1])), ...clauses]
 }
 
-const numberNear = (sentence: string): string | null =>
-  /(?:#|\bnumber |\bnumero |\bno\. ?|\bel |\bla )(\d{1,3})\b/.exec(fold(sentence))?.[1] ?? null
+const near = new RegExp(`(?:#|\\b${said.numberNear})(\\d{1,3})\\b`)
+const numberNear = (sentence: string): string | null => near.exec(fold(sentence))?.[1] ?? null
 
 const rowFor = (text: string, at: number, draft: Draft): readonly string[] => {
   const stretch = text.slice(at, at + 140).split('\n')[0] ?? ''
@@ -37,6 +39,8 @@ const rowFor = (text: string, at: number, draft: Draft): readonly string[] => {
   if (byNumber.length > 0) return byNumber
   return refsIn(tokensOf(stretch), draft.rows).flatMap((ref) => (ref.keys.length === 1 ? ref.keys : []))
 }
+
+const besides = new RegExp(`\\b${said.with}\\b|$`, 'u')
 
 /** "the libero wears gold instead, she's #5": a second jersey in that colour, worn by that row alone. */
 export const readApart = (text: string, draft: Draft, lexicon: Lexicon): ApartFound => {
@@ -60,7 +64,7 @@ export const readApart = (text: string, draft: Draft, lexicon: Lexicon): ApartFo
       ...(hue.readings === undefined ? [{ path: ['garments', 'jersey-2', 'colour'], value: hue.id }] : []),
       ...keys.map((key): Patch => ({ path: ['rows', key, 'garment'], value: 'jersey-2' })),
     ]
-    const end = clause.at + clause.text.search(/\bwith\b|\bcon\b|$/u)
+    const end = clause.at + clause.text.search(besides)
     return { patches, rest: blanked(text, clause.at, end) }
   }
   return { patches: [], rest: text }

@@ -1,27 +1,27 @@
+import type { Fit } from '../../garment/garment.ts'
 import { ages } from '../../order/order.ts'
 import type { Player } from '../draft.ts'
+import { spoken } from '../words/languages.ts'
 import { givenFirst } from './cells.ts'
 import { trimName } from './row-line.ts'
 import { cutAt, sizeAt } from './sizes.ts'
-import { fold, tokensOf } from './tokens.ts'
+import { anyOf, fold, tokensOf } from './tokens.ts'
 
 export type Column = 'number' | 'name' | 'first' | 'size' | 'fit' | 'quantity' | 'age' | 'skip'
 
+const said = spoken.rosters
+
+const heading = (...sources: readonly string[]): RegExp => new RegExp(`^(?:${sources.join('|')})$`)
+
 const headings: readonly (readonly [Column, RegExp])[] = [
-  [
-    'number',
-    /^(?:#|n[º°o]\.?|no\.|nr|num|num\.|number|jersey|jersey (?:no|number|#)\.?|uniform (?:no|number)\.?|numero|dorsal|nro\.?)$/,
-  ],
-  ['first', /^(?:first|first name|nombre de pila|given name)$/],
-  [
-    'name',
-    /^(?:name|names|player|players|player name|last|last name|surname|apellido|apellidos|nombre|nombres|jugador|jugadora|jugadores|name on (?:back|jersey)|athlete)$/,
-  ],
-  ['size', /^(?:size|sizes|talla|tallas|jersey size|shirt size|sz)$/],
-  ['fit', /^(?:fit|cut|corte|gender|youth\/adult)$/],
-  ['quantity', /^(?:qty|quantity|count|cantidad|pieces|piezas|pcs)$/],
-  ['age', /^(?:age|edad)$/],
-  ['skip', /^(?:grade|position|pos|pos\.|posicion|grado|year|phone|email|notes?|height|weight|parent|line|linea)$/],
+  ['number', heading('#', 'n[º°o]\\.?', said.number)],
+  ['first', heading(said.first)],
+  ['name', heading(said.name)],
+  ['size', heading(said.size)],
+  ['fit', heading(said.fit)],
+  ['quantity', heading(said.quantity)],
+  ['age', heading(said.age)],
+  ['skip', heading(said.skip)],
 ]
 
 const columnOf = (heading: string): Column | null => {
@@ -48,18 +48,19 @@ const ageOf = (cell: string): Player['age'] => {
 type Mutable = { -readonly [K in keyof Player]: Player[K] }
 
 /** "W M", "W-M", "Y/L": the cut as a letter before the size. */
-const letterCuts: Readonly<Record<string, string>> = { w: 'womens', y: 'youth', m: 'mens' }
-const letterBefore = /^\s*([wym])[\s./-]+(?=(?:x*[sml]|[2-4]xl?|small|medium|large)\s*$)/i
+const letterCuts: Readonly<Record<string, Fit>> = { w: 'women', y: 'youth', m: 'men' }
+const letterBefore = new RegExp(`^\\s*([wym])[\\s./-]+(?=(?:x*[sml]|[2-4]xl?|${said.letterSized})\\s*$)`, 'i')
 
-const saidLater = /\b(?:later|tbd|soon|will tell|luego|despues|pendiente|por confirmar)\b/
+const saidLater = anyOf(said.later)
 
 const takeSize = (player: Mutable, cell: string): void => {
-  const tokens = tokensOf(cell.replace(letterBefore, (_, letter: string) => `${letterCuts[letter.toLowerCase()] ?? ''} `))
+  const letter = letterBefore.exec(cell)
+  const tokens = tokensOf(cell.slice(letter?.[0].length ?? 0))
   const found = sizeAt(tokens, 0, true)
   const cut = cutAt(tokens, 0)
   if (found?.size !== undefined) player.size = found.size
   else if (saidLater.test(fold(cell))) player.size = 'later'
-  const fit = found?.fit ?? cut?.fit
+  const fit = letterCuts[letter?.[1]?.toLowerCase() ?? ''] ?? found?.fit ?? cut?.fit
   if (fit !== undefined) player.fit = fit
 }
 

@@ -1,35 +1,15 @@
 import type { Patch } from '../patch.ts'
+import { listed } from '../words/languages.ts'
 import type { Term } from './lexicon.ts'
 import { isNumber, isWord, type Token } from './tokens.ts'
 
-const people: readonly string[] = [
-  'players',
-  'player',
-  'kids',
-  'girls',
-  'boys',
-  'jugadores',
-  'jugadoras',
-  'ninos',
-  'ninas',
-  'people',
-  'personas',
-  'pieces',
-  'piezas',
-  'girls',
-  'athletes',
-  'total',
-  'muchachos',
-  'muchachas',
-  'coaches',
-  'guys',
-]
+const { people, weAre } = listed.rosters
 
 /** "son 10.", "somos 12": a bare figure that ends what is said. */
 const bareCount = (tokens: readonly Token[], at: number): number => {
   const after = tokens[at + 2]
   const ends = after === undefined || after.kind === 'break' || ['.', ',', '!', ':', ';'].includes(after.text)
-  return isWord(tokens[at], 'son', 'somos') && isNumber(tokens[at + 1]) && ends ? Number(tokens[at + 1]?.text) : 0
+  return isWord(tokens[at], ...weAre) && isNumber(tokens[at + 1]) && ends ? Number(tokens[at + 1]?.text) : 0
 }
 
 const peopleCount = (tokens: readonly Token[], terms: readonly Term[], at: number): number => {

@@ -1,12 +1,13 @@
 import type { Asked } from '../conversation.ts'
 import type { Draft } from '../draft.ts'
 import type { Patch } from '../patch.ts'
+import { listed } from '../words/languages.ts'
 import { readCount } from './counts.ts'
 import { type Lexicon, type Term, termsOf } from './lexicon.ts'
 import { readOccasion } from './occasions.ts'
 import { readPeople } from './people.ts'
 import { readTeam } from './team.ts'
-import { type Token, tokensOf } from './tokens.ts'
+import { isWord, type Token, tokensOf } from './tokens.ts'
 
 type Scene = { readonly text: string; readonly before: Draft; readonly lexicon: Lexicon; readonly asked: Asked | null }
 
@@ -27,11 +28,7 @@ export const nameSpans = (tokens: readonly Token[], team: string | undefined): R
   )
 }
 
-const labelled = new Set(
-  'team equipo contact contacto customer cliente school escuela club phone telefono email correo order pedido coach entrenador'.split(
-    ' ',
-  ),
-)
+const labelled = new Set(listed.rosters.labels)
 
 /** "Nombre del equipo:", "Team name:" at the head of a line says what follows and speaks of nothing to press. */
 export const labels = (tokens: readonly Token[]): ReadonlySet<number> => {
@@ -60,9 +57,9 @@ export const headPatches = (scene: Scene, tokens: readonly Token[], terms: reado
   })
   const [sport] = sports
   const use = terms.find((term) => term.meaning.kind === 'use')?.meaning
-  const staff = tokens.some((token) => token.key === 'staff')
+  const staff = tokens.some((token) => isWord(token, ...listed.rosters.staff))
     ? 'staff'
-    : tokens.some((token) => token.key === 'fan')
+    : tokens.some((token) => isWord(token, ...listed.rosters.fan))
       ? 'fan'
       : undefined
   const used = use?.kind === 'use' ? use.id : staff

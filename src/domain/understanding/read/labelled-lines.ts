@@ -1,9 +1,12 @@
+import { spoken } from '../words/languages.ts'
 import { fold } from './tokens.ts'
 
+const said = spoken.rosters
+
 const fields = {
-  name: /^(?:player |full |last )?name$|^(?:nombre|jugador|jugadora|player)$/,
-  number: /^(?:jersey |shirt )?(?:number|no\.?|num\.?|#)$|^(?:numero|dorsal)$/,
-  size: /^(?:jersey |shirt )?size$|^talla$/,
+  name: new RegExp(`^${said.labelName}$`),
+  number: new RegExp(`^${said.labelNumber}$`),
+  size: new RegExp(`^${said.labelSize}$`),
 } as const
 
 const labelled = /^\s*([^:=\n]{1,20}?)\s*[:=]\s*(\S[^\n]{0,60})$/u

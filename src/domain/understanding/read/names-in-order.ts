@@ -1,9 +1,12 @@
 import type { Draft } from '../draft.ts'
 import type { Patch } from '../patch.ts'
+import { spoken } from '../words/languages.ts'
 import { nameAt } from './refs.ts'
-import { fold, tokensOf } from './tokens.ts'
+import { anyOf, fold, tokensOf } from './tokens.ts'
 
-const inOrder = /\b(?:in (?:that|this|the same) order|respectively|en (?:ese|este|el mismo) orden|respectivamente)\b/
+const said = spoken.rosters
+const inOrder = anyOf(said.inOrder)
+const joint = new RegExp(`,| ${said.and} `)
 
 /** "Reyes, Reyes-Cobb, Ito in that order": as many names as there are rows without one go to those rows in turn. */
 export const readNamesInOrder = (text: string, draft: Draft): readonly Patch[] => {
@@ -12,7 +15,7 @@ export const readNamesInOrder = (text: string, draft: Draft): readonly Patch[] =
   const end = inOrder.exec(fold(sentence))?.index ?? 0
   const names = sentence
     .slice(0, end)
-    .split(/,| and | y /)
+    .split(joint)
     .flatMap((part) => {
       const tokens = tokensOf(part)
       const at = tokens.findIndex((_, index) => nameAt(tokens, index, () => false) !== null)

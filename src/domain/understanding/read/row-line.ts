@@ -1,4 +1,5 @@
 import type { Fit, Size } from '../../garment/garment.ts'
+import { listed, spoken } from '../words/languages.ts'
 import { cellsOf } from './cells.ts'
 import { isMonth, isWeekday } from './day-parts.ts'
 import { isGivenName } from './given-names.ts'
@@ -22,42 +23,19 @@ export type RowLine = {
   readonly spelled: boolean
 }
 
-const skipped: readonly string[] = [
-  'size',
-  'talla',
-  'number',
-  'numero',
-  'no.',
-  'num',
-  'num.',
-  'name',
-  'nombre',
-  'jersey',
-  'sz',
-  'player',
-  'jugador',
-  'jugadora',
-  'athlete',
-  'dorsal',
-]
-/** What stands beside a player and is no part of the name: "- captain", "(goalie, long sleeve)". */
-const beside =
-  /\s*(?:[-,;]\s*|\(\s*)?((?:team )?captain|capit[aá]n|capitana|goalie|goalkeeper|keeper|gk|portero|portera|libero|l[ií]bero|long sleeves?|mangas? largas?|alternate(?: captain)?|assistant captain|coach|entrenador(?:a)?)\b(?:[,\s]+(?:long sleeves?|mangas? largas?|captain|capit[aá]na?))?(?:,? (?:please|pls|plz|por favor))?\s*\)?\s*$/iu
+const said = spoken.rosters
+const { skipped, and } = listed.rosters
 
-const noNumber = /\b(?:no number|without a number|sin n[uú]mero)\b/iu
+/** What stands beside a player and is no part of the name: "- captain", "(goalie, long sleeve)". */
+const beside = new RegExp(
+  [`\\s*(?:[-,;]\\s*|\\(\\s*)?${said.besides}\\b(?:[,\\s]+${said.besidesMore})?`, `(?:,? ${said.please})?\\s*\\)?\\s*$`].join(''),
+  'iu',
+)
+
+const noNumber = new RegExp(`\\b${said.noNumber}\\b`, 'iu')
 
 /** Words that stand in sentences about orders and hardly in a name. */
-export const sentenceWords: ReadonlySet<string> = new Set(
-  (
-    'need needs want wants please thanks thank for the on in with and or by at is are was were we our us you your have has it this that them they there ' +
-    'vinyl jersey jerseys tee tees shirt shirts hoodie hoodies polo polos number numbers names roster front back sleeve sleeves chest inch stones glitter outline ' +
-    'necesito necesitamos ocupo quiero queremos para por favor con que los las son es una nuestros nuestras gracias lista equipo jugadores vinil playeras camisetas ' +
-    'espalda frente atras adelante pulgadas pedreria brillo contorno hola buenas hello hi hey pick pickup paso game games match bus will i im ' +
-    'everybody everyone all todos todas each sizes tallas colour color players going here drop add make change remove swap quita agrega cambia put get gets same quit his her ' +
-    'son somos serian total also just only am pm captain capitana capitan lista club squad baseball softball soccer football basketball volleyball hockey lacrosse rugby handball beisbol futbol voleibol basquetbol ' +
-    'border trim outline piedra piedras price cost how much when what who where which does do can could would should'
-  ).split(' '),
-)
+export const sentenceWords: ReadonlySet<string> = new Set(listed.rosters.sentence)
 
 /** A name keeps every sign it was written with, but no separators round it. */
 export const trimName = (text: string): string => text.replace(/^[\s,;:#\-–.*•()]+|[\s,;:#\-–*•()]+$/g, '').replace(/\s+/g, ' ')
@@ -204,7 +182,7 @@ const isPlayer = ({ number, name, size }: Found): boolean => {
   const words = tokensOf(name ?? '')
   if (parts === 0 || (parts < 3 && isGivenName(words[0]))) return false
   if (size === undefined && words.some((token) => isMonth(token) || isWeekday(token))) return false
-  return !(isWord(words[0], 'and', 'y') && parts === 1)
+  return !(isWord(words[0], ...and) && parts === 1)
 }
 
 /** "5x medium", "12 mediums 6 larges": so many of a size, no player. */

@@ -1,8 +1,9 @@
 import type { Draft } from '../draft.ts'
 import type { Patch } from '../patch.ts'
+import { spoken } from '../words/languages.ts'
 import { type Lexicon, termsOf } from './lexicon.ts'
 import { refsIn, rowsByNumber } from './refs.ts'
-import { blanked, fold, type Token, tokensOf } from './tokens.ts'
+import { anyOf, blanked, fold, type Token, tokensOf } from './tokens.ts'
 
 type Scene = { readonly text: string; readonly draft: Draft; readonly lexicon: Lexicon }
 
@@ -10,7 +11,8 @@ type Scene = { readonly text: string; readonly draft: Draft; readonly lexicon: L
 const sentencesOf = (text: string): readonly { readonly text: string; readonly at: number }[] =>
   [...text.matchAll(/(?:\.{2,}|[^.\n!?;])+/g)].map((match) => ({ text: match[0], at: match.index }))
 
-const rightSide = /\b(?:right chest|pecho derecho|lado derecho)\b/
+const said = spoken.rowMarks
+const rightSide = anyOf(said.rightSide)
 
 const firstFree = ({ rows }: Draft): number => Math.max(0, ...Object.keys(rows).map((key) => Number(key.slice(1)) || 0)) + 1
 
@@ -26,26 +28,38 @@ const letterPatches = (key: string, { letter, place, colour }: Letter): readonly
 const refKeys = (tokens: readonly Token[], draft: Draft): readonly string[] =>
   refsIn(tokens, draft.rows).flatMap((ref) => (ref.keys.length === 1 ? ref.keys : []))
 
+const numbered = new RegExp(
+  [
+    `(?:#|${said.numberLead})(\\d{1,3})\\b`,
+    `|\\b${said.role} ${said.roleIs}(?: ${said.article})?(?: #)? ?(\\d{1,3})\\b(?! ?${said.years})`,
+  ].join(''),
+  'giu',
+)
+
 /** The figures of a sentence that name no row yet: a captain may be named before the roster is there. */
 const unknownNumbers = (sentence: string, draft: Draft): readonly string[] =>
-  [
-    ...sentence.matchAll(
-      /(?:#|number |n[uú]mero |no\. ?)(\d{1,3})\b|\b(?:captain|capit[aá]na?|goalie|keeper|porter[oa])(?: is| es| wears| lleva| trae)(?: the| el| la)?(?: #)? ?(\d{1,3})\b(?! ?(?:years|a[nñ]os))/giu,
-    ),
-  ]
+  [...sentence.matchAll(numbered)]
     .map((match) => match[1] ?? match[2] ?? '')
     .filter((number) => rowsByNumber(draft.rows, number).length === 0)
+
+const lettered = new RegExp(
+  [
+    `\\b${said.letterLead} ["']?([CA])["']?(?![\\p{L}'])`,
+    `|\\b([CA]) ${said.letterOn} ${said.letterArticle}?${said.letterPlace}`,
+    `|(?:^|[\\s,])([CA])(?:'?s)? ${said.letterFor} `,
+  ].join(''),
+  'u',
+)
+const captainSaid = anyOf(said.captain)
+const patch = anyOf(said.patch)
 
 /** "captain is Marchetti, put a C on the left chest", "17 and 88 get an A", "la capitana es la número 8, ponle una C". */
 const captains = (sentence: string, { draft, lexicon }: Scene): readonly Patch[] => {
   const folded = fold(sentence)
-  const letter =
-    /\b(?:an?|una?|la letra|la|letter|the|llevan?|wears?|gets?) ["']?([CA])["']?(?![\p{L}'])|\b([CA]) (?:on|en) (?:the |el )?(?:left|right|pecho|chest)|(?:^|[\s,])([CA])(?:'?s)? (?:for|to|goes|para|a la|al) /u.exec(
-      sentence,
-    )
-  const captain = /\b(?:captain|capitan|capitana|capt)\b/.test(folded)
+  const letter = lettered.exec(sentence)
+  const captain = captainSaid.test(folded)
   if (letter === null && !captain) return []
-  if (letter === null && !/\b(?:patch|letter|gafete|mark)\b/.test(folded)) return []
+  if (letter === null && !patch.test(folded)) return []
   const tokens = tokensOf(sentence)
   const hue = termsOf(lexicon, tokens)
     .filter((term) => term.meaning.kind === 'colour')
@@ -68,31 +82,35 @@ const captains = (sentence: string, { draft, lexicon }: Scene): readonly Patch[]
   ]
 }
 
-const letters = /\b(?:the|an?|una?|la) ["']?[CA]["']?(?![\p{L}'])/gu
+const letters = new RegExp(`\\b${said.letter} ["']?[CA]["']?(?![\\p{L}'])`, 'gu')
+const joint = new RegExp(`,| ${spoken.rosters.and} |&`)
 
 /** "Duval wears the C and Saar gets an A": each letter is that of its own clause. */
 const captainsOf = (sentence: string, scene: Scene): readonly Patch[] => {
-  const clauses = sentence.split(/,| and | y |&/)
+  const clauses = sentence.split(joint)
   const own = clauses.filter((clause) => clause.match(letters) !== null && refKeys(tokensOf(clause), scene.draft).length > 0)
   return own.length > 1 ? own.flatMap((clause) => captains(clause, scene)) : captains(sentence, scene)
 }
 
+const captainBegins = new RegExp(`\\b${said.captainBegins}`, 'i')
+
 /** Who stands on the list as captain, where a letter is spoken of and nobody is named. */
 const notedCaptains = (draft: Draft): readonly string[] =>
-  Object.entries(draft.rows).flatMap(([key, { note }]) => (/\bcapt|\bcapit/i.test(fold(note ?? '')) ? [key] : []))
+  Object.entries(draft.rows).flatMap(([key, { note }]) => (captainBegins.test(fold(note ?? '')) ? [key] : []))
 
-const longSleeve = /\b(?:long[- ]sleeves?|long sleeved|mangas? largas?)\b/iu
+const longSleeve = new RegExp(`\\b${said.longSleeve}\\b`, 'iu')
+const rest = new RegExp(`\\b${said.rest}\\b`, 'iu')
 
 /** "long sleeves for #1 and #13": a note on those rows, in the customer's words. */
 const sleeves = (sentence: string, draft: Draft): readonly Patch[] => {
   const words = longSleeve.exec(sentence)?.[0]
   if (words === undefined) return []
-  const stop = /\b(?:everyone else|everybody else|the rest|los dem[aá]s|las dem[aá]s|el resto)\b/iu.exec(sentence)
-  const said = sentence.slice(0, stop?.index ?? sentence.length)
-  const keys = refKeys(tokensOf(said), draft)
+  const stop = rest.exec(sentence)
+  const part = sentence.slice(0, stop?.index ?? sentence.length)
+  const keys = refKeys(tokensOf(part), draft)
   const noted = [...new Set(keys)].map((key): Patch => ({ path: ['rows', key, 'note'], value: words }))
   const first = firstFree(draft)
-  const fresh = unknownNumbers(said, draft).flatMap((number, index): readonly Patch[] => [
+  const fresh = unknownNumbers(part, draft).flatMap((number, index): readonly Patch[] => [
     { path: ['rows', `r${first + index}`, 'number'], value: number },
     { path: ['rows', `r${first + index}`, 'note'], value: words },
   ])

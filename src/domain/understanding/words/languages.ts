@@ -84,6 +84,8 @@ export const spoken = {
   answers: sources(all.map(({ answers }) => answers)),
   ages: sources(all.map(({ ages }) => ages)),
   sides: sources(all.map(({ sides }) => sides)),
+  rosters: sources(all.map(({ rosters }) => rosters)),
+  rowMarks: sources(all.map(({ rowMarks }) => rowMarks)),
 }
 
 /** The same one by one: words that are looked for among tokens, and patterns of whole sentences with a group of their own. */
@@ -91,6 +93,7 @@ export const listed = {
   people: lists(all.map(({ people }) => people)),
   hours: lists(all.map(({ hours }) => hours)),
   days: lists(all.map(({ days }) => days)),
+  rosters: lists(all.map(({ rosters }) => rosters)),
 }
 
 /** How often something was washed, in words of any language. */

@@ -9,6 +9,7 @@ import type { ComplaintPhrases, WashCounts } from './matters/complaints.ts'
 import type { IntentPhrases } from './matters/intents.ts'
 import type { LaterPhrases, OccasionPhrases } from './matters/occasions.ts'
 import type { MoneyPhrases, PeoplePhrases } from './matters/people.ts'
+import type { RosterPhrases, RowMarkPhrases } from './matters/rosters.ts'
 
 /** Where on a body, before it is known what goes there. */
 export type Spot = 'front' | 'back' | 'both-sides' | 'above' | 'below' | 'sleeves' | 'shoulders' | 'chest' | PlaceId
@@ -129,4 +130,6 @@ export type Words = {
   readonly answers: AnswerPhrases
   readonly ages: AgePhrases
   readonly sides: SidePhrases
+  readonly rosters: RosterPhrases
+  readonly rowMarks: RowMarkPhrases
 }

@@ -8,6 +8,7 @@ import { enIntents } from './intents.ts'
 import { enMarks } from './marks.ts'
 import { enLater, enOccasions } from './occasions.ts'
 import { enMoney, enPeople } from './people.ts'
+import { enRosters, enRowMarks } from './rosters.ts'
 import { enShades } from './shades.ts'
 import { enSports } from './sports.ts'
 
@@ -19,6 +20,8 @@ export const enWords: Words = {
   basics: enBasics,
   shades: enShades,
   intents: enIntents,
+  rowMarks: enRowMarks,
+  rosters: enRosters,
   sides: enSides,
   ages: enAges,
   answers: enAnswers,

@@ -8,6 +8,7 @@ import { esIntents } from './intents.ts'
 import { esMarks } from './marks.ts'
 import { esLater, esOccasions } from './occasions.ts'
 import { esMoney, esPeople } from './people.ts'
+import { esRosters, esRowMarks } from './rosters.ts'
 import { esShades } from './shades.ts'
 import { esSports } from './sports.ts'
 
@@ -38,6 +39,8 @@ export const esWords: Words = {
   basics: esBasics,
   shades: esShades,
   intents: esIntents,
+  rowMarks: esRowMarks,
+  rosters: esRosters,
   sides: esSides,
   ages: esAges,
   answers: esAnswers,

@@ -1,0 +1,66 @@
+import type { Phrases } from './phrases.ts'
+
+/**
+ * A list of players: headings of its columns by what stands in them (a column to `skip` is named too), labels of single lines, a size
+ * that comes later, cuts' letters before `letterSized` words. On a line `skipped` words are no part of a name, `besides` with
+ * `besidesMore` and `please` say what somebody is, `noNumber` says there is none; `sentence` words stand in sentences and hardly in a
+ * name, unless they are `given` names. `labels` head a line that tells of the order, `inOrder` puts names on rows in turn.
+ */
+export type RosterPhrases = Phrases<
+  | 'number'
+  | 'first'
+  | 'name'
+  | 'size'
+  | 'fit'
+  | 'quantity'
+  | 'age'
+  | 'skip'
+  | 'labelName'
+  | 'labelNumber'
+  | 'labelSize'
+  | 'later'
+  | 'letterSized'
+  | 'skipped'
+  | 'besides'
+  | 'besidesMore'
+  | 'please'
+  | 'noNumber'
+  | 'sentence'
+  | 'given'
+  | 'and'
+  | 'labels'
+  | 'inOrder'
+  | 'people'
+  | 'weAre'
+  | 'staff'
+  | 'fan'
+>
+
+/**
+ * What only some players wear: a captain's letter with what leads to it, where it goes and whose it is; long sleeves for some, up to
+ * the `rest`; a jersey of another colour for the one who keeps the goal (`keeper`), who `wears` it.
+ */
+export type RowMarkPhrases = Phrases<
+  | 'numberLead'
+  | 'role'
+  | 'roleIs'
+  | 'article'
+  | 'years'
+  | 'letterLead'
+  | 'letterOn'
+  | 'letterArticle'
+  | 'letterPlace'
+  | 'letterFor'
+  | 'letter'
+  | 'captain'
+  | 'captainBegins'
+  | 'patch'
+  | 'rightSide'
+  | 'longSleeve'
+  | 'rest'
+  | 'keeper'
+  | 'wears'
+  | 'wearsToo'
+  | 'numberNear'
+  | 'with'
+>
