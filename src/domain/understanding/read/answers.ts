@@ -96,6 +96,25 @@ const answerFace = ({ asked, text }: Scene): readonly Patch[] => {
   return most > 0 && best.length === 1 ? (best[0]?.patches ?? []) : []
 }
 
+/** "Adult", "the youth ones": of the cuts that were offered the one that is named. */
+const answerCut = ({ asked, text }: Scene): readonly Patch[] => {
+  const tokens = tokensOf(text)
+  const cut = tokens.map((_, at) => cutAt(tokens, at)).find((found) => found !== null)
+  return patchesOf(asked.readings, cut?.fit ?? '')
+}
+
+const inAll = /\b(?:in all|total|altogether|instead|only|en total|solo|nada mas|nomas)\b/
+const besides = /\b(?:besides|more|extra|as well|also|too|on top|add|mas|ademas|aparte|tambien|agrega)\b/
+
+/** "11", "5 in all", "5 more": how many it shall be. */
+const answerAmount = (scene: Scene): readonly Patch[] => {
+  const [all, more] = scene.asked.readings ?? []
+  const folded = fold(scene.text)
+  if (inAll.test(folded)) return all?.patches ?? []
+  if (besides.test(folded)) return more?.patches ?? []
+  return answerRaise({ ...scene, asked: { ...scene.asked, code: 'count' } })
+}
+
 /** A name is chosen by writing it as it was offered. */
 const answerWritten = ({ asked, text }: Scene): readonly Patch[] =>
   asked.readings?.find(({ value }) => fold(value) === fold(text).trim().replace(/[.!]$/, ''))?.patches ?? []
@@ -126,6 +145,10 @@ export const readAnswer = (scene: Scene): readonly Patch[] => {
       return answerAgain(scene)
     case 'name-order':
       return answerWritten(scene)
+    case 'fit':
+      return answerCut(scene)
+    case 'amount':
+      return answerAmount(scene)
     case 'face':
       return answerFace(scene)
     case 'variant':

@@ -6,6 +6,7 @@ import { readDrops, whichRow } from './drops.ts'
 import { namedAt, toldOfNobody } from './naming.ts'
 import { type Ref, refAt, rowsByNumber } from './refs.ts'
 import { readNearName, readRename, readSpelling, readSwap } from './renames.ts'
+import { readReplaced } from './replaced.ts'
 import { sizeAt } from './sizes.ts'
 import { isNumber, isWord, type Token } from './tokens.ts'
 
@@ -219,17 +220,28 @@ export const readCorrections = (tokens: readonly Token[], draft: Draft, quote: s
   const scene = { draft, quote }
   const swap = readSwap(tokens, scene)
   if (swap.patches.length > 0) return swap
-  const drops = readDrops(tokens, scene)
+  const drops = readReplaced(tokens, scene, readDrops(tokens, scene))
   const free = (found: Change): boolean => [...found.taken].every((index) => !drops.taken.has(index))
-  const other = instead(tokens, scene)
-  const changes = other.patches.length > 0 ? other : readChanges(tokens, scene)
-  const spelling = readSpelling(tokens, scene)
-  const near = spelling.patches.length > 0 ? spelling : readNearName(tokens, scene)
-  const others = [near, readRename(tokens, scene), changes].filter(free)
+  const left = { ...scene, draft: withoutGone(draft, drops.patches) }
+  const other = instead(tokens, left)
+  const changes = other.patches.length > 0 ? other : readChanges(tokens, left)
+  const spelling = readSpelling(tokens, left)
+  const near = spelling.patches.length > 0 ? spelling : readNearName(tokens, left)
+  const others = [near, readRename(tokens, left), changes].filter(free)
   const all = [drops, ...others]
   return {
     patches: all.flatMap((found) => found.patches),
     open: all.flatMap((found) => found.open),
     taken: new Set(all.flatMap((found) => [...found.taken])),
   }
+}
+
+/** Who was taken off the list, or gave their line to somebody else, is changed no further. */
+const withoutGone = (draft: Draft, patches: readonly Patch[]): Draft => {
+  const gone = new Set(
+    patches.flatMap(({ path: [root, key], value }) =>
+      root === 'rows' && (value === null || typeof value === 'object') ? [key] : [],
+    ),
+  )
+  return { ...draft, rows: Object.fromEntries(Object.entries(draft.rows).filter(([key]) => !gone.has(key))) }
 }

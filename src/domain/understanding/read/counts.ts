@@ -9,7 +9,10 @@ const { people, weAre } = listed.rosters
 const bareCount = (tokens: readonly Token[], at: number): number => {
   const after = tokens[at + 2]
   const ends = after === undefined || after.kind === 'break' || ['.', ',', '!', ':', ';'].includes(after.text)
-  return isWord(tokens[at], ...weAre) && isNumber(tokens[at + 1]) && ends ? Number(tokens[at + 1]?.text) : 0
+  const corrected = tokens
+    .slice(Math.max(0, at - 6), at)
+    .some((token, index, near) => token.key === 'no' && near[index + 1]?.key === tokens[at]?.key)
+  return !corrected && isWord(tokens[at], ...weAre) && isNumber(tokens[at + 1]) && ends ? Number(tokens[at + 1]?.text) : 0
 }
 
 const peopleCount = (tokens: readonly Token[], terms: readonly Term[], at: number): number => {

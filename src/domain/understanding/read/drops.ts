@@ -7,8 +7,9 @@ import { type SizeFound, sizeAt } from './sizes.ts'
 import { isCapital, isNumber, isWord, type Token } from './tokens.ts'
 
 const dropWords: readonly string[] = ['drop', 'remove', 'lose', 'strike', 'omit', 'delete', 'cancel', 'scratch']
-/** Quita, quítenla, bórralo, elimínenla, sáquenlo, saca. */
-const dropVerb = /^(?:quit|borr|elimin|sac|saqu)(?:a|e|ar|an|en|emos)(?:me|nos)?(?:l[ao]s?)?$/
+/** Quita, quítenla, quítenle, bórralo, elimínenla, sáquenlo, saca. */
+const dropVerb = /^(?:quit|borr|elimin|sac|saqu)(?:a|e|ar|an|en|emos)(?:me|nos)?(?:l[aeo]s?)?$/
+const them = /^\p{L}+(l[ao]s?)$/u
 /** A word that takes somebody or something off. */
 export const isDrop = (token: Token): boolean =>
   isWord(token, ...dropWords) || (token.kind === 'word' && dropVerb.test(token.key))
@@ -147,6 +148,29 @@ const plays: readonly string[] = [
   ...['van', 'juegan', 'vienen', 'siguen', 'estan', 'participan', 'quieren', 'entran'],
 ]
 
+const leaving: readonly (readonly string[])[] = [
+  ...[
+    'se dio de baja',
+    'causo baja',
+    'dejo el equipo',
+    'no juega mas',
+    'no va a jugar',
+    'no sigue',
+    'se fue del equipo',
+    'se salio',
+  ],
+  ...[
+    'left the team',
+    'has left',
+    "isn't playing",
+    'is not playing',
+    "won't be playing",
+    'not playing anymore',
+    'no longer plays',
+  ],
+  ...['is leaving', 'left us', 'moved away', "can't play", 'pulled out', 'backed out'],
+].map((words) => words.split(' '))
+
 /** "… ya no va", "… is out", "… dropped out": where the words end that say of who stands before that they leave. */
 const leavesAt = (tokens: readonly Token[], at: number): number | null => {
   const [first, second, third] = [tokens[at], tokens[at + 1], tokens[at + 2]]
@@ -157,6 +181,8 @@ const leavesAt = (tokens: readonly Token[], at: number): number | null => {
   }
   if (isWord(first, 'is', 'are') && isWord(second, 'out', 'off', 'gone')) return ends(third) ? at + 2 : null
   if (isWord(first, 'dropped') && isWord(second, 'out')) return at + 2
+  const left = leaving.find((words) => words.every((word, index) => tokens[at + index]?.key === word))
+  if (left !== undefined) return at + left.length
   return isWord(first, 'quit') && ends(second) ? at + 1 : null
 }
 
@@ -189,7 +215,22 @@ const readDropped = (tokens: readonly Token[], scene: Scene): Change => {
   let end = at + 1
   while (!isStop(tokens[end]) && !isWord(tokens[end], ...addWords)) end += 1
   const refs = refsIn(tokens.slice(at + 1, end), scene.draft.rows)
-  return { ...dropRefs(refs, scene), taken: refs.length === 0 ? new Set() : span(at, end) }
+  if (refs.length > 0) return { ...dropRefs(refs, scene), taken: span(at, end) }
+  return readDroppedBefore(tokens, at, scene)
+}
+
+const one: readonly string[] = ['him', 'her', 'it', 'lo', 'la']
+const several: readonly string[] = ['them', 'those', 'los', 'las']
+
+/** "El Diego del 6 no sigue, quítalo", "Gus moved away, please remove him": who was named before. */
+const readDroppedBefore = (tokens: readonly Token[], at: number, scene: Scene): Change => {
+  const pronoun = [them.exec(tokens[at]?.key ?? '')?.[1], tokens[at + 1]?.key].find((key) =>
+    [...one, ...several].includes(key ?? ''),
+  )
+  const refs = pronoun === undefined ? [] : refsIn(tokens.slice(0, at), scene.draft.rows)
+  const meant = several.includes(pronoun ?? '') ? refs : refs.slice(-1)
+  const [first] = meant
+  return first === undefined ? nothing : { ...dropRefs(meant, scene), taken: span(first.from, at + 1) }
 }
 
 /** "drop Lena", "one of the mediums is out", "Jayden quit, take him off": the first of these ways that says something. */

@@ -1,7 +1,7 @@
 import { type Change, nothing, type Scene, span } from './change.ts'
 import { isGivenName } from './given-names.ts'
 import { nameAt, pieces, type Ref } from './refs.ts'
-import { sentenceWords } from './row-line.ts'
+import { sentenceWords } from './sentence-words.ts'
 import { sizeAt } from './sizes.ts'
 import { fold, isCapital, isNumber, isWord, type Token } from './tokens.ts'
 

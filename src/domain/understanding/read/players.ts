@@ -4,7 +4,7 @@ import { isMonth, isWeekday } from './day-parts.ts'
 import { isGivenName } from './given-names.ts'
 import type { Lexicon } from './lexicon.ts'
 import { nameAt, rowsByName, rowsByNumber } from './refs.ts'
-import { sentenceWords } from './row-line.ts'
+import { sentenceWords } from './sentence-words.ts'
 import { type SizeFound, sizeAt } from './sizes.ts'
 import { isNumber, isWord, type Token } from './tokens.ts'
 

@@ -5,6 +5,7 @@ import type { Draft, Player } from '../draft.ts'
 import { type Patch, preview } from '../patch.ts'
 import { languages } from '../words/languages.ts'
 import { readBlend } from './blend.ts'
+import { readChangedTally } from './changed-tally.ts'
 import { readCorrections } from './corrections.ts'
 import { readDates } from './dates.ts'
 import { readEveryone } from './everyone.ts'
@@ -20,12 +21,11 @@ import { readNumberLists } from './number-lists.ts'
 import { readPlayers } from './players.ts'
 import { readRecolour } from './recolour.ts'
 import { readRestSizes } from './rest-sizes.ts'
-import { sizeAt } from './sizes.ts'
 import { placeStones, readStonePlaces, setAside } from './stone-places.ts'
 import { addPlayers } from './table.ts'
 import { type Counted, readTally } from './tally.ts'
 import { readThings } from './things.ts'
-import { fold, isNumber, isWord, type Token, tokensOf } from './tokens.ts'
+import { fold, type Token, tokensOf } from './tokens.ts'
 import { wearersSide } from './viewer.ts'
 export type Prose = {
   /** The message without its roster lines. */
@@ -124,56 +124,6 @@ const countedPatches = (
   return addCounted(draft, players)
 }
 
-const being: readonly string[] = [
-  'are',
-  'is',
-  'should',
-  'be',
-  'son',
-  'es',
-  'sean',
-  'deben',
-  'ser',
-  'need',
-  'to',
-  'now',
-  'ahora',
-  'mejor',
-  'que',
-]
-
-/** "Las medianas son 12, no 10": the amount said behind a size that was counted before. */
-const countedAgain = (before: Draft, tokens: readonly Token[]): readonly Patch[] =>
-  [...tokens.keys()].flatMap((at): readonly Patch[] => {
-    const size = isNumber(tokens[at - 1]) ? null : sizeAt(tokens, at)
-    if (size?.size === undefined || !isWord(tokens[size.to], ...being)) return []
-    let next = size.to
-    while (isWord(tokens[next], ...being)) next += 1
-    const amount = tokens[next]
-    const keys = Object.entries(before.tally).flatMap(([key, entry]) => (entry.size === size.size ? [key] : []))
-    const plain = isNumber(amount) && /^[1-9]\d{0,2}$/.test(amount?.text ?? '') && sizeAt(tokens, next) === null
-    return plain && keys.length === 1 ? [{ path: ['tally', keys[0] ?? '', 'quantity'], value: Number(amount?.text) }] : []
-  })
-
-const changing: readonly string[] = [
-  ...['make', 'change', 'instead', 'should', 'actually', 'really', 'now', 'only'],
-  ...['mejor', 'cambia', 'cambien', 'sean', 'ahora', 'solo', 'realmente', 'siempre'],
-]
-
-/** "Make that 10 mediums": so many of a size that was counted before; null when nothing is said otherwise. */
-const changedTally = (before: Draft, tokens: readonly Token[], counted: readonly Counted[]): readonly Patch[] | null => {
-  const fixed = countedAgain(before, tokens)
-  if (fixed.length > 0) return fixed
-  if (counted.length === 0 || !tokens.some((token) => changing.includes(token.key))) return null
-  const keys = counted.map((one) =>
-    Object.entries(before.tally).flatMap(([key, entry]) =>
-      entry.size === one.size && (one.fit === undefined || entry.fit === one.fit) ? [key] : [],
-    ),
-  )
-  if (keys.some((found) => found.length !== 1)) return null
-  return counted.map((one, index): Patch => ({ path: ['tally', keys[index]?.[0] ?? '', 'quantity'], value: one.quantity }))
-}
-
 /** Garments, what goes on them, counted sizes, and colours of nothing in particular. */
 const readGoods = (
   { scene, tokens, terms }: Sorted,
@@ -192,12 +142,12 @@ const readGoods = (
   const cloth = blend === null ? [] : [{ path: ['garments', first, 'fibres'], value: blend.fibres }]
   const swapped = swapColours(things, found.negated, found.loose)
   const loose = swapped.length > 0 ? { patches: [], open: [] } : placeLoose(things, found.loose, scene.asked)
-  const counted =
-    changedTally(scene.before, tokens, tally.counted) ?? countedPatches(scene.draft, things, { terms, counted: tally.counted })
+  const changed = readChangedTally(scene.before, { tokens, terms }, tally.counted)
+  const counted = [...changed.patches, ...countedPatches(scene.draft, things, { terms, counted: changed.fresh })]
   return {
     things,
     patches: [...found.patches, ...cloth, ...swapped, ...loose.patches, ...counted],
-    open: [...found.open, ...loose.open],
+    open: [...found.open, ...loose.open, ...changed.open],
   }
 }
 

@@ -3,6 +3,7 @@ import { listed, spoken } from '../words/languages.ts'
 import { cellsOf } from './cells.ts'
 import { isMonth, isWeekday } from './day-parts.ts'
 import { isGivenName } from './given-names.ts'
+import { isSentence } from './sentence-words.ts'
 import { type SizeFound, sizeAt } from './sizes.ts'
 import { isNumber, isWord, type Token, tokensOf } from './tokens.ts'
 
@@ -34,9 +35,6 @@ const beside = new RegExp(
 
 const noNumber = new RegExp(`\\b${said.noNumber}\\b`, 'iu')
 
-/** Words that stand in sentences about orders and hardly in a name. */
-export const sentenceWords: ReadonlySet<string> = new Set(listed.rosters.sentence)
-
 /** A name keeps every sign it was written with, but no separators round it. */
 export const trimName = (text: string): string => text.replace(/^[\s,;:#\-–.*•()]+|[\s,;:#\-–*•()]+$/g, '').replace(/\s+/g, ' ')
 
@@ -44,7 +42,7 @@ const isName = (words: readonly Token[]): boolean => {
   const letters = words.filter((token) => token.kind === 'word')
   if (letters.length === 0 || letters.length > 5 || words.some((token) => token.kind === 'number')) return false
   return (
-    !letters.some((token) => sentenceWords.has(token.key) && !isGivenName(token)) &&
+    !letters.some((token) => isSentence(token) && !isGivenName(token)) &&
     words.every((token) => token.kind === 'word' || `'-."`.includes(token.text))
   )
 }

@@ -45,7 +45,17 @@ const aside: readonly string[] = [
 ]
 
 /** Questions whose answers are choices: the message is tried as an answer even when it says something else besides. */
-const choosing: readonly string[] = ['drop', 'colour-of', 'numbers-or-pieces', 'count', 'leaving', 'whose', 'name-order']
+const choosing: readonly string[] = [
+  'drop',
+  'colour-of',
+  'numbers-or-pieces',
+  'count',
+  'amount',
+  'fit',
+  'leaving',
+  'whose',
+  'name-order',
+]
 
 /** A figure that answers "how many?" stands nearly alone; among other words it may be anything. */
 const isChosen = (code: string, text: string): boolean =>

@@ -1,0 +1,16 @@
+import { listed } from '../words/languages.ts'
+import { isCapital, type Token } from './tokens.ts'
+
+/** Words that stand in sentences about orders and hardly in a name. */
+export const sentenceWords: ReadonlySet<string> = new Set(listed.rosters.sentence)
+
+/** Small words of changes: in capitals they may be a name's ("Page Not Found"). */
+const changeWords: ReadonlySet<string> = new Set(
+  'more less fewer extra not instead meant menos mas equivoque quise wait actually oops sorry perdon only solo make made'.split(
+    ' ',
+  ),
+)
+
+/** Whether a word stands in sentences about orders and in no name. */
+export const isSentence = (token: Token): boolean =>
+  sentenceWords.has(token.key) || (changeWords.has(token.key) && !isCapital(token))
