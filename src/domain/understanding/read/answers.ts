@@ -139,18 +139,27 @@ export const readAnswer = (scene: Scene): readonly Patch[] => {
       return everyone.test(fold(text)) ? patchesOf(asked.readings, 'everyone') : []
     case 'ask-cloth':
       return unknown.test(fold(text)) ? patchesOf(asked.readings, 'not-known') : []
+    default:
+      return readChosen(scene)
+  }
+}
+
+/** What a message chooses of the readings that were offered. */
+const readChosen = (scene: Scene): readonly Patch[] => {
+  const { asked, text } = scene
+  switch (asked.code) {
     case 'leaving':
     case 'sizes-again':
     case 'whose':
       return answerAgain(scene)
     case 'name-order':
       return answerWritten(scene)
+    case 'face':
+      return answerFace(scene)
     case 'fit':
       return answerCut(scene)
     case 'amount':
       return answerAmount(scene)
-    case 'face':
-      return answerFace(scene)
     case 'variant':
       return taken.test(fold(text).trim()) ? patchesOf(asked.readings, 'take-variant') : []
     case 'duplicate-number':
