@@ -1,59 +1,16 @@
+import { listed } from '../words/languages.ts'
 import { isMonth, isWeekday } from './day-parts.ts'
 import type { Lexicon } from './lexicon.ts'
 import { isCapital, isWord, type Token } from './tokens.ts'
 
-const cues: readonly string[] = ['team', 'equipo', 'club', 'somos', 'squad', 'called', 'llama', 'llaman', 'named']
-const leads: readonly string[] = ['the', 'los', 'las', 'for', 'from', 'of', 'de', 'para', 'are', 'is', 'w', 'with', 'con', 'del']
+const cues: readonly string[] = listed.team.cues
+const leads: readonly string[] = listed.team.leads
 /** What a group of people is called behind its name. */
-const groups: readonly string[] = [
-  'team',
-  'club',
-  'crew',
-  'squad',
-  'boosters',
-  'parents',
-  'players',
-  'program',
-  'league',
-  'moms',
-  'here',
-]
+const groups: readonly string[] = listed.team.groups
 /** Words of a name that say it is a team's or a school's. */
-const bodies = new Set(
-  'club team academy school high middle elementary league company crew fc hs primaria secundaria preparatoria escuela colegio liga academia deportivo atletico'.split(
-    ' ',
-  ),
-)
-const joiners: readonly string[] = ['de', 'del', 'la', 'los', 'las', 'of', 'the', '&']
-const personal: readonly string[] = [
-  "i'm",
-  'im',
-  'soy',
-  'coach',
-  'ms',
-  'ms.',
-  'mr',
-  'mr.',
-  'mrs',
-  'name',
-  'nombre',
-  'profe',
-  'maestra',
-  'entrenador',
-  'husband',
-  'wife',
-  'director',
-  'recoge',
-  'firma',
-  'hermana',
-  'hermano',
-  'esposo',
-  'add',
-  'agrega',
-  'drop',
-  'quita',
-  'llamo',
-]
+const bodies = new Set(listed.team.bodies)
+const joiners: readonly string[] = listed.team.joiners
+const personal: readonly string[] = listed.team.personal
 
 type Run = { readonly from: number; readonly to: number; readonly text: string }
 
@@ -61,7 +18,7 @@ const isNamelike = (token: Token | undefined): boolean => isCapital(token) && !i
 
 /** "Ernesto Quiroga de los Halcones": what follows is the team, not the person's name. */
 const isOfThe = (tokens: readonly Token[], at: number): boolean =>
-  isWord(tokens[at], 'de', 'of') && isWord(tokens[at + 1], 'los', 'las', 'the')
+  isWord(tokens[at], ...listed.team.of) && isWord(tokens[at + 1], ...listed.team.the)
 
 /** The K of "5K" is no name. */
 const isGlued = (tokens: readonly Token[], at: number): boolean =>
@@ -122,12 +79,7 @@ const trimmed = (run: Run, { tokens, text, lexicon }: Scene): Run | null => {
   return from >= to ? null : { from, to, text: text.slice(tokens[from]?.start, tokens[to - 1]?.end) }
 }
 
-const openings = new Set(
-  (
-    "we're i'm it's that's here's im hi need needs we our i roster same parents add hi hello hey good morning afternoon evening please the they there this that these those for from fan flag slow my me it its numbers number names name everybody everyone all " +
-    'hola buenas buenos tardes dias noches necesito quiero ocupo somos para equipo le va la el los las un una son lista es se por con sin todo todos traemos gracias ya yo urge fútbol futbol purchase order thanks bling front back each home away sizes size just also can could do does is are will what when whats captain coach coaches team names'
-  ).split(' '),
-)
+const openings = new Set(listed.team.openings)
 
 const isOpening = (token: Token | undefined, lexicon: Lexicon, single: boolean): boolean => {
   if (token === undefined) return false
@@ -149,11 +101,7 @@ const isBody = ({ tokens, sports }: Scene, { from, to }: Run): boolean =>
   tokens.slice(from, to).some((token, index) => bodies.has(token.key) || sports.has(from + index))
 
 /** Who is called something is a player here, and no team. */
-const kin = new Set(
-  'son daughter kid girl boy player child niece nephew grandson granddaughter hijo hija nino nina jugador jugadora sobrino sobrina nieto nieta ella he she'.split(
-    ' ',
-  ),
-)
+const kin = new Set(listed.team.kin)
 
 const score = (scene: Scene, run: Run): number => {
   const { tokens, people } = scene
@@ -161,7 +109,7 @@ const score = (scene: Scene, run: Run): number => {
   if (people.some((person) => run.text.includes(person) || person.includes(run.text))) return 0
   if (personal.includes(previous[0] ?? '') || personal.includes(tokens[run.from]?.key.replace(/\.$/, '') ?? '')) return 0
   if (
-    isWord(tokens[run.from - 1], 'llama', 'called', 'named') &&
+    isWord(tokens[run.from - 1], ...listed.team.called) &&
     tokens.slice(Math.max(0, run.from - 6), run.from).some((token) => kin.has(token.key))
   )
     return 0
@@ -169,16 +117,16 @@ const score = (scene: Scene, run: Run): number => {
   const cued =
     previous.some((key, index) => cues.includes(key) && index < 3) ||
     isWord(tokens[run.to], ...groups) ||
-    (isWord(tokens[run.to], 'is') && isWord(tokens[run.to + 2], 'club', 'team'))
+    (isWord(tokens[run.to], ...listed.team.is) && isWord(tokens[run.to + 2], ...listed.team.isA))
   const led = leads.includes(previous[0] ?? '')
-  const plural = ['los', 'las'].includes(previous[0] ?? '')
-  const needs = isWord(tokens[run.to], 'need', 'needs', 'want', 'wants', 'necesita', 'necesitan', 'quieren', 'ocupan')
+  const plural = listed.team.articles.includes(previous[0] ?? '')
+  const needs = isWord(tokens[run.to], ...listed.team.needs)
   const opens =
     isPause(tokens[run.from - 1]) &&
     (tokens[run.to]?.text === ',' ||
       tokens[run.to]?.text === '.' ||
       tokens[run.to]?.kind === 'break' ||
-      isWord(tokens[run.to + 1], 'st', 'nd', 'rd', 'th') ||
+      isWord(tokens[run.to + 1], ...listed.team.ordinals) ||
       tokens[run.to] === undefined)
   return (
     Number(cued) * 4 +
@@ -203,7 +151,8 @@ export const readTeam = (scene: Scene): string | null => {
   if (best === null) return null
   const { run } = best
   const article =
-    ['los', 'las'].includes(scene.tokens[run.from - 1]?.key ?? '') && /^\p{Lu}/u.test(scene.tokens[run.from - 1]?.text ?? '')
+    listed.team.articles.includes(scene.tokens[run.from - 1]?.key ?? '') &&
+    /^\p{Lu}/u.test(scene.tokens[run.from - 1]?.text ?? '')
   const text = article ? scene.text.slice(scene.tokens[run.from - 1]?.start, scene.tokens[run.to - 1]?.end) : run.text
   return text.replace(/[.,]+$/, '').slice(0, 120)
 }

@@ -1,3 +1,4 @@
+import { listed } from '../words/languages.ts'
 import type { Term } from './lexicon.ts'
 import { sizeAt } from './sizes.ts'
 import { isCapital, isNumber, isWord, type Token } from './tokens.ts'
@@ -6,49 +7,7 @@ const isShouted = (token: Token | undefined): boolean =>
   token?.kind === 'word' && /^\p{Lu}[\p{Lu}\p{M}'&.-]*\p{Lu}$/u.test(token.text)
 
 /** Capitals that are no words on a shirt. */
-const notText: readonly string[] = [
-  'fc',
-  'rfc',
-  'sc',
-  'cf',
-  'ss',
-  'po',
-  'ok',
-  'asap',
-  'usa',
-  'jv',
-  'hs',
-  'ms',
-  'pe',
-  'pta',
-  'pto',
-  'u',
-  'ab',
-  'htv',
-  'csv',
-  'pdf',
-  'his',
-  'her',
-  'both',
-  'all',
-  'exactly',
-  'not',
-  'please',
-  'and',
-  'xv',
-  'only',
-  'just',
-  'no',
-  'never',
-  'must',
-  'same',
-  'each',
-  'one',
-  'solo',
-  'nada',
-  'todos',
-  'todas',
-]
+const notText: readonly string[] = listed.written.notText
 
 /** Shouted, "STAFF" and "CHEER" are words to write; other words of the trade keep their meaning. */
 const isWritten = (term: Term | undefined): boolean =>
@@ -58,7 +17,7 @@ const isWritten = (term: Term | undefined): boolean =>
 const isPlaced = (tokens: readonly Token[], terms: ReadonlyMap<number, Term>, at: number): boolean => {
   const before = tokens[at - 1]
   const opens = before === undefined || before.kind === 'break' || ['.', ',', ':', ';'].includes(before.text)
-  if (!opens || terms.get(at)?.meaning.kind !== 'class' || !isWord(tokens[at + 1], 'on', 'across', 'over', 'en')) return false
+  if (!opens || terms.get(at)?.meaning.kind !== 'class' || !isWord(tokens[at + 1], ...listed.written.placing)) return false
   return [at + 1, at + 2, at + 3].some((next) => terms.get(next)?.meaning.kind === 'place')
 }
 
@@ -90,22 +49,7 @@ export const shoutAt = (tokens: readonly Token[], terms: ReadonlyMap<number, Ter
   return words.length > 0 && isYear(tokens[to]) ? to + 1 : to
 }
 
-const writing: readonly string[] = [
-  'put',
-  'says',
-  'say',
-  'saying',
-  'print',
-  'read',
-  'reads',
-  'diga',
-  'digan',
-  'pon',
-  'ponle',
-  'ponga',
-  'pongan',
-  'letters',
-]
+const writing: readonly string[] = listed.written.writing
 
 /** A short word in capitals ("JV", "PE") is written only where its clause says where, or to write it. */
 const isToldToWrite = (tokens: readonly Token[], terms: ReadonlyMap<number, Term>, at: number): boolean => {
@@ -118,7 +62,7 @@ const isToldToWrite = (tokens: readonly Token[], terms: ReadonlyMap<number, Term
     if (
       kind === 'place' ||
       kind === 'word' ||
-      isWord(tokens[at + 1], 'is', 'in', 'es', 'en') ||
+      isWord(tokens[at + 1], ...listed.written.isIn) ||
       writing.includes(tokens[index]?.key ?? '')
     )
       return true
@@ -139,22 +83,8 @@ const isYear = (token: Token | undefined): boolean => token?.kind === 'number' &
 const isReference = (tokens: readonly Token[], at: number): boolean =>
   tokens[at + 1]?.text === '-' && tokens[at + 1]?.start === tokens[at]?.end && isNumber(tokens[at + 2])
 
-const telling: readonly string[] = [
-  'say',
-  'says',
-  'saying',
-  'read',
-  'reads',
-  'word',
-  'words',
-  'diga',
-  'digan',
-  'dice',
-  'palabra',
-  'palabras',
-  'leyenda',
-]
-const small: readonly string[] = ['de', 'del', 'la', 'las', 'los', 'el', 'of', 'the', '&', 'y', 'and']
+const telling: readonly string[] = listed.written.telling
+const small: readonly string[] = listed.written.small
 
 /** "it should say Rebels", "que diga Las Reinas": capitals right behind a word that tells what to write. */
 export const titleAt = (tokens: readonly Token[], terms: ReadonlyMap<number, Term>, at: number): number => {

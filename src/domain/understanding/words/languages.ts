@@ -94,6 +94,8 @@ export const listed = {
   hours: lists(all.map(({ hours }) => hours)),
   days: lists(all.map(({ days }) => days)),
   rosters: lists(all.map(({ rosters }) => rosters)),
+  team: lists(all.map(({ team }) => team)),
+  written: lists(all.map(({ written }) => written)),
 }
 
 /** How often something was washed, in words of any language. */

@@ -10,6 +10,8 @@ import type { IntentPhrases } from './matters/intents.ts'
 import type { LaterPhrases, OccasionPhrases } from './matters/occasions.ts'
 import type { MoneyPhrases, PeoplePhrases } from './matters/people.ts'
 import type { RosterPhrases, RowMarkPhrases } from './matters/rosters.ts'
+import type { TeamPhrases } from './matters/team.ts'
+import type { WrittenPhrases } from './matters/written.ts'
 
 /** Where on a body, before it is known what goes there. */
 export type Spot = 'front' | 'back' | 'both-sides' | 'above' | 'below' | 'sleeves' | 'shoulders' | 'chest' | PlaceId
@@ -132,4 +134,6 @@ export type Words = {
   readonly sides: SidePhrases
   readonly rosters: RosterPhrases
   readonly rowMarks: RowMarkPhrases
+  readonly team: TeamPhrases
+  readonly written: WrittenPhrases
 }

@@ -11,6 +11,8 @@ import { enMoney, enPeople } from './people.ts'
 import { enRosters, enRowMarks } from './rosters.ts'
 import { enShades } from './shades.ts'
 import { enSports } from './sports.ts'
+import { enTeam } from './team.ts'
+import { enWritten } from './written.ts'
 
 const numbers = ['one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten', 'eleven', 'twelve']
 
@@ -20,6 +22,8 @@ export const enWords: Words = {
   basics: enBasics,
   shades: enShades,
   intents: enIntents,
+  written: enWritten,
+  team: enTeam,
   rowMarks: enRowMarks,
   rosters: enRosters,
   sides: enSides,

@@ -11,6 +11,8 @@ import { esMoney, esPeople } from './people.ts'
 import { esRosters, esRowMarks } from './rosters.ts'
 import { esShades } from './shades.ts'
 import { esSports } from './sports.ts'
+import { esTeam } from './team.ts'
+import { esWritten } from './written.ts'
 
 const numbers = ['uno', 'dos', 'tres', 'cuatro', 'cinco', 'seis', 'siete', 'ocho', 'nueve', 'diez', 'once', 'doce']
 
@@ -39,6 +41,8 @@ export const esWords: Words = {
   basics: esBasics,
   shades: esShades,
   intents: esIntents,
+  written: esWritten,
+  team: esTeam,
   rowMarks: esRowMarks,
   rosters: esRosters,
   sides: esSides,

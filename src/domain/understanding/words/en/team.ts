@@ -1,0 +1,46 @@
+import type { TeamPhrases } from '../matters/team.ts'
+
+export const enTeam: TeamPhrases = {
+  cues: ['team', 'club', 'squad', 'called', 'named'],
+  leads: ['the', 'for', 'from', 'of', 'are', 'is', 'w', 'with'],
+  groups: [...['team', 'club', 'crew', 'squad', 'boosters', 'parents', 'players', 'program', 'league', 'moms', 'here']],
+  bodies: [...['club', 'team', 'academy', 'school', 'high', 'middle', 'elementary', 'league', 'company', 'crew', 'fc', 'hs']],
+  joiners: ['of', 'the', '&'],
+  personal: [
+    ...["i'm", 'im', 'coach', 'ms', 'ms.', 'mr', 'mr.', 'mrs', 'name', 'husband', 'wife', 'director', 'add'],
+    ...['drop'],
+  ],
+  openings: [
+    ...["we're", "i'm", "it's", "that's", "here's", 'im', 'hi', 'need', 'needs', 'we', 'our', 'i', 'roster'],
+    ...['same', 'parents', 'add', 'hello', 'hey', 'good', 'morning', 'afternoon', 'evening', 'please', 'the', 'they', 'there'],
+    ...['this', 'that', 'these', 'those', 'for', 'from', 'fan', 'flag', 'slow', 'my', 'me', 'it', 'its'],
+    ...[
+      'numbers',
+      'number',
+      'names',
+      'name',
+      'everybody',
+      'everyone',
+      'all',
+      'purchase',
+      'order',
+      'thanks',
+      'bling',
+      'front',
+      'back',
+    ],
+    ...['each', 'home', 'away', 'sizes', 'size', 'just', 'also', 'can', 'could', 'do', 'does', 'is', 'are'],
+    ...['will', 'what', 'when', 'whats', 'captain', 'coach', 'coaches', 'team'],
+  ],
+  kin: [
+    ...['son', 'daughter', 'kid', 'girl', 'boy', 'player', 'child', 'niece', 'nephew', 'grandson', 'granddaughter', 'he', 'she'],
+  ],
+  of: ['of'],
+  the: ['the'],
+  called: ['called', 'named'],
+  is: ['is'],
+  isA: ['club', 'team'],
+  needs: ['need', 'needs', 'want', 'wants'],
+  ordinals: ['st', 'nd', 'rd', 'th'],
+  articles: [],
+}

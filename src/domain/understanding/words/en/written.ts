@@ -1,0 +1,14 @@
+import type { WrittenPhrases } from '../matters/written.ts'
+
+export const enWritten: WrittenPhrases = {
+  notText: [
+    ...['fc', 'rfc', 'sc', 'cf', 'ss', 'po', 'ok', 'asap', 'usa', 'jv', 'hs', 'ms', 'pe', 'pta'],
+    ...['pto', 'u', 'ab', 'htv', 'csv', 'pdf', 'his', 'her', 'both', 'all', 'exactly', 'not', 'please'],
+    ...['and', 'xv', 'only', 'just', 'no', 'never', 'must', 'same', 'each', 'one'],
+  ],
+  placing: ['on', 'across', 'over'],
+  writing: ['put', 'says', 'say', 'saying', 'print', 'read', 'reads', 'letters'],
+  isIn: ['is', 'in'],
+  telling: ['say', 'says', 'saying', 'read', 'reads', 'word', 'words'],
+  small: ['of', 'the', '&', 'and'],
+}

@@ -1,0 +1,10 @@
+import type { WrittenPhrases } from '../matters/written.ts'
+
+export const esWritten: WrittenPhrases = {
+  notText: ['no', 'solo', 'nada', 'todos', 'todas'],
+  placing: ['en'],
+  writing: ['diga', 'digan', 'pon', 'ponle', 'ponga', 'pongan'],
+  isIn: ['es', 'en'],
+  telling: ['diga', 'digan', 'dice', 'palabra', 'palabras', 'leyenda'],
+  small: ['de', 'del', 'la', 'las', 'los', 'el', '&', 'y'],
+}

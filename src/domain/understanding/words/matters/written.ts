@@ -1,0 +1,7 @@
+import type { Phrases } from './phrases.ts'
+
+/**
+ * Words to be pressed: capitals that are none (`notText`), words behind a shouted vinyl that say where it goes (`placing`), words that
+ * tell what to write (`writing`, `telling`) and small words inside such a name.
+ */
+export type WrittenPhrases = Phrases<'notText' | 'placing' | 'writing' | 'isIn' | 'telling' | 'small'>
