@@ -1,6 +1,6 @@
 import type { Draft } from '../draft.ts'
 import type { Patch } from '../patch.ts'
-import { artworkWords } from '../words/languages.ts'
+import { artworkWords, spoken } from '../words/languages.ts'
 import { type Lexicon, termsOf } from './lexicon.ts'
 import { blanked, fold, type Token, tokensOf } from './tokens.ts'
 
@@ -29,10 +29,10 @@ const isLettered = (tokens: readonly Token[], { text, from, to }: { text: string
   artworkWords.lettered.has(tokens.slice(from, to).find((token) => artworkWords.lettered.has(token.key))?.key ?? '')
 
 /** Who looks at the artwork and approves it is a person of the order, no drawing. */
-const deciding = /\b(?:approv\w+|sign(?:s|ed)? off|aprueb\w+|firma|autoriz\w+)\b/
+const deciding = new RegExp(`\\b${spoken.things.decides}\\b`)
 
 /** A sentence after the drawing's that speaks of it still: "it's a horse head on the left chest". */
-const goesOn = /^\s*(?:and |y )?(?:it|its|it's|that|the image|es|va|iria|seria|quiero que vaya|lo quiero|ponganlo)\b/
+const goesOn = new RegExp(`^\\s*(?:${spoken.rosters.and} )?${spoken.things.drawingGoesOn}\\b`)
 
 const isRefused = (tokens: readonly Token[], from: number, at: number): boolean =>
   tokens.slice(from, at).some((token) => artworkWords.refused.has(token.key))

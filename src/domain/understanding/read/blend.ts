@@ -1,4 +1,5 @@
 import type { Fibre } from '../../garment/garment.ts'
+import { listed } from '../words/languages.ts'
 import type { Term } from './lexicon.ts'
 import type { Token } from './tokens.ts'
 
@@ -15,7 +16,7 @@ const percentBefore = (tokens: readonly Token[], at: number): number | null => {
     if (token?.kind === 'number' && /^\d{1,3}$/.test(token.text)) {
       const marked =
         tokens.slice(at - back, at).some((one) => one.text === '%') ||
-        /^(?:percent|por|ciento)$/.test(tokens[at - back + 1]?.key ?? '')
+        listed.things.percent.includes(tokens[at - back + 1]?.key ?? '')
       return marked ? Number(token.text) : null
     }
   }
@@ -25,8 +26,7 @@ const percentBefore = (tokens: readonly Token[], at: number): number | null => {
 /** The figures and signs right before a fibre that give its share. */
 const sharesBefore = (tokens: readonly Token[], at: number): readonly number[] => {
   const isShare = (token: Token | undefined) =>
-    token !== undefined &&
-    (token.kind === 'number' || token.text === '%' || ['percent', 'por', 'ciento', 'de'].includes(token.key))
+    token !== undefined && (token.kind === 'number' || token.text === '%' || listed.things.share.includes(token.key))
   return [at - 1, at - 2, at - 3].filter((_, index, all) => all.slice(0, index + 1).every((one) => isShare(tokens[one])))
 }
 

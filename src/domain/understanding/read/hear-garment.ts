@@ -1,4 +1,5 @@
 import type { GarmentKind } from '../draft.ts'
+import { listed } from '../words/languages.ts'
 import type { Item } from './items.ts'
 import { applyWaiting, before } from './look-around.ts'
 import { flush, put, putGarment, type Walk, whichHue } from './walk.ts'
@@ -38,9 +39,7 @@ const countWaiting = (walk: Walk): number | undefined => {
 
 const isOf = (walk: Walk, at: number): boolean => {
   const item = before(walk, at)
-  return (
-    item !== undefined && (item.kind === 'of' || ['on', 'for', 'de', 'en', 'para'].includes(item.key)) && walk.groups.length > 0
-  )
+  return item !== undefined && (item.kind === 'of' || listed.things.onGarment.includes(item.key)) && walk.groups.length > 0
 }
 
 const restrict = (walk: Walk, id: string): void => {
@@ -57,9 +56,7 @@ const restrict = (walk: Walk, id: string): void => {
 const isPerHead = (walk: Walk, at: number): boolean => {
   const near = walk.items.slice(Math.max(0, at - 40), at)
   const stop = Math.max(0, at - 40) + near.findLastIndex((item) => item.kind === 'stop')
-  return walk.items
-    .slice(stop + 1, at + 3)
-    .some((item) => ['every', 'each', 'everyone', 'everybody', 'cada', 'per'].includes(item.key))
+  return walk.items.slice(stop + 1, at + 3).some((item) => listed.things.each.includes(item.key))
 }
 
 /** Two colours wait for one garment: which is the cloth's? */

@@ -1,33 +1,16 @@
 import type { Patch } from '../patch.ts'
+import { listed } from '../words/languages.ts'
 import { newGroup, placesAt, refusal, stonesOf } from './groups.ts'
 import type { Item } from './items.ts'
 import { applyWaiting, isNegated } from './look-around.ts'
 import { currentGroups, flush, put, sentence, startEdge, stonesOnly, type Walk } from './walk.ts'
 
 /** Words after which names and numbers are a list, not a thing to press. */
-const listWords: readonly string[] = [
-  'here',
-  'heres',
-  "here's",
-  'send',
-  'list',
-  'roster',
-  'lista',
-  'spell',
-  'spelling',
-  'my',
-  'mi',
-  'their',
-  'phone',
-  'order',
-  'po',
-  'mal',
-  'wrong',
-]
+const listWords: readonly string[] = listed.things.list
 
 const isListed = (walk: Walk, at: number): boolean => {
   const [next, after] = walk.items.slice(at + 1, at + 3)
-  const linked = next?.kind === 'other' && ['is', 'es', 'are', 'son', '#'].includes(next.key)
+  const linked = next?.kind === 'other' && listed.things.are.includes(next.key)
   if (next?.kind === 'figure' || (linked && (after?.kind === 'figure' || after?.kind === 'other' || after?.kind === 'count')))
     return true
   return walk.items.slice(Math.max(0, at - 3), at).some((item) => item.kind === 'other' && listWords.includes(item.key))
@@ -54,15 +37,12 @@ const refuse = (walk: Walk, content: 'number' | 'name'): void => {
 
 /** "The coach: COACH on the chest, no number": where the others wear one, a single "no number" speaks of one of them. */
 const isOfOne = (walk: Walk, content: 'number' | 'name', at: number): boolean => {
-  const single = ['number', 'name', 'numero', 'nombre', 'dorsal', 'apellido'].includes(walk.items[at]?.key ?? '')
+  const single = listed.things.single.includes(walk.items[at]?.key ?? '')
   const worn = Object.values(walk.draft.marks).some((mark) => mark.content === content && mark.wanted !== false)
   return single && worn && walk.scope === null && Object.keys(walk.draft.rows).length > 0
 }
 
-const extraWords: readonly string[] = [
-  ...['extra', 'extras', 'spare', 'spares', 'blank', 'blanks', 'additional', 'backup', 'backups'],
-  ...['adicional', 'adicionales', 'repuesto', 'repuestos', 'reserva', 'liso', 'lisos'],
-]
+const extraWords: readonly string[] = listed.things.extra
 
 /** "2 extra, no name or number": said of some pieces, not of all. */
 const isOfExtras = (walk: Walk): boolean => sentence(walk).some((item) => extraWords.includes(item.key))
@@ -145,22 +125,7 @@ export const hearOutline = (walk: Walk, at: number): void => {
   applyWaiting(walk)
 }
 
-const ofWords: readonly string[] = [
-  'on',
-  'around',
-  'for',
-  'the',
-  'en',
-  'alrededor',
-  'a',
-  'de',
-  'los',
-  'las',
-  'el',
-  'la',
-  'both',
-  'only',
-]
+const ofWords: readonly string[] = listed.things.stonesOn
 
 /** "Stones on the names", "piedras en el número y el nombre": what is named right behind is what they are of. */
 const stonedAhead = (walk: Walk, at: number): readonly ('number' | 'name')[] => {
@@ -197,7 +162,7 @@ export const hearStones = (walk: Walk, at: number): void => {
 }
 
 const joining: ReadonlySet<Item['kind']> = new Set(['of', 'in', 'with', 'rows', 'count', 'figure', 'word', 'stone-size'])
-const joiners: readonly string[] = ['in', 'the', 'las', 'los', 'el', 'la', 'a', 'single']
+const joiners: readonly string[] = listed.things.stoneJoins
 
 /** "contorno de piedra", "el borde de las letras con una hilera de piedra": the outline is made of stones. */
 const isMadeOf = (walk: Walk, at: number): boolean => {
@@ -210,7 +175,7 @@ const isMadeOf = (walk: Walk, at: number): boolean => {
   )
   const linked = back
     .slice(0, before)
-    .some((item) => item.kind === 'of' || item.kind === 'with' || item.key === 'in' || item.kind === 'in')
+    .some((item) => item.kind === 'of' || item.kind === 'with' || listed.things.made.includes(item.key) || item.kind === 'in')
   return back[before]?.kind === 'outline' && linked
 }
 
@@ -220,7 +185,7 @@ export const negatedPlace = (walk: Walk, item: Extract<Item, { kind: 'place' }>,
   if (no === undefined) return false
   const word = walk.items[no]?.key ?? ''
   const group = walk.groups[0]
-  if (['nothing', 'nada'].includes(word) || group === undefined || group.places.size === 0) {
+  if (listed.things.nothing.includes(word) || group === undefined || group.places.size === 0) {
     if (no < at - 2) return false
     const content = group?.content ?? 'number'
     flush(walk)

@@ -1,3 +1,4 @@
+import { listed } from '../words/languages.ts'
 import type { Group } from './groups.ts'
 import type { Item } from './items.ts'
 import { currentGroups, type Walk } from './walk.ts'
@@ -52,7 +53,7 @@ export const modifyLength = (walk: Walk, item: Extract<Item, { kind: 'length' }>
   const at = walk.items.indexOf(item)
   if (walk.items[at - 1]?.kind === 'no') return
   const next = walk.items[at + 1]
-  const tall = next?.kind === 'other' && ['tall', 'high', 'on', 'in'].includes(next.key)
+  const tall = next?.kind === 'other' && listed.things.tall.includes(next.key)
   const place = tall ? walk.items[at + 2] : next
   const behind = walk.items[at - 1]?.kind === 'place' && next?.kind === 'place' && walk.items[at + 2]?.kind === 'length'
   if (place?.kind === 'place' && !behind && (!walk.postfix || isPaired(walk.items, at))) {

@@ -1,4 +1,5 @@
 import type { Fit, Size } from '../../garment/garment.ts'
+import { listed } from '../words/languages.ts'
 import type { Meaning } from '../words/word-list.ts'
 import type { Term } from './lexicon.ts'
 import { cutAt, sizeAt } from './sizes.ts'
@@ -69,7 +70,7 @@ const lengthAt = (tokens: readonly Token[], terms: ReadonlyMap<number, Term>, at
   const next = tokens[at + 1]
   const part = next !== undefined && isNumber(next) && next.text.includes('/') ? figureOf(next.text) : null
   let to = part === null ? at + 1 : at + 2
-  if (tokens[to]?.text === '-' || isWord(tokens[to], 'de', 'an', 'a', 'of')) to += 1
+  if (tokens[to]?.text === '-' || isWord(tokens[to], ...listed.things.ofUnit)) to += 1
   const unit = unitAt(terms, to)
   if (unit === null) return null
   const micrometres = Math.round((whole + (part ?? 0)) * perUnit[unit.unit])
@@ -100,7 +101,7 @@ const plainItem = (token: Token, at: number): Item => {
   if (token.kind === 'number') return { kind: 'figure', text: token.text, ...place }
   const pause = pauses[token.text]
   if (pause !== undefined) return { kind: pause, ...place }
-  if (isWord(token, 'of', 'del')) return { kind: 'of', ...place }
+  if (isWord(token, ...listed.things.of)) return { kind: 'of', ...place }
   return { kind: 'other', ...place }
 }
 
@@ -110,10 +111,7 @@ const textItem = ({ text, tokens }: Sentence, at: number, to: number): Item => {
 }
 
 /** Words that are said of a garment's cut, not of the players. */
-const isCut = (token: Token): boolean =>
-  /^(?:youth|adult|adults|women'?s|womens|ladies|men'?s|mens|unisex|toddler|juvenil|juveniles|dama|caballero|adulto)$/.test(
-    token.key,
-  )
+const isCut = (token: Token): boolean => listed.things.cuts.includes(token.key)
 
 /** A length, a quotation or shouted words at a token. */
 const longItem = (sentence: Sentence, terms: ReadonlyMap<number, Term>, at: number): Item | null => {

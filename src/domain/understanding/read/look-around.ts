@@ -1,3 +1,4 @@
+import { listed } from '../words/languages.ts'
 import type { Item } from './items.ts'
 import { modify } from './modify.ts'
 import type { Walk } from './walk.ts'
@@ -35,49 +36,9 @@ const heads: ReadonlySet<Item['kind']> = new Set([
   'blocker',
   'part',
 ])
-const cuts: readonly string[] = [
-  'adult',
-  'youth',
-  'kids',
-  "women's",
-  'womens',
-  "men's",
-  'mens',
-  'ladies',
-  'girls',
-  'boys',
-  'size',
-  '-',
-  'long',
-  'short',
-  'new',
-  'big',
-  'small',
-  'nice',
-  'game',
-]
+const cuts: readonly string[] = listed.things.nounWords
 
-const articles: readonly string[] = [
-  'the',
-  'our',
-  'my',
-  'your',
-  'los',
-  'las',
-  'el',
-  'la',
-  'nuestros',
-  'nuestras',
-  'mis',
-  'all',
-  'any',
-  'a',
-  'an',
-  'un',
-  'una',
-  'of',
-  'them',
-]
+const articles: readonly string[] = listed.things.articles
 
 /** The noun that an adjective stands right before, with nothing but adjectives between. */
 export const headAhead = (walk: Walk, from: number): Item | null => {
@@ -109,7 +70,7 @@ export const before = (walk: Walk, at: number): Item | undefined => {
 export const isNegated = (walk: Walk, at: number): boolean => {
   const item = before(walk, at)
   if (item?.kind === 'no') return true
-  const joined = item !== undefined && (item.key === 'or' || item.key === 'nor' || item.kind === 'and' || item.kind === 'comma')
+  const joined = item !== undefined && (listed.things.or.includes(item.key) || item.kind === 'and' || item.kind === 'comma')
   const twin = joined ? walk.items[at - 2] : undefined
   return twin?.kind === 'content' && walk.items[at - 3]?.kind === 'no' && walk.items[at]?.kind === 'content'
 }

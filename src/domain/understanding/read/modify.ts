@@ -1,4 +1,5 @@
 import type { PlaceId } from '../../garment/place.ts'
+import { listed } from '../words/languages.ts'
 import { type Group, placesAt, stonesOf } from './groups.ts'
 import { figureBehind, modifyLength } from './heights.ts'
 import type { Item } from './items.ts'
@@ -61,7 +62,7 @@ const modifyStones = (walk: Walk, item: Item): boolean => {
   }
   const stony =
     walk.target.kind === 'stones' ||
-    item.key === 'all' ||
+    listed.things.all.includes(item.key) ||
     walk.groups.some((group) => group.style.stones !== undefined || group.style.vinyl === false)
   switch (item.kind) {
     case 'stone-size':

@@ -1,12 +1,12 @@
 import type { PlaceId } from '../../garment/place.ts'
 import type { Draft, Mark } from '../draft.ts'
 import type { Patch } from '../patch.ts'
+import { spoken } from '../words/languages.ts'
 import { placesAt } from './groups.ts'
 import type { Term } from './lexicon.ts'
 import { fold, type Token } from './tokens.ts'
 
-const moving =
-  /\b(?:move|moved|put|place|switch|change|make)\b[\p{L} ]{0,12}\b(?:it|them|that|those|name|names|number|numbers|text|logo|letters)\b|\binstead\b|\b(?:ponlo|ponla|ponlos|ponlas|muevel[oa]s?|cambial[oa]s?|pasal[oa]s?|en vez de|en lugar de)\b|\bmejor\b/u
+const moving = new RegExp(`\\b${spoken.things.moves}\\b`, 'u')
 
 export type Move = { readonly patches: readonly Patch[]; readonly taken: ReadonlySet<number> }
 

@@ -1,5 +1,6 @@
 import type { Draft } from '../draft.ts'
 import type { Patch } from '../patch.ts'
+import { listed } from '../words/languages.ts'
 import type { Term } from './lexicon.ts'
 import { isWord, type Token } from './tokens.ts'
 
@@ -22,28 +23,7 @@ const meant = (term: Term, draft: Draft): string | null => {
   return used.length === 1 ? (used[0] ?? null) : null
 }
 
-const links: readonly string[] = [
-  'to',
-  'into',
-  'por',
-  'a',
-  'with',
-  'con',
-  'should',
-  'be',
-  'for',
-  'in',
-  'en',
-  'color',
-  'colour',
-  'the',
-  'el',
-  'la',
-  'que',
-  'sea',
-  'ser',
-  'debe',
-]
+const links: readonly string[] = listed.things.recolour
 
 const linked = (tokens: readonly Token[], from: number, to: number): boolean => {
   const between = tokens.slice(from, to)
@@ -51,7 +31,7 @@ const linked = (tokens: readonly Token[], from: number, to: number): boolean => 
     between.length > 0 &&
     between.length <= 4 &&
     between.every((token) => isWord(token, ...links)) &&
-    between.some((token) => isWord(token, 'to', 'into', 'por', 'a', 'should', 'with'))
+    between.some((token) => isWord(token, ...listed.things.into))
   )
 }
 

@@ -1,6 +1,7 @@
 import type { PlaceId } from '../../garment/place.ts'
 import type { Draft, StoneWish } from '../draft.ts'
 import { type Patch, preview } from '../patch.ts'
+import { listed } from '../words/languages.ts'
 import { isDrop } from './drops.ts'
 import { placesAt } from './groups.ts'
 import type { Term } from './lexicon.ts'
@@ -23,9 +24,9 @@ type Phrase = {
   readonly to: number
 }
 
-const small: readonly string[] = ['on', 'at', 'the', 'in', 'of', 'en', 'el', 'la', 'los', 'las', 'de', 'del', 'al', 'a', 'por']
-const having: readonly string[] = ['has', 'have', 'gets', 'get', 'wears', 'is', 'are', 'stays', 'lleva', 'llevan', 'va', 'van']
-const bareWords: readonly string[] = ['plain', 'bare', 'liso', 'lisa', 'lisos', 'lisas', 'nothing', 'none', 'nada']
+const small: readonly string[] = listed.things.small
+const having: readonly string[] = listed.things.having
+const bareWords: readonly string[] = listed.things.bare
 
 const kindAt = ({ terms }: Scene, at: number): Term | undefined => terms.find((term) => term.from === at)
 
@@ -73,7 +74,7 @@ const placeBefore = (scene: Scene, before: number): { readonly places: readonly 
 /** A clause begins at a token, small words left out: what stands there says where, and is no place of the thing before. */
 const opens = ({ tokens }: Scene, from: number): boolean => {
   let at = from
-  while (isWord(tokens[at - 1], ...small, 'and', 'y')) at -= 1
+  while (isWord(tokens[at - 1], ...small, ...listed.things.and)) at -= 1
   const before = tokens[at - 1]
   return before === undefined || before.kind !== 'word'
 }
@@ -83,7 +84,7 @@ const range = (from: number, to: number): readonly number[] =>
 
 /** Where a "no" begins that stands before a token: "no stones", "without any stones", "quita las piedras"; null without one. */
 const noBefore = (scene: Scene, at: number): number | null => {
-  const from = isWord(scene.tokens[at - 1], 'any', 'the', 'las', 'los', 'la') ? at - 1 : at
+  const from = isWord(scene.tokens[at - 1], ...listed.things.any) ? at - 1 : at
   const verb = scene.tokens[from - 1]
   if (verb !== undefined && isDrop(verb)) return from - 1
   return scene.terms.find(({ meaning, to }) => to === from && meaning.kind === 'no')?.from ?? null
@@ -123,7 +124,7 @@ const wantedAt = (scene: Scene, stones: Term): StonePlaces => {
   if (before !== null && opens(scene, before.from)) return { ...nowhere, on: before.places }
   if (behind.places.length === 0) return nowhere
   const pause = scene.tokens[behind.to]?.text === ',' ? behind.to + 1 : behind.to
-  const no = kindAt(scene, isWord(scene.tokens[pause], 'but', 'and', 'pero', 'y') ? pause + 1 : pause)
+  const no = kindAt(scene, isWord(scene.tokens[pause], ...listed.things.butNot) ? pause + 1 : pause)
   const not = no?.meaning.kind === 'no' ? placesBehind(scene, no.to) : null
   const refused = not !== null && not.places.length > 0 ? range(no?.from ?? 0, not.to) : []
   return { on: behind.places, off: not?.places ?? [], only: behind.only, taken: new Set([...behind.said, ...refused]) }
@@ -145,7 +146,7 @@ const isLast = ({ tokens }: Scene, at: number): boolean => {
 
 /** "Plain" anywhere; "without" and "no" where they end their clause: "front with stones, back without". */
 const isBare = (scene: Scene, at: number): boolean =>
-  isWord(scene.tokens[at], ...bareWords) || (isWord(scene.tokens[at], 'without', 'no', 'not', 'sin') && isLast(scene, at))
+  isWord(scene.tokens[at], ...bareWords) || (isWord(scene.tokens[at], ...listed.things.without) && isLast(scene, at))
 
 const together = (found: readonly StonePlaces[]): StonePlaces => ({
   on: found.flatMap(({ on }) => on),

@@ -1,6 +1,7 @@
 import type { Open } from '../conversation.ts'
 import type { Draft } from '../draft.ts'
 import type { Patch } from '../patch.ts'
+import { listed } from '../words/languages.ts'
 import { garmentIds, hearGarment, hearRole } from './hear-garment.ts'
 import { hearContent, hearOutline, hearStones, hearText, hearWord, negatedPlace, takeMake } from './hear-mark.ts'
 import type { Item } from './items.ts'
@@ -88,7 +89,7 @@ const isPlaceOf = (walk: Walk, at: number): boolean => {
   const next = walk.items[at + 2]
   const item = walk.items[at]
   if (item?.kind === 'place' && (item.id === 'above' || item.id === 'below')) return false
-  return article?.kind === 'other' && ['the', 'el', 'la', 'los', 'las'].includes(article.key) && next?.kind === 'content'
+  return article?.kind === 'other' && listed.things.theThing.includes(article.key) && next?.kind === 'content'
 }
 
 const marks: ReadonlySet<Item['kind']> = new Set(['content', 'text', 'word'])
@@ -139,7 +140,7 @@ const startMake = (walk: Walk): void => {
 /** "not silver", "no en blanco". */
 const isNot = (walk: Walk, at: number): boolean => {
   const [twice, once] = [walk.items[at - 2], walk.items[at - 1]]
-  const linked = once?.kind === 'in' || (once?.kind === 'other' && ['in', 'the', 'el', 'la'].includes(once.key))
+  const linked = once?.kind === 'in' || (once?.kind === 'other' && listed.things.notIn.includes(once.key))
   return once?.kind === 'no' || (linked && twice?.kind === 'no')
 }
 
@@ -159,7 +160,7 @@ const takenBack = (walk: Walk, item: Item, at: number): boolean => {
 /** "… atrás y adelante el nombre": the second side is that of the thing that follows. */
 const divides = (walk: Walk, item: Item, at: number): boolean => {
   if (item.kind !== 'place' || item.id !== 'both-sides' || walk.groups.length === 0 || !isPlaceOf(walk, at)) return false
-  const back = ['atras', 'espalda', 'detras', 'back'].includes(item.key)
+  const back = listed.things.back.includes(item.key)
   modify(walk, { ...item, id: back ? 'back' : 'front' })
   walk.waiting.push({ ...item, id: back ? 'front' : 'back' })
   return true
@@ -180,7 +181,7 @@ const describe = (walk: Walk, item: Item, at: number): void => {
 const isPrintedOn = (walk: Walk, item: Item, at: number): boolean => {
   const [link, next] = [walk.items[at + 1], walk.items[at + 2]]
   if (item.kind !== 'colour' || item.readings !== undefined || next?.kind !== 'colour' || walk.groups.length > 0) return false
-  if (link?.kind !== 'other' || !['on', 'over', 'sobre'].includes(link.key) || walk.target.kind !== 'none') return false
+  if (link?.kind !== 'other' || !listed.things.over.includes(link.key) || walk.target.kind !== 'none') return false
   put(walk, [{ path: ['styles', 'all', 'colour'], value: item.id }])
   return true
 }

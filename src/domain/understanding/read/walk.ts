@@ -3,6 +3,7 @@ import type { VinylClass } from '../../material/material.ts'
 import type { Open } from '../conversation.ts'
 import type { Draft, Edge, GarmentWish } from '../draft.ts'
 import { type Patch, preview } from '../patch.ts'
+import { listed } from '../words/languages.ts'
 import { type Group, groupPatches, newGroup, stonesOf } from './groups.ts'
 import type { Item } from './items.ts'
 
@@ -192,7 +193,7 @@ const colourMark = (walk: Walk, item: Extract<Item, { kind: 'colour' }>): void =
 const isNextEdge = (walk: Walk, item: Hue): boolean => {
   const at = walk.items.indexOf(item)
   const before = walk.items[at - 1]
-  return before?.kind === 'and' || ['then', 'luego', 'despues'].includes(before?.key ?? '')
+  return before?.kind === 'and' || listed.things.nextEdge.includes(before?.key ?? '')
 }
 
 /** "3 coaches need hoodies. Black, M and L. COACH on the back": said before anything is to be put on, it is the garment's. */

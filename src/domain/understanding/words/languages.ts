@@ -86,6 +86,7 @@ export const spoken = {
   sides: sources(all.map(({ sides }) => sides)),
   rosters: sources(all.map(({ rosters }) => rosters)),
   rowMarks: sources(all.map(({ rowMarks }) => rowMarks)),
+  things: sources(all.map(({ things }) => things)),
 }
 
 /** The same one by one: words that are looked for among tokens, and patterns of whole sentences with a group of their own. */
@@ -96,6 +97,7 @@ export const listed = {
   rosters: lists(all.map(({ rosters }) => rosters)),
   team: lists(all.map(({ team }) => team)),
   written: lists(all.map(({ written }) => written)),
+  things: lists(all.map(({ things }) => things)),
 }
 
 /** How often something was washed, in words of any language. */

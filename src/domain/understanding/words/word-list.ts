@@ -11,6 +11,7 @@ import type { LaterPhrases, OccasionPhrases } from './matters/occasions.ts'
 import type { MoneyPhrases, PeoplePhrases } from './matters/people.ts'
 import type { RosterPhrases, RowMarkPhrases } from './matters/rosters.ts'
 import type { TeamPhrases } from './matters/team.ts'
+import type { ThingPhrases } from './matters/things.ts'
 import type { WrittenPhrases } from './matters/written.ts'
 
 /** Where on a body, before it is known what goes there. */
@@ -136,4 +137,5 @@ export type Words = {
   readonly rowMarks: RowMarkPhrases
   readonly team: TeamPhrases
   readonly written: WrittenPhrases
+  readonly things: ThingPhrases
 }

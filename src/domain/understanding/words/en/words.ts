@@ -12,6 +12,7 @@ import { enRosters, enRowMarks } from './rosters.ts'
 import { enShades } from './shades.ts'
 import { enSports } from './sports.ts'
 import { enTeam } from './team.ts'
+import { enThings } from './things.ts'
 import { enWritten } from './written.ts'
 
 const numbers = ['one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten', 'eleven', 'twelve']
@@ -22,6 +23,7 @@ export const enWords: Words = {
   basics: enBasics,
   shades: enShades,
   intents: enIntents,
+  things: enThings,
   written: enWritten,
   team: enTeam,
   rowMarks: enRowMarks,

@@ -12,6 +12,7 @@ import { esRosters, esRowMarks } from './rosters.ts'
 import { esShades } from './shades.ts'
 import { esSports } from './sports.ts'
 import { esTeam } from './team.ts'
+import { esThings } from './things.ts'
 import { esWritten } from './written.ts'
 
 const numbers = ['uno', 'dos', 'tres', 'cuatro', 'cinco', 'seis', 'siete', 'ocho', 'nueve', 'diez', 'once', 'doce']
@@ -41,6 +42,7 @@ export const esWords: Words = {
   basics: esBasics,
   shades: esShades,
   intents: esIntents,
+  things: esThings,
   written: esWritten,
   team: esTeam,
   rowMarks: esRowMarks,

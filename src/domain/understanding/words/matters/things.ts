@@ -1,0 +1,48 @@
+import type { Phrases } from './phrases.ts'
+
+/**
+ * Small words round garments and what goes on them, by where they stand: `articles` and `nounWords` before a noun, words before a
+ * garment in passing (`onGarment`), for each of them (`each`), a list of names (`list`, `are`), one alone (`single`), spare pieces (`extra`),
+ * what stones are on (`stonesOn`, `stoneJoins`, `made`), `nothing` there, sides, lengths (`ofUnit`, `tall`), cuts, shares of a blend, one
+ * colour for another (`recolour`, of which `into` must be one), and stones left off by place (`small` to `butNot`).
+ * Patterns: `moves` puts a thing elsewhere; `decides` and `drawingGoesOn` are said beside a drawing.
+ */
+export type ThingPhrases = Phrases<
+  | 'nounWords'
+  | 'articles'
+  | 'or'
+  | 'onGarment'
+  | 'each'
+  | 'list'
+  | 'are'
+  | 'single'
+  | 'extra'
+  | 'stonesOn'
+  | 'stoneJoins'
+  | 'made'
+  | 'nothing'
+  | 'tall'
+  | 'ofUnit'
+  | 'of'
+  | 'cuts'
+  | 'all'
+  | 'recolour'
+  | 'into'
+  | 'theThing'
+  | 'notIn'
+  | 'back'
+  | 'over'
+  | 'nextEdge'
+  | 'percent'
+  | 'share'
+  | 'small'
+  | 'having'
+  | 'bare'
+  | 'and'
+  | 'any'
+  | 'butNot'
+  | 'without'
+  | 'moves'
+  | 'decides'
+  | 'drawingGoesOn'
+>
