@@ -14,7 +14,13 @@ const them = /^\p{L}+(l[ao]s?)$/u
 export const isDrop = (token: Token): boolean =>
   isWord(token, ...dropWords) || (token.kind === 'word' && dropVerb.test(token.key))
 
-const leftWords: readonly string[] = ['quit', 'renuncio', 'salio']
+const leftWords: readonly string[] = ['quit', 'renuncio']
+
+/** "Ana left", "Beto se salió", "Beto salió del equipo"; not "salió sin acento". */
+const isLeft = (tokens: readonly Token[], at: number): boolean =>
+  isWord(tokens[at], ...leftWords) ||
+  (isWord(tokens[at], 'left') && isStop(tokens[at + 1]) && isCapital(tokens[at - 1])) ||
+  (isWord(tokens[at], 'salio') && (isWord(tokens[at - 1], 'se') || isWord(tokens[at + 1], 'del')))
 
 const isStop = (token: Token | undefined): boolean =>
   token === undefined || token.kind === 'break' || ['.', ';', '!'].includes(token.text)
@@ -128,9 +134,7 @@ const dropRefs = (refs: readonly Ref[], scene: Scene): Pick<Change, 'patches' | 
 const readLeft = (tokens: readonly Token[], scene: Scene): Change => {
   const off = tokens.findIndex(
     (token, index) =>
-      isWord(token, ...leftWords) ||
-      (isWord(token, 'left') && isStop(tokens[index + 1]) && isCapital(tokens[index - 1])) ||
-      (isWord(token, 'take') && tokens.slice(index, index + 5).some((one) => isWord(one, 'off', 'out'))),
+      isLeft(tokens, index) || (isWord(token, 'take') && tokens.slice(index, index + 5).some((one) => isWord(one, 'off', 'out'))),
   )
   if (off < 0) return nothing
   for (const ahead of [1, 2]) {

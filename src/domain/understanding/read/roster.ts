@@ -2,6 +2,7 @@ import type { Player } from '../draft.ts'
 import { givenFirst, headedCells } from './cells.ts'
 import { type Column, columnsOf, playerOf } from './columns.ts'
 import { type RowLine, readRowLine } from './row-line.ts'
+import { fold } from './tokens.ts'
 
 /** Roster lines found in a message; `rest` is the message without them, its lines kept. `counted` lines are sizes with quantities. */
 export type RosterFound = {
@@ -34,6 +35,35 @@ const blocksOf = (lines: readonly string[], read: readonly (RowLine | null)[]): 
     }
   }
   return blocks
+}
+
+const shapeOf = ({ number, name, size }: RowLine): string =>
+  [number, name, size].map((part) => (part === undefined ? '-' : '+')).join('')
+
+/** Never names of players, even in capitals on a list. */
+const heads = /^(?:total|totals?|sizes?|names?|numbers?|tallas?|nombres?|numeros?|roster|lista|team|equipo)$/i
+
+/** "XL Polo", "12 Price M": a line whose name is a word of orders in capitals. */
+const readLoose = (line: string): RowLine | null => {
+  const row = readRowLine(line, true)
+  return row?.name === undefined || parts(row) < 2 || wordsIn(row) > 2 || heads.test(fold(row.name)) ? null : row
+}
+
+/** Lines one by one; in a run with two or more sure ones of the same shape a word of orders in capitals is a name. */
+const readLines = (lines: readonly string[]): readonly (RowLine | null)[] => {
+  const read = lines.map((line) => readRowLine(line))
+  const loose = lines.map((line, at) => (read[at] === null ? readLoose(line) : null))
+  const isIn = (at: number): boolean => (read[at] ?? loose[at] ?? null) !== null
+  const alike = (at: number, row: RowLine): boolean => {
+    let [from, to] = [at, at + 1]
+    while (isIn(from - 1)) from -= 1
+    while (isIn(to)) to += 1
+    return read.slice(from, to).filter((other) => other !== null && shapeOf(other) === shapeOf(row)).length > 1
+  }
+  return read.map((row, at) => {
+    const named = loose[at] ?? null
+    return named !== null && alike(at, named) ? named : row
+  })
 }
 
 const parts = (row: RowLine): number => [row.number, row.name, row.size].filter((part) => part !== undefined).length
@@ -168,7 +198,7 @@ export const readRoster = (text: string, { expected, numbered }: Expect): Roster
       lines: headed.lines,
     }
   }
-  const read = lines.map(readRowLine)
+  const read = readLines(lines)
   const blocks = blocksOf(lines, read)
     .map(beheaded)
     .filter((block) => isRoster(block, expected))

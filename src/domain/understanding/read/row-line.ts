@@ -5,7 +5,7 @@ import { isMonth, isWeekday } from './day-parts.ts'
 import { isGivenName } from './given-names.ts'
 import { isSentence } from './sentence-words.ts'
 import { type SizeFound, sizeAt } from './sizes.ts'
-import { isNumber, isWord, type Token, tokensOf } from './tokens.ts'
+import { isCapital, isNumber, isWord, type Token, tokensOf } from './tokens.ts'
 
 /** One pasted line taken apart. `index` is a running number that stands before a marked one ("3. Cutter #41"). */
 export type RowLine = {
@@ -38,11 +38,12 @@ const noNumber = new RegExp(`\\b${said.noNumber}\\b`, 'iu')
 /** A name keeps every sign it was written with, but no separators round it. */
 export const trimName = (text: string): string => text.replace(/^[\s,;:#\-–.*•()]+|[\s,;:#\-–*•()]+$/g, '').replace(/\s+/g, ' ')
 
-const isName = (words: readonly Token[]): boolean => {
+/** `loose`: in capitals a word of orders may be a name too ("XL Polo" on a list of names). */
+const isName = (words: readonly Token[], loose: boolean): boolean => {
   const letters = words.filter((token) => token.kind === 'word')
   if (letters.length === 0 || letters.length > 5 || words.some((token) => token.kind === 'number')) return false
   return (
-    !letters.some((token) => isSentence(token) && !isGivenName(token)) &&
+    !letters.some((token) => isSentence(token) && !isGivenName(token) && !(loose && isCapital(token))) &&
     words.every((token) => token.kind === 'word' || `'-."`.includes(token.text))
   )
 }
@@ -57,6 +58,7 @@ type Found = {
   fit?: Fit
   spelled: boolean
   bad: boolean
+  readonly loose: boolean
 }
 
 const takeNumber = (found: Found, text: string, marked: boolean): void => {
@@ -143,12 +145,18 @@ const takeCell = (found: Found, text: string): void => {
   let at = 0
   while (at < cell.tokens.length) at = takeToken(found, cell, at)
   if (cell.nameFrom < 0) return
-  if (!isName(cell.tokens.filter((token) => token.start >= cell.nameFrom && token.end <= cell.nameTo))) found.bad = true
+  if (
+    !isName(
+      cell.tokens.filter((token) => token.start >= cell.nameFrom && token.end <= cell.nameTo),
+      found.loose,
+    )
+  )
+    found.bad = true
   takeName(found, text.slice(cell.nameFrom, cell.nameTo))
 }
 
 const finished = (found: Found): RowLine => {
-  const { bad: _bad, sizeText: _size, halves = [], ...row } = found
+  const { bad: _bad, loose: _loose, sizeText: _size, halves = [], ...row } = found
   const [first, second, ...more] = halves
   const whole = second !== undefined && more.length === 0 && row.name === `${first} ${second}`
   return whole && first !== undefined ? { ...row, halves: [first, second] } : row
@@ -183,13 +191,21 @@ const isPlayer = ({ number, name, size }: Found): boolean => {
   return !(isWord(words[0], ...and) && parts === 1)
 }
 
+/** "S x 8", "women's M (3)": a size with its amount behind it and nothing else. */
+const isTimes = (tokens: readonly Token[]): boolean => {
+  const size = sizeAt(tokens, 0, true)
+  const [sign, amount] = size?.size === undefined ? [] : tokens.slice(size.to)
+  const end = sign?.text === '(' ? 3 : 2
+  return ['x', '×', '('].includes(sign?.key ?? '') && isNumber(amount) && tokens.length === (size?.to ?? 0) + end
+}
+
 /** "5x medium", "12 mediums 6 larges": so many of a size, no player. */
 const countsSizes = (line: string): boolean => {
   const tokens = tokensOf(line)
   const pairs = [...tokens.keys()].filter(
     (at) => isNumber(tokens[at]) && sizeAt(tokens, at) === null && sizeAt(tokens, at + 1)?.size !== undefined,
   )
-  if (pairs.length > 1) return true
+  if (pairs.length > 1 || isTimes(tokens)) return true
   return tokens.some(
     (token, at) =>
       isNumber(token) && ['x', '×'].includes(tokens[at + 1]?.text ?? '') && sizeAt(tokens, at + 2, true)?.size !== undefined,
@@ -200,8 +216,11 @@ const isSizeWord = (word: string): boolean => sizeAt(tokensOf(word), 0, true)?.s
 
 const markedNumber = /#\s?\d|\bn[º°o.]{1,2}\s?\d/iu
 
+/** "Van:", "Lista:": words with a colon behind them head a list. */
+const isTitle = (text: string): boolean => /:\s*$/.test(text) && !/\d/.test(text)
+
 /** A pasted line as a roster line, or null when it is a sentence. */
-export const readRowLine = (line: string): RowLine | null => {
+export const readRowLine = (line: string, loose = false): RowLine | null => {
   if (countsSizes(line)) return null
   const role = roleBeside(line)
   const note =
@@ -210,10 +229,10 @@ export const readRowLine = (line: string): RowLine | null => {
       .replace(/^[\s,;-]+/, '')
       .trim() ?? noNumber.exec(line)?.[0]
   const text = role === null ? line.replace(noNumber, '') : line.slice(0, role.index)
-  if (text.trim() === '' || text.length > 90 || /[?!]\s*$/.test(text)) return null
+  if (text.trim() === '' || text.length > 90 || /[?!]\s*$/.test(text) || isTitle(text)) return null
   const cells = withoutPosition(cellsOf(text.trim(), isSizeWord).filter((cell) => cell.trim() !== ''))
   if (cells.length > 6) return null
-  const row: Found = { spelled: false, bad: false }
+  const row: Found = { spelled: false, bad: false, loose }
   for (const cell of cells) takeCell(row, cell)
   if (row.bad || !isPlayer(row)) return null
   const marked = markedNumber.test(line) ? ({ marked: true } as const) : {}

@@ -11,6 +11,7 @@ import { readArtwork } from './artwork.ts'
 import { chosenHue } from './chosen-hue.ts'
 import { readFaces } from './faces.ts'
 import { askHalves } from './halved-names.ts'
+import { spreadHeadings } from './headings.ts'
 import { asksSomething, readIntent, withoutAsking } from './intents.ts'
 import { joinLabelled } from './labelled-lines.ts'
 import { languageOf } from './language.ts'
@@ -180,7 +181,7 @@ const isStrange = (text: string, draft: Draft, lexicon: Scene['lexicon']): boole
 /** Everything that one message says: what it changes, what it leaves open, what it asks, whether it signs. Any text is safe. */
 export const understand = (raw: string, conversation: Conversation, context: Context): Understood => {
   const { text: clean, cut } = cleanText(raw)
-  const text = spreadBySize(joinLabelled(clean)).replace(hyphenSize, ' ')
+  const text = spreadBySize(spreadHeadings(joinLabelled(clean))).replace(hyphenSize, ' ')
   const told = conversation.settled ? conversation.language : languageOf(text)
   const language = told ?? conversation.language
   const lexicon = lexiconFor(context.shop, language)

@@ -1,0 +1,116 @@
+import { readRowLine } from './row-line.ts'
+import { playersUnder } from './size-lists.ts'
+import { cutAt, sizeAt } from './sizes.ts'
+import { isNumber, isWord, type Token, tokensOf } from './tokens.ts'
+
+/** A line that holds nothing but a size or a cut: it heads the lines below. */
+type Heading = { readonly kind: 'size' | 'cut'; readonly text: string }
+
+const around = ['size', 'sizes', 'talla', 'tallas', 'talle', 'talles', ':', '-', '–', '*', '•', '=']
+
+const headingOf = (line: string): Heading | null => {
+  const text = line.replace(/^[\s\-–*•=]+|[\s:\-–*=]+$/g, '')
+  const tokens = tokensOf(text)
+  if (tokens.length === 0 || tokens.length > 6) return null
+  const from = tokens.findIndex((token) => !around.includes(token.key))
+  const size = sizeAt(tokens, Math.max(0, from), tokens.length === 1)
+  const cut = size === null ? cutAt(tokens, Math.max(0, from)) : null
+  const to = size?.to ?? cut?.to ?? 0
+  if (to === 0 || !tokens.slice(to).every((token) => around.includes(token.key))) return null
+  return { kind: size === null ? 'cut' : 'size', text: text.slice(tokens[from]?.start, tokens[to - 1]?.end) }
+}
+
+const hasSize = (tokens: readonly Token[]): boolean => tokens.some((_, at) => sizeAt(tokens, at)?.size !== undefined)
+
+/** "S x 8" under "Womens:" is "Womens S x 8"; a size that says its cut keeps it; null where the line has no size. */
+const withCut = (line: string, cut: string): string | null => {
+  const tokens = tokensOf(line)
+  const at = tokens.findIndex((_, index) => sizeAt(tokens, index, index === 0)?.size !== undefined)
+  const size = at < 0 ? null : sizeAt(tokens, at, at === 0)
+  if (size === null || tokens.length > 9) return null
+  return size.fit === undefined ? `${line.slice(0, tokens[at]?.start)}${cut} ${line.slice(tokens[at]?.start)}` : line
+}
+
+/** Lines of names under a line that is only their size: each is a player of that size; null where one is no name. */
+const spreadUnder = (lines: readonly string[], size: string): readonly string[] | null => {
+  const rows = lines.map((line) => {
+    if (hasSize(tokensOf(line))) return null
+    const several = playersUnder(line, size)
+    if (several !== null) return several
+    const row = readRowLine(line, true)
+    return row?.name === undefined || row.name.split(' ').length > 3 ? null : [`${line.trim()}; ${size}`]
+  })
+  return rows.some((row) => row === null) || rows.length === 0 ? null : rows.flatMap((row) => row ?? [])
+}
+
+type Lines = { readonly lines: readonly string[]; readonly headings: readonly (Heading | null)[] }
+
+/** Where the lines end that a heading stands over: at an empty line or the next heading. */
+const endOf = ({ lines, headings }: Lines, at: number): number => {
+  let to = at + 1
+  while (to < lines.length && (lines[to] ?? '').trim() !== '' && headings[to] === null) to += 1
+  return to
+}
+
+/** "Ann", "M", "Bob", "L": the size stands under its name. */
+const isNameAbove = ({ lines, headings }: Lines, at: number): boolean => {
+  const before = lines[at - 1]?.trim() ?? ''
+  return before !== '' && headings[at - 1] === null && readRowLine(before) !== null
+}
+
+/** "MEDIUM", "Ruth", "Del", "LARGE", "Tony": null where not every heading of a size has its names. */
+const underSizes = ({ lines, headings }: Lines): readonly string[] | null => {
+  const first = headings.findIndex((one) => one?.kind === 'size')
+  if (first < 0 || isNameAbove({ lines, headings }, first)) return null
+  const out = lines.slice(0, first)
+  let cut = headings.slice(0, first).findLast((one) => one?.kind === 'cut')?.text
+  let at = first
+  while (at < lines.length) {
+    const heading = headings[at] ?? null
+    if (heading?.kind === 'cut') cut = heading.text
+    if (heading?.kind !== 'size') {
+      out.push(lines[at] ?? '')
+      at += 1
+      continue
+    }
+    const to = endOf({ lines, headings }, at)
+    const size = cut === undefined ? heading.text : (withCut(heading.text, cut) ?? heading.text)
+    const rows = spreadUnder(lines.slice(at + 1, to), size)
+    if (rows === null) return null
+    out.push(...rows)
+    at = to
+  }
+  return out
+}
+
+/** "Womens:", "S x 8", "M x 14": the cut of the lines below, up to one that has no size. */
+const underCuts = (lines: readonly string[]): readonly string[] => {
+  let cut: string | null = null
+  return lines.map((line, at) => {
+    const heading = headingOf(line)
+    const next = lines.slice(at + 1).find((one) => one.trim() !== '') ?? ''
+    if (heading?.kind === 'cut' && withCut(next, heading.text) !== null) {
+      cut = heading.text
+      return ''
+    }
+    const own: string | null = cut === null || line.trim() === '' ? null : withCut(line, cut)
+    if (line.trim() !== '' && own === null) cut = null
+    return own ?? line
+  })
+}
+
+const isCounted = (line: string): boolean => {
+  const tokens = tokensOf(line)
+  return tokens.some((token) => isNumber(token) || isWord(token, 'x'))
+}
+
+/** Lines that stand under a line with only their size or their cut say it themselves. */
+export const spreadHeadings = (text: string): string => {
+  const lines = text.split('\n')
+  if (lines.length < 2 || lines.length > 600) return text
+  const headings = lines.map((line) => (line.length > 40 ? null : headingOf(line)))
+  if (headings.every((one) => one === null)) return text
+  const sized = underSizes({ lines, headings })
+  if (sized !== null && !lines.every(isCounted)) return sized.join('\n')
+  return underCuts(lines).join('\n')
+}
