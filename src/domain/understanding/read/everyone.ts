@@ -1,5 +1,6 @@
 import type { Draft, Player } from '../draft.ts'
 import type { Patch } from '../patch.ts'
+import { listed } from '../words/languages.ts'
 import { nameAt, type Rows, refAt } from './refs.ts'
 import { cutAt, type SizeFound, sizeAt } from './sizes.ts'
 import { isNumber, isWord, type Token } from './tokens.ts'
@@ -12,50 +13,9 @@ export type EveryoneFound = {
   readonly players: readonly Player[]
 }
 
-const every: readonly string[] = [
-  'all',
-  'everyone',
-  'everything',
-  'everybody',
-  'everybodys',
-  "everybody's",
-  'everyones',
-  "everyone's",
-  'todos',
-  'todas',
-  'each',
-  'every',
-]
-const except: readonly string[] = ['except', 'exept', 'excepto', 'menos', 'but', 'salvo', 'minus']
-const between: readonly string[] = [
-  'is',
-  'are',
-  'a',
-  'an',
-  'of',
-  'them',
-  'in',
-  'size',
-  'talla',
-  'the',
-  'de',
-  'son',
-  'van',
-  'wear',
-  'wears',
-  'sizes',
-  'kids',
-  'players',
-  'jerseys',
-  'get',
-  'gets',
-  'en',
-  'los',
-  'las',
-  'jugadores',
-  'ellos',
-  'ellas',
-]
+const every: readonly string[] = listed.players.every
+const except: readonly string[] = listed.players.exceptAlso
+const between: readonly string[] = listed.players.between
 
 const sizeAfter = (tokens: readonly Token[], at: number): SizeFound | null => {
   let next = at
@@ -88,7 +48,7 @@ type Apart = { readonly patches: readonly Patch[]; readonly players: readonly Pl
 /** Somebody named apart who is no row yet: "#9", "number 4", "Paola". */
 const strangerAt = (tokens: readonly Token[], at: number): { readonly player: Player; readonly to: number } | null => {
   const token = tokens[at]
-  const marked = tokens[at - 1]?.text === '#' || isWord(tokens[at - 1], 'number', 'numero', 'el', 'la')
+  const marked = tokens[at - 1]?.text === '#' || isWord(tokens[at - 1], ...listed.players.strangerLead)
   if (isNumber(token) && marked && /^\d{1,3}$/.test(token?.text ?? '')) return { player: { number: token?.text }, to: at + 1 }
   const named = nameAt(tokens, at, () => false)
   return named === null ? null : { player: { name: named.name }, to: named.to }
@@ -141,11 +101,11 @@ const commonCut = (tokens: readonly Token[]): readonly Patch[] => {
   for (const at of tokens.keys()) {
     const cut = cutAt(tokens, at)
     if (cut === null || sizeAt(tokens, at) !== null) continue
-    const sized = isWord(tokens[cut.to], 'size', 'sizes', 'sizing', 'tallas', 'cut', 'cuts', 'fit')
+    const sized = isWord(tokens[cut.to], ...listed.players.sizing)
     const tailed =
-      isWord(tokens[at - 1], 'talla', 'tallas') ||
-      (isWord(tokens[at - 1], 'de') && isWord(tokens[at - 2], 'talla', 'tallas')) ||
-      isWord(tokens[at - 1], 'sizes')
+      isWord(tokens[at - 1], ...listed.players.sizeNoun) ||
+      (isWord(tokens[at - 1], ...listed.players.sizeOf) && isWord(tokens[at - 2], ...listed.players.sizeNoun)) ||
+      isWord(tokens[at - 1], ...listed.players.sizes)
     if (sized || tailed) return [{ path: ['common', 'fit'], value: cut.fit }]
   }
   return []

@@ -1,5 +1,5 @@
 import type { Fit, Size } from '../../garment/garment.ts'
-import { listed } from '../words/languages.ts'
+import { listed, wordValues } from '../words/languages.ts'
 import type { Meaning } from '../words/word-list.ts'
 import type { Term } from './lexicon.ts'
 import { cutAt, sizeAt } from './sizes.ts'
@@ -21,31 +21,7 @@ export type Item = (
 ) & { readonly from: number; readonly to: number; readonly key: string }
 
 const perUnit: Readonly<Record<'in' | 'cm' | 'mm', number>> = { in: 25_400, cm: 10_000, mm: 1_000 }
-const fractions: Readonly<Record<string, number>> = {
-  quarter: 0.25,
-  half: 0.5,
-  cuarto: 0.25,
-  media: 0.5,
-  medio: 0.5,
-  one: 1,
-  two: 2,
-  three: 3,
-  four: 4,
-  five: 5,
-  six: 6,
-  eight: 8,
-  ten: 10,
-  twelve: 12,
-  una: 1,
-  dos: 2,
-  tres: 3,
-  cuatro: 4,
-  cinco: 5,
-  seis: 6,
-  ocho: 8,
-  diez: 10,
-  doce: 12,
-}
+const fractions = wordValues.lengths
 
 const figureOf = (text: string): number | null => {
   const [over, under] = text.split('/')

@@ -1,4 +1,5 @@
 import type { Player } from '../draft.ts'
+import { listed } from '../words/languages.ts'
 import { sizeAt } from './sizes.ts'
 import { isNumber, isWord, type Token } from './tokens.ts'
 
@@ -9,13 +10,13 @@ export type NumberList = {
   readonly ranged: boolean
 }
 
-const through: readonly string[] = ['through', 'thru', 'to', 'al', 'a', 'hasta']
+const through: readonly string[] = listed.players.through
 
 const isFigure = (token: Token | undefined, next: Token | undefined): boolean =>
   token !== undefined &&
   isNumber(token) &&
   /^\d{1,3}$/.test(token.text) &&
-  !(next?.kind === 'word' && next.start === token.end && !/^(?:and|y)$/.test(next.key))
+  !(next?.kind === 'word' && next.start === token.end && !listed.players.and.includes(next.key))
 
 const range = (from: string, to: string): readonly string[] => {
   const [first, last] = [Number(from), Number(to)]
@@ -39,36 +40,22 @@ const memberAt = (tokens: readonly Token[], at: number): Member | null => {
 const nextMember = (tokens: readonly Token[], at: number): number | null => {
   let next = at
   if (tokens[next]?.text === ',') next += 1
-  if (isWord(tokens[next], 'and', 'y') || tokens[next]?.text === '&') next += 1
+  if (isWord(tokens[next], ...listed.players.and) || tokens[next]?.text === '&') next += 1
   if (tokens[next]?.text === '#') next += 1
   return next > at && figureAt(tokens, next) ? next : null
 }
 
-const leftOutWords: readonly string[] = [
-  'skip',
-  'skipping',
-  'without',
-  'except',
-  'excluding',
-  'no',
-  'not',
-  'minus',
-  'sin',
-  'excepto',
-  'salvo',
-  'menos',
-  'saltando',
-]
+const leftOutWords: readonly string[] = listed.players.leftOut
 
 type LeftOut = { readonly numbers: readonly string[]; readonly to: number }
 
 /** "… but skip 7", "… except 4 and 13", "… sin el 7": the figures that a range leaves out; none without such a word. */
 const leftOutAt = (tokens: readonly Token[], from: number): LeftOut | null => {
   let at = from
-  while (tokens[at]?.text === ',' || isWord(tokens[at], 'but', 'and', 'pero', 'y')) at += 1
+  while (tokens[at]?.text === ',' || isWord(tokens[at], ...listed.players.butNot)) at += 1
   if (!isWord(tokens[at], ...leftOutWords)) return null
   at += 1
-  while (tokens[at]?.text === '#' || isWord(tokens[at], 'el', 'la', 'number', 'numero', 'for')) at += 1
+  while (tokens[at]?.text === '#' || isWord(tokens[at], ...listed.players.leftOutLead)) at += 1
   const numbers: string[] = []
   let to = at
   for (let next: number | null = figureAt(tokens, at) ? at : null; next !== null; next = nextMember(tokens, to)) {
@@ -83,7 +70,7 @@ const numberListAt = (tokens: readonly Token[], from: number): NumberList | null
   const numbers: string[] = []
   let ranged = false
   let to = from
-  let at: number | null = isWord(tokens[from], 'del', 'from') ? from + 1 : from
+  let at: number | null = isWord(tokens[from], ...listed.players.from) ? from + 1 : from
   while (at !== null) {
     const member: Member | null = memberAt(tokens, at)
     if (member === null) break
@@ -105,11 +92,13 @@ export type Listed = {
 }
 
 const isIntro = (tokens: readonly Token[], at: number): boolean =>
-  isWord(tokens[at - 1], 'numbers', 'numeros', 'number', 'nos', 'nos.', 'dorsales', 'numbered', 'numeradas', 'numerados') ||
-  (tokens[at - 1]?.text === ':' && isWord(tokens[at - 2], 'numbers', 'numeros')) ||
-  (isWord(tokens[at], 'del') && isWord(tokens[at + 2], 'al') && !isWord(tokens[at + 4], 'de', 'cm', 'pulgadas'))
+  isWord(tokens[at - 1], ...listed.players.intro) ||
+  (tokens[at - 1]?.text === ':' && isWord(tokens[at - 2], ...listed.players.introColon)) ||
+  (isWord(tokens[at], ...listed.players.rangeFrom) &&
+    isWord(tokens[at + 2], ...listed.players.rangeTo) &&
+    !isWord(tokens[at + 4], ...listed.players.lengthUnits))
 
-const verbs: readonly string[] = ['are', 'is', 'son', 'es', 'in', 'talla', 'size', 'en', 'a', 'an', 'all', 'wear', 'get']
+const verbs: readonly string[] = listed.players.areSized
 
 const sizeBehind = (tokens: readonly Token[], at: number) => {
   let next = at

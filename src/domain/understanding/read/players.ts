@@ -1,4 +1,5 @@
 import type { Draft, Player } from '../draft.ts'
+import { listed } from '../words/languages.ts'
 import { addWords } from './change.ts'
 import { isMonth, isWeekday } from './day-parts.ts'
 import { isGivenName } from './given-names.ts'
@@ -20,13 +21,7 @@ type Scene = {
 /** `since`: where the player before ends. */
 type Here = Scene & { readonly since: number }
 
-const opening = new Set(
-  (
-    'add agrega agregar and y plus also pon incluye necesitamos need the los las el la con for para number numbers size talla sizes captain capitana coach team roster drop quita make everybody everyone all todos todas ' +
-    'necesito necesitan ocupo ocupamos quiero queremos quisiera pido pedimos want wants order ordering get serian ' +
-    'same also no yes si ok it its i im we they he she number jersey jerseys dec nov jan home away front back u'
-  ).split(' '),
-)
+const opening = new Set(listed.players.opening)
 
 const isOther =
   (lexicon: Lexicon) =>
@@ -38,47 +33,7 @@ const isOther =
     (!isGivenName(token) &&
       ['garment', 'content', 'place', 'sport', 'role', 'outline', 'stones'].includes(lexicon.entries.get(token.key)?.kind ?? ''))
 
-const fillers: readonly string[] = [
-  'con',
-  'al',
-  'el',
-  'la',
-  'talla',
-  'size',
-  'es',
-  'is',
-  'number',
-  'numero',
-  'nº',
-  'n°',
-  'name',
-  'nombre',
-  'wears',
-  'usa',
-  'in',
-  'a',
-  'an',
-  'en',
-  'and',
-  'de',
-  'he',
-  'she',
-  'que',
-  'for',
-  'para',
-  "she's",
-  "he's",
-  'llamado',
-  'llamada',
-  'y',
-  'quiere',
-  'trae',
-  'lleva',
-  'wants',
-  'wearing',
-  'usara',
-  'no',
-]
+const fillers: readonly string[] = listed.players.fillers
 
 const skip = (tokens: readonly Token[], at: number): number => {
   let next = at
@@ -139,22 +94,22 @@ const nameFirst = (scene: Here, at: number): Found | null => {
   const number = numberAt(scene, next)
   if (number === null) return null
   const { player, to, sized } = withSize(scene.tokens, { name: named.name, number }, next + 1)
-  const added = isWord(scene.tokens[at - 1], ...addWords, 'a', 'plus') || isWord(scene.tokens[at - 2], ...addWords)
-  const listed = headSize(scene.tokens, at) !== null
-  return sized || added || listed ? { player, from: at, to: Math.max(to, next + 1) } : null
+  const added = isWord(scene.tokens[at - 1], ...addWords, ...listed.players.added) || isWord(scene.tokens[at - 2], ...addWords)
+  const underSize = headSize(scene.tokens, at) !== null
+  return sized || added || underSize ? { player, from: at, to: Math.max(to, next + 1) } : null
 }
 
 /** "la 2 es Yaretzi M", "#30 Haddad", "number 1, name Benji". */
 const numberFirst = (scene: Here, at: number): Found | null => {
   const { tokens } = scene
-  const marked = tokens[at]?.text === '#' || isWord(tokens[at], 'la', 'el', 'al', 'number', 'numero', 'nº', 'n°', 'num', 'num.')
+  const marked = tokens[at]?.text === '#' || isWord(tokens[at], ...listed.players.loose)
   const start = marked ? skip(tokens, at) : at
   const number = numberAt(scene, start)
   if (number === null || !marked || /^\p{Lu}{4,}$/u.test(tokens[at]?.text ?? '')) return null
   const named = nameAt(tokens, skip(tokens, start + 1), isOther(scene.lexicon))
   if (named === null) return nameless(scene, { at, start, number })
   const { player, to, sized } = withSize(tokens, { name: named.name, number }, named.to)
-  return sized || tokens[at]?.text === '#' || isWord(tokens[at], 'number', 'nº', 'n°', 'num', 'num.')
+  return sized || tokens[at]?.text === '#' || isWord(tokens[at], ...listed.players.sure)
     ? { player, from: at, to: Math.max(to, named.to) }
     : null
 }
@@ -164,7 +119,7 @@ const nameless = (
   { tokens, draft, since }: Here,
   { at, start, number }: { at: number; start: number; number: string },
 ): Found | null => {
-  const marked = tokens[at]?.text === '#' || isWord(tokens[at], 'number', 'numero', 'nº', 'n°', 'num', 'num.')
+  const marked = tokens[at]?.text === '#' || isWord(tokens[at], ...listed.players.numbered)
   if (
     !marked ||
     rowsByNumber(draft.rows, number).length > 0 ||
@@ -176,7 +131,7 @@ const nameless = (
   return player.size === undefined ? null : { player, from: at, to: start + 1 }
 }
 
-const through: readonly string[] = ['through', 'thru', 'to', 'al', 'a']
+const through: readonly string[] = listed.players.upTo
 
 const isThere = (draft: Draft, player: Player): boolean => {
   const byNumber = player.number === undefined ? [] : rowsByNumber(draft.rows, player.number)
@@ -218,7 +173,7 @@ const sizeAfter = (tokens: readonly Token[], at: number, player: Player): Player
 const ageBefore = (tokens: readonly Token[], at: number): Player['age'] => {
   for (let back = at; back > Math.max(0, at - 14); back -= 1) {
     if (tokens[back]?.kind === 'break') break
-    const years = isWord(tokens[back], 'years', 'year', 'anos', 'yrs', 'yr') ? Number(tokens[back - 1]?.text) : Number.NaN
+    const years = isWord(tokens[back], ...listed.players.years) ? Number(tokens[back - 1]?.text) : Number.NaN
     if (Number.isInteger(years)) return years < 3 ? 'under-3' : years < 13 ? '3-12' : '13-up'
   }
   return undefined

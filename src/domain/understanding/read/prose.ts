@@ -3,7 +3,7 @@ import type { Asked, Open } from '../conversation.ts'
 import type { Context } from '../document.ts'
 import type { Draft, Player } from '../draft.ts'
 import { type Patch, preview } from '../patch.ts'
-import { languages } from '../words/languages.ts'
+import { languages, spoken } from '../words/languages.ts'
 import { readBlend } from './blend.ts'
 import { readChangedTally } from './changed-tally.ts'
 import { readCorrections } from './corrections.ts'
@@ -151,8 +151,7 @@ const readGoods = (
   }
 }
 
-const forEach =
-  /\b(?:every(?:one|body)|each (?:player|kid|girl|boy|one)|they all|all (?:of them|players)|todos|todas|cada un[oa])\b[^.\n]{0,20}\b(?:gets?|get|needs?|wants?|llevan?|quieren|too|also|tambien)\b/
+const forEach = new RegExp(`\\b${spoken.players.forEach}\\b[^.\\n]{0,20}\\b${spoken.players.forEachDoes}\\b`)
 
 /** "Everyone gets a hoodie too": a garment named in such a sentence is each player's. */
 const eachPatches = (text: string, things: Draft, lexicon: Lexicon): readonly Patch[] =>

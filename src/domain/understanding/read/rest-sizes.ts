@@ -1,14 +1,12 @@
 import type { Fit } from '../../garment/garment.ts'
 import type { Draft, Player } from '../draft.ts'
 import type { Patch } from '../patch.ts'
+import { listed, wordValues } from '../words/languages.ts'
 import { addCounted } from './merge-players.ts'
 import { type SizeFound, sizeAt } from './sizes.ts'
-import { isNumber, isWord, type Token } from './tokens.ts'
+import { isNumber, isWord, phraseEnd, phrasesOf, type Token } from './tokens.ts'
 
-const counts: Readonly<Record<string, number>> = {
-  ...{ one: 1, two: 2, three: 3, four: 4, five: 5, six: 6 },
-  ...{ uno: 1, una: 1, dos: 2, tres: 3, cuatro: 4, cinco: 5, seis: 6 },
-}
+const counts = wordValues.apart
 
 const amountOf = (token: Token | undefined): number | null => {
   if (token === undefined) return null
@@ -16,11 +14,8 @@ const amountOf = (token: Token | undefined): number | null => {
   return counts[token.key] ?? null
 }
 
-const except: readonly string[] = ['except', 'but', 'excepto', 'menos', 'salvo', 'minus']
-const linking: readonly string[] = [
-  ...['that', 'who', 'which', 'are', 'is', 'of', 'them', 'should', 'be', 'need', 'needs', 'to', 'in', 'a', 'for'],
-  ...['que', 'son', 'es', 'de', 'van', 'en', 'talla', 'quieren', 'las', 'los', 'ellas', 'ellos', 'queremos', 'and', 'y', 'all'],
-]
+const except: readonly string[] = listed.players.except
+const linking: readonly string[] = listed.players.apart
 
 /** The size that follows over small words. */
 const sizeBehind = (tokens: readonly Token[], at: number): SizeFound | null => {
@@ -41,23 +36,13 @@ const exceptions = (tokens: readonly Token[]): readonly Counted[] =>
     return amount === null || size === null ? [] : [{ size: size.size, fit: size.fit, quantity: amount }]
   })
 
-const rests: readonly (readonly string[])[] = [
-  ['the', 'rest'],
-  ['the', 'others'],
-  ['all', 'others'],
-  ['everyone', 'else'],
-  ['everybody', 'else'],
-  ['lo', 'demas'],
-  ['los', 'demas'],
-  ['las', 'demas'],
-  ['el', 'resto'],
-]
+const rests = phrasesOf(listed.players.rest)
 
 /** "… and the rest medium": the size of all that were not counted. */
 const restSize = (tokens: readonly Token[]): SizeFound | null => {
   for (const at of tokens.keys()) {
-    const words = rests.find((keys) => keys.every((key, index) => tokens[at + index]?.key === key))
-    const size = words === undefined ? null : sizeBehind(tokens, at + words.length)
+    const to = phraseEnd(tokens, at, rests)
+    const size = to === null ? null : sizeBehind(tokens, to)
     if (size !== null) return size
   }
   return null

@@ -1,5 +1,5 @@
 import type { Fit, Size } from '../../garment/garment.ts'
-import { cutWords, sizeWords } from '../words/languages.ts'
+import { cutWords, listed, sizeWords } from '../words/languages.ts'
 import { isNumber, isWord, type Token } from './tokens.ts'
 
 /** A size, a cut, or both, as people write them. */
@@ -58,7 +58,7 @@ const pairSize = (tokens: readonly Token[], at: number): SizeFound | null => {
   const first = tokens[at]
   const second = tokens[at + 1]
   const times = isWord(first, 'x') && isNumber(tokens[at - 1])
-  if (!times && isWord(first, 'extra', 'x')) {
+  if (!times && isWord(first, ...listed.players.extra)) {
     const size = sizeWords[second?.key ?? '']
     if (size === 'L') return { size: 'XL', to: at + 2 }
     return size === 'S' ? { size: 'XS', to: at + 2 } : null
@@ -83,7 +83,7 @@ const bareSize = (tokens: readonly Token[], at: number, loose: boolean): SizeFou
 }
 
 const fitAt = (tokens: readonly Token[], at: number): { readonly fit: Fit; readonly to: number } | null => {
-  const skip = isWord(tokens[at], 'de', 'para') ? 1 : 0
+  const skip = isWord(tokens[at], ...listed.players.cutLead) ? 1 : 0
   const token = tokens[at + skip]
   const fit = token === undefined ? undefined : cutWords[token.key]
   return fit === undefined || !Object.hasOwn(cutWords, token?.key ?? '') ? null : { fit, to: at + skip + 1 }
@@ -109,7 +109,7 @@ const letteredSize = (tokens: readonly Token[], at: number): SizeFound | null =>
  * the letters s, m, l and g count in small writing too, as in a column of sizes.
  */
 export const sizeAt = (tokens: readonly Token[], from: number, loose = false): SizeFound | null => {
-  const at = isWord(tokens[from], 'size', 'talla', 'sz') ? from + 1 : from
+  const at = isWord(tokens[from], ...listed.players.sizeLead) ? from + 1 : from
   const lettered = letteredSize(tokens, at)
   if (lettered !== null) return lettered
   const before = fitAt(tokens, at)

@@ -1,5 +1,6 @@
 import type { Fit } from '../../garment/garment.ts'
 import type { Player } from '../draft.ts'
+import { listed } from '../words/languages.ts'
 import type { Term } from './lexicon.ts'
 import { cutAt, sizeAt } from './sizes.ts'
 import { isCapital, isNumber, isWord, type Token } from './tokens.ts'
@@ -31,8 +32,8 @@ const figureAt = (tokens: readonly Token[], at: number): Amount | null => {
 const amountAt = ({ tokens, terms, taken }: Scene, at: number): Amount | null => {
   const token = tokens[at]
   if (token === undefined || taken.has(at) || tokens[at - 1]?.text === '#') return null
-  if (isWord(token, 'a', 'an') && cutAt(tokens, at + 1) !== null) return { amount: 1, to: at + 1 }
-  if (isWord(tokens[at - 1], 'number', 'numero', 'no', 'no.', 'nº', 'n°', 'num', 'num.', 'the', 'el', 'la')) return null
+  if (isWord(token, ...listed.players.one) && cutAt(tokens, at + 1) !== null) return { amount: 1, to: at + 1 }
+  if (isWord(tokens[at - 1], ...listed.players.notAmount)) return null
   const term = terms.find((one) => one.from === at)
   return term?.meaning.kind === 'count' ? { amount: term.meaning.id, to: term.to } : figureAt(tokens, at)
 }
@@ -47,23 +48,7 @@ const isGluedSize = (tokens: readonly Token[], at: number): boolean => {
   return glued(at) && [...tokens.keys()].filter(glued).length > 1
 }
 
-const fillers: readonly string[] = [
-  ...['more', 'extra', 'additional', 'mas'],
-  'of',
-  'them',
-  'are',
-  'de',
-  'x',
-  '×',
-  'in',
-  'en',
-  'talla',
-  'size',
-  'son',
-  'ellas',
-  'ellos',
-  '-',
-]
+const fillers: readonly string[] = listed.players.tallyFillers
 
 const skipFillers = (tokens: readonly Token[], at: number): number => {
   let next = at
@@ -72,7 +57,7 @@ const skipFillers = (tokens: readonly Token[], at: number): number => {
   return next
 }
 
-const everyone: readonly string[] = ['all', 'todas', 'todos', 'both']
+const everyone: readonly string[] = listed.players.all
 
 /** "all women's", "todas de dama" after the sizes holds for all of them; "women's:" before holds until the next. */
 const cutAround = (

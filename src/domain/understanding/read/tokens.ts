@@ -1,3 +1,4 @@
+import { listed, spoken } from '../words/languages.ts'
 /** A word, a number, a sign or a line break, with its place in the text and its form for looking up. */
 export type Token = {
   readonly kind: 'word' | 'number' | 'sign' | 'break'
@@ -24,15 +25,11 @@ const kindOf = (text: string): Token['kind'] => {
   return /^[\p{L}\p{M}]/u.test(text) ? 'word' : 'sign'
 }
 
-const shortened = /^(?:[js]r|st|mr|mrs|ms|dr|no|num|sra?|lic|prof)\.$/iu
+const shortened = new RegExp(`^(?:[js]r|${spoken.players.shortened})\\.$`, 'iu')
 /** Words that begin a sentence, not a surname after an initial. */
-const openers = new Set(
-  "need we the they please thanks thank i i'm can add also all names numbers home away and our my it is that this when what how los las el la para son todos todas gracias necesito lo le por con sin y yo soy ya front back".split(
-    ' ',
-  ),
-)
+const openers = new Set(listed.players.openers)
 const initial = /^\p{L}\.$/u
-const cut = /(?:^|[\s(])(?:youth|adult|women'?s|womens|men'?s|mens|ladies|kids|size|talla|nino|nina|dama|adulto)$/iu
+const cut = new RegExp(`(?:^|[\\s(])${spoken.players.cutWords}$`, 'iu')
 
 /** "YM." at the end of a sentence is YM and a full stop; "Jr." keeps its own, and "J." where a name follows. */
 const keepsStop = (text: string, all: string, start: number): boolean => {
@@ -71,7 +68,7 @@ export const blanked = (text: string, from: number, to: number): string =>
 
 export const isNumber = (token: Token | undefined): boolean => token?.kind === 'number'
 export const isWord = (token: Token | undefined, ...keys: readonly string[]): boolean =>
-  token !== undefined && (keys.length === 0 ? token.kind === 'word' : keys.includes(token.key))
+  token !== undefined && keys.includes(token.key)
 
 /** Phrases of several words, longest first, as the keys that their tokens have. */
 export const phrasesOf = (phrases: readonly string[]): readonly (readonly string[])[] =>

@@ -4,6 +4,7 @@ import type { Context } from '../document.ts'
 import type { Draft } from '../draft.ts'
 import { type Patch, preview } from '../patch.ts'
 import { type Intent, nothing, type Understood } from '../understood.ts'
+import { spoken } from '../words/languages.ts'
 import { readAges } from './ages.ts'
 import { readAnswer } from './answers.ts'
 import { readApart } from './apart.ts'
@@ -76,9 +77,10 @@ const isRow = ({ path, value }: Patch): boolean => path[0] === 'rows' && value !
 
 type Scene = { readonly lexicon: ReturnType<typeof lexiconFor>; readonly people: readonly string[] }
 
+const numbersSaid = new RegExp(`\\b${spoken.players.numbersSaid}\\b|#`)
+
 const hasNumbers = (draft: Draft, folded: string): boolean =>
-  Object.values(draft.marks).some((mark) => mark.content === 'number' && mark.wanted !== false) ||
-  /\bnumbers?\b|\bnumeros?\b|#/.test(folded)
+  Object.values(draft.marks).some((mark) => mark.content === 'number' && mark.wanted !== false) || numbersSaid.test(folded)
 
 /** Terms that stand in any sentence. */
 const idleTerms: readonly string[] = ['and', 'in', 'with', 'no', 'count', 'only']

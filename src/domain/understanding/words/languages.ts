@@ -2,6 +2,7 @@ import type { Fit, Size } from '../../garment/garment.ts'
 import type { Clock } from './matters/calendar.ts'
 import type { WashCounts } from './matters/complaints.ts'
 import type { Phrases } from './matters/phrases.ts'
+import type { WordValues } from './matters/values.ts'
 import { registered } from './registered.ts'
 import type { ArtworkWords, FaceWords } from './word-list.ts'
 
@@ -87,6 +88,7 @@ export const spoken = {
   rosters: sources(all.map(({ rosters }) => rosters)),
   rowMarks: sources(all.map(({ rowMarks }) => rowMarks)),
   things: sources(all.map(({ things }) => things)),
+  players: sources(all.map(({ players }) => players)),
 }
 
 /** The same one by one: words that are looked for among tokens, and patterns of whole sentences with a group of their own. */
@@ -98,6 +100,7 @@ export const listed = {
   team: lists(all.map(({ team }) => team)),
   written: lists(all.map(({ written }) => written)),
   things: lists(all.map(({ things }) => things)),
+  players: lists(all.map(({ players }) => players)),
 }
 
 /** How often something was washed, in words of any language. */
@@ -111,4 +114,11 @@ export const clockWords: Omit<Clock, 'counted'> = {
   hours: Object.assign({}, ...all.map((words) => words.clock.hours)),
   parts: Object.assign({}, ...all.map((words) => words.clock.parts)),
   ahead: Object.assign({}, ...all.map((words) => words.clock.ahead)),
+}
+
+/** Amounts in words of any language. */
+export const wordValues: WordValues = {
+  lengths: Object.assign({}, ...all.map((words) => words.values.lengths)),
+  apart: Object.assign({}, ...all.map((words) => words.values.apart)),
+  dropped: Object.assign({}, ...all.map((words) => words.values.dropped)),
 }

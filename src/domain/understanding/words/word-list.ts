@@ -9,9 +9,11 @@ import type { ComplaintPhrases, WashCounts } from './matters/complaints.ts'
 import type { IntentPhrases } from './matters/intents.ts'
 import type { LaterPhrases, OccasionPhrases } from './matters/occasions.ts'
 import type { MoneyPhrases, PeoplePhrases } from './matters/people.ts'
+import type { PlayerPhrases } from './matters/players.ts'
 import type { RosterPhrases, RowMarkPhrases } from './matters/rosters.ts'
 import type { TeamPhrases } from './matters/team.ts'
 import type { ThingPhrases } from './matters/things.ts'
+import type { WordValues } from './matters/values.ts'
 import type { WrittenPhrases } from './matters/written.ts'
 
 /** Where on a body, before it is known what goes there. */
@@ -125,6 +127,7 @@ export type Words = {
   readonly people: PeoplePhrases
   readonly money: MoneyPhrases
   readonly clock: Clock
+  readonly values: WordValues
   readonly hours: HourPhrases
   readonly days: DayPhrases
   readonly later: LaterPhrases
@@ -138,4 +141,5 @@ export type Words = {
   readonly team: TeamPhrases
   readonly written: WrittenPhrases
   readonly things: ThingPhrases
+  readonly players: PlayerPhrases
 }

@@ -8,11 +8,13 @@ import { enIntents } from './intents.ts'
 import { enMarks } from './marks.ts'
 import { enLater, enOccasions } from './occasions.ts'
 import { enMoney, enPeople } from './people.ts'
+import { enPlayers } from './players.ts'
 import { enRosters, enRowMarks } from './rosters.ts'
 import { enShades } from './shades.ts'
 import { enSports } from './sports.ts'
 import { enTeam } from './team.ts'
 import { enThings } from './things.ts'
+import { enValues } from './values.ts'
 import { enWritten } from './written.ts'
 
 const numbers = ['one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten', 'eleven', 'twelve']
@@ -23,6 +25,7 @@ export const enWords: Words = {
   basics: enBasics,
   shades: enShades,
   intents: enIntents,
+  players: enPlayers,
   things: enThings,
   written: enWritten,
   team: enTeam,
@@ -36,6 +39,7 @@ export const enWords: Words = {
   later: enLater,
   days: enDays,
   clock: enClock,
+  values: enValues,
   hours: enHours,
   money: enMoney,
   people: enPeople,

@@ -8,11 +8,13 @@ import { esIntents } from './intents.ts'
 import { esMarks } from './marks.ts'
 import { esLater, esOccasions } from './occasions.ts'
 import { esMoney, esPeople } from './people.ts'
+import { esPlayers } from './players.ts'
 import { esRosters, esRowMarks } from './rosters.ts'
 import { esShades } from './shades.ts'
 import { esSports } from './sports.ts'
 import { esTeam } from './team.ts'
 import { esThings } from './things.ts'
+import { esValues } from './values.ts'
 import { esWritten } from './written.ts'
 
 const numbers = ['uno', 'dos', 'tres', 'cuatro', 'cinco', 'seis', 'siete', 'ocho', 'nueve', 'diez', 'once', 'doce']
@@ -42,6 +44,7 @@ export const esWords: Words = {
   basics: esBasics,
   shades: esShades,
   intents: esIntents,
+  players: esPlayers,
   things: esThings,
   written: esWritten,
   team: esTeam,
@@ -55,6 +58,7 @@ export const esWords: Words = {
   later: esLater,
   days: esDays,
   clock: esClock,
+  values: esValues,
   hours: esHours,
   money: esMoney,
   people: esPeople,

@@ -1,0 +1,11 @@
+import type { WordValues } from '../matters/values.ts'
+
+/** Amounts in words of Spanish. */
+export const esValues: WordValues = {
+  lengths: {
+    ...{ cuarto: 0.25, media: 0.5, medio: 0.5, una: 1, dos: 2, tres: 3, cuatro: 4, cinco: 5, seis: 6, ocho: 8, diez: 10 },
+    doce: 12,
+  },
+  apart: { uno: 1, una: 1, dos: 2, tres: 3, cuatro: 4, cinco: 5, seis: 6 },
+  dropped: { uno: 1, una: 1, dos: 2, tres: 3, cuatro: 4 },
+}
