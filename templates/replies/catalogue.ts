@@ -50,6 +50,7 @@ export type Catalogue = {
   readonly severities: { readonly stop: string; readonly 'needs-test': string; readonly caution: string; readonly note: string }
   readonly buttons: { readonly [B in Button]: (revision: number) => string }
   readonly answers: { readonly [answer: string]: string }
+  readonly garments: { readonly [id: string]: string }
   readonly fits: { readonly [fit: string]: string }
   readonly classes: { readonly [vinylClass: string]: string }
   readonly places: { readonly [place: string]: string }

@@ -1,10 +1,10 @@
 import type { Show } from '../../src/domain/shop/show.ts'
 import type { LateChange } from '../../src/domain/understanding/conversation.ts'
-import type { Tidy } from '../../src/domain/understanding/replies.ts'
+import type { Changed, Tidy } from '../../src/domain/understanding/replies.ts'
 import { priceWords } from '../desk/price.ts'
 import type { Catalogue } from './catalogue.ts'
 import { priceParts } from './price-parts.ts'
-import { sizeText, type TidyWords, tidyList } from './tidy.ts'
+import { garmentText, sizeText, type TidyWords, tidyList } from './tidy.ts'
 
 const fits = { toddler: 'toddler', youth: 'youth', women: "women's", men: 'adult' }
 
@@ -41,6 +41,18 @@ const places = {
   other: 'another place',
 }
 
+const garments = {
+  jersey: 'jersey',
+  tee: 't-shirt',
+  hoodie: 'hoodie',
+  polo: 'polo',
+  shorts: 'shorts',
+  jacket: 'jacket',
+  bodysuit: 'bodysuit',
+  home: 'home jersey',
+  away: 'away jersey',
+}
+
 const count = (many: number, one: string, more: string): string => `${many} ${many === 1 ? one : more}`
 
 const words: TidyWords = {
@@ -58,6 +70,7 @@ const words: TidyWords = {
     notes: 'Notes',
   },
   head: ['Line', 'No.', 'Name', 'Size', 'Garment', 'Also'],
+  garments,
   sports: { 'ice-hockey': 'ice hockey' },
   uses: { game: 'games', fan: 'fans', practice: 'practice', cheer: 'cheer', staff: 'staff', keepsake: 'a keepsake' },
   handOver: { collect: 'you pick it up', field: 'we bring it to the field', post: 'we mail it' },
@@ -154,6 +167,21 @@ const figure = (field: string, value: number, show: { temperature: (tenthsC: num
 
 const late = (minute: string, show: { moment: (minute: string) => string }): string => show.moment(minute)
 
+const changeText = ({ path, was, now, row: whose, place }: Changed, show: Show): string => {
+  const field = path.split('/').at(-1) ?? path
+  const say = (value: unknown) => {
+    if (value === null) return 'nothing'
+    return field === 'colour' ? show.colour(String(value)) : field === 'micrometres' ? show.length(Number(value)) : String(value)
+  }
+  const at = place === undefined || place === null ? '' : ` (${placesOf([place])})`
+  if (path === '/garments/gone') return `dropped ${garmentText(garments, String(was))}`
+  if (path === '/decorations/gone') return `dropped ${words.contents[String(was)] ?? 'text'}${at}`
+  if (path === '/decorations/stones') return now === null ? `stones off${at}` : `stones on${at}`
+  if (field === 'row') return was === null ? `added ${say(now)}` : `dropped ${say(was)}`
+  const who = whose === null ? '' : `${row({ ...whose, size: null })}: `
+  return `${who}${fields[field] ?? field} ${say(was)} → ${say(now)}`
+}
+
 /** English. */
 const rosterCount = ({ order: { roster } }: Tidy): string => {
   const nameless = roster.filter((row) => row.name === undefined).length
@@ -170,6 +198,7 @@ const lateText = ({ row, needs, amount }: LateChange, show: Show): string => {
 }
 
 export const en = {
+  garments,
   replies: {
     greeting: (_, show) =>
       `Hello, this is ${show.shop}. Tell me what the team needs: which garments and colours, what goes on them, the roster, and when you need them. You can paste the roster as it is.`,
@@ -179,14 +208,7 @@ export const en = {
       ...(facts.assumed.length > 0 ? { after: 'What is marked (assumed) nobody said yet: tell me if it is wrong.' } : {}),
     }),
     changed: ({ changes }, show) => {
-      const shown = changes.slice(0, 12).map(({ path, was, now, row: whose }) => {
-        const field = path.split('/').at(-1) ?? path
-        const say = (value: unknown) =>
-          value === null ? 'nothing' : field === 'colour' ? show.colour(String(value)) : String(value)
-        const who = whose === null ? '' : `${row({ ...whose, size: null })}: `
-        if (field === 'row') return was === null ? `added ${say(now)}` : `dropped ${say(was)}`
-        return `${who}${fields[field] ?? field} ${say(was)} → ${say(now)}`
-      })
+      const shown = changes.slice(0, 12).map((change) => changeText(change, show))
       return `Changed: ${shown.join('; ')}${changes.length > 12 ? '; and more, see the list' : ''}.`
     },
     noted: () => 'Noted.',

@@ -1,10 +1,10 @@
 import type { Show } from '../../src/domain/shop/show.ts'
 import type { LateChange } from '../../src/domain/understanding/conversation.ts'
-import type { Tidy } from '../../src/domain/understanding/replies.ts'
+import type { Changed, Tidy } from '../../src/domain/understanding/replies.ts'
 import { priceWords } from '../desk/price.ts'
 import type { Catalogue } from './catalogue.ts'
 import { priceParts } from './price-parts.ts'
-import { sizeText, type TidyWords, tidyList } from './tidy.ts'
+import { garmentText, sizeText, type TidyWords, tidyList } from './tidy.ts'
 
 const fits = { toddler: 'bebé', youth: 'juvenil', women: 'de dama', men: 'adulto' }
 
@@ -43,6 +43,18 @@ const places = {
 
 const count = (many: number, one: string, more: string): string => `${many} ${many === 1 ? one : more}`
 
+const garments = {
+  jersey: 'jersey',
+  tee: 'playera',
+  hoodie: 'sudadera',
+  polo: 'polo',
+  shorts: 'shorts',
+  jacket: 'chamarra',
+  bodysuit: 'body',
+  home: 'jersey de local',
+  away: 'jersey de visitante',
+}
+
 const words: TidyWords = {
   names: {
     team: 'Equipo',
@@ -58,6 +70,7 @@ const words: TidyWords = {
     notes: 'Notas',
   },
   head: ['Línea', 'Núm.', 'Nombre', 'Talla', 'Prenda', 'Además'],
+  garments,
   sports: {
     football: 'fútbol americano',
     soccer: 'fútbol',
@@ -210,7 +223,23 @@ const lateText = ({ row, needs, amount }: LateChange, show: Show): string => {
   return `${who} ${why} suma ${show.money(amount)}.`
 }
 
+const changeText = ({ path, was, now, row: whose, place }: Changed, show: Show): string => {
+  const field = path.split('/').at(-1) ?? path
+  const say = (value: unknown) => {
+    if (value === null) return 'nada'
+    return field === 'colour' ? show.colour(String(value)) : field === 'micrometres' ? show.length(Number(value)) : String(value)
+  }
+  const at = place === undefined || place === null ? '' : ` (${placesOf([place])})`
+  if (path === '/garments/gone') return `quitado: ${garmentText(garments, String(was))}`
+  if (path === '/decorations/gone') return `quitado: ${words.contents[String(was)] ?? 'texto'}${at}`
+  if (path === '/decorations/stones') return now === null ? `sin piedras${at}` : `con piedras${at}`
+  if (field === 'row') return was === null ? `agregado ${say(now)}` : `quitado ${say(was)}`
+  const who = whose === null ? '' : `${row({ ...whose, size: null })}: `
+  return `${who}${fields[field] ?? field} ${say(was)} → ${say(now)}`
+}
+
 export const es = {
+  garments,
   replies: {
     greeting: (_, show) =>
       `Hola, aquí ${show.shop}. Dígame qué necesita el equipo: qué prendas y de qué color, qué llevan, la lista de jugadores y para cuándo. Puede pegar la lista tal como la tiene.`,
@@ -220,14 +249,7 @@ export const es = {
       ...(facts.assumed.length > 0 ? { after: 'Lo marcado (supuesto) nadie lo ha dicho: avíseme si no es así.' } : {}),
     }),
     changed: ({ changes }, show) => {
-      const shown = changes.slice(0, 12).map(({ path, was, now, row: whose }) => {
-        const field = path.split('/').at(-1) ?? path
-        const say = (value: unknown) =>
-          value === null ? 'nada' : field === 'colour' ? show.colour(String(value)) : String(value)
-        const who = whose === null ? '' : `${row({ ...whose, size: null })}: `
-        if (field === 'row') return was === null ? `agregado ${say(now)}` : `quitado ${say(was)}`
-        return `${who}${fields[field] ?? field} ${say(was)} → ${say(now)}`
-      })
+      const shown = changes.slice(0, 12).map((change) => changeText(change, show))
       return `Cambiado: ${shown.join('; ')}${changes.length > 12 ? '; y más, vea la lista' : ''}.`
     },
     noted: () => 'Anotado.',

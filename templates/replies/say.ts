@@ -4,6 +4,7 @@ import type { Action, Choice, FormField, Label, Reply } from '../../src/domain/u
 import type { Catalogue, Sentence } from './catalogue.ts'
 import { en } from './en.ts'
 import { es } from './es.ts'
+import { garmentText } from './tidy.ts'
 
 export type SaidProblem = { readonly severity: Problem['severity']; readonly text: string }
 
@@ -43,11 +44,17 @@ const wayTexts = (catalogue: Catalogue, facts: Facts, show: Show): readonly stri
 
 const textOf = (sentence: string | Sentence): string => (typeof sentence === 'string' ? sentence : sentence.before)
 
+/** Facts that speak of a garment of the order, with what it is called in place of its id. */
+const worded = (facts: object, { garments }: Catalogue): object => {
+  const garment: unknown = Reflect.get(facts, 'garment')
+  return typeof garment === 'string' ? { ...facts, garment: garmentText(garments, garment) } : facts
+}
+
 /** One problem in words, with what could be done about it; a code without a sentence is shown as itself, never hidden. */
 export const sayProblem = (problem: Problem, language: Language, show: Show): string => {
   const catalogue = catalogues[language]
   const say = sayerOf(catalogue.problems, problem.code)
-  const sentence = say === undefined ? problem.code : textOf(say(problem.facts, show))
+  const sentence = say === undefined ? problem.code : textOf(say(worded(problem.facts, catalogue), show))
   const { ways: known } = problem.facts
   if (problem.severity === 'stop' && isList(known) && known.length === 0) return `${sentence} ${catalogue.noWay}`
   const ways = wayTexts(catalogue, problem.facts, show)
@@ -122,7 +129,7 @@ const stopped = (sentence: Sentence): Sentence => ({
 /** A reply in words: its text, its parts for a page, what its buttons and choices are called. */
 export const say = (reply: Reply, language: Language, show: Show): Spoken => {
   const catalogue = catalogues[language]
-  const said = sayerOf(catalogue.replies, reply.code)?.(reply.facts, show) ?? reply.code
+  const said = sayerOf(catalogue.replies, reply.code)?.(worded(reply.facts, catalogue), show) ?? reply.code
   const parts: Sentence = stopped(typeof said === 'string' ? { before: said } : said)
   const problems = (reply.problems ?? []).map((problem) => ({
     severity: problem.severity,

@@ -23,6 +23,8 @@ export type TidyWords = {
       | 'notes']: string
   }
   readonly head: readonly [line: string, number: string, name: string, size: string, garment: string, remark: string]
+  /** What garments are called by their ids; a second one of a kind is numbered. */
+  readonly garments: Words
   readonly sports: Words
   readonly uses: Words
   readonly handOver: Words
@@ -70,6 +72,13 @@ type Field = NonNullable<Sentence['fields']>[number]
 
 const word = (words: Words, key: string | undefined): string => (key === undefined ? '' : (words[key] ?? key))
 
+/** "home jersey", "t-shirt 2": a garment of the order in words. */
+export const garmentText = (garments: Words, id: string): string => {
+  const [, base = id, twin = ''] = /^(.*?)(?:-(\d+))?$/.exec(id) ?? []
+  const name = garments[base]
+  return name === undefined ? id : [name, twin].filter((part) => part !== '').join(' ')
+}
+
 export const sizeText = (words: TidyWords, fit: string | null, size: string | null): string => {
   if (size === null) return '–'
   if (size === 'later') return words.later['sizes'] ?? size
@@ -106,7 +115,7 @@ const decorationField = (words: TidyWords, show: Show, { tidy, index }: { tidy: 
   const figureFirst = [...layers].sort((a, b) => rank(a) - rank(b)).map((layer) => layerText(words, show, layer))
   const several = tidy.order.garments.length > 1
   const make = layers.length > 0 ? words.with(figureFirst) : words.noColour
-  const on = several ? ` (${show.list(known.on ?? [])})` : ''
+  const on = several ? ` (${show.list((known.on ?? []).map((id) => garmentText(words.garments, id)))})` : ''
   const root = `/decorations/${index}/`
   const assumed = tidy.assumed.filter((path) => path.startsWith(root))
   const colourAssumed = assumed.some((path) => /\/(colour|class|rows|contours|size|place)$/.test(path))
@@ -145,7 +154,10 @@ const garmentField = (words: TidyWords, show: Show, { tidy, index }: { tidy: Tid
   const colour = garment.colour === undefined ? words.noColour : show.colour(garment.colour)
   const root = `/garments/${index}/`
   return {
-    name: tidy.order.garments.length > 1 ? `${words.names.garment} ${garment.id}` : words.names.garment.replace(/:$/, ''),
+    name:
+      tidy.order.garments.length > 1
+        ? `${words.names.garment} ${garmentText(words.garments, garment.id)}`
+        : words.names.garment.replace(/:$/, ''),
     value: withMark(
       words,
       [colour, style, clothText(words, garment)].filter((part) => part !== '').join(', '),
@@ -224,7 +236,7 @@ const rosterTable = (words: TidyWords, tidy: Tidy): NonNullable<Sentence['table'
     row.number ?? '–',
     row.name ?? '–',
     sizeText(words, row.fit ?? null, row.size ?? null),
-    ...(several ? [row.garment ?? ''] : []),
+    ...(several ? [garmentText(words.garments, row.garment ?? '')] : []),
     ...(remarks ? [remarkOf(words, tidy, index)] : []),
   ])
   return { head, rows }

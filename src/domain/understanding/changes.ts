@@ -1,6 +1,6 @@
 import { rowFacts } from './ask.ts'
 import { leavesOf } from './facts.ts'
-import type { Known, KnownRow } from './known.ts'
+import type { Known, KnownDecoration, KnownRow } from './known.ts'
 import type { Changed } from './replies.ts'
 
 const told = (row: KnownRow): string =>
@@ -14,35 +14,90 @@ const owner = (order: Known, path: string) => {
 
 const isHidden = (path: string): boolean => /\/(language|by|kind|garment|on\/\d+|shape.*)$/.test(path)
 
-const sameRow = (a: KnownRow, b: KnownRow): boolean =>
-  a.garment === b.garment && ((a.number ?? a.name) === (b.number ?? b.name) || (a.name !== undefined && a.name === b.name))
+type Pair = { readonly was: KnownRow; readonly now: KnownRow }
+
+const likenesses: readonly ((a: KnownRow, b: KnownRow) => boolean)[] = [
+  (a, b) => a.number === b.number && a.name === b.name,
+  (a, b) => a.name !== undefined && a.name === b.name,
+  (a, b) => a.name === undefined && b.name === undefined && a.number !== undefined && a.number === b.number,
+  (a, b) => a.number !== undefined && a.number === b.number && a.size === b.size,
+  (a, b) => a.number === undefined && a.name === undefined && b.number === undefined && a.size === b.size && a.fit === b.fit,
+]
+
+/** Lines before and after that are the same player's, each once, the surest first. */
+const pairsOf = (before: Known, after: Known): readonly Pair[] => {
+  const pairs: Pair[] = []
+  const left = { was: new Set(before.roster), now: new Set(after.roster) }
+  for (const isLike of likenesses)
+    for (const was of left.was) {
+      const now = [...left.now].find((row) => row.garment === was.garment && isLike(was, row))
+      if (now === undefined) continue
+      pairs.push({ was, now })
+      left.was.delete(was)
+      left.now.delete(now)
+    }
+  return pairs
+}
 
 const rowFields = ['number', 'name', 'size', 'fit'] as const
 
-/** What became different in the rows that stay while others come or go: their lines have moved. */
-const stayed = (before: Known, after: Known): readonly Changed[] =>
-  after.roster.flatMap((row) => {
-    const was = before.roster.find((other) => sameRow(row, other))
-    if (was === undefined) return []
-    return rowFields
-      .filter((field) => was[field] !== undefined && was[field] !== row[field])
-      .map((field) => ({ path: `/roster/row/${field}`, was: was[field] ?? null, now: row[field] ?? null, row: rowFacts(row) }))
-  })
+/** What became different in a line that stays while others come or go: its place has moved. */
+const differing = ({ was, now }: Pair): readonly Changed[] =>
+  rowFields
+    .filter((field) => was[field] !== undefined && was[field] !== now[field])
+    .map((field) => ({ path: `/roster/row/${field}`, was: was[field] ?? null, now: now[field] ?? null, row: rowFacts(now) }))
 
 const rowChanges = (before: Known, after: Known): readonly Changed[] => {
-  const gone = before.roster.filter((row) => !after.roster.some((other) => sameRow(row, other)))
-  const come = after.roster.filter((row) => !before.roster.some((other) => sameRow(row, other)))
+  const pairs = pairsOf(before, after)
+  const [kept, found] = [new Set(pairs.map(({ was }) => was)), new Set(pairs.map(({ now }) => now))]
   return [
-    ...gone.map((row) => ({ path: '/roster/row', was: told(row), now: null, row: rowFacts(row) })),
-    ...come.map((row) => ({ path: '/roster/row', was: null, now: told(row), row: rowFacts(row) })),
-    ...stayed(before, after),
+    ...before.roster
+      .filter((row) => !kept.has(row))
+      .map((row) => ({ path: '/roster/row', was: told(row), now: null, row: rowFacts(row) })),
+    ...after.roster
+      .filter((row) => !found.has(row))
+      .map((row) => ({ path: '/roster/row', was: null, now: told(row), row: rowFacts(row) })),
+    ...pairs.flatMap(differing),
+  ]
+}
+
+/** A line that now has both another number and another name holds another player: lines have moved. */
+const hasMoved = (before: Known, after: Known): boolean =>
+  before.roster.length !== after.roster.length ||
+  before.roster.some((row, index) => {
+    const now = after.roster[index]
+    return now !== undefined && row.number !== now.number && row.name !== now.name
+  })
+
+const stonesOf = ({ layers }: KnownDecoration): string | null => layers?.find((layer) => layer.kind === 'stones')?.size ?? null
+
+/** What is no more: a garment, a thing at a place, stones at a place; and stones that came. */
+const lessAndMore = (before: Known, after: Known): readonly Changed[] => {
+  const garments = before.garments.filter(({ id }) => !after.garments.some((other) => other.id === id))
+  const single = after.garments.length < 2
+  const twin = (was: KnownDecoration) =>
+    after.decorations.find(
+      ({ place, content, on }) =>
+        place === was.place &&
+        content?.kind === was.content?.kind &&
+        (single || (on ?? []).some((id) => (was.on ?? []).includes(id))),
+    )
+  return [
+    ...garments.map(({ id }) => ({ path: '/garments/gone', was: id, now: null, row: null })),
+    ...before.decorations.flatMap((was): readonly Changed[] => {
+      const now = twin(was)
+      const at = { row: null, place: was.place ?? null }
+      if (now === undefined) return [{ path: '/decorations/gone', was: was.content?.kind ?? null, now: null, ...at }]
+      const [had, has] = [stonesOf(was), stonesOf(now)]
+      return (had === null) === (has === null) ? [] : [{ path: '/decorations/stones', was: had, now: has, ...at }]
+    }),
   ]
 }
 
 /** What differs between two readings of an order in what was known before: for the customer to see that just this was changed. */
 export const changesBetween = (before: Known, after: Known, assumed: ReadonlySet<string>): readonly Changed[] => {
   const earlier = new Map(leavesOf(before).map((leaf) => [leaf.key, leaf]))
-  const moved = before.roster.length !== after.roster.length
+  const moved = hasMoved(before, after)
   const rows = moved && before.roster.length > 0 ? rowChanges(before, after) : []
   const others = leavesOf(after).flatMap(({ key, path, value }) => {
     if (moved && path.startsWith('/roster')) return []
@@ -50,5 +105,5 @@ export const changesBetween = (before: Known, after: Known, assumed: ReadonlySet
     if (was === undefined || was.value === value || isHidden(path) || assumed.has(was.path)) return []
     return [{ path, was: was.value, now: value, row: owner(after, path) }]
   })
-  return [...rows, ...others]
+  return [...rows, ...lessAndMore(before, after), ...others]
 }

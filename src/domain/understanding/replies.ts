@@ -22,7 +22,14 @@ export type RowFacts = {
   readonly size: string | null
 }
 
-export type Changed = { readonly path: string; readonly was: Json; readonly now: Json; readonly row: RowFacts | null }
+/** `place`: where on the garment, of what is put on. */
+export type Changed = {
+  readonly path: string
+  readonly was: Json
+  readonly now: Json
+  readonly row: RowFacts | null
+  readonly place?: string | null
+}
 
 /** What the conversation can answer, by code, with the facts its sentence needs. */
 export type Replies = {

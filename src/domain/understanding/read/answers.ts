@@ -153,6 +153,7 @@ const readChosen = (scene: Scene): readonly Patch[] => {
     case 'whose':
       return answerAgain(scene)
     case 'name-order':
+    case 'exchange':
       return answerWritten(scene)
     case 'face':
       return answerFace(scene)

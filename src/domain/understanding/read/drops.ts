@@ -141,6 +141,9 @@ const readLeft = (tokens: readonly Token[], scene: Scene): Change => {
     const sized = isWord(tokens[off], 'take') ? readSized(tokens, off + ahead, scene) : null
     if (sized !== null) return sized
   }
+  const close = isWord(tokens[off], 'take') ? tokens.findIndex((token, at) => at > off && isWord(token, 'off', 'out')) : -1
+  const between = refsIn(tokens.slice(off, Math.max(off, close)), scene.draft.rows)
+  if (between.length > 0) return { ...dropRefs(between, scene), taken: span(off, close + 1) }
   const added = tokens.findIndex((token, index) => index > off && isWord(token, ...addWords))
   const end = added < 0 ? tokens.length : added
   const refs = refsIn(tokens.slice(0, end), scene.draft.rows)

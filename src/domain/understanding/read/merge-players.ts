@@ -1,3 +1,4 @@
+import { canonical } from '../content-hash.ts'
 import type { Draft, Player } from '../draft.ts'
 import type { Patch } from '../patch.ts'
 import { addPlayers } from './table.ts'
@@ -37,6 +38,18 @@ export const addCounted = (draft: Draft, counted: readonly Player[]): readonly P
   )
 }
 
+/** A list pasted twice in one message: the same name with the same number, and nothing that differs, is the same player. */
+const withoutRepeated = (players: readonly Player[]): readonly Player[] => {
+  const seen = new Set<string>()
+  return players.filter((player) => {
+    if (player.name === undefined || player.number === undefined) return true
+    const key = canonical(player)
+    const again = seen.has(key)
+    seen.add(key)
+    return !again
+  })
+}
+
 /** Pasted lines: those that repeat a row complete it, the others are added in their order. */
 export const mergePlayers = (
   draft: Draft,
@@ -44,7 +57,7 @@ export const mergePlayers = (
 ): readonly Patch[] => {
   const updates: Patch[] = []
   const fresh: Player[] = []
-  for (const player of players) {
+  for (const player of withoutRepeated(players)) {
     const key = sameRow(draft, player)
     if (key === undefined) fresh.push(player)
     else updates.push(...update(key, player))

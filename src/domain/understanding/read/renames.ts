@@ -1,29 +1,7 @@
+import type { Draft } from '../draft.ts'
 import { type Change, nothing, type Scene, span } from './change.ts'
-import { nameAt, refsIn, rowsByName } from './refs.ts'
+import { nameAt, type Ref, refsIn, rowsByName } from './refs.ts'
 import { fold, isCapital, isWord, type Token } from './tokens.ts'
-
-/** "swap the numbers of Ansel and Bodhi". */
-export const readSwap = (tokens: readonly Token[], { draft }: Scene): Change => {
-  if (
-    !tokens.some((token) => isWord(token, 'swap', 'switch', 'intercambia', 'cambia')) ||
-    !tokens.some((token) => isWord(token, 'numbers', 'numeros', 'sizes', 'tallas'))
-  )
-    return nothing
-  const [a, b] = refsIn(tokens, draft.rows)
-    .filter((ref) => ref.keys.length === 1)
-    .map((ref) => ref.keys[0] ?? '')
-  if (a === undefined || b === undefined) return nothing
-  const key = tokens.some((token) => isWord(token, 'sizes', 'tallas')) ? 'size' : 'number'
-  const value = (row: string) => draft.rows[row]?.[key] ?? null
-  return {
-    ...nothing,
-    patches: [
-      { path: ['rows', a, key], value: value(b) },
-      { path: ['rows', b, key], value: value(a) },
-    ],
-    taken: span(0, tokens.length),
-  }
-}
 
 /** Whether two words of four letters or more differ by one letter: changed, put in or left out. */
 const isNear = (a: string, b: string): boolean => {
@@ -93,19 +71,26 @@ export const readRename = (tokens: readonly Token[], { draft }: Scene): Change =
   const verb = tokens.some((token) =>
     isWord(token, 'change', 'cambia', 'cambiar', 'rename', 'spelled', 'spell', 'escribe', 'correct'),
   )
-  const spelling = tokens.some((token) => isWord(token, 'spelled', 'spelt', 'escribe'))
-  const ref = verb
-    ? refsIn(tokens, draft.rows).find((one) => (one.by === 'name' || spelling) && one.keys.length === 1)
-    : undefined
-  const [key] = ref?.keys ?? []
-  if (ref === undefined || key === undefined) return nothing
+  const spelling = tokens.some((token) => isWord(token, 'spelled', 'spelt', 'escribe', 'rename'))
+  const refs = verb ? refsIn(tokens, draft.rows).filter((one) => (one.by === 'name' || spelling) && one.keys.length === 1) : []
+  const found = refs.flatMap((ref) => renamedAt(tokens, ref, draft) ?? [])
+  return {
+    ...nothing,
+    patches: found.flatMap(({ patches }) => patches),
+    taken: new Set(found.flatMap(({ taken }) => [...taken])),
+  }
+}
+
+/** The spelling that follows a reference: "… to Roberto", "… is spelled Ayda". */
+const renamedAt = (tokens: readonly Token[], ref: Ref, draft: Draft): Change | null => {
+  const key = ref.keys[0] ?? ''
   let at = ref.to
   while (isWord(tokens[at], ...renameWords)) at += 1
   const fresh = at > ref.to ? nameAt(tokens, at, () => false) : null
-  if (fresh === null) return nothing
+  if (fresh === null || rowsByName(draft.rows, fresh.name).includes(key)) return null
   const old = tokens.slice(ref.from, ref.to).map((token) => fold(token.text))
   const words = (draft.rows[key]?.name ?? '').split(' ')
-  if (ref.by === 'number' && words.length > 1 && !fresh.name.includes(' ')) return nothing
+  if (ref.by === 'number' && words.length > 1 && !fresh.name.includes(' ')) return null
   const name =
     ref.by === 'name' && words.length > old.length
       ? words.map((word) => (old.includes(fold(word)) ? fresh.name : word)).join(' ')

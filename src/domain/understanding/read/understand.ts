@@ -57,6 +57,7 @@ const choosing: readonly string[] = [
   'leaving',
   'whose',
   'name-order',
+  'exchange',
 ]
 
 /** A figure that answers "how many?" stands nearly alone; among other words it may be anything. */
