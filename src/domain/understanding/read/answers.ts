@@ -22,7 +22,7 @@ const taken = new RegExp(`^${said.taken}\\b`)
 const unknown = anyOf(said.unknown)
 const first = anyOf(said.first)
 const second = anyOf(said.second)
-const refuses = new RegExp(`^${said.refuses}\\b`)
+const refuses = new RegExp(`^${said.refuses}(?=$|[,.;!])`)
 const everyone = anyOf(said.everyone)
 
 const byOrder = (folded: string, readings: readonly Reading[]): Reading | undefined => {
@@ -45,14 +45,23 @@ const leads = new RegExp(`^(?:${said.leads}\\s+)(?:${said.called}\\s+)?`, 'i')
 
 const isShort = (text: string): boolean => text.length <= 60 && !text.includes('\n') && !text.includes('?')
 
-/** A short answer is the name that was asked for, as it is written. */
+const sentence = anyOf(said.sentence)
+const named = new RegExp(`^(?:\\S+ ){0,3}${said.names}\\b`)
+
+/** "looks good", "size M for all": words of a sentence, and no capital after the first letter that would make them a name. */
+const isSentence = (name: string): boolean => {
+  const [, ...words] = name.split(/\s+/)
+  return sentence.test(fold(name)) && !words.some((word) => /^\p{Lu}\p{L}/u.test(word))
+}
+
+/** A short answer is the name that was asked for, as it is written; what speaks of something else is not, unless a name is announced. */
 const nameAnswer = (text: string, path: string): readonly Patch[] => {
   const name = text
     .trim()
     .replace(leads, '')
     .replace(/[.!,]+$/, '')
     .trim()
-  const refusal = refuses.test(fold(name))
+  const refusal = refuses.test(fold(name)) || (isSentence(name) && !named.test(fold(text.trim())))
   return isShort(text) && !refusal && /\p{L}{2}/u.test(name) && !unknown.test(fold(text)) ? [{ path: [path], value: name }] : []
 }
 

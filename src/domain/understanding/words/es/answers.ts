@@ -31,7 +31,15 @@ export const esAnswers: AnswerPhrases = {
   letters: ['letras?', 'numeros?', 'nombres?', 'vinil'],
   leads: ['somos', 'es', 'se llama', 'el equipo es', 'el equipo se llama', 'me llamo', 'soy', 'mi nombre es'],
   called: [],
-  refuses: ['no', 'nadie', 'ninguno', 'si'],
+  refuses: ['no', 'nadie', 'ninguno', 'todos', 'todas', 'si', 'luego', 'despues'],
+  names: ['se llama', 'me llamo', 'mi nombre es', 'el equipo es'],
+  sentence: [
+    ...['yo', 'tu', 'usted', 'nosotros', 'ellos', 'es', 'son', 'esta', 'estan', 'que', 'como', 'cuando'],
+    ...['donde', 'cuant[oa]s?', 'cuesta', 'digo', 'dices', 'luego', 'despues', 'nada', 'mas', 'todos?'],
+    ...['todas?', 'bien', 'perfecto', 'gracias', 'si', 'no', 'quiero', 'queremos', 'necesito', 'tengo'],
+    ...['tienen', 'puedo', 'puede', 'hay', 'ya', 'ahorita', 'manana', 'igual', 'mismo', 'adelante', 'listo'],
+    ...['claro', 'sale', 'vale', 'tallas?', 'nombres?', 'mayores', 'menores'],
+  ],
   everyone: ['todos', 'todas'],
   yes: ['si', 'ok'],
   no: ['no'],
@@ -42,10 +50,18 @@ export const esAnswers: AnswerPhrases = {
 
 export const esAges: AgePhrases = {
   grownUp: [
-    'todos (?:son |tienen )?(?:de )?(?:mas de )?1[3-9](?: anos)? (?:o|y) mas',
+    'tod[oa]s (?:son |tienen )?(?:de )?(?:1[3-9](?: anos)? (?:o|y) mas|mas de 1[2-9])',
     'mayores de 1[2-9]',
     '(?:nadie|ninguno|ninguna) (?:es |tiene )?(?:menor|menos) de 1[3-9]',
-    ...['adultos', 'puros adultos', 'todos (?:son )?(?:adultos|mayores)', 'veteranos', 'prepa', 'preparatoria', 'universidad'],
+    ...[
+      'adultos',
+      'puros adultos',
+      'tod[oa]s (?:son )?(?:adult[oa]s|mayores)',
+      'veteranos',
+      'prepa',
+      'preparatoria',
+      'universidad',
+    ],
   ],
   adults: [],
   children: ['[1-6](?:o|ro|do|to)? (?:de primaria|grado)', ...['infantil', 'primaria', 'kinder', 'menores de 1[0-3]']],

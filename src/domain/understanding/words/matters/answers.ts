@@ -9,7 +9,7 @@ export type SigningPhrases = Phrases<'approves' | 'praises' | 'withheld' | 'goes
 /**
  * Short answers to what was asked: it comes later, there is none, it is right as it is, an offer is taken, nobody knows, the first or
  * the second of two, one of the choices named. `no` and `yes` begin an answer; `leads` stand before a name that was asked for,
- * `refuses` is no name.
+ * `refuses` is no name, `names` says that a name follows, and `sentence` are words that make a sentence of what would else be one.
  */
 export type AnswerPhrases = Phrases<
   | 'later'
@@ -26,6 +26,8 @@ export type AnswerPhrases = Phrases<
   | 'leads'
   | 'called'
   | 'refuses'
+  | 'names'
+  | 'sentence'
   | 'everyone'
   | 'yes'
   | 'no'
