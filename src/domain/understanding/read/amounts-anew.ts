@@ -1,3 +1,4 @@
+import { listed } from '../words/languages.ts'
 import type { Term } from './lexicon.ts'
 import { type SizeFound, sizeAt } from './sizes.ts'
 import { isNumber, isWord, type Token } from './tokens.ts'
@@ -7,13 +8,10 @@ export type Scene = { readonly tokens: readonly Token[]; readonly terms: readonl
 /** An amount said anew, with what it was before where that was said too; `by`: so many more, or fewer where it is below nothing. */
 export type Said = { readonly size: SizeFound; readonly amount: number; readonly was?: number | undefined; readonly by?: true }
 
-const being: readonly string[] = [
-  ...['are', 'is', 'should', 'be', 'need', 'needs', 'to', 'now', 'that', 'only', 'have', 'we', 'it', 'actually', "that's"],
-  ...['son', 'es', 'sean', 'deben', 'debe', 'ser', 'ahora', 'mejor', 'que', 'serian', 'van', 'a', 'solo', 'nada', 'mas', 'nomas'],
-]
-const fillers: readonly string[] = ['of', 'the', 'de', 'las', 'los', 'la', 'el', 'size', 'talla', 'tallas', 'in', 'en']
-const not: readonly string[] = ['not', 'no', "isn't", "aren't", 'instead', 'rather', 'vez', 'lugar']
-const notOf: readonly string[] = ['of', 'than', 'de', 'the', 'las', 'los', 'son', 'eran', 'like', 'como']
+const being: readonly string[] = listed.anew.being
+const fillers: readonly string[] = listed.anew.fillers
+const not: readonly string[] = listed.anew.not
+const notOf: readonly string[] = listed.anew.notOf
 
 const skipped = (tokens: readonly Token[], from: number, words: readonly string[]): number => {
   let at = from
@@ -39,7 +37,7 @@ const amountAt = ({ tokens, terms }: Scene, at: number): number | null => {
 const wasAt = (scene: Scene, from: number): { readonly was: number; readonly to: number } | null => {
   const { tokens } = scene
   let at = overComma(tokens, from)
-  if (isWord(tokens[at], 'en', 'and', 'y')) at += 1
+  if (isWord(tokens[at], ...listed.anew.insteadLead)) at += 1
   if (!isWord(tokens[at], ...not)) return null
   at = skipped(tokens, at + 1, notOf)
   const was = amountAt(scene, at)
@@ -67,27 +65,17 @@ const amountFirst = (scene: Scene, at: number): Said | null => {
 
 /** "que sean 8 las medianas". */
 const isTold = (tokens: readonly Token[], at: number): boolean =>
-  isWord(tokens[at - 1], 'sean', 'son') && isWord(tokens[at + 1], 'las', 'los')
+  isWord(tokens[at - 1], ...listed.anew.told) && isWord(tokens[at + 1], ...listed.anew.toldOf)
 
 /** "not 6 large but 5", "no son 9 medianas, son 8". */
 const notFirst = (scene: Scene, at: number): Said | null => {
   const { tokens } = scene
-  if (!isWord(tokens[at], 'not', 'no', "isn't", "aren't")) return null
-  const from = skipped(tokens, at + 1, ['son', 'eran', 'the', 'las', 'los'])
+  if (!isWord(tokens[at], ...listed.anew.notFirst)) return null
+  const from = skipped(tokens, at + 1, listed.anew.wasOf)
   const was = amountAt(scene, from)
   const size = was === null ? null : sizeFrom(tokens, from + 1)
   if (was === null || size === null) return null
-  const next = skipped(tokens, overComma(tokens, size.to), [
-    'but',
-    'sino',
-    'son',
-    "it's",
-    'its',
-    "they're",
-    'just',
-    'only',
-    'solo',
-  ])
+  const next = skipped(tokens, overComma(tokens, size.to), listed.anew.butNow)
   const amount = next > size.to ? amountAt(scene, next) : null
   return amount === null ? null : { size, amount, was }
 }
@@ -97,9 +85,9 @@ const sizeFirst = (scene: Scene, at: number): Said | null => {
   const { tokens } = scene
   const size = isNumber(tokens[at - 1]) || isNumber(tokens[at]) ? null : sizeAt(tokens, at)
   if (size?.size === undefined) return null
-  if (isWord(tokens[size.to], 'from', 'de')) {
+  if (isWord(tokens[size.to], ...listed.anew.from)) {
     const [was, amount] = [amountAt(scene, size.to + 1), amountAt(scene, size.to + 3)]
-    const turned = isWord(tokens[size.to + 2], 'to', 'a')
+    const turned = isWord(tokens[size.to + 2], ...listed.anew.to)
     return was === null || amount === null || !turned ? null : { size, amount, was }
   }
   const stop = [':', '='].includes(tokens[size.to]?.text ?? '') ? size.to + 1 : size.to
@@ -112,10 +100,10 @@ const sizeFirst = (scene: Scene, at: number): Said | null => {
 }
 
 const endsAt = (tokens: readonly Token[], at: number): boolean =>
-  tokens[at] === undefined || tokens[at]?.kind !== 'word' || isWord(tokens[at], 'and', 'y', 'please', 'por', 'now', 'ahora')
+  tokens[at] === undefined || tokens[at]?.kind !== 'word' || isWord(tokens[at], ...listed.anew.ends)
 
-const more: readonly string[] = ['more', 'extra', 'additional', 'mas', 'otra', 'otras', 'otro', 'otros']
-const fewer: readonly string[] = ['less', 'fewer', 'menos']
+const more: readonly string[] = listed.anew.more
+const fewer: readonly string[] = listed.anew.fewer
 
 /** "2 more larges", "one less large", "2 medianas menos", "súbele 2 a las medianas". */
 const byAmount = (scene: Scene, at: number): Said | null => {
@@ -123,26 +111,14 @@ const byAmount = (scene: Scene, at: number): Said | null => {
   const amount = amountAt(scene, at)
   if (amount === null) return null
   const word = isWord(tokens[at + 1], ...more, ...fewer) ? at + 1 : -1
-  const size = sizeFrom(tokens, skipped(tokens, word < 0 ? at + 1 : word + 1, ['a', 'to', 'of']))
+  const size = sizeFrom(tokens, skipped(tokens, word < 0 ? at + 1 : word + 1, listed.anew.moreOf))
   if (size === null) return null
   const behind = word < 0 && isWord(tokens[size.to], ...more, ...fewer) ? size.to : word
   if (behind < 0) return isWord(tokens[at - 1], ...raising) ? { size, amount, by: true } : null
   return { size, amount: isWord(tokens[behind], ...fewer) ? -amount : amount, by: true }
 }
 
-const raising: readonly string[] = [
-  'subele',
-  'suban',
-  'sube',
-  'subanle',
-  'aumenta',
-  'aumentale',
-  'aumenten',
-  'add',
-  'agrega',
-  'agreguen',
-  'anade',
-]
+const raising: readonly string[] = listed.anew.raising
 
 /** Every amount of a size that a message says anew. */
 export const saidAnew = (scene: Scene): readonly Said[] =>

@@ -112,8 +112,8 @@ const answerCut = ({ asked, text }: Scene): readonly Patch[] => {
   return patchesOf(asked.readings, cut?.fit ?? '')
 }
 
-const inAll = /\b(?:in all|total|altogether|instead|only|en total|solo|nada mas|nomas)\b/
-const besides = /\b(?:besides|more|extra|as well|also|too|on top|add|mas|ademas|aparte|tambien|agrega)\b/
+const inAll = anyOf(spoken.anew.inAll)
+const besides = anyOf(spoken.anew.besides)
 
 /** "11", "5 in all", "5 more": how many it shall be. */
 const answerAmount = (scene: Scene): readonly Patch[] => {

@@ -1,6 +1,7 @@
 import type { Open } from '../conversation.ts'
 import type { Draft } from '../draft.ts'
 import type { Patch } from '../patch.ts'
+import { listed } from '../words/languages.ts'
 
 /** What a message changes of the roster, with the tokens that say so. */
 export type Change = {
@@ -16,17 +17,4 @@ export const nothing: Change = { patches: [], open: [], taken: new Set() }
 export const span = (from: number, to: number): ReadonlySet<number> =>
   new Set(Array.from({ length: Math.max(0, to - from) }, (_, index) => from + index))
 
-export const addWords: readonly string[] = [
-  'add',
-  'include',
-  'agrega',
-  'agregar',
-  'agregue',
-  'mete',
-  'meta',
-  'metan',
-  'incluye',
-  'suma',
-  'pon',
-  'put',
-]
+export const addWords: readonly string[] = listed.changes.add

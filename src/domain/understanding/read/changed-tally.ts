@@ -1,6 +1,7 @@
 import type { Open } from '../conversation.ts'
 import type { Draft } from '../draft.ts'
 import type { Patch } from '../patch.ts'
+import { listed } from '../words/languages.ts'
 import { type Said, type Scene, saidAnew } from './amounts-anew.ts'
 import type { Counted } from './tally.ts'
 import type { Token } from './tokens.ts'
@@ -48,29 +49,8 @@ const whichAmount = (one: Entries[number], amount: number, quote: string): Open 
   })),
 })
 
-const changing: readonly string[] = [
-  ...[
-    'make',
-    'change',
-    'instead',
-    'should',
-    'actually',
-    'really',
-    'now',
-    'only',
-    'meant',
-    'mean',
-    'sorry',
-    'oops',
-    'wait',
-    'just',
-  ],
-  ...['mejor', 'cambia', 'cambien', 'sean', 'ahora', 'solo', 'realmente', 'siempre', 'perdon', 'quise', 'equivoque', 'recounted'],
-]
-const adding: readonly string[] = [
-  ...['add', 'plus', 'also', 'too', 'another', 'besides', 'missed', 'forgot'],
-  ...['agrega', 'agreguen', 'agregar', 'tambien', 'ademas', 'faltan', 'faltaban', 'faltaron', 'olvidaron', 'olvido', 'anade'],
-]
+const changing: readonly string[] = listed.anew.changing
+const adding: readonly string[] = listed.anew.adding
 
 const isSaid = (tokens: readonly Token[], words: readonly string[]): boolean => tokens.some((token) => words.includes(token.key))
 

@@ -1,5 +1,6 @@
 import type { Draft } from '../draft.ts'
 import type { Patch } from '../patch.ts'
+import { listed } from '../words/languages.ts'
 import { type Change, nothing, type Scene, span } from './change.ts'
 import { readDrops } from './drops.ts'
 import { readSwap, withOwn } from './exchanges.ts'
@@ -14,9 +15,9 @@ import { isNumber, isWord, type Token } from './tokens.ts'
 const instead = (tokens: readonly Token[], { draft }: Scene): Change => {
   for (const at of tokens.keys()) {
     const skip = tokens[at + 1]?.text === ',' ? at + 2 : at + 1
-    const to = isWord(tokens[skip + 1], 'el', 'la', 'the') || tokens[skip + 1]?.text === '#' ? skip + 2 : skip + 1
+    const to = isWord(tokens[skip + 1], ...listed.changes.the) || tokens[skip + 1]?.text === '#' ? skip + 2 : skip + 1
     const [fresh, old] = [tokens[at], tokens[to]]
-    if (!isNumber(fresh) || !isNumber(old) || !isWord(tokens[skip], 'not', 'no')) continue
+    if (!isNumber(fresh) || !isNumber(old) || !isWord(tokens[skip], ...listed.changes.not)) continue
     if (fresh === undefined || old === undefined || !/^\d{1,3}$/.test(fresh.text)) continue
     const [key, ...more] = rowsByNumber(draft.rows, old.text)
     if (key === undefined || more.length > 0 || rowsByNumber(draft.rows, fresh.text).length > 0) continue

@@ -1,26 +1,30 @@
 import type { Open } from '../conversation.ts'
 import type { Draft } from '../draft.ts'
 import type { Patch } from '../patch.ts'
+import { listed, spoken, wordValues } from '../words/languages.ts'
 import { addWords, type Change, nothing, type Scene, span } from './change.ts'
 import { type Ref, refsIn } from './refs.ts'
 import { type SizeFound, sizeAt } from './sizes.ts'
-import { isCapital, isNumber, isWord, type Token } from './tokens.ts'
+import { isCapital, isNumber, isWord, phraseEnd, phrasesOf, type Token } from './tokens.ts'
 
-const dropWords: readonly string[] = ['drop', 'remove', 'lose', 'strike', 'omit', 'delete', 'cancel', 'scratch']
+const dropWords: readonly string[] = listed.changes.drop
 /** Quita, quítenla, quítenle, bórralo, elimínenla, sáquenlo, saca. */
-const dropVerb = /^(?:quit|borr|elimin|sac|saqu)(?:a|e|ar|an|en|emos)(?:me|nos)?(?:l[aeo]s?)?$/
-const them = /^\p{L}+(l[ao]s?)$/u
+const dropVerb = new RegExp(`^${spoken.changes.dropVerb}$`)
+const them = new RegExp(`^\\p{L}+(${spoken.changes.theirs})$`, 'u')
 /** A word that takes somebody or something off. */
 export const isDrop = (token: Token): boolean =>
   isWord(token, ...dropWords) || (token.kind === 'word' && dropVerb.test(token.key))
 
-const leftWords: readonly string[] = ['quit', 'renuncio']
+const leftSo = phrasesOf(listed.changes.leftSo)
+const fromAway = new RegExp(`\\b${spoken.changes.fromAway}\\b`, 'i')
+const fromHome = new RegExp(`\\b${spoken.changes.fromHome}\\b`, 'i')
+const leftWords: readonly string[] = listed.changes.left
 
 /** "Ana left", "Beto se salió", "Beto salió del equipo"; not "salió sin acento". */
 const isLeft = (tokens: readonly Token[], at: number): boolean =>
   isWord(tokens[at], ...leftWords) ||
-  (isWord(tokens[at], 'left') && isStop(tokens[at + 1]) && isCapital(tokens[at - 1])) ||
-  (isWord(tokens[at], 'salio') && (isWord(tokens[at - 1], 'se') || isWord(tokens[at + 1], 'del')))
+  (isWord(tokens[at], ...listed.changes.leftAtEnd) && isStop(tokens[at + 1]) && isCapital(tokens[at - 1])) ||
+  phraseEnd(tokens, at, leftSo) !== null
 
 const isStop = (token: Token | undefined): boolean =>
   token === undefined || token.kind === 'break' || ['.', ';', '!'].includes(token.text)
@@ -31,10 +35,8 @@ const dropRow = (key: string): Patch => ({ path: ['rows', key], value: null })
 
 /** "quita a Gil del visitante": the other jersey stays. */
 const dropFrom = (key: string, quote: string): Patch => {
-  if (/\b(?:from (?:the )?away|del? (?:la )?visit\w*|away (?:only|jersey|set))\b/i.test(quote))
-    return { path: ['rows', key, 'garment'], value: 'home' }
-  if (/\b(?:from (?:the )?home|del? local|home (?:only|jersey|set))\b/i.test(quote))
-    return { path: ['rows', key, 'garment'], value: 'away' }
+  if (fromAway.test(quote)) return { path: ['rows', key, 'garment'], value: 'home' }
+  if (fromHome.test(quote)) return { path: ['rows', key, 'garment'], value: 'away' }
   return dropRow(key)
 }
 
@@ -55,18 +57,7 @@ const choose = (keys: readonly string[], scene: Scene): Open =>
     scene,
   )
 
-const countWords: Readonly<Record<string, number>> = {
-  one: 1,
-  two: 2,
-  three: 3,
-  four: 4,
-  uno: 1,
-  una: 1,
-  dos: 2,
-  tres: 3,
-  cuatro: 4,
-  a: 1,
-}
+const countWords = wordValues.dropped
 
 const amountOf = (token: Token | undefined): number | null => {
   if (token === undefined) return null
@@ -81,7 +72,7 @@ const sizedAt = (tokens: readonly Token[], at: number): Sized | null => {
   const amount = amountOf(tokens[at])
   if (amount === null) return null
   let next = at + 1
-  while (isWord(tokens[next], 'of', 'the', 'de', 'las', 'los', 'a', 'size', 'talla')) next += 1
+  while (isWord(tokens[next], ...listed.changes.ofSize)) next += 1
   const size = sizeAt(tokens, next)
   return size?.size === undefined ? null : { amount, size, to: size.to }
 }
@@ -134,14 +125,18 @@ const dropRefs = (refs: readonly Ref[], scene: Scene): Pick<Change, 'patches' | 
 const readLeft = (tokens: readonly Token[], scene: Scene): Change => {
   const off = tokens.findIndex(
     (token, index) =>
-      isLeft(tokens, index) || (isWord(token, 'take') && tokens.slice(index, index + 5).some((one) => isWord(one, 'off', 'out'))),
+      isLeft(tokens, index) ||
+      (isWord(token, ...listed.changes.takes) &&
+        tokens.slice(index, index + 5).some((one) => isWord(one, ...listed.changes.off))),
   )
   if (off < 0) return nothing
   for (const ahead of [1, 2]) {
-    const sized = isWord(tokens[off], 'take') ? readSized(tokens, off + ahead, scene) : null
+    const sized = isWord(tokens[off], ...listed.changes.takes) ? readSized(tokens, off + ahead, scene) : null
     if (sized !== null) return sized
   }
-  const close = isWord(tokens[off], 'take') ? tokens.findIndex((token, at) => at > off && isWord(token, 'off', 'out')) : -1
+  const close = isWord(tokens[off], ...listed.changes.takes)
+    ? tokens.findIndex((token, at) => at > off && isWord(token, ...listed.changes.off))
+    : -1
   const between = refsIn(tokens.slice(off, Math.max(off, close)), scene.draft.rows)
   if (between.length > 0) return { ...dropRefs(between, scene), taken: span(off, close + 1) }
   const added = tokens.findIndex((token, index) => index > off && isWord(token, ...addWords))
@@ -150,47 +145,15 @@ const readLeft = (tokens: readonly Token[], scene: Scene): Change => {
   return refs.length === 0 ? nothing : { ...dropRefs(refs, scene), taken: span(0, end) }
 }
 
-const plays: readonly string[] = [
-  ...['va', 'juega', 'viene', 'sigue', 'esta', 'participa', 'quiere', 'entra'],
-  ...['van', 'juegan', 'vienen', 'siguen', 'estan', 'participan', 'quieren', 'entran'],
-]
-
-const leaving: readonly (readonly string[])[] = [
-  ...[
-    'se dio de baja',
-    'causo baja',
-    'dejo el equipo',
-    'no juega mas',
-    'no va a jugar',
-    'no sigue',
-    'se fue del equipo',
-    'se salio',
-  ],
-  ...[
-    'left the team',
-    'has left',
-    "isn't playing",
-    'is not playing',
-    "won't be playing",
-    'not playing anymore',
-    'no longer plays',
-  ],
-  ...['is leaving', 'left us', 'moved away', "can't play", 'pulled out', 'backed out'],
-].map((words) => words.split(' '))
+const gone = phrasesOf(listed.changes.gone)
+const goneAtEnd = phrasesOf(listed.changes.goneAtEnd)
 
 /** "… ya no va", "… is out", "… dropped out": where the words end that say of who stands before that they leave. */
 const leavesAt = (tokens: readonly Token[], at: number): number | null => {
-  const [first, second, third] = [tokens[at], tokens[at + 1], tokens[at + 2]]
-  const ends = (token: Token | undefined) => isStop(token) || token?.text === ','
-  if (isWord(first, 'ya') && isWord(second, 'no')) {
-    if (isWord(third, ...plays)) return at + 3
-    return ends(third) ? at + 2 : null
-  }
-  if (isWord(first, 'is', 'are') && isWord(second, 'out', 'off', 'gone')) return ends(third) ? at + 2 : null
-  if (isWord(first, 'dropped') && isWord(second, 'out')) return at + 2
-  const left = leaving.find((words) => words.every((word, index) => tokens[at + index]?.key === word))
-  if (left !== undefined) return at + left.length
-  return isWord(first, 'quit') && ends(second) ? at + 1 : null
+  const to = phraseEnd(tokens, at, gone)
+  const end = phraseEnd(tokens, at, goneAtEnd)
+  if (to !== null || end === null) return to
+  return isStop(tokens[end]) || tokens[end]?.text === ',' ? end : null
 }
 
 /** "one of the mediums is out", "una de las medianas ya no va". */
@@ -226,8 +189,8 @@ const readDropped = (tokens: readonly Token[], scene: Scene): Change => {
   return readDroppedBefore(tokens, at, scene)
 }
 
-const one: readonly string[] = ['him', 'her', 'it', 'lo', 'la']
-const several: readonly string[] = ['them', 'those', 'los', 'las']
+const one: readonly string[] = listed.changes.one
+const several: readonly string[] = listed.changes.several
 
 /** "El Diego del 6 no sigue, quítalo", "Gus moved away, please remove him": who was named before. */
 const readDroppedBefore = (tokens: readonly Token[], at: number, scene: Scene): Change => {

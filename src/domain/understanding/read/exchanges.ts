@@ -2,22 +2,20 @@ import { canonical } from '../content-hash.ts'
 import type { Open } from '../conversation.ts'
 import type { Draft, Player } from '../draft.ts'
 import type { Patch } from '../patch.ts'
+import { listed } from '../words/languages.ts'
 import { type Change, nothing, type Scene, span } from './change.ts'
 import { refsIn } from './refs.ts'
-import { isNumber, isWord, type Token } from './tokens.ts'
+import { isNumber, isWord, phraseEnd, phrasesOf, type Token } from './tokens.ts'
 
-const swapping: readonly string[] = [
-  ...['swap', 'swapped', 'switch', 'switched', 'trade', 'exchange', 'reversed', 'backwards', 'flipped', 'flip'],
-  ...['intercambia', 'intercambien', 'intercambiar', 'cambia', 'cambien', 'reves', 'invertidos', 'cruzados', 'cruzadas'],
-]
+const swapping: readonly string[] = listed.changes.swap
 
-const isMixed = (tokens: readonly Token[], at: number): boolean =>
-  isWord(tokens[at], 'mixed', 'mix') && isWord(tokens[at + 1], 'up')
+const mixed = phrasesOf(listed.changes.mixed)
+const isMixed = (tokens: readonly Token[], at: number): boolean => phraseEnd(tokens, at, mixed) !== null
 
 const fields = {
-  number: ['number', 'numbers', 'numero', 'numeros'],
-  size: ['size', 'sizes', 'talla', 'tallas'],
-  name: ['name', 'names', 'nombre', 'nombres'],
+  number: listed.changes.numbers,
+  size: listed.changes.sizes,
+  name: listed.changes.names,
 } as const
 type Field = keyof typeof fields
 
@@ -47,7 +45,7 @@ export const readSwap = (tokens: readonly Token[], scene: Scene): Change => {
   const verb = tokens.findIndex((token, at) => isWord(token, ...swapping) || isMixed(tokens, at))
   const pair = verb < 0 ? null : pairIn(tokens, draft)
   const field = fieldOf(tokens)
-  const vague = isWord(tokens[verb], 'cambia', 'cambien', 'switch', 'backwards', 'exchange')
+  const vague = isWord(tokens[verb], ...listed.changes.swapVaguely)
   if (pair === null || (field === null && vague)) return nothing
   const [a, b] = pair
   const patches = (of: Field): readonly Patch[] => [give(a, of, draft.rows[b]), give(b, of, draft.rows[a])]
@@ -64,7 +62,7 @@ const same = (a: Player | undefined, b: Player | undefined): boolean => {
 const told = ({ number, name, fit, size }: Player): string =>
   [number, name, fit === 'youth' ? 'Y' : undefined, size].filter((part) => part !== undefined).join(' ')
 
-const listed = (draft: Draft, keys: readonly string[], patches: readonly Patch[]): string =>
+const toldAll = (draft: Draft, keys: readonly string[], patches: readonly Patch[]): string =>
   keys
     .map((key) => {
       const own = patches.filter(({ path }) => path[1] === key).map(({ path, value }) => [path[2], value])
@@ -86,7 +84,7 @@ export const withOwn = (found: Change, { draft, quote }: Scene): Change => {
   if (names.length < 2 || names.length < found.patches.length || !moved || found.open.length > 0) return found
   if (keys.every((key) => same(draft.rows[key], draft.rows[first ?? '']))) return found
   const numbers = names.map(({ path, value }): Patch => give(holder(value) ?? '', 'number', draft.rows[path[1] ?? '']))
-  const reading = (patches: readonly Patch[]) => ({ value: listed(draft, keys, patches), kind: 'text', patches }) as const
+  const reading = (patches: readonly Patch[]) => ({ value: toldAll(draft, keys, patches), kind: 'text', patches }) as const
   const open: Open = { about: 'exchange', path: '/roster', quote, readings: [reading(numbers), reading(names)] }
   return { ...found, patches: [], open: [open] }
 }

@@ -1,3 +1,4 @@
+import { listed } from '../words/languages.ts'
 import { type Change, nothing, type Scene, span } from './change.ts'
 import { isGivenName } from './given-names.ts'
 import { nameAt, pieces, type Ref } from './refs.ts'
@@ -5,14 +6,11 @@ import { sentenceWords } from './sentence-words.ts'
 import { sizeAt } from './sizes.ts'
 import { fold, isCapital, isNumber, isWord, type Token } from './tokens.ts'
 
-const helping: readonly string[] = [
-  ...['name', 'should', 'must', 'has', 'needs', 'ought', 'to', 'will', 'actually'],
-  ...['nombre', 'apellido', 'debe', 'deberia', 'tiene', 'que', 'va', 'a'],
-]
-const saying: readonly string[] = ['say', 'says', 'read', 'reads', 'decir', 'diga', 'dice']
-const being: readonly string[] = ['is', 'be', 'es', 'ser', 'sea']
+const helping: readonly string[] = listed.changes.helping
+const saying: readonly string[] = listed.changes.saying
+const being: readonly string[] = listed.changes.being
 /** Where a name that is written as it was said comes to its end. */
-const ending: readonly string[] = ['not', 'no', 'instead', 'and', 'with', 'in', 'on', 'en', 'y', 'con', 'please', 'por']
+const ending: readonly string[] = listed.changes.ending
 
 type Told = { readonly at: number; readonly literal: boolean }
 
@@ -21,7 +19,7 @@ const toldAt = (tokens: readonly Token[], from: number): Told | null => {
   let at = from
   while (at < from + 4 && isWord(tokens[at], ...helping)) at += 1
   if (isWord(tokens[at], ...saying)) return { at: tokens[at + 1]?.text === ':' ? at + 2 : at + 1, literal: true }
-  const should = isWord(tokens[at - 1], 'should') && isCapital(tokens[at])
+  const should = isWord(tokens[at - 1], ...listed.changes.should) && isCapital(tokens[at])
   if (isWord(tokens[at], ...being)) return { at: at + 1, literal: false }
   return should && at > from ? { at, literal: false } : null
 }

@@ -1,38 +1,8 @@
+import { listed } from '../words/languages.ts'
 import { sizeAt } from './sizes.ts'
 import { isNumber, isWord, type Token } from './tokens.ts'
 
-const numberVerbs: readonly string[] = [
-  'que',
-  'should',
-  'wears',
-  'be',
-  'now',
-  'is',
-  'to',
-  'becomes',
-  'usa',
-  'es',
-  'trae',
-  'ahora',
-  'sea',
-  'lleva',
-  'por',
-  'number',
-  'numero',
-  'el',
-  "'s",
-  'gets',
-  'has',
-  'changes',
-  'changed',
-  'debe',
-  'ser',
-  'va',
-  'con',
-  '#',
-  'a',
-  'al',
-]
+const numberVerbs: readonly string[] = listed.changes.number
 
 /** The new number that words after a reference give: "Noor wears 21 now", "#22 should be 23", "el 4 ahora es el 14". */
 export const newNumber = (tokens: readonly Token[], from: number): { readonly number: string; readonly to: number } | null => {
@@ -46,8 +16,8 @@ export const newNumber = (tokens: readonly Token[], from: number): { readonly nu
   if (!verb || token === undefined || !isNumber(token) || !/^\d{1,3}$/.test(token.text) || sizeAt(tokens, at) !== null)
     return null
   const joined = tokens[at + 1]?.kind === 'word' && tokens[at + 1]?.start === token.end
-  if (joined || isWord(tokens[at + 1], 'years', 'anos', 'of', 'de', 'or')) return null
-  const tail = isWord(tokens[at + 1], 'now', 'ahora') ? at + 2 : at + 1
-  const not = isWord(tokens[tail], 'not', 'no') && isNumber(tokens[tail + 1]) ? tail + 2 : tail
+  if (joined || isWord(tokens[at + 1], ...listed.changes.notNumber)) return null
+  const tail = isWord(tokens[at + 1], ...listed.changes.now) ? at + 2 : at + 1
+  const not = isWord(tokens[tail], ...listed.changes.not) && isNumber(tokens[tail + 1]) ? tail + 2 : tail
   return { number: token.text, to: not }
 }

@@ -1,4 +1,5 @@
 import type { Draft, Player } from '../draft.ts'
+import { listed } from '../words/languages.ts'
 import { sizeAt } from './sizes.ts'
 import { fold, isCapital, isNumber, isWord, type Token } from './tokens.ts'
 
@@ -35,10 +36,7 @@ const nameRef = (tokens: readonly Token[], at: number, rows: Rows): Ref | null =
 }
 
 /** What one player wears, as people call it. */
-export const pieces: readonly string[] = [
-  ...['jersey', 'shirt', 'tee', 'top', 'hoodie', 'uniform', 'piece', 'one'],
-  ...['playera', 'camiseta', 'camisa', 'camisola', 'sudadera', 'uniforme', 'pieza'],
-]
+export const pieces: readonly string[] = listed.changes.pieces
 const severalPieces: readonly string[] = pieces.map((piece) => `${piece}s`)
 
 const isPossessive = (tokens: readonly Token[], at: number): boolean =>
@@ -78,7 +76,7 @@ export const refsIn = (tokens: readonly Token[], rows: Rows): readonly Ref[] => 
   return refs
 }
 
-const particles: readonly string[] = ['de', 'la', 'del', 'las', 'los', 'van', 'von', 'da', 'y', 'der', 'el', 'st.', 'di', 'dos']
+const particles: readonly string[] = listed.changes.particles
 
 const isSize = (tokens: readonly Token[], at: number): boolean => sizeAt(tokens, at)?.size !== undefined
 

@@ -1,4 +1,5 @@
 import type { Draft } from '../draft.ts'
+import { listed } from '../words/languages.ts'
 import { type Change, nothing, type Scene, span } from './change.ts'
 import { nameAt, type Ref, refsIn, rowsByName } from './refs.ts'
 import { fold, isCapital, isWord, type Token } from './tokens.ts'
@@ -15,7 +16,7 @@ const isNear = (a: string, b: string): boolean => {
 
 /** "Sorry, it's Liddell with two Ls": a name one letter away from one on the list takes its place. */
 export const readNearName = (tokens: readonly Token[], { draft }: Scene): Change => {
-  const at = tokens.findIndex((token) => isWord(token, "it's", 'its', 'es', 'spelled', 'escribe'))
+  const at = tokens.findIndex((token) => isWord(token, ...listed.changes.spelledSo))
   const fresh = tokens[at + 1]
   if (at < 0 || fresh === undefined || !isCapital(fresh) || rowsByName(draft.rows, fresh.text).length > 0) return nothing
   const near = Object.entries(draft.rows).flatMap(([key, row]) =>
@@ -34,7 +35,7 @@ export const readNearName = (tokens: readonly Token[], { draft }: Scene): Change
 
 /** "it's Katelyn, not Kaitlyn", "se escribe Itzel, no Itsel": a name spelled otherwise. */
 export const readSpelling = (tokens: readonly Token[], { draft }: Scene): Change => {
-  const no = tokens.findIndex((token, index) => isWord(token, 'not', 'no') && isCapital(tokens[index + 1]))
+  const no = tokens.findIndex((token, index) => isWord(token, ...listed.changes.not) && isCapital(tokens[index + 1]))
   const old = no < 0 ? [] : rowsByName(draft.rows, tokens[no + 1]?.text ?? '')
   const [key] = old
   const before = tokens[no - 1]?.text === ',' ? no - 2 : no - 1
@@ -48,30 +49,12 @@ export const readSpelling = (tokens: readonly Token[], { draft }: Scene): Change
   return { ...nothing, patches: [{ path: ['rows', key, 'name'], value: name }], taken: span(before, no + 2) }
 }
 
-const renameWords: readonly string[] = [
-  'to',
-  'por',
-  'is',
-  'spelled',
-  'should',
-  'be',
-  'a',
-  'as',
-  'se',
-  'escribe',
-  'with',
-  'con',
-  'es',
-  'now',
-  'actually',
-]
+const renameWords: readonly string[] = listed.changes.rename
 
 /** "change Beto to Roberto", "12 is spelled Ayda", "Pat is spelled Patt", "Ana se escribe Anna": a name that is there takes another spelling. */
 export const readRename = (tokens: readonly Token[], { draft }: Scene): Change => {
-  const verb = tokens.some((token) =>
-    isWord(token, 'change', 'cambia', 'cambiar', 'rename', 'spelled', 'spell', 'escribe', 'correct'),
-  )
-  const spelling = tokens.some((token) => isWord(token, 'spelled', 'spelt', 'escribe', 'rename'))
+  const verb = tokens.some((token) => isWord(token, ...listed.changes.renames))
+  const spelling = tokens.some((token) => isWord(token, ...listed.changes.spells))
   const refs = verb ? refsIn(tokens, draft.rows).filter((one) => (one.by === 'name' || spelling) && one.keys.length === 1) : []
   const found = refs.flatMap((ref) => renamedAt(tokens, ref, draft) ?? [])
   return {

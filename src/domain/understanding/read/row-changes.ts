@@ -1,4 +1,5 @@
 import type { Patch } from '../patch.ts'
+import { listed } from '../words/languages.ts'
 import { addWords, type Change, nothing, type Scene, span } from './change.ts'
 import { whichRow } from './drops.ts'
 import { namedAt, toldOfNobody } from './naming.ts'
@@ -7,50 +8,7 @@ import { nameAt, type Ref, refAt } from './refs.ts'
 import { type SizeFound, sizeAt } from './sizes.ts'
 import { fold, isNumber, isWord, type Token } from './tokens.ts'
 
-const sizeVerbs: readonly string[] = [
-  ...['just', 'told', 'me', 'us', 'he', 'she', 'they', 'said', 'says', 'that'],
-  'a',
-  'an',
-  'is',
-  'to',
-  'be',
-  'should',
-  'now',
-  'needs',
-  'wants',
-  'into',
-  'es',
-  'en',
-  'talla',
-  'mejor',
-  'sea',
-  'que',
-  'una',
-  'un',
-  'size',
-  'as',
-  'ahora',
-  'va',
-  'por',
-  'la',
-  'the',
-  'al',
-  'mas',
-  'get',
-  'gets',
-  'usa',
-  'wears',
-  'wear',
-  'has',
-  'takes',
-  'needed',
-  'lleva',
-  'ponle',
-  'ponla',
-  'ocupa',
-  'necesita',
-  'only',
-]
+const sizeVerbs: readonly string[] = listed.changes.size
 
 const newSize = (tokens: readonly Token[], from: number) => {
   let at = from
@@ -63,8 +21,7 @@ const newSize = (tokens: readonly Token[], from: number) => {
 const isListed = (tokens: readonly Token[], ref: Ref): boolean =>
   ref.by === 'number' &&
   isNumber(tokens[ref.from - 2]) &&
-  (isWord(tokens[ref.from - 1], 'and', 'y', 'through', 'thru', 'to', 'al', 'a') ||
-    [',', '-', '&'].includes(tokens[ref.from - 1]?.text ?? ''))
+  (isWord(tokens[ref.from - 1], ...listed.changes.through) || [',', '-', '&'].includes(tokens[ref.from - 1]?.text ?? ''))
 
 const sized = (key: string, { size, fit }: SizeFound): readonly Patch[] => [
   ...(size === undefined ? [] : [{ path: ['rows', key, 'size'], value: size }]),
@@ -90,7 +47,7 @@ const numbered = (key: string, number: string, taken: ReadonlySet<number>): Chan
 /** "Bo is 77 and a medium": a size said of the same player in the same breath. */
 const withAlso = (tokens: readonly Token[], found: Change, key: string): Change => {
   const to = Math.max(...found.taken) + 1
-  const joined = isWord(tokens[to], 'and', 'y', 'in', 'con', 'en') || tokens[to]?.text === ','
+  const joined = isWord(tokens[to], ...listed.changes.also) || tokens[to]?.text === ','
   const size = joined ? newSize(tokens, to + 1) : null
   const patches = size === null ? [] : sized(key, size)
   return size === null
@@ -101,7 +58,7 @@ const withAlso = (tokens: readonly Token[], found: Change, key: string): Change 
 /** "el 8 es Ulíses con acento y talla G": the size said of the same player in the same breath. */
 const withSize = (tokens: readonly Token[], found: Change, key: string): Change => {
   const to = Math.max(...found.taken) + 1
-  const ahead = tokens.slice(to, to + 6).findIndex((token) => isWord(token, 'talla', 'size'))
+  const ahead = tokens.slice(to, to + 6).findIndex((token) => isWord(token, ...listed.changes.sizeNoun))
   const size = ahead < 0 ? null : sizeAt(tokens, to + ahead)
   if (size?.size === undefined) return found
   return { ...found, patches: [...found.patches, ...sized(key, size)], taken: new Set([...found.taken, ...span(to, size.to)]) }
@@ -128,22 +85,7 @@ const changeAt = (tokens: readonly Token[], ref: Ref, scene: Scene): Change | nu
   }
 }
 
-const handing: readonly string[] = [
-  'goes',
-  'is',
-  'to',
-  'for',
-  'now',
-  'ahora',
-  'lo',
-  'la',
-  'usa',
-  'lleva',
-  'es',
-  'para',
-  'sera',
-  'de',
-]
+const handing: readonly string[] = listed.changes.handing
 
 /** "Give the 7 to Ada", "el 21 ahora lo usa Beto": a number that somebody of the list who is named behind it takes. */
 const handedAt = (tokens: readonly Token[], from: number, { draft }: Scene): Change | null => {
@@ -151,7 +93,7 @@ const handedAt = (tokens: readonly Token[], from: number, { draft }: Scene): Cha
   if (number === undefined || !isNumber(number) || !/^\d{1,3}$/.test(number.text)) return null
   let at = from + 1
   while (at < from + 6 && isWord(tokens[at], ...handing)) at += 1
-  const hands = isWord(tokens[at - 1], 'to', 'for', 'usa', 'lleva', 'para')
+  const hands = isWord(tokens[at - 1], ...listed.changes.hands)
   const to = hands ? refAt(tokens, at, draft.rows) : null
   const [key, ...more] = to?.by === 'name' ? to.keys : []
   return to === null || key === undefined || more.length > 0 ? null : numbered(key, number.text, span(from, to.to))
@@ -174,13 +116,13 @@ const changeFrom = (
   return { change, to: change === null ? ref.to : Math.max(...change.taken) + 1 }
 }
 
-const theirs: readonly string[] = ['her', 'his', 'their', 'su', 'se']
+const theirs: readonly string[] = listed.changes.theirOwn
 
 /** "Number 7 changed to 17, her name is Beau", "… se llama Beatriz": the name of whoever was spoken of just before. */
 const theirName = (tokens: readonly Token[], at: number, { key, scene }: { key: string; scene: Scene }): Change | null => {
-  if (!isWord(tokens[at], ...theirs) || !isWord(tokens[at + 1], 'name', 'nombre', 'llama')) return null
-  const from = isWord(tokens[at + 2], 'is', 'es', 'should') ? at + 2 : at + 1
-  const start = isWord(tokens[from + 1], 'be') ? from + 2 : from + 1
+  if (!isWord(tokens[at], ...theirs) || !isWord(tokens[at + 1], ...listed.changes.nameNoun)) return null
+  const from = isWord(tokens[at + 2], ...listed.changes.nameIs) ? at + 2 : at + 1
+  const start = isWord(tokens[from + 1], ...listed.changes.be) ? from + 2 : from + 1
   const name = nameAt(tokens, start, () => false)
   const had = scene.draft.rows[key]?.name
   if (name === null || (had !== undefined && fold(had) === fold(name.name))) return null

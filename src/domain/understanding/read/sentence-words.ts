@@ -5,11 +5,7 @@ import { isCapital, type Token } from './tokens.ts'
 export const sentenceWords: ReadonlySet<string> = new Set(listed.rosters.sentence)
 
 /** Small words of changes: in capitals they may be a name's ("Page Not Found"). */
-const changeWords: ReadonlySet<string> = new Set(
-  'more less fewer extra not instead meant menos mas equivoque quise wait actually oops sorry perdon only solo make made'.split(
-    ' ',
-  ),
-)
+const changeWords: ReadonlySet<string> = new Set(listed.anew.sentence)
 
 /** Whether a word stands in sentences about orders and in no name. */
 export const isSentence = (token: Token): boolean =>

@@ -1,6 +1,7 @@
 import type { Fit, Size } from '../../garment/garment.ts'
 import type { Draft } from '../draft.ts'
 import type { Patch } from '../patch.ts'
+import { listed, spoken, wordValues } from '../words/languages.ts'
 import { type Change, nothing, type Scene, span } from './change.ts'
 import { whichRow } from './drops.ts'
 import { refsIn } from './refs.ts'
@@ -17,17 +18,15 @@ const stepped = (size: Size, fit: Fit | undefined, steps: number): Size | null =
   return at < 0 ? null : (sizes[at + steps] ?? null)
 }
 
-const ups: readonly string[] = ['up', 'bigger', 'larger', 'grande', 'grandes', 'arriba', 'suban', 'sube', 'subeles', 'subanle']
-const downs: readonly string[] = ['down', 'smaller', 'chica', 'chicas', 'chico', 'abajo', 'menor', 'bajen', 'baja', 'bajales']
-const steps: Readonly<Record<string, number>> = { one: 1, a: 1, '1': 1, una: 1, un: 1, two: 2, '2': 2, dos: 2 }
+const ups: readonly string[] = listed.changes.ups
+const downs: readonly string[] = listed.changes.downs
+const steps: Readonly<Record<string, number>> = { ...wordValues.steps, '1': 1, '2': 2 }
 
 type Shift = { readonly by: number; readonly from: number; readonly to: number }
 
 /** "Up a size", "one size bigger", "una talla más grande", "súbeles una talla". */
 const shiftAt = (tokens: readonly Token[]): Shift | null => {
-  const at = tokens.findIndex(
-    (token, index) => isWord(token, 'size', 'sizes', 'talla', 'tallas') && steps[tokens[index - 1]?.key ?? ''],
-  )
+  const at = tokens.findIndex((token, index) => isWord(token, ...listed.changes.sizes) && steps[tokens[index - 1]?.key ?? ''])
   if (at < 0) return null
   const near = [at + 1, at + 2, at - 2, at - 3].find((index) => isWord(tokens[index], ...ups, ...downs))
   if (near === undefined) return null
@@ -35,9 +34,10 @@ const shiftAt = (tokens: readonly Token[]): Shift | null => {
   return { by: isWord(tokens[near], ...ups) ? many : -many, from: Math.min(at - 1, near), to: Math.max(at, near) + 1 }
 }
 
-const everybody: readonly string[] = ['everyone', 'everybody', 'all', 'every', 'everything', 'todos', 'todas', 'them']
-const except: readonly string[] = ['except', 'exept', 'excepto', 'but', 'menos', 'salvo']
-const roles: readonly RegExp[] = [/^(?:goal|keeper|gk|porter|arquer)/, /^(?:capt|capit)/, /^(?:libero)/, /^(?:coach|entrenador)/]
+const everybody: readonly string[] = listed.changes.everybody
+const except: readonly string[] = listed.changes.except
+const { keeperBegins, captainBegins, liberoBegins, coachBegins } = spoken.changes
+const roles = [keeperBegins, captainBegins, liberoBegins, coachBegins].map((begins) => new RegExp(`^${begins}`))
 
 /** Players whose line bears the note that a word names: "the goalkeepers". */
 const ofRole = ({ rows }: Draft, { key }: Token): readonly string[] => {
@@ -95,45 +95,10 @@ export const readShift = (tokens: readonly Token[], { draft }: Scene): Change =>
   return rows.length + tally.length === 0 ? nothing : { ...nothing, patches: [...rows, ...tally], taken }
 }
 
-const turning: readonly string[] = [
-  ...['become', 'becomes', 'to', 'into', 'should', 'be', 'are', 'now', 'go', 'a', 'an', 'change', 'all', 'in', 'actually'],
-  ...['pasan', 'pasa', 'son', 'ahora', 'por', 'sean', 'deben', 'ser', 'mejor', 'que', 'cambian', 'todas', 'en'],
-]
-const linking: readonly string[] = [
-  'become',
-  'becomes',
-  'to',
-  'into',
-  'should',
-  'now',
-  'pasan',
-  'pasa',
-  'ahora',
-  'por',
-  'sean',
-  'deben',
-  'a',
-  'an',
-]
-const whole: readonly string[] = ['all', 'every', 'the', 'las', 'los', 'la', 'el', 'todas', 'todos']
-const making: readonly string[] = [
-  'change',
-  'make',
-  'switch',
-  'turn',
-  'become',
-  'becomes',
-  'should',
-  'now',
-  'cambia',
-  'cambien',
-  'pasa',
-  'pasan',
-  'pon',
-  'ahora',
-  'sean',
-  'deben',
-]
+const turning: readonly string[] = listed.changes.turning
+const linking: readonly string[] = listed.changes.turnLinks
+const whole: readonly string[] = listed.changes.whole
+const making: readonly string[] = listed.changes.turns
 
 type Turn = { readonly was: SizeFound; readonly now: SizeFound; readonly from: number; readonly several: boolean }
 
@@ -146,8 +111,7 @@ const turnAt = (tokens: readonly Token[], at: number): Turn | null => {
   const links = tokens.slice(was.to, next).some((token) => isWord(token, ...linking))
   const now = links ? sizeAt(tokens, next) : null
   if (now?.size === undefined) return null
-  const several =
-    isWord(tokens[at - 1], 'all', 'every', 'todas', 'todos', 'las', 'los') || /s$/.test(tokens[was.to - 1]?.key ?? '')
+  const several = isWord(tokens[at - 1], ...listed.changes.wholeSeveral) || /s$/.test(tokens[was.to - 1]?.key ?? '')
   return { was, now, from: at, several }
 }
 

@@ -89,6 +89,8 @@ export const spoken = {
   rowMarks: sources(all.map(({ rowMarks }) => rowMarks)),
   things: sources(all.map(({ things }) => things)),
   players: sources(all.map(({ players }) => players)),
+  changes: sources(all.map(({ changes }) => changes)),
+  anew: sources(all.map(({ anew }) => anew)),
 }
 
 /** The same one by one: words that are looked for among tokens, and patterns of whole sentences with a group of their own. */
@@ -101,6 +103,8 @@ export const listed = {
   written: lists(all.map(({ written }) => written)),
   things: lists(all.map(({ things }) => things)),
   players: lists(all.map(({ players }) => players)),
+  changes: lists(all.map(({ changes }) => changes)),
+  anew: lists(all.map(({ anew }) => anew)),
 }
 
 /** How often something was washed, in words of any language. */
@@ -121,4 +125,5 @@ export const wordValues: WordValues = {
   lengths: Object.assign({}, ...all.map((words) => words.values.lengths)),
   apart: Object.assign({}, ...all.map((words) => words.values.apart)),
   dropped: Object.assign({}, ...all.map((words) => words.values.dropped)),
+  steps: Object.assign({}, ...all.map((words) => words.values.steps)),
 }

@@ -3,8 +3,10 @@ import type { PlaceId } from '../../garment/place.ts'
 import type { StoneSize, VinylClass } from '../../material/material.ts'
 import type { Use } from '../../order/order.ts'
 import type { GarmentKind } from '../draft.ts'
+import type { AnewPhrases } from './matters/anew.ts'
 import type { AgePhrases, AnswerPhrases, SidePhrases, SigningPhrases } from './matters/answers.ts'
 import type { Clock, DayPhrases, HourPhrases } from './matters/calendar.ts'
+import type { ChangePhrases } from './matters/changes.ts'
 import type { ComplaintPhrases, WashCounts } from './matters/complaints.ts'
 import type { IntentPhrases } from './matters/intents.ts'
 import type { LaterPhrases, OccasionPhrases } from './matters/occasions.ts'
@@ -142,4 +144,6 @@ export type Words = {
   readonly written: WrittenPhrases
   readonly things: ThingPhrases
   readonly players: PlayerPhrases
+  readonly changes: ChangePhrases
+  readonly anew: AnewPhrases
 }

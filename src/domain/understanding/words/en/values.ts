@@ -7,4 +7,5 @@ export const enValues: WordValues = {
   },
   apart: { one: 1, two: 2, three: 3, four: 4, five: 5, six: 6 },
   dropped: { one: 1, two: 2, three: 3, four: 4, a: 1 },
+  steps: { one: 1, a: 1, two: 2 },
 }

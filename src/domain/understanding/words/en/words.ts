@@ -1,7 +1,9 @@
 import type { Words } from '../word-list.ts'
+import { enAnew } from './anew.ts'
 import { enAges, enAnswers, enSides, enSigning } from './answers.ts'
 import { enBasics } from './basics.ts'
 import { enClock, enDays, enHours } from './calendar.ts'
+import { enChanges } from './changes.ts'
 import { enComplaints, enWashCounts } from './complaints.ts'
 import { enGarments } from './garments.ts'
 import { enIntents } from './intents.ts'
@@ -25,6 +27,8 @@ export const enWords: Words = {
   basics: enBasics,
   shades: enShades,
   intents: enIntents,
+  anew: enAnew,
+  changes: enChanges,
   players: enPlayers,
   things: enThings,
   written: enWritten,

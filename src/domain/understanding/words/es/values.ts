@@ -8,4 +8,5 @@ export const esValues: WordValues = {
   },
   apart: { uno: 1, una: 1, dos: 2, tres: 3, cuatro: 4, cinco: 5, seis: 6 },
   dropped: { uno: 1, una: 1, dos: 2, tres: 3, cuatro: 4 },
+  steps: { una: 1, un: 1, dos: 2 },
 }

@@ -1,7 +1,9 @@
 import type { Words } from '../word-list.ts'
+import { esAnew } from './anew.ts'
 import { esAges, esAnswers, esSides, esSigning } from './answers.ts'
 import { esBasics } from './basics.ts'
 import { esClock, esDays, esHours } from './calendar.ts'
+import { esChanges } from './changes.ts'
 import { esComplaints, esWashCounts } from './complaints.ts'
 import { esGarments } from './garments.ts'
 import { esIntents } from './intents.ts'
@@ -44,6 +46,8 @@ export const esWords: Words = {
   basics: esBasics,
   shades: esShades,
   intents: esIntents,
+  anew: esAnew,
+  changes: esChanges,
   players: esPlayers,
   things: esThings,
   written: esWritten,
