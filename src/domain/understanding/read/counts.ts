@@ -11,7 +11,7 @@ const bareCount = (tokens: readonly Token[], at: number): number => {
   const ends = after === undefined || after.kind === 'break' || ['.', ',', '!', ':', ';'].includes(after.text)
   const corrected = tokens
     .slice(Math.max(0, at - 6), at)
-    .some((token, index, near) => token.key === 'no' && near[index + 1]?.key === tokens[at]?.key)
+    .some((token, index, near) => isWord(token, ...listed.days.not) && near[index + 1]?.key === tokens[at]?.key)
   return !corrected && isWord(tokens[at], ...weAre) && isNumber(tokens[at + 1]) && ends ? Number(tokens[at + 1]?.text) : 0
 }
 

@@ -1,3 +1,4 @@
+import { listed } from '../words/languages.ts'
 import { readRowLine } from './row-line.ts'
 import { playersUnder } from './size-lists.ts'
 import { cutAt, sizeAt } from './sizes.ts'
@@ -6,7 +7,7 @@ import { isNumber, isWord, type Token, tokensOf } from './tokens.ts'
 /** A line that holds nothing but a size or a cut: it heads the lines below. */
 type Heading = { readonly kind: 'size' | 'cut'; readonly text: string }
 
-const around = ['size', 'sizes', 'talla', 'tallas', 'talle', 'talles', ':', '-', '–', '*', '•', '=']
+const around = [...listed.rosters.aroundSize, ':', '-', '–', '*', '•', '=']
 
 const headingOf = (line: string): Heading | null => {
   const text = line.replace(/^[\s\-–*•=]+|[\s:\-–*=]+$/g, '')

@@ -1,4 +1,5 @@
 import type { Player } from '../draft.ts'
+import { spoken } from '../words/languages.ts'
 import { givenFirst, headedCells } from './cells.ts'
 import { type Column, columnsOf, playerOf } from './columns.ts'
 import { type RowLine, readRowLine } from './row-line.ts'
@@ -41,7 +42,7 @@ const shapeOf = ({ number, name, size }: RowLine): string =>
   [number, name, size].map((part) => (part === undefined ? '-' : '+')).join('')
 
 /** Never names of players, even in capitals on a list. */
-const heads = /^(?:total|totals?|sizes?|names?|numbers?|tallas?|nombres?|numeros?|roster|lista|team|equipo)$/i
+const heads = new RegExp(`^${spoken.rosters.neverNames}$`, 'i')
 
 /** "XL Polo", "12 Price M": a line whose name is a word of orders in capitals. */
 const readLoose = (line: string): RowLine | null => {

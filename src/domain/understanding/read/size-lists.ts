@@ -1,3 +1,4 @@
+import { spoken } from '../words/languages.ts'
 import { readRowLine } from './row-line.ts'
 import { sizeAt } from './sizes.ts'
 import { isCapital, isNumber, type Token, tokensOf } from './tokens.ts'
@@ -22,10 +23,12 @@ const entryOf = (part: string): string | null => {
   return `${figures[0]?.text ?? ''}; ${name}`
 }
 
+const joint = new RegExp(`[,;]| ${spoken.rosters.joins} |&`)
+
 /** The players named in one stretch, each with the size that it is headed by; null where it is not a list of two players or more. */
 export const playersUnder = (text: string, size: string): readonly string[] | null => {
   const entries = text
-    .split(/[,;]| and | y | e |&/)
+    .split(joint)
     .filter((part) => part.trim() !== '')
     .map(entryOf)
   const whole = entries.flatMap((entry) => (entry === null ? [] : [`${entry}; ${size}`]))
