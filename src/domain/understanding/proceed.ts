@@ -80,6 +80,12 @@ const readBack = (before: Composed, turn: Turn, understood: Understood): readonl
   return corrected.length > 0 ? corrected : [...rosterReply(turn, understood.pasted)]
 }
 
+/** Who said something else than was asked hears that it was taken before the same question is put again. */
+const noting = ({ asked }: Conversation, { changed }: Turn, { conversation, replies }: Heard): readonly Reply[] => {
+  const again = asked !== null && conversation.asked?.code === asked.code && replies.length === 1
+  return changed && again ? [{ code: 'noted', facts: {} }, ...replies] : replies
+}
+
 type Closing = { readonly understood: Understood; readonly quote: string; readonly first: readonly Reply[] }
 
 const wantOf = ({ intent }: Understood): Want | null => (intent.kind === 'earlier-order' ? intent : null)
@@ -100,5 +106,5 @@ export const closeTurn = (conversation: Conversation, { understood, quote, first
   const heard = asksForEarlier
     ? { conversation: turn.conversation, replies, wants: null }
     : proceed(turn.conversation, replies, context)
-  return { ...heard, wants: wantOf(understood) ?? heard.wants }
+  return { ...heard, replies: noting(conversation, turn, heard), wants: wantOf(understood) ?? heard.wants }
 }

@@ -77,3 +77,8 @@ test.each([
   const { composed } = await talk('en', [said])
   expect(composed.order.team).toContain(name)
 })
+
+test('what was not asked for is taken, said to be taken, and the question is put again', async () => {
+  const { replies } = await talk('en', ['all are 13 or older'])
+  expect(replies.slice(-2).map(({ code }) => code)).toEqual(['noted', 'ask-team'])
+})
