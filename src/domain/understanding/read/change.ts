@@ -1,7 +1,8 @@
 import type { Open } from '../conversation.ts'
 import type { Draft } from '../draft.ts'
 import type { Patch } from '../patch.ts'
-import { listed } from '../words/languages.ts'
+import { listed, spoken } from '../words/languages.ts'
+import { isWord, type Token } from './tokens.ts'
 
 /** What a message changes of the roster, with the tokens that say so. */
 export type Change = {
@@ -17,4 +18,9 @@ export const nothing: Change = { patches: [], open: [], taken: new Set() }
 export const span = (from: number, to: number): ReadonlySet<number> =>
   new Set(Array.from({ length: Math.max(0, to - from) }, (_, index) => from + index))
 
-export const addWords: readonly string[] = listed.changes.add
+const addWords: readonly string[] = listed.changes.add
+const addVerb = new RegExp(`^${spoken.changes.addVerb}$`)
+
+/** A word that puts somebody or something on the list: "add", "agréguenle". */
+export const isAdd = (token: Token | undefined): boolean =>
+  isWord(token, ...addWords) || (token?.kind === 'word' && addVerb.test(token.key))

@@ -9,6 +9,7 @@ import { readNearName, readRename, readSpelling } from './renames.ts'
 import { readReplaced } from './replaced.ts'
 import { readChanges } from './row-changes.ts'
 import { readShift, readTurned } from './size-moves.ts'
+import { readSizedAgain } from './sized-again.ts'
 import { isNumber, isWord, type Token } from './tokens.ts'
 
 /** "41, not 14", "the other Ava is 41 not 14": the figure that stands on the list gives way to the one that does not. */
@@ -40,7 +41,8 @@ export const readCorrections = (tokens: readonly Token[], draft: Draft, quote: s
   const spelling = readSpelling(tokens, left)
   const near = spelling.patches.length > 0 ? spelling : readNearName(tokens, left)
   const others = [near, readRename(tokens, left), changes].filter(free)
-  const all = [drops, ...others]
+  const found = [drops, ...others]
+  const all = [...found, readSizedAgain(tokens, left, new Set(found.flatMap(({ taken }) => [...taken])))]
   return {
     patches: all.flatMap((found) => found.patches),
     open: all.flatMap((found) => found.open),

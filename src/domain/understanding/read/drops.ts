@@ -2,7 +2,7 @@ import type { Open } from '../conversation.ts'
 import type { Draft } from '../draft.ts'
 import type { Patch } from '../patch.ts'
 import { listed, spoken, wordValues } from '../words/languages.ts'
-import { addWords, type Change, nothing, type Scene, span } from './change.ts'
+import { type Change, isAdd, nothing, type Scene, span } from './change.ts'
 import { type Ref, refsIn } from './refs.ts'
 import { type SizeFound, sizeAt } from './sizes.ts'
 import { isCapital, isNumber, isWord, phraseEnd, phrasesOf, type Token } from './tokens.ts'
@@ -139,7 +139,7 @@ const readLeft = (tokens: readonly Token[], scene: Scene): Change => {
     : -1
   const between = refsIn(tokens.slice(off, Math.max(off, close)), scene.draft.rows)
   if (between.length > 0) return { ...dropRefs(between, scene), taken: span(off, close + 1) }
-  const added = tokens.findIndex((token, index) => index > off && isWord(token, ...addWords))
+  const added = tokens.findIndex((token, index) => index > off && isAdd(token))
   const end = added < 0 ? tokens.length : added
   const refs = refsIn(tokens.slice(0, end), scene.draft.rows)
   return refs.length === 0 ? nothing : { ...dropRefs(refs, scene), taken: span(0, end) }
@@ -183,7 +183,7 @@ const readDropped = (tokens: readonly Token[], scene: Scene): Change => {
   const sized = readSized(tokens, at + 1, scene)
   if (sized !== null) return sized
   let end = at + 1
-  while (!isStop(tokens[end]) && !isWord(tokens[end], ...addWords)) end += 1
+  while (!isStop(tokens[end]) && !isAdd(tokens[end])) end += 1
   const refs = refsIn(tokens.slice(at + 1, end), scene.draft.rows)
   if (refs.length > 0) return { ...dropRefs(refs, scene), taken: span(at, end) }
   return readDroppedBefore(tokens, at, scene)

@@ -1,7 +1,7 @@
 import type { Draft, Player } from '../draft.ts'
 import type { Patch } from '../patch.ts'
 import { listed } from '../words/languages.ts'
-import { nameAt, type Rows, refAt } from './refs.ts'
+import { nameAt, type Rows, refAt, refsIn } from './refs.ts'
 import { cutAt, type SizeFound, sizeAt } from './sizes.ts'
 import { isNumber, isWord, type Token } from './tokens.ts'
 
@@ -96,8 +96,22 @@ const exceptAt = (tokens: readonly Token[], at: number): number | null => {
   return null
 }
 
+const isStop = (token: Token): boolean => token.kind === 'break' || ['.', ';', '!', '?'].includes(token.text)
+
+/** "Luz, Gris y Blanca son tallas de mujer": the cut of those who are named in the sentence, else of everyone. */
+const cutPatches = (
+  tokens: readonly Token[],
+  at: number,
+  { rows, fit }: { readonly rows: Rows; readonly fit: SizeFound['fit'] },
+): readonly Patch[] => {
+  const from = tokens.slice(0, at).findLastIndex(isStop) + 1
+  const named = refsIn(tokens.slice(from, at), rows).flatMap((ref) => (ref.keys.length === 1 ? ref.keys : []))
+  if (named.length === 0) return [{ path: ['common', 'fit'], value: fit }]
+  return named.map((key) => ({ path: ['rows', key, 'fit'], value: fit }))
+}
+
 /** "youth sizes", "tallas de niño", "all adults": the cut of everyone, without a size. */
-const commonCut = (tokens: readonly Token[]): readonly Patch[] => {
+const commonCut = (tokens: readonly Token[], rows: Rows): readonly Patch[] => {
   for (const at of tokens.keys()) {
     const cut = cutAt(tokens, at)
     if (cut === null || sizeAt(tokens, at) !== null) continue
@@ -106,7 +120,7 @@ const commonCut = (tokens: readonly Token[]): readonly Patch[] => {
       isWord(tokens[at - 1], ...listed.players.sizeNoun) ||
       (isWord(tokens[at - 1], ...listed.players.sizeOf) && isWord(tokens[at - 2], ...listed.players.sizeNoun)) ||
       isWord(tokens[at - 1], ...listed.players.sizes)
-    if (sized || tailed) return [{ path: ['common', 'fit'], value: cut.fit }]
+    if (sized || tailed) return cutPatches(tokens, at, { rows, fit: cut.fit })
   }
   return []
 }
@@ -130,5 +144,5 @@ export const readEveryone = (tokens: readonly Token[], draft: Draft): EveryoneFo
     ]
     return { patches, taken, size, players: apart.players }
   }
-  return { patches: commonCut(tokens), taken: new Set(), size: null, players: [] }
+  return { patches: commonCut(tokens, draft.rows), taken: new Set(), size: null, players: [] }
 }

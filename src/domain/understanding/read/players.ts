@@ -1,6 +1,6 @@
 import type { Draft, Player } from '../draft.ts'
 import { listed } from '../words/languages.ts'
-import { addWords } from './change.ts'
+import { isAdd } from './change.ts'
 import { isMonth, isWeekday } from './day-parts.ts'
 import { isGivenName } from './given-names.ts'
 import type { Lexicon } from './lexicon.ts'
@@ -84,6 +84,12 @@ const headed = (tokens: readonly Token[], at: number, player: Player): Player =>
   return size?.size === undefined ? player : { ...player, size: size.size, ...(size.fit === undefined ? {} : { fit: size.fit }) }
 }
 
+/** "Mack 21 youth L and Jojo 2": named right behind another player. */
+const isNextOf = ({ tokens, since }: Here, at: number): boolean =>
+  since > 0 &&
+  since < at &&
+  tokens.slice(since, at).every((token) => isWord(token, 'and', 'y', 'e') || [',', '&', ';'].includes(token.text))
+
 /** "Ida 18 YM", "Noé con el 15 talla CH", "Hattie 11 YL". */
 const nameFirst = (scene: Here, at: number): Found | null => {
   const before = scene.tokens[at - 1]
@@ -94,9 +100,10 @@ const nameFirst = (scene: Here, at: number): Found | null => {
   const number = numberAt(scene, next)
   if (number === null) return null
   const { player, to, sized } = withSize(scene.tokens, { name: named.name, number }, next + 1)
-  const added = isWord(scene.tokens[at - 1], ...addWords, ...listed.players.added) || isWord(scene.tokens[at - 2], ...addWords)
-  const underSize = headSize(scene.tokens, at) !== null
-  return sized || added || underSize ? { player, from: at, to: Math.max(to, next + 1) } : null
+  const joined = isWord(scene.tokens[at - 1], ...listed.players.added)
+  const added = joined || isAdd(scene.tokens[at - 1]) || isAdd(scene.tokens[at - 2])
+  const inList = headSize(scene.tokens, at) !== null || isNextOf(scene, at)
+  return sized || added || inList ? { player, from: at, to: Math.max(to, next + 1) } : null
 }
 
 /** "la 2 es Yaretzi M", "#30 Haddad", "number 1, name Benji". */
@@ -119,7 +126,7 @@ const nameless = (
   { tokens, draft, since }: Here,
   { at, start, number }: { at: number; start: number; number: string },
 ): Found | null => {
-  const marked = tokens[at]?.text === '#' || isWord(tokens[at], ...listed.players.numbered)
+  const marked = tokens[at]?.text === '#' || isWord(tokens[at], ...listed.players.numbered) || isAdd(tokens[at - 1])
   if (
     !marked ||
     rowsByNumber(draft.rows, number).length > 0 ||

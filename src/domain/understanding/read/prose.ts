@@ -5,6 +5,7 @@ import type { Draft, Player } from '../draft.ts'
 import { type Patch, preview } from '../patch.ts'
 import { languages, spoken } from '../words/languages.ts'
 import { readBlend } from './blend.ts'
+import { isAdd } from './change.ts'
 import { readChangedTally } from './changed-tally.ts'
 import { readCorrections } from './corrections.ts'
 import { readDates } from './dates.ts'
@@ -25,7 +26,7 @@ import { placeStones, readStonePlaces, setAside } from './stone-places.ts'
 import { addPlayers } from './table.ts'
 import { type Counted, readTally } from './tally.ts'
 import { readThings } from './things.ts'
-import { fold, type Token, tokensOf } from './tokens.ts'
+import { fold, isNumber, isWord, type Token, tokensOf } from './tokens.ts'
 import { wearersSide } from './viewer.ts'
 export type Prose = {
   /** The message without its roster lines. */
@@ -70,10 +71,18 @@ const sizedPatches = (draft: Draft, listed: ReturnType<typeof readNumberLists>):
       ]),
   )
 
+/** "agréguenle el 10 en 2XL": the number of somebody who is put on the list is no day. */
+const addedNumbers = (tokens: readonly Token[]): ReadonlySet<number> =>
+  new Set(
+    [...tokens.keys()].filter(
+      (at) => isNumber(tokens[at]) && isAdd(tokens[at - 2]) && isWord(tokens[at - 1], 'el', 'la', 'number', 'numero', 'al'),
+    ),
+  )
+
 /** Rows, sizes and changes of rows that stand in sentences. */
 const readRows = (scene: Prose, tokens: readonly Token[]): Rosterlike => {
   const corrections = readCorrections(tokens, scene.before, scene.text.trim().slice(0, 80))
-  const calm = without(tokens, corrections.taken)
+  const calm = without(tokens, union(corrections.taken, addedNumbers(tokens)))
   const bare = scene.asked?.code === 'ask-hour' && corrections.taken.size === 0 && tokens.length <= 6
   const dated = readDates(calm, {
     draft: scene.before,

@@ -104,3 +104,9 @@ export const nameAt = (
     to,
   }
 }
+
+/** "5 and 6 men's L", "1-4": the last figure of a list or a range speaks for all of them. */
+export const isListed = (tokens: readonly Token[], ref: Ref): boolean =>
+  ref.by === 'number' &&
+  isNumber(tokens[ref.from - 2]) &&
+  (isWord(tokens[ref.from - 1], ...listed.changes.through) || [',', '-', '&'].includes(tokens[ref.from - 1]?.text ?? ''))

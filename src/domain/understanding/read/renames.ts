@@ -1,6 +1,7 @@
 import type { Draft } from '../draft.ts'
 import { listed } from '../words/languages.ts'
 import { type Change, nothing, type Scene, span } from './change.ts'
+import { doubled, withDoubled } from './doubled-letter.ts'
 import { nameAt, type Ref, refsIn, rowsByName } from './refs.ts'
 import { fold, isCapital, isWord, type Token } from './tokens.ts'
 
@@ -54,8 +55,9 @@ const renameWords: readonly string[] = listed.changes.rename
 /** "change Beto to Roberto", "12 is spelled Ayda", "Pat is spelled Patt", "Ana se escribe Anna": a name that is there takes another spelling. */
 export const readRename = (tokens: readonly Token[], { draft }: Scene): Change => {
   const verb = tokens.some((token) => isWord(token, ...listed.changes.renames))
-  const spelling = tokens.some((token) => isWord(token, ...listed.changes.spells))
-  const refs = verb ? refsIn(tokens, draft.rows).filter((one) => (one.by === 'name' || spelling) && one.keys.length === 1) : []
+  const spelling = tokens.some((token) => isWord(token, ...listed.changes.spells)) || doubled(tokens) !== null
+  const refs =
+    verb || spelling ? refsIn(tokens, draft.rows).filter((one) => (one.by === 'name' || spelling) && one.keys.length === 1) : []
   const found = refs.flatMap((ref) => renamedAt(tokens, ref, draft) ?? [])
   return {
     ...nothing,
@@ -64,18 +66,46 @@ export const readRename = (tokens: readonly Token[], { draft }: Scene): Change =
   }
 }
 
+/** The name said right behind the old one, or where spelling is spoken of the one that is near to it. */
+const freshName = (tokens: readonly Token[], ref: Ref): { readonly name: string; readonly to: number } | null => {
+  let at = ref.to
+  while (isWord(tokens[at], ...renameWords)) at += 1
+  const named = at > ref.to ? nameAt(tokens, at, () => false) : null
+  return named ?? nearBehind(tokens, ref)
+}
+
+/** "Anel se escribe con doble ele: Anell O'Farrill": of what is said behind the name that is a letter away. */
+const nearBehind = (tokens: readonly Token[], ref: Ref): { readonly name: string; readonly to: number } | null => {
+  const old = tokens.slice(ref.from, ref.to).map((token) => fold(token.text))
+  for (const at of tokens.keys()) {
+    const fresh = at < ref.to ? null : nameAt(tokens, at, () => false)
+    if (fresh?.name.split(' ').some((word) => old.some((one) => isNear(one, fold(word)))) === true) return fresh
+  }
+  return null
+}
+
+/** "Anel se escribe con doble ele al final": the one letter that it can be is doubled. */
+const readDoubled = (tokens: readonly Token[], ref: Ref, draft: Draft): Change | null => {
+  const [key] = ref.keys
+  const word = tokens[ref.from]?.text ?? ''
+  const fresh = ref.by === 'name' && ref.to === ref.from + 1 ? withDoubled(word, tokens.slice(ref.to)) : null
+  const name = draft.rows[key ?? '']?.name
+  if (key === undefined || fresh === null || name === undefined) return null
+  const words = name.split(' ').map((one) => (fold(one) === fold(word) ? fresh : one))
+  return { ...nothing, patches: [{ path: ['rows', key, 'name'], value: words.join(' ') }], taken: span(ref.from, tokens.length) }
+}
+
 /** The spelling that follows a reference: "… to Roberto", "… is spelled Ayda". */
 const renamedAt = (tokens: readonly Token[], ref: Ref, draft: Draft): Change | null => {
   const key = ref.keys[0] ?? ''
-  let at = ref.to
-  while (isWord(tokens[at], ...renameWords)) at += 1
-  const fresh = at > ref.to ? nameAt(tokens, at, () => false) : null
-  if (fresh === null || rowsByName(draft.rows, fresh.name).includes(key)) return null
+  const fresh = freshName(tokens, ref)
+  if (fresh === null) return readDoubled(tokens, ref, draft)
+  if (rowsByName(draft.rows, fresh.name).includes(key)) return null
   const old = tokens.slice(ref.from, ref.to).map((token) => fold(token.text))
   const words = (draft.rows[key]?.name ?? '').split(' ')
   if (ref.by === 'number' && words.length > 1 && !fresh.name.includes(' ')) return null
   const name =
-    ref.by === 'name' && words.length > old.length
+    ref.by === 'name' && words.length > old.length && fresh.name.split(' ').length < words.length
       ? words.map((word) => (old.includes(fold(word)) ? fresh.name : word)).join(' ')
       : fresh.name
   return { ...nothing, patches: [{ path: ['rows', key, 'name'], value: name }], taken: span(ref.from, fresh.to) }

@@ -1,10 +1,10 @@
 import type { Patch } from '../patch.ts'
 import { listed } from '../words/languages.ts'
-import { addWords, type Change, nothing, type Scene, span } from './change.ts'
+import { type Change, isAdd, nothing, type Scene, span } from './change.ts'
 import { whichRow } from './drops.ts'
 import { namedAt, toldOfNobody } from './naming.ts'
 import { newNumber } from './new-number.ts'
-import { nameAt, type Ref, refAt } from './refs.ts'
+import { isListed, nameAt, type Ref, refAt } from './refs.ts'
 import { type SizeFound, sizeAt } from './sizes.ts'
 import { fold, isNumber, isWord, type Token } from './tokens.ts'
 
@@ -16,12 +16,6 @@ const newSize = (tokens: readonly Token[], from: number) => {
   const size = sizeAt(tokens, at)
   return size?.size === undefined ? null : size
 }
-
-/** "5 and 6 men's L", "1-4": the last figure of a list or a range speaks for all of them. */
-const isListed = (tokens: readonly Token[], ref: Ref): boolean =>
-  ref.by === 'number' &&
-  isNumber(tokens[ref.from - 2]) &&
-  (isWord(tokens[ref.from - 1], ...listed.changes.through) || [',', '-', '&'].includes(tokens[ref.from - 1]?.text ?? ''))
 
 const sized = (key: string, { size, fit }: SizeFound): readonly Patch[] => [
   ...(size === undefined ? [] : [{ path: ['rows', key, 'size'], value: size }]),
@@ -105,7 +99,9 @@ const changeFrom = (
   at: number,
   scene: Scene,
 ): { readonly change: Change | null; readonly to: number } => {
-  const ref = isWord(tokens[at - 1], ...addWords) ? null : refAt(tokens, at, scene.draft.rows)
+  const found = refAt(tokens, at, scene.draft.rows)
+  const added = isAdd(tokens[at - 1]) && (found?.by !== 'name' || isNumber(tokens[found.to]))
+  const ref = added ? null : found
   const handed = handedAt(tokens, at, scene)
   if (handed !== null) return { change: handed, to: Math.max(...handed.taken) + 1 }
   if (ref === null) {

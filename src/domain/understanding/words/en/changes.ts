@@ -2,6 +2,7 @@ import type { ChangePhrases } from '../matters/changes.ts'
 
 export const enChanges: ChangePhrases = {
   add: ['add', 'include', 'put'],
+  addVerb: [],
   drop: ['drop', 'remove', 'lose', 'strike', 'omit', 'delete', 'cancel', 'scratch'],
   left: ['quit'],
   dropVerb: [],
@@ -35,6 +36,8 @@ export const enChanges: ChangePhrases = {
   one: ['him', 'her', 'it'],
   several: ['them', 'those'],
   number: [
+    ...['will', 'wear', 'take'],
+
     ...['should', 'wears', 'be', 'now', 'is', 'to', 'becomes', 'number', "'s", 'gets', 'has', 'changes', 'changed'],
     ...['#', 'a'],
   ],

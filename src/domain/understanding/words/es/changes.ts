@@ -2,6 +2,9 @@ import type { ChangePhrases } from '../matters/changes.ts'
 
 export const esChanges: ChangePhrases = {
   add: ['agrega', 'agregar', 'agregue', 'mete', 'meta', 'metan', 'incluye', 'suma', 'pon'],
+  addVerb: [
+    '(?:agreg(?:a|ar|ue|uen|uemos)|anad(?:e|an|ir)|met(?:e|a|an)|sum(?:a|e|en)|inclu(?:ye|ya|yan|ir))(?:me|nos)?(?:l[aeo]s?)?',
+  ],
   drop: [],
   left: ['renuncio'],
   dropVerb: ['(?:quit|borr|elimin|sac|saqu)(?:a|e|ar|an|en|emos)(?:me|nos)?(?:l[aeo]s?)?'],
@@ -47,6 +50,8 @@ export const esChanges: ChangePhrases = {
   one: ['lo', 'la'],
   several: ['los', 'las'],
   number: [
+    ...['traer', 'usar', 'llevar', 'tener', 'pasa'],
+
     ...['que', 'usa', 'es', 'trae', 'ahora', 'sea', 'lleva', 'por', 'numero', 'el', "'s", 'debe', 'ser'],
     ...['va', 'con', '#', 'a', 'al'],
   ],

@@ -1,0 +1,48 @@
+import { fold, isWord, type Token } from './tokens.ts'
+
+/** How letters are called in Spanish where their name is not the letter. */
+const letterNames: Readonly<Record<string, string>> = {
+  ...{
+    ele: 'l',
+    eles: 'l',
+    te: 't',
+    tes: 't',
+    ene: 'n',
+    enes: 'n',
+    ese: 's',
+    eses: 's',
+    erre: 'r',
+    erres: 'r',
+    efe: 'f',
+    efes: 'f',
+  },
+  ...{ pe: 'p', ce: 'c', ces: 'c', eme: 'm', emes: 'm', zeta: 'z', zetas: 'z' },
+}
+
+const letterOf = (token: Token | undefined): string | null => {
+  const key = token?.key ?? ''
+  if (/^[a-z](?:'?s)?$/.test(key)) return key[0] ?? null
+  return letterNames[key] ?? null
+}
+
+/** The letter that words say stands twice: "with a double l", "two Ls", "con doble ele". */
+export const doubled = (tokens: readonly Token[]): string | null => {
+  const at = tokens.findIndex((token, index) => {
+    const twice = isWord(token, 'double', 'doble', 'two', 'dos') || token.text === '2'
+    return twice && letterOf(tokens[index + 1]) !== null
+  })
+  return at < 0 ? null : letterOf(tokens[at + 1])
+}
+
+/** A word with that letter twice: where it stands once, or at the end where the end was said; null where it is not certain which. */
+export const withDoubled = (word: string, tokens: readonly Token[]): string | null => {
+  const letter = doubled(tokens)
+  if (letter === null) return null
+  const places = [...fold(word)].flatMap((sign, index) => (sign === letter ? [index] : []))
+  const ends = tokens.some((token) => isWord(token, 'end', 'final'))
+  const [first] = places
+  if (first === undefined || (places.length > 1 && !ends)) return null
+  const at = ends ? (places.at(-1) ?? first) : first
+  if (ends && at !== word.length - 1) return null
+  return `${word.slice(0, at + 1)}${fold(word[at] ?? '')}${word.slice(at + 1)}`
+}
