@@ -1,6 +1,6 @@
 import type { Show } from '../../src/domain/shop/show.ts'
 import type { LateChange } from '../../src/domain/understanding/conversation.ts'
-import type { Changed, Tidy } from '../../src/domain/understanding/replies.ts'
+import type { Changed, Since, Tidy } from '../../src/domain/understanding/replies.ts'
 import { priceWords } from '../desk/price.ts'
 import type { Catalogue } from './catalogue.ts'
 import { priceParts } from './price-parts.ts'
@@ -171,7 +171,7 @@ const changeText = ({ path, was, now, row: whose, place }: Changed, show: Show):
   const field = path.split('/').at(-1) ?? path
   const say = (value: unknown) => {
     if (value === null) return 'nothing'
-    return field === 'colour' ? show.colour(String(value)) : field === 'micrometres' ? show.length(Number(value)) : String(value)
+    return field === 'colour' ? show.colour(String(value)) : field === 'micrometres' ? show.given(Number(value)) : String(value)
   }
   const at = place === undefined || place === null ? '' : ` (${placesOf([place])})`
   if (path === '/garments/gone') return `dropped ${garmentText(garments, String(was))}`
@@ -197,6 +197,17 @@ const lateText = ({ row, needs, amount }: LateChange, show: Show): string => {
   return `${who} ${why} adds ${show.money(amount)}.`
 }
 
+const changesListed = (changes: readonly Changed[], show: Show): string => {
+  const told = changes.slice(0, 12).map((change) => changeText(change, show))
+  return `${told.join('; ')}${changes.length > 12 ? '; and more, see the list' : ''}`
+}
+
+/** What a proof has that the one before had not, said before its list. */
+const changesText = (since: Since | null | undefined, show: Show): string =>
+  since === null || since === undefined
+    ? ''
+    : `. Changed since revision ${since.revision}: ${changesListed(since.changes, show)}. The whole list`
+
 export const en = {
   garments,
   replies: {
@@ -208,8 +219,7 @@ export const en = {
       ...(facts.assumed.length > 0 ? { after: 'What is marked (assumed) nobody said yet: tell me if it is wrong.' } : {}),
     }),
     changed: ({ changes }, show) => {
-      const shown = changes.slice(0, 12).map((change) => changeText(change, show))
-      return `Changed: ${shown.join('; ')}${changes.length > 12 ? '; and more, see the list' : ''}.`
+      return `Changed: ${changesListed(changes, show)}.`
     },
     noted: () => 'Noted.',
     undone: () => 'Taken back. The order is as it was before your last change.',
@@ -253,7 +263,7 @@ export const en = {
       `Two players are called ${name}: ${oneOf(rows)}. Shall we add initials? Write them as they should appear, or keep both as they are.`,
     'raise-count': ({ said, rows }) => `You said ${said}, the list has ${count(rows, 'line', 'lines')}. Which is right?`,
     'working-it-out': () => 'That is everything I need. I am working out the picture, the price and the date.',
-    proof: ({ revision, price, promise, late: changed, ...tidy }, show) => {
+    proof: ({ revision, price, promise, late: changed, since, ...tidy }, show) => {
       const hangs = promise?.hangsOn.map(({ code, by }) => {
         const what = { 'sign-off': 'you sign off', garments: 'your garments are here', materials: 'the materials are here' }[code]
         return `${what} by ${late(by, show)}`
@@ -265,7 +275,7 @@ export const en = {
           : `${promise?.feasible === false ? 'That is later than you need it. The soonest is' : 'Ready'} ${show.moment(promised)}${hangs !== undefined && hangs.length > 0 ? ` if ${show.list(hangs)}` : ''}.${promise?.feasible === false ? ' Does that still help you?' : ''}`
       const freeze = promise?.freezesAt == null ? '' : ` Changes to the list are free until ${show.moment(promise.freezesAt)}.`
       return {
-        before: `Revision ${revision}: ${rosterCount(tidy)}. Please read it line by line: spelling, numbers and sizes are made as you sign them.`,
+        before: `Revision ${revision}${changesText(since, show)}: ${rosterCount(tidy)}. Please read it line by line: spelling, numbers and sizes are made as you sign them.`,
         ...tidyList(words, show, tidy),
         ...priceParts({ parts: priceWords.en, classes, total: 'Total' }, show, price),
         after: `${changed.map((one) => `${lateText(one, show)} `).join('')}${promise === null ? '' : ready}${freeze} Screen colours are not the vinyl's. To order exactly this, press the button or write "I approve revision ${revision}". If anything is different, just say what.`,

@@ -1,6 +1,6 @@
 import type { Show } from '../../src/domain/shop/show.ts'
 import type { LateChange } from '../../src/domain/understanding/conversation.ts'
-import type { Changed, Tidy } from '../../src/domain/understanding/replies.ts'
+import type { Changed, Since, Tidy } from '../../src/domain/understanding/replies.ts'
 import { priceWords } from '../desk/price.ts'
 import type { Catalogue } from './catalogue.ts'
 import { priceParts } from './price-parts.ts'
@@ -227,7 +227,7 @@ const changeText = ({ path, was, now, row: whose, place }: Changed, show: Show):
   const field = path.split('/').at(-1) ?? path
   const say = (value: unknown) => {
     if (value === null) return 'nada'
-    return field === 'colour' ? show.colour(String(value)) : field === 'micrometres' ? show.length(Number(value)) : String(value)
+    return field === 'colour' ? show.colour(String(value)) : field === 'micrometres' ? show.given(Number(value)) : String(value)
   }
   const at = place === undefined || place === null ? '' : ` (${placesOf([place])})`
   if (path === '/garments/gone') return `quitado: ${garmentText(garments, String(was))}`
@@ -237,6 +237,17 @@ const changeText = ({ path, was, now, row: whose, place }: Changed, show: Show):
   const who = whose === null ? '' : `${row({ ...whose, size: null })}: `
   return `${who}${fields[field] ?? field} ${say(was)} → ${say(now)}`
 }
+
+const changesListed = (changes: readonly Changed[], show: Show): string => {
+  const told = changes.slice(0, 12).map((change) => changeText(change, show))
+  return `${told.join('; ')}${changes.length > 12 ? '; y más, vea la lista' : ''}`
+}
+
+/** What a proof has that the one before had not, said before its list. */
+const changesText = (since: Since | null | undefined, show: Show): string =>
+  since === null || since === undefined
+    ? ''
+    : `. Cambió desde la revisión ${since.revision}: ${changesListed(since.changes, show)}. La lista completa`
 
 export const es = {
   garments,
@@ -249,8 +260,7 @@ export const es = {
       ...(facts.assumed.length > 0 ? { after: 'Lo marcado (supuesto) nadie lo ha dicho: avíseme si no es así.' } : {}),
     }),
     changed: ({ changes }, show) => {
-      const shown = changes.slice(0, 12).map((change) => changeText(change, show))
-      return `Cambiado: ${shown.join('; ')}${changes.length > 12 ? '; y más, vea la lista' : ''}.`
+      return `Cambiado: ${changesListed(changes, show)}.`
     },
     noted: () => 'Anotado.',
     undone: () => 'Deshecho. El pedido está como antes de su último cambio.',
@@ -296,7 +306,7 @@ export const es = {
       `Hay dos ${name}: ${oneOf(rows)}. ¿Ponemos iniciales? Escríbalos como deben verse, o los dejamos así.`,
     'raise-count': ({ said, rows }) => `Dijo ${said} y la lista tiene ${count(rows, 'línea', 'líneas')}. ¿Cuál es correcto?`,
     'working-it-out': () => 'Ya tengo todo. Estoy haciendo el dibujo, el precio y la fecha.',
-    proof: ({ revision, price, promise, late: changed, ...tidy }, show) => {
+    proof: ({ revision, price, promise, late: changed, since, ...tidy }, show) => {
       const hangs = promise?.hangsOn.map(({ code, by }) => {
         const what = { 'sign-off': 'usted aprueba', garments: 'sus prendas están aquí', materials: 'el material está aquí' }[code]
         return `${what} a más tardar el ${show.moment(by)}`
@@ -309,7 +319,7 @@ export const es = {
       const freeze =
         promise?.freezesAt == null ? '' : ` Los cambios en la lista no cuestan hasta el ${show.moment(promise.freezesAt)}.`
       return {
-        before: `Revisión ${revision}: ${rosterCount(tidy)}. Léala por favor línea por línea: nombres, números y tallas se hacen tal como los aprueba.`,
+        before: `Revisión ${revision}${changesText(since, show)}: ${rosterCount(tidy)}. Léala por favor línea por línea: nombres, números y tallas se hacen tal como los aprueba.`,
         ...tidyList(words, show, tidy),
         ...priceParts({ parts: priceWords.es, classes, total: 'Total' }, show, price),
         after: `${changed.map((one) => `${lateText(one, show)} `).join('')}${promise === null ? '' : ready}${freeze} Los colores de pantalla no son los del vinilo. Para pedir exactamente esto, apriete el botón o escriba «Apruebo la revisión ${revision}». Si algo es distinto, solo dígalo.`,

@@ -100,7 +100,7 @@ const layerText = (words: TidyWords, show: Show, layer: Layer): string => {
 }
 
 const heightText = (words: TidyWords, show: Show, height: Decoration['height'] | undefined): string =>
-  height === undefined || 'by' in height ? words.bySize : show.length(height.micrometres)
+  height === undefined || 'by' in height ? words.bySize : show.given(height.micrometres)
 
 const contentText = (words: TidyWords, known: KnownDecoration): string => {
   const { content } = known

@@ -5,6 +5,7 @@ export const plainShow: Show = {
   shop: 'the shop',
   ask: 'the shop',
   length: (inMicrometres) => `${inMicrometres / 1_000} mm`,
+  given: (inMicrometres) => `${inMicrometres / 1_000} mm`,
   temperature: (inTenthsC) => `${inTenthsC / 10} °C`,
   swing: (inTenthsC) => `${inTenthsC / 10} °C`,
   money: String,

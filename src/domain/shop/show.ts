@@ -1,6 +1,6 @@
 import { monthName, weekdayName } from '../calendar/day-names.ts'
 import { dayNumber } from '../calendar/local-time.ts'
-import { formatLength, formatMoney, formatSwing, formatTemperature } from '../units/format.ts'
+import { formatGivenLength, formatLength, formatMoney, formatSwing, formatTemperature } from '../units/format.ts'
 import { micrometres, minorUnits, tenthsC } from '../units/units.ts'
 import type { Shop } from './shop.ts'
 
@@ -12,6 +12,8 @@ export type Show = {
   readonly ask: string
   /** Rounded down as a rule; up for a least that is asked, and for what is more than is allowed. */
   readonly length: (inMicrometres: number, round?: 'down' | 'up') => string
+  /** A length that a customer gave, in their unit first. */
+  readonly given: (inMicrometres: number) => string
   readonly temperature: (inTenthsC: number) => string
   readonly swing: (inTenthsC: number) => string
   /** Minor units of the price list's currency. */
@@ -74,6 +76,7 @@ export const showFor = (shop: Shop, language: Language): Show => {
     shop: shop.profile.name,
     ask: shop.profile.ask,
     length: (value, round) => formatLength(micrometres(value), units.length, round),
+    given: (value) => formatGivenLength(micrometres(value), units.length),
     temperature: (value) => formatTemperature(tenthsC(value), units.temperature),
     swing: (value) => formatSwing(tenthsC(value), units.temperature),
     money: (value) => formatMoney(minorUnits(value), shop.prices.currency, shop.prices.minorDigits),

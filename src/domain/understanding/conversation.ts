@@ -58,6 +58,8 @@ export type Conversation = {
   /** What went out to be worked out and is not back yet. */
   readonly sent: Version | null
   readonly shown: Version | null
+  /** All that was said when a proof was shown last, for the next one to say first what is different. */
+  readonly read?: { readonly revision: number; readonly draft: Draft } | null
   /** What the proof shown last costs, in minor units. */
   readonly priced?: number | null
   /** Another make whose price was asked for; nothing of it stands in the draft. */

@@ -1,8 +1,19 @@
+import { changesBetween } from './changes.ts'
 import type { Conversation, Said } from './conversation.ts'
-import { type Context, documentOf } from './document.ts'
+import { type Composed, type Context, documentOf } from './document.ts'
 import { type Heard, proceed, tidyOf } from './proceed.ts'
+import type { Since } from './replies.ts'
 
 type Quoted = Extract<Said, { kind: 'quoted' }>
+
+/** What is different from the proof that was shown before; null where none was, or nothing is. */
+const changedSince = (conversation: Conversation, composed: Composed, context: Context): Since | null => {
+  const { read } = conversation
+  if (read === undefined || read === null) return null
+  const before = documentOf({ ...conversation, draft: read.draft }, context)
+  const changes = changesBetween(before.order, composed.order, before.assumed)
+  return changes.length === 0 ? null : { revision: read.revision, changes }
+}
 
 /** The desk has worked a revision out: shown only when the order is still the one that was sent. */
 export const hearQuote = (conversation: Conversation, { revision, hash, quote }: Quoted, context: Context): Heard => {
@@ -27,11 +38,19 @@ export const hearQuote = (conversation: Conversation, { revision, hash, quote }:
     price: quote.price,
     promise: quote.promise,
     late: quote.late ?? [],
+    since: changedSince(conversation, composed, context),
   }
   const picture = quote.picture === null ? {} : { picture: quote.picture }
   const priced = quote.price?.total ?? null
   return {
-    conversation: { ...conversation, shown: { revision, hash }, priced, sent: null, asked: null },
+    conversation: {
+      ...conversation,
+      shown: { revision, hash },
+      read: { revision, draft: conversation.draft },
+      priced,
+      sent: null,
+      asked: null,
+    },
     replies: [{ code: 'proof', facts, problems, actions, ...picture }],
     wants: null,
   }

@@ -52,6 +52,7 @@ const startOver = (conversation: Conversation): Conversation => ({
   asked: null,
   put: {},
   shown: null,
+  read: null,
   sent: null,
   past: [...conversation.past, { draft: conversation.draft, facts: conversation.facts, open: conversation.open }].slice(-20),
 })

@@ -31,6 +31,8 @@ export type Changed = {
   readonly place?: string | null
 }
 
+export type Since = { readonly revision: number; readonly changes: readonly Changed[] }
+
 /** What the conversation can answer, by code, with the facts its sentence needs. */
 export type Replies = {
   greeting: Record<never, never>
@@ -73,6 +75,8 @@ export type Replies = {
     readonly price: Quote['price']
     readonly promise: Quote['promise']
     readonly late: readonly LateChange[]
+    /** What is different from the proof before it. */
+    readonly since?: Since | null
   }
   'cannot-be-made': { readonly revision: number }
   'proof-outdated': Record<never, never>

@@ -24,6 +24,21 @@ export const formatLength = (length: Micrometres, unit: 'in' | 'cm', round: 'dow
   return `${decimal((isThere ? nearest : rounded) / 100, 2)} ${unit}`
 }
 
+/** An eighth of an inch, and a millimetre: what people measure letters in. No whole or half centimetre up to 24 in is whole eighths too. */
+const eighth = 3_175
+const millimetre = 1_000
+
+/**
+ * A length that somebody gave, in the unit it was given in and then in the shop's: "20 cm (7.87 in)", in the shop's alone where they
+ * are the same. Which it was shows in the figure: eighths of an inch are no whole millimetres but at every 5 in, where the shop's is taken.
+ */
+export const formatGivenLength = (length: Micrometres, unit: 'in' | 'cm'): string => {
+  const [inches, metric] = [length % eighth === 0, length % millimetre === 0]
+  const own = formatLength(length, unit)
+  const given = unit === 'in' ? metric && !inches : inches && !metric
+  return given ? `${formatLength(length, unit === 'in' ? 'cm' : 'in')} (${own})` : own
+}
+
 /** Hundredths of a degree Fahrenheit that lie within half a tenth of a degree Celsius. */
 const halfTenthC = 9
 

@@ -10,7 +10,7 @@ const sets = [
   { folder: 'conversations-third-held-out', understood: 226, wrong: 0 },
   { folder: 'conversations-fourth-held-out', understood: 173, wrong: 0 },
   { folder: 'conversations-fifth-held-out', understood: 324, wrong: 0 },
-  { folder: 'conversations-sixth-held-out', understood: 268, wrong: 0 },
+  { folder: 'conversations-sixth-held-out', understood: 269, wrong: 0 },
 ]
 
 test.each(sets)('$folder is understood no worse than it has been', async ({ folder, understood, wrong }) => {

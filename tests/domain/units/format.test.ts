@@ -1,6 +1,6 @@
 import * as fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { formatLength, formatSwing, formatTemperature } from '../../../src/domain/units/format.ts'
+import { formatGivenLength, formatLength, formatSwing, formatTemperature } from '../../../src/domain/units/format.ts'
 import { fromFahrenheit, fromInches, micrometres, tenthsC } from '../../../src/domain/units/units.ts'
 
 const readBack = (text: string): number => {
@@ -68,5 +68,22 @@ describe('a length as people read it', () => {
         },
       ),
     )
+  })
+})
+
+describe('a length that a customer gave', () => {
+  it('is said in their unit, with the shop’s beside it', () => {
+    expect(formatGivenLength(micrometres(200_000), 'in')).toBe('20 cm (7.87 in)')
+    expect(formatGivenLength(micrometres(75_000), 'in')).toBe('7.5 cm (2.95 in)')
+    expect(formatGivenLength(fromInches(8), 'cm')).toBe('8 in (20.32 cm)')
+  })
+
+  it('is said once where it was given in the shop’s unit', () => {
+    for (const inches of [2.5, 4, 5, 6.8, 8, 10, 12]) expect(formatGivenLength(fromInches(inches), 'in')).toBe(`${inches} in`)
+    for (const cm of [5, 7.5, 10, 12.7, 20, 25]) expect(formatGivenLength(micrometres(cm * 10_000), 'cm')).toBe(`${cm} cm`)
+  })
+
+  it('is never whole eighths of an inch and a half centimetre at once, up to 24 in', () => {
+    for (let length = 5_000; length <= 609_600; length += 5_000) expect(length % 3_175).not.toBe(0)
   })
 })

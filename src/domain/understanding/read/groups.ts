@@ -1,4 +1,5 @@
 import type { PlaceId } from '../../garment/place.ts'
+import { playersGarments } from '../compose/garments.ts'
 import type { ContentKind, Draft, Mark, StoneWish, Style } from '../draft.ts'
 import type { Patch } from '../patch.ts'
 import type { Spot } from '../words/word-list.ts'
@@ -14,6 +15,8 @@ export type Group = {
   readonly heights: Map<PlaceId, number>
   /** Garments named in the same sentence. */
   readonly on: Set<string>
+  /** They were named before this thing was, and give way to a garment that is named with it. */
+  inherited: boolean
   everywhere: boolean
   /** Only a make was spoken of ("print"): nothing is put anywhere for it. */
   makeOnly: boolean
@@ -28,6 +31,7 @@ export const newGroup = (content: ContentKind, on: string | null): Group => ({
   style: {},
   heights: new Map(),
   on: new Set(on === null ? [] : [on]),
+  inherited: on !== null,
   everywhere: false,
   makeOnly: false,
   only: false,
@@ -140,11 +144,23 @@ const stonedPlaces = (draft: Draft, content: ContentKind): readonly string[] =>
     places.filter((place) => draft.styles[place]?.stones !== undefined && place !== 'name'),
   )
 
+/** "… and hoodies with the name": a garment that is none of the players' is named as wearing it too. */
+const besidesPlayers = (draft: Draft, { content, on }: Group, marks: readonly (readonly [string, Mark])[]): readonly Patch[] => {
+  const players = playersGarments(draft)
+  const others = [...on].filter((id) => draft.garments[id] !== undefined && !players.includes(id))
+  if (others.length === 0 || others.length < on.size) return []
+  if (marks.length === 0) return [{ path: ['marks', content, 'on'], value: others }]
+  return marks.map(
+    ([id, mark]): Patch => ({ path: ['marks', id, 'on'], value: [...new Set([...(mark.on ?? players), ...others])] }),
+  )
+}
+
 /** A make said of all numbers or all names holds for those at their places too. */
 const everyPatches = (draft: Draft, group: Group, several: boolean): readonly Patch[] => {
   const marks = Object.entries(draft.marks).filter(([, mark]) => mark.content === group.content && mark.wanted !== false)
-  const known: readonly Patch[] = marks.length > 0 ? [] : [{ path: ['marks', group.content, 'content'], value: group.content }]
+  const known: Patch[] = marks.length > 0 ? [] : [{ path: ['marks', group.content, 'content'], value: group.content }]
   if (several && group.on.size > 0 && !group.everywhere) {
+    if (!group.only) known.push(...besidesPlayers(draft, group, marks))
     const on = group.only ? marks.map(([id]): Patch => ({ path: ['marks', id, 'on'], value: [...group.on] })) : []
     return [...known, ...on, ...[...group.on].flatMap((id) => stylePatches(['styles', `${group.content}@${id}`], group.style))]
   }

@@ -48,6 +48,8 @@ const restrict = (walk: Walk, id: string): void => {
       group.on.clear()
       group.only = true
     }
+    if (group.inherited) group.on.clear()
+    group.inherited = false
     group.on.add(id)
   }
 }

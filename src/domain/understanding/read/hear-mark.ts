@@ -1,3 +1,5 @@
+import type { PlaceId } from '../../garment/place.ts'
+import { playersGarments } from '../compose/garments.ts'
 import type { Patch } from '../patch.ts'
 import { listed } from '../words/languages.ts'
 import { newGroup, placesAt, refusal, stonesOf } from './groups.ts'
@@ -179,6 +181,15 @@ const isMadeOf = (walk: Walk, at: number): boolean => {
   return back[before]?.kind === 'outline' && linked
 }
 
+/** "Polos black, nothing on the back of those": of several garments only the one that is spoken of stays free; null where it is all. */
+const refusedOn = ({ draft, scope, several }: Walk, place: PlaceId): readonly Patch[] | null => {
+  const mark = draft.marks[place]
+  if (scope === null || !several || mark === undefined || mark.wanted === false) return null
+  const worn = mark.on ?? playersGarments(draft)
+  if (!worn.includes(scope)) return []
+  return worn.length > 1 ? [{ path: ['marks', place, 'on'], value: worn.filter((id) => id !== scope) }] : null
+}
+
 /** "On the back? no, on the front": the last place was meant otherwise. "Nothing on front": that place stays free. */
 export const negatedPlace = (walk: Walk, item: Extract<Item, { kind: 'place' }>, at: number): boolean => {
   const no = [at - 1, at - 2, at - 3].find((index) => walk.items[index]?.kind === 'no')
@@ -191,7 +202,7 @@ export const negatedPlace = (walk: Walk, item: Extract<Item, { kind: 'place' }>,
     flush(walk)
     put(
       walk,
-      placesAt(content, item.id).flatMap((place) => refusal(place, content)),
+      placesAt(content, item.id).flatMap((place) => refusedOn(walk, place) ?? refusal(place, content)),
     )
     return true
   }

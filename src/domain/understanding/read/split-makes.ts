@@ -5,14 +5,9 @@ import { flush, type Walk } from './walk.ts'
 /** "…, el de adelante plateado", "red on the back and white on the front": another place with a make of its own is said apart. */
 export const splitsAt = (walk: Walk, item: Item, at: number): boolean => {
   const [group] = walk.groups
-  if (
-    group === undefined ||
-    walk.groups.length > 1 ||
-    group.places.size === 0 ||
-    group.style.colour === undefined ||
-    group.content === 'text'
-  )
-    return false
+  if (group === undefined || walk.groups.length > 1 || group.style.colour === undefined || group.content === 'text') return false
+  if (item.kind === 'colour' && isOfAnother(walk, at)) return true
+  if (group.places.size === 0) return false
   if (item.kind === 'place') {
     const ahead = walk.items.slice(at + 1, at + 4)
     const pause = ahead.findIndex(
@@ -24,7 +19,6 @@ export const splitsAt = (walk: Walk, item: Item, at: number): boolean => {
       walk.target.kind === 'mark'
     )
   }
-  if (item.kind === 'colour' && isOfAnother(walk, at)) return true
   const next = walk.items
     .slice(at + 1, at + 3)
     .find((one) => one.kind !== 'other' && one.kind !== 'class' && one.kind !== 'vinyl')
