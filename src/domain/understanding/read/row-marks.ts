@@ -53,8 +53,12 @@ const lettered = new RegExp(
 const captainSaid = anyOf(said.captain)
 const patch = anyOf(said.patch)
 
+/** One letter with those who wear it. */
+type Worn = { readonly letter: string; readonly keys: readonly string[] }
+
 /** "captain is Marchetti, put a C on the left chest", "17 and 88 get an A", "la capitana es la número 8, ponle una C". */
-const captains = (sentence: string, { draft, lexicon }: Scene): readonly Patch[] => {
+const captains = (sentence: string, scene: Scene, own?: Worn): readonly Patch[] => {
+  const { draft, lexicon } = scene
   const folded = fold(sentence)
   const letter = lettered.exec(sentence)
   const captain = captainSaid.test(folded)
@@ -65,13 +69,13 @@ const captains = (sentence: string, { draft, lexicon }: Scene): readonly Patch[]
     .filter((term) => term.meaning.kind === 'colour')
     .at(-1)?.meaning
   const mark = {
-    letter: letter?.[1] ?? letter?.[2] ?? letter?.[3] ?? 'C',
+    letter: own?.letter ?? letter?.[1] ?? letter?.[2] ?? letter?.[3] ?? 'C',
     place: rightSide.test(folded) ? 'right-chest' : 'left-chest',
     colour: hue?.kind === 'colour' && hue.readings === undefined ? hue.id : undefined,
   } as const
-  const fresh = unknownNumbers(sentence, draft)
-  const named = [...new Set(refKeys(tokens, draft))]
-  const keys = named.length + fresh.length > 0 ? named : notedCaptains(draft)
+  const fresh = own === undefined ? unknownNumbers(sentence, draft) : []
+  const named = own?.keys ?? [...new Set(refKeys(tokens, draft))]
+  const keys = named.length + fresh.length > 0 ? named : captainsBefore(scene)
   const first = firstFree(draft)
   return [
     ...keys.flatMap((key) => letterPatches(key, mark)),
@@ -89,7 +93,30 @@ const joint = new RegExp(`,| ${spoken.rosters.and} |&`)
 const captainsOf = (sentence: string, scene: Scene): readonly Patch[] => {
   const clauses = sentence.split(joint)
   const own = clauses.filter((clause) => clause.match(letters) !== null && refKeys(tokensOf(clause), scene.draft).length > 0)
-  return own.length > 1 ? own.flatMap((clause) => captains(clause, scene)) : captains(sentence, scene)
+  if (own.length > 1) return own.flatMap((clause) => captains(clause, scene))
+  const worn = wornLetters(sentence, scene.draft)
+  return worn.length > 1 ? worn.flatMap((one) => captains(sentence, scene, one)) : captains(sentence, scene)
+}
+
+/** "17 is captain, she wears a C, and 28 wears an A": where people are named first each letter is theirs who stand before it, else behind it. */
+const wornLetters = (sentence: string, draft: Draft): readonly Worn[] => {
+  const tokens = tokensOf(sentence)
+  const people = refsIn(tokens, draft.rows).map((ref) => ({
+    at: tokens[ref.from]?.start ?? 0,
+    keys: ref.keys.length === 1 ? ref.keys : [],
+  }))
+  const marks = [...sentence.matchAll(letters)].map((match) => ({
+    at: match.index,
+    letter: /[CA](?=["']?$)/u.exec(match[0])?.[0] ?? 'C',
+  }))
+  if (new Set(marks.map(({ letter }) => letter)).size < 2) return []
+  const peopleFirst = (people[0]?.at ?? Number.POSITIVE_INFINITY) < (marks[0]?.at ?? 0)
+  return marks.flatMap(({ at, letter }, index) => {
+    const from = peopleFirst ? (marks[index - 1]?.at ?? -1) : at
+    const to = peopleFirst ? at : (marks[index + 1]?.at ?? sentence.length)
+    const keys = people.filter((one) => one.at > from && one.at < to).flatMap((one) => one.keys)
+    return keys.length === 0 ? [] : [{ letter, keys }]
+  })
 }
 
 const captainBegins = new RegExp(`\\b${said.captainBegins}`, 'i')
@@ -97,6 +124,13 @@ const captainBegins = new RegExp(`\\b${said.captainBegins}`, 'i')
 /** Who stands on the list as captain, where a letter is spoken of and nobody is named. */
 const notedCaptains = (draft: Draft): readonly string[] =>
   Object.entries(draft.rows).flatMap(([key, { note }]) => (captainBegins.test(fold(note ?? '')) ? [key] : []))
+
+/** Who is noted as captain; else who is called so in another sentence: "two captains, 23 and 9. Put a C on both". */
+const captainsBefore = ({ text, draft }: Scene): readonly string[] => {
+  const noted = notedCaptains(draft)
+  const called = sentencesOf(text).filter((one) => captainSaid.test(fold(one.text)) && !lettered.test(one.text))
+  return noted.length > 0 ? noted : [...new Set(called.flatMap((one) => refKeys(tokensOf(one.text), draft)))]
+}
 
 const longSleeve = new RegExp(`\\b${said.longSleeve}\\b`, 'iu')
 const rest = new RegExp(`\\b${said.rest}\\b`, 'iu')

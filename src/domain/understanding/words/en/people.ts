@@ -46,7 +46,7 @@ export const enPeople: PeoplePhrases = {
     `(?:^|[.,;] ?|\\band )(?:[Tt]he |[Oo]ur )?((?:\\p{L}+ )?(?:${body}))\\s+(?:pays?|will pay|(?:is|are) paying)`,
     '(?:[Bb]ill|[Ii]nvoice(?: to)?|[Pp]ayment from) (?:the |our )?((?:\\p{L}+ )?(?:club|school|district|league|city|church|pta|pto|boosters?|company))\\b',
   ],
-  post: ['mail (?:them|it)', 'ship (?:them|it)', 'by mail', 'by post', 'send them by', 'shipping'],
+  post: ['mail (?:them|it)', 'ship (?:them|it)', 'post (?:them|it) to', 'by mail', 'by post', 'send them by', 'shipping'],
   toField: ['(?:bring|deliver|drop)[\\p{L} ]{0,25} (?:to|at) (?:the |our )?(?:field|gym|rink|court|practice|game)'],
   collect: [...['pick(?:ing|s)?(?: (?:it|them|that))? ?up', 'pickup', 'collects?', 'come get', 'swing by', 'stop by', 'come by']],
 }

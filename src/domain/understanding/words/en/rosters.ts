@@ -70,7 +70,7 @@ export const enRowMarks: RowMarkPhrases = {
   letterPlace: ['left', 'right', 'chest'],
   letterFor: ['for', 'to', 'goes'],
   letter: ['the', 'an?'],
-  captain: ['captain', 'capt'],
+  captain: ['captains?', 'capt'],
   captainBegins: ['capt'],
   patch: ['patch', 'letter', 'mark'],
   rightSide: ['right chest'],
