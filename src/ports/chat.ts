@@ -1,3 +1,4 @@
+import type { Language } from '../domain/units/language.ts'
 /**
  * What people say and what they are told, whichever chat they use. `receive` lives in the service only; `deliver` may be
  * called by any process. Texts are finished and plain: an adapter escapes them for its own medium and renders nothing in them
@@ -39,7 +40,7 @@ export type FormField = {
 export type Form = { readonly id: string; readonly title: string; readonly fields: readonly FormField[]; readonly submit: string }
 
 export type Message = {
-  readonly language: 'en' | 'es'
+  readonly language: Language
   readonly blocks: readonly Block[]
   readonly picture: { readonly file: string; readonly alt: string } | null
   readonly file: Attachment | null

@@ -1,7 +1,6 @@
+import type { Language } from '../domain/units/language.ts'
 import type { Action, Channel, Incoming, Message } from './chat.ts'
 import type { PressView, ShelfView, TicketAtPress } from './floor-view.ts'
-
-export type Language = 'en' | 'es'
 
 /**
  * One line of a channel as it is shown: who spoke, when (epoch ms), what; `edited` counts edits in place. `seq` is its place

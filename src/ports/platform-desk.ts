@@ -1,5 +1,6 @@
+import type { Language } from '../domain/units/language.ts'
 import type { Channel, Form, Incoming, Message } from './chat.ts'
-import type { Language, Role, StoredFile } from './counter-desk.ts'
+import type { Role, StoredFile } from './counter-desk.ts'
 import { Hopeless } from './queue.ts'
 
 /**

@@ -1,4 +1,4 @@
-import type { Language } from './counter-desk.ts'
+import type { Language } from '../domain/units/language.ts'
 import type { GuildSettings, Postings, Talk } from './platform-desk.ts'
 
 /** Which server of the platform this shop lives in, as its owner set it up. */

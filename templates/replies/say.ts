@@ -1,6 +1,7 @@
 import type { Facts, FactValue, Problem } from '../../src/domain/result/result.ts'
-import type { Language, Show } from '../../src/domain/shop/show.ts'
+import type { Show } from '../../src/domain/shop/show.ts'
 import type { Action, Choice, FormField, Label, Reply } from '../../src/domain/understanding/replies.ts'
+import type { Language } from '../../src/domain/units/language.ts'
 import type { Catalogue, Sentence } from './catalogue.ts'
 import { en } from './en.ts'
 import { es } from './es.ts'

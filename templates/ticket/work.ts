@@ -1,4 +1,5 @@
-type Language = 'en' | 'es'
+import type { Language } from '../../src/domain/units/language.ts'
+
 type WorkWords = { readonly [kind: string]: (part: string | null) => string }
 
 const numbered = (words: string, part: string | null): string => (part === null ? words : `${words} ${part}`)

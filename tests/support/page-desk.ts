@@ -1,6 +1,7 @@
 import { randomUUID } from 'node:crypto'
+import type { Language } from '../../src/domain/units/language.ts'
 import type { Channel, Incoming, Message } from '../../src/ports/chat.ts'
-import type { CounterDesk, Language, Line, LoadSheet, Member, Morning, StoredFile } from '../../src/ports/counter-desk.ts'
+import type { CounterDesk, Line, LoadSheet, Member, Morning, StoredFile } from '../../src/ports/counter-desk.ts'
 import type { PressView } from '../../src/ports/floor-view.ts'
 import { floorOfPages, pressAt17 } from './page-floor.ts'
 

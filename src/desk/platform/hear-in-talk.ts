@@ -1,6 +1,6 @@
 import { serverWords } from '../../../templates/desk/server.ts'
+import type { Language } from '../../domain/units/language.ts'
 import type { Attachment, Form, Incoming } from '../../ports/chat.ts'
-import type { Language } from '../../ports/counter-desk.ts'
 import type { Outcome, PlatformPerson, Talk } from '../../ports/platform-desk.ts'
 import { conversationChannel, type Desk } from '../service/desk.ts'
 import { hearCustomer } from '../service/hear-customer.ts'

@@ -1,5 +1,6 @@
 import { serverWords } from '../../../templates/desk/server.ts'
-import { type Language, showFor } from '../../domain/shop/show.ts'
+import { showFor } from '../../domain/shop/show.ts'
+import type { Language } from '../../domain/units/language.ts'
 import type { Block, Message } from '../../ports/chat.ts'
 import type { Morning } from '../../ports/counter-desk.ts'
 import type { Desk } from './desk.ts'

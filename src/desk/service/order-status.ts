@@ -1,6 +1,7 @@
 import { deskWords } from '../../../templates/desk/words.ts'
 import { writeLocal } from '../../domain/calendar/local-time.ts'
-import { type Language, showFor } from '../../domain/shop/show.ts'
+import { showFor } from '../../domain/shop/show.ts'
+import type { Language } from '../../domain/units/language.ts'
 import { minutes } from '../../domain/units/units.ts'
 import type { ShopStore } from '../../ports/store.ts'
 import type { Desk } from './desk.ts'

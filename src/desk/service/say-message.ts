@@ -1,8 +1,9 @@
 import { deskWords } from '../../../templates/desk/words.ts'
 import { type Spoken, say } from '../../../templates/replies/say.ts'
 import type { Shop } from '../../domain/shop/shop.ts'
-import { type Language, showFor } from '../../domain/shop/show.ts'
+import { showFor } from '../../domain/shop/show.ts'
 import type { Reply } from '../../domain/understanding/replies.ts'
+import type { Language } from '../../domain/units/language.ts'
 import type { Action, Block, Form, Message } from '../../ports/chat.ts'
 
 const empty: Omit<Message, 'language'> = { blocks: [], picture: null, file: null, actions: [], choice: null, form: null }

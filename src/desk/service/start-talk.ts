@@ -1,5 +1,5 @@
-import type { Language } from '../../domain/shop/show.ts'
 import { startConversation } from '../../domain/understanding/conversation.ts'
+import type { Language } from '../../domain/units/language.ts'
 import type { ShopStore } from '../../ports/store.ts'
 import { conversationChannel, type Desk } from './desk.ts'
 import { replyMessage } from './say-message.ts'

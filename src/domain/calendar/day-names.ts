@@ -1,6 +1,8 @@
+import type { Language } from '../units/language.ts'
+
 type DayNames = { readonly months: readonly string[]; readonly days: readonly string[] }
 
-const dayNames: Readonly<Record<'en' | 'es', DayNames>> = {
+const dayNames: Readonly<Record<Language, DayNames>> = {
   en: {
     months: [
       'January',
@@ -38,7 +40,7 @@ const dayNames: Readonly<Record<'en' | 'es', DayNames>> = {
 }
 
 /** The name of a month, 1 to 12; '' for any other number. */
-export const monthName = (language: 'en' | 'es', month: number): string => dayNames[language].months[month - 1] ?? ''
+export const monthName = (language: Language, month: number): string => dayNames[language].months[month - 1] ?? ''
 
 /** The name of a day of the week, 0 = Sunday; '' for a number that is none. */
-export const weekdayName = (language: 'en' | 'es', weekday: number): string => dayNames[language].days[weekday] ?? ''
+export const weekdayName = (language: Language, weekday: number): string => dayNames[language].days[weekday] ?? ''

@@ -2,6 +2,7 @@ import * as z from 'zod'
 import { careDotsSchema, dyes, features, fibresSchema, finishes, fits, idSchema, knits, sizes } from '../garment/garment.ts'
 import { placeIds } from '../garment/place.ts'
 import { stoneSizes, vinylClasses } from '../material/material.ts'
+import { languageCodes } from '../units/language.ts'
 
 /** Wall-clock minute in the shop's zone. */
 const localMinuteSchema = z.string().regex(/^\d{4}-\d{2}-\d{2}T\d{2}:\d{2}$/)
@@ -123,7 +124,7 @@ export type Row = z.infer<typeof rowSchema>
 export const orderSchema = z.strictObject({
   version: z.literal(1),
   team: textSchema,
-  language: z.enum(['en', 'es']),
+  language: z.enum(languageCodes),
   sport: idSchema,
   use: z.enum(uses),
   rulebook: idSchema.optional(),

@@ -23,13 +23,14 @@ import { type Rulebook, rulebookSchema } from '../rules/rulebook.ts'
 import { type StationRecord, stationsSchema } from '../schedule/book/station-records.ts'
 import { type Rates, ratesSchema } from '../schedule/work/rates.ts'
 import { type Stock, stockSchema } from '../stock/stock.ts'
+import { languageCodes } from '../units/language.ts'
 
 /** What the shop is called, where it stands, how it writes things, and its own house figures. */
 const profileSchema = z.strictObject({
   id: idSchema,
   name: z.string().min(1),
   zone: z.string().min(1),
-  languages: z.array(z.enum(['en', 'es'])).min(1),
+  languages: z.array(z.enum(languageCodes)).min(1),
   units: z.strictObject({
     temperature: z.enum(['F', 'C']),
     length: z.enum(['in', 'cm']),

@@ -1,10 +1,9 @@
 import { monthName, weekdayName } from '../calendar/day-names.ts'
 import { dayNumber } from '../calendar/local-time.ts'
 import { formatGivenLength, formatLength, formatMoney, formatSwing, formatTemperature } from '../units/format.ts'
+import type { Language } from '../units/language.ts'
 import { micrometres, minorUnits, tenthsC } from '../units/units.ts'
 import type { Shop } from './shop.ts'
-
-export type Language = 'en' | 'es'
 
 /** How this shop writes things for people, in one language. Arguments are the domain's plain numbers and ids. */
 export type Show = {

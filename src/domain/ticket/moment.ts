@@ -1,4 +1,5 @@
 import { monthName, weekdayName } from '../calendar/day-names.ts'
+import type { Language } from '../units/language.ts'
 
 /** A wall-clock minute in its parts; `weekday` counts from 0 = Sunday. */
 export type Moment = {
@@ -35,7 +36,7 @@ export const readMoment = (text: string): Moment => {
 }
 
 /** 'YYYY-MM-DDTHH:MM' or a bare day, with its names in a language. */
-export const namedMoment = (text: string, language: 'en' | 'es'): NamedMoment => {
+export const namedMoment = (text: string, language: Language): NamedMoment => {
   const moment = readMoment(text)
   return { ...moment, dayName: weekdayName(language, moment.weekday), monthName: monthName(language, moment.month) }
 }

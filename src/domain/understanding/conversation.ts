@@ -1,7 +1,7 @@
 import type { Order } from '../order/order.ts'
 import type { PricePart } from '../price/price.ts'
 import type { Problem } from '../result/result.ts'
-import type { Language } from '../shop/show.ts'
+import type { Language } from '../units/language.ts'
 import { type Draft, emptyDraft } from './draft.ts'
 import type { Json, Patch } from './patch.ts'
 

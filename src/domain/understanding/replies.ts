@@ -1,5 +1,5 @@
 import type { Problem } from '../result/result.ts'
-import type { Language } from '../shop/show.ts'
+import type { Language } from '../units/language.ts'
 import type { Button, Complaint, LateChange, Quote } from './conversation.ts'
 import type { Known } from './known.ts'
 import type { Json } from './patch.ts'

@@ -1,4 +1,4 @@
-import type { Language } from '../shop/show.ts'
+import type { Language } from '../units/language.ts'
 import type { Complaint, EarlierAsked, Open } from './conversation.ts'
 import type { Patch } from './patch.ts'
 
@@ -25,7 +25,7 @@ export type Intent =
     }
   | { readonly kind: 'complaint'; readonly complaint: Complaint }
   | { readonly kind: 'earlier-order'; readonly asks: EarlierAsked }
-  | { readonly kind: 'language'; readonly language: 'en' | 'es' }
+  | { readonly kind: 'language'; readonly language: Language }
 
 /** `clear`: these words and nothing else sign; `unclear`: something like it (a thumbs-up, "looks great"). */
 export type Signing = 'clear' | 'unclear' | null

@@ -1,4 +1,4 @@
-import type { Language } from '../../../src/domain/shop/show.ts'
+import type { Language } from '../../../src/domain/units/language.ts'
 import { english } from './en.ts'
 import { spanish } from './es.ts'
 import type { LoadWords } from './words.ts'

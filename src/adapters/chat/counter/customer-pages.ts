@@ -1,6 +1,7 @@
 import { randomUUID } from 'node:crypto'
 import { html, type Piece } from '../../../../templates/page/html.ts'
-import type { Language, Line } from '../../../ports/counter-desk.ts'
+import type { Language } from '../../../domain/units/language.ts'
+import type { Line } from '../../../ports/counter-desk.ts'
 import { type Look, wordsOf } from './answer.ts'
 import type { Counter } from './counter.ts'
 import { type Place, renderSlips } from './slip.ts'

@@ -1,6 +1,6 @@
 import { Hono } from 'hono'
+import type { Language } from '../../../domain/units/language.ts'
 import type { Channel } from '../../../ports/chat.ts'
-import type { Language } from '../../../ports/counter-desk.ts'
 import { type Refusal, refuse, sendFile, showPage, visitorLanguage, wantsJson, wordsOf } from './answer.ts'
 import { addressOf, type Counter, type Door, type Visit } from './counter.ts'
 import { conversationPage, startPage } from './customer-pages.ts'

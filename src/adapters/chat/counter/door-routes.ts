@@ -1,5 +1,5 @@
 import { Hono } from 'hono'
-import type { Language } from '../../../ports/counter-desk.ts'
+import type { Language } from '../../../domain/units/language.ts'
 import { refuse, showPage, visitorLanguage, wordsOf } from './answer.ts'
 import { addressOf, type Counter, type Door, type Visit } from './counter.ts'
 import { readForm, type SentForm } from './form.ts'

@@ -1,7 +1,7 @@
 import { type SSEStreamingApi, streamSSE } from 'hono/streaming'
 import { type Html, markupOf } from '../../../../templates/page/html.ts'
+import type { Language } from '../../../domain/units/language.ts'
 import type { Channel } from '../../../ports/chat.ts'
-import type { Language } from '../../../ports/counter-desk.ts'
 import { refuse } from './answer.ts'
 import type { Counter, Visit } from './counter.ts'
 import { type Place, renderSlip } from './slip.ts'

@@ -1,7 +1,8 @@
 import { createHmac, timingSafeEqual } from 'node:crypto'
 import * as z from 'zod'
+import { languageCodes } from '../../../domain/units/language.ts'
 
-const sessionSchema = z.strictObject({ member: z.string().min(1), language: z.enum(['en', 'es']), issued: z.number().int() })
+const sessionSchema = z.strictObject({ member: z.string().min(1), language: z.enum(languageCodes), issued: z.number().int() })
 export type Session = Readonly<z.infer<typeof sessionSchema>>
 
 export type Sessions = {

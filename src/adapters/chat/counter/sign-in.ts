@@ -1,5 +1,6 @@
 import { getCookie, setCookie } from 'hono/cookie'
-import type { Language, Member } from '../../../ports/counter-desk.ts'
+import type { Language } from '../../../domain/units/language.ts'
+import type { Member } from '../../../ports/counter-desk.ts'
 import type { Counter, Visit } from './counter.ts'
 
 export type Signed = { readonly member: Member; readonly language: Language }

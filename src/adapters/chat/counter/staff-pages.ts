@@ -1,6 +1,7 @@
 import { randomUUID } from 'node:crypto'
 import { type Html, html, type Piece, when } from '../../../../templates/page/html.ts'
-import type { Language, Line, Morning, MorningLine } from '../../../ports/counter-desk.ts'
+import type { Language } from '../../../domain/units/language.ts'
+import type { Line, Morning, MorningLine } from '../../../ports/counter-desk.ts'
 import { type Look, wordsOf } from './answer.ts'
 import type { Counter } from './counter.ts'
 import { writeBox } from './customer-pages.ts'

@@ -1,4 +1,5 @@
 import { platformWords } from '../../../../templates/platform/languages.ts'
+import type { Language } from '../../../domain/units/language.ts'
 import type { Channel, Incoming } from '../../../ports/chat.ts'
 import type { GuildSettings, Outcome, PlatformPerson, Talk } from '../../../ports/platform-desk.ts'
 import { personOf } from './interaction.ts'
@@ -21,7 +22,7 @@ const textOf = ({ content }: MessagePayload, own: string): string => content.rep
 const saidIn = async (
   needs: Needs,
   message: MessagePayload,
-  where: { shop: string; channel: Channel; language: 'en' | 'es'; own: string },
+  where: { shop: string; channel: Channel; language: Language; own: string },
 ) => {
   const { files, refusals } = await takeFiles(needs, where, message.attachments)
   const incoming: Incoming = { kind: 'said', id: message.id, text: textOf(message, where.own), files }

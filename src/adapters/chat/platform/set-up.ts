@@ -9,7 +9,7 @@ import {
   SelectMenuDefaultValueType,
 } from 'discord.js'
 import { platformWords } from '../../../../templates/platform/languages.ts'
-import type { Language } from '../../../ports/counter-desk.ts'
+import type { Language } from '../../../domain/units/language.ts'
 import type { GuildChange, GuildSettings } from '../../../ports/platform-desk.ts'
 import { customId } from './custom-id.ts'
 import { label, shown } from './plain-text.ts'

@@ -1,7 +1,7 @@
 import { Routes } from 'discord.js'
 import { platformWords } from '../../../../templates/platform/languages.ts'
+import type { Language } from '../../../domain/units/language.ts'
 import type { Message } from '../../../ports/chat.ts'
-import type { Language } from '../../../ports/counter-desk.ts'
 import { withPatience } from './patience.ts'
 import { hasCode } from './rest-failure.ts'
 import type { RoomNeeds } from './rooms.ts'

@@ -1,6 +1,6 @@
 import { platformWords } from '../../../../templates/platform/languages.ts'
+import type { Language } from '../../../domain/units/language.ts'
 import type { Attachment, Channel } from '../../../ports/chat.ts'
-import type { Language } from '../../../ports/counter-desk.ts'
 import { type Fetched, fetchAttachment } from './attachments.ts'
 import type { Needs } from './needs.ts'
 import type { GivenFile } from './payload.ts'

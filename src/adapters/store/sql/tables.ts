@@ -1,6 +1,6 @@
 import type { ColumnType, Generated, Kysely } from 'kysely'
+import type { Language } from '../../../domain/units/language.ts'
 import type { Minutes } from '../../../domain/units/units.ts'
-import type { Language } from '../../../ports/counter-desk.ts'
 import type { PressCheck, Remake } from '../../../ports/floor-records.ts'
 import type { GuildSettings } from '../../../ports/platform-desk.ts'
 import type { OrderStepName } from '../../../ports/queue.ts'

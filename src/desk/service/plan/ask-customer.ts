@@ -1,6 +1,7 @@
 import { loadWords } from '../../../../templates/desk/load/languages.ts'
 import { ok, type Problem, type Result } from '../../../domain/result/result.ts'
 import type { Fix } from '../../../domain/schedule/explain/bottleneck.ts'
+import type { Language } from '../../../domain/units/language.ts'
 import { minutes } from '../../../domain/units/units.ts'
 import type { Action } from '../../../ports/chat.ts'
 import type { ShopStore } from '../../../ports/store.ts'
@@ -71,7 +72,7 @@ export type Answer = {
   readonly conversationId: string
   readonly id: string
   readonly action: string
-  readonly language: 'en' | 'es'
+  readonly language: Language
 }
 
 /** A promise that was moved, or that now stands for the rest of an order whose first part is collected before. */

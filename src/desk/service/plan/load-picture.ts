@@ -1,4 +1,4 @@
-import type { Language } from '../../../domain/shop/show.ts'
+import type { Language } from '../../../domain/units/language.ts'
 import type { Message } from '../../../ports/chat.ts'
 import { shopChannel, type WorkerDesk } from '../desk.ts'
 import { messageWith } from '../say-message.ts'

@@ -3,7 +3,7 @@ import { type StationKind, stationKinds } from '../../../domain/schedule/book/op
 import { type DayLoad, type DueLoad, dueLoadOf, loadOf } from '../../../domain/schedule/load/load.ts'
 import { loadPicture, percentOf } from '../../../domain/schedule/load/load-picture.ts'
 import { type LearnedStage, learnedStages } from '../../../domain/schedule/work/learned-rates.ts'
-import type { Language } from '../../../domain/shop/show.ts'
+import type { Language } from '../../../domain/units/language.ts'
 import type { LoadRate, LoadSheet, LoadTable } from '../../../ports/counter-desk.ts'
 import type { Desk } from '../desk.ts'
 import { type ShopPlan, shopPlanFrom } from '../records.ts'

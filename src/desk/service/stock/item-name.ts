@@ -1,6 +1,7 @@
 import { floorWords } from '../../../../templates/desk/floor/words.ts'
-import { type Language, showFor } from '../../../domain/shop/show.ts'
+import { showFor } from '../../../domain/shop/show.ts'
 import { readGarmentItem } from '../../../domain/stock/item.ts'
+import type { Language } from '../../../domain/units/language.ts'
 import type { Desk } from '../desk.ts'
 
 /** What people call a stock item. */

@@ -1,5 +1,5 @@
 import { dayNumber, dayText } from '../../calendar/local-time.ts'
-import type { Language } from '../../shop/show.ts'
+import type { Language } from '../../units/language.ts'
 import type { Open } from '../conversation.ts'
 import type { Draft } from '../draft.ts'
 import type { Patch } from '../patch.ts'

@@ -1,5 +1,5 @@
 import { dayNumber, dayText } from '../../calendar/local-time.ts'
-import type { Language } from '../../shop/show.ts'
+import type { Language } from '../../units/language.ts'
 import { listed, months, weekdays } from '../words/languages.ts'
 import { isWord, type Token } from './tokens.ts'
 

@@ -1,4 +1,4 @@
-import type { Language } from '../../shop/show.ts'
+import type { Language } from '../../units/language.ts'
 import { either, languages } from '../words/languages.ts'
 import { fold } from './tokens.ts'
 

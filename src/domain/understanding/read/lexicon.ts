@@ -1,5 +1,5 @@
 import type { Shop } from '../../shop/shop.ts'
-import type { Language } from '../../shop/show.ts'
+import type { Language } from '../../units/language.ts'
 import { languages } from '../words/languages.ts'
 import type { Meaning, WordList, Words } from '../words/word-list.ts'
 import { fold, type Token, tokensOf } from './tokens.ts'

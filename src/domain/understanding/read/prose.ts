@@ -1,4 +1,4 @@
-import type { Language } from '../../shop/show.ts'
+import type { Language } from '../../units/language.ts'
 import type { Asked, Open } from '../conversation.ts'
 import type { Context } from '../document.ts'
 import type { Draft, Player } from '../draft.ts'

@@ -1,3 +1,4 @@
+import type { Language } from '../../units/language.ts'
 import { cleanText } from '../clean-text.ts'
 import type { Conversation, Open } from '../conversation.ts'
 import type { Context } from '../document.ts'
@@ -112,7 +113,7 @@ type Read = {
   readonly text: string
   readonly conversation: Conversation
   readonly context: Context
-  readonly language: 'en' | 'es'
+  readonly language: Language
 }
 
 const readOrder = ({

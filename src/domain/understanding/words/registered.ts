@@ -1,4 +1,4 @@
-import type { Language } from '../../shop/show.ts'
+import type { Language } from '../../units/language.ts'
 import { enWords } from './en/words.ts'
 import { esWords } from './es/words.ts'
 import type { Words } from './word-list.ts'
