@@ -2,7 +2,7 @@ import type { GarmentKind } from '../draft.ts'
 import { listed } from '../words/languages.ts'
 import type { Item } from './items.ts'
 import { applyWaiting, before } from './look-around.ts'
-import { flush, put, putGarment, type Walk, whichHue } from './walk.ts'
+import { flush, placeOf, put, putGarment, type Walk, whichHue } from './walk.ts'
 
 export const garmentIds: Readonly<Record<GarmentKind, string>> = {
   jersey: 'jersey',
@@ -26,7 +26,7 @@ const garmentId = (walk: Walk, kind: GarmentKind): string => {
 
 /** "#22 hoodie", "number 22's jersey": the figure is somebody's number. */
 const isMarked = (walk: Walk, item: Item): boolean => {
-  const before = walk.items[walk.items.indexOf(item) - 1]
+  const before = walk.items[placeOf(walk, item) - 1]
   return before?.key === '#' || (before?.kind === 'content' && before.id === 'number')
 }
 

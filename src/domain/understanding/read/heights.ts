@@ -1,11 +1,11 @@
 import { listed } from '../words/languages.ts'
 import type { Group } from './groups.ts'
 import type { Item } from './items.ts'
-import { currentGroups, type Walk } from './walk.ts'
+import { currentGroups, placeOf, type Walk } from './walk.ts'
 
 /** "4 pulgadas adelante y atrás de 6", "front 4 inches, back 8": a figure right behind a place has the unit said before. */
 export const figureBehind = (walk: Walk, item: Item): number | null => {
-  const at = walk.items.indexOf(item)
+  const at = placeOf(walk, item)
   const skip = walk.items[at + 1]?.kind === 'in' ? at + 2 : at + 1
   const [figure, after] = [walk.items[skip], walk.items[skip + 1]]
   const unit = walk.items.slice(Math.max(0, at - 8), at).findLast((one) => one.kind === 'length')
@@ -16,7 +16,7 @@ export const figureBehind = (walk: Walk, item: Item): number | null => {
 
 /** "front and back 4 and 6 inches": the first figure has the unit of the second. */
 const figureJoined = (walk: Walk, item: Extract<Item, { kind: 'length' }>): number | null => {
-  const at = walk.items.indexOf(item)
+  const at = placeOf(walk, item)
   const figure = walk.items[at - 2]
   const joined = walk.items[at - 1]?.kind === 'and' && figure?.kind === 'figure' && /^\d+(?:\.\d+)?$/.test(figure.text)
   return joined ? Math.round(Number(figure.text) * item.unit) : null
@@ -50,7 +50,7 @@ export const modifyLength = (walk: Walk, item: Extract<Item, { kind: 'length' }>
     walk.target.edge.micrometres = Math.max(500, item.micrometres)
     return
   }
-  const at = walk.items.indexOf(item)
+  const at = placeOf(walk, item)
   if (walk.items[at - 1]?.kind === 'no') return
   const next = walk.items[at + 1]
   const tall = next?.kind === 'other' && listed.things.tall.includes(next.key)

@@ -3,7 +3,7 @@ import { listed } from '../words/languages.ts'
 import { type Group, placesAt, stonesOf } from './groups.ts'
 import { figureBehind, modifyLength } from './heights.ts'
 import type { Item } from './items.ts'
-import { colourTarget, currentGroups, garmentOf, put, putGarment, type Walk } from './walk.ts'
+import { colourTarget, currentGroups, garmentOf, placeOf, put, putGarment, type Walk } from './walk.ts'
 
 /** Cloth words speak of a garment, named or not. */
 const clothGarment = (walk: Walk): string => {
@@ -45,7 +45,7 @@ const modifyCloth = (walk: Walk, item: Item): boolean => {
 
 /** The figure or number word right before an item. */
 const countBefore = (walk: Walk, item: Item): number | undefined => {
-  const index = walk.items.indexOf(item)
+  const index = placeOf(walk, item)
   for (const one of walk.items.slice(Math.max(0, index - 2), index).reverse()) {
     if (one.kind === 'count') return one.id
     if (one.kind === 'figure') return Number(one.text)
@@ -76,7 +76,7 @@ const modifyStones = (walk: Walk, item: Item): boolean => {
       })
     }
     case 'style':
-      return stony || item.id === 'single-line' || walk.items[walk.items.indexOf(item) + 1]?.kind === 'stones'
+      return stony || item.id === 'single-line' || walk.items[placeOf(walk, item) + 1]?.kind === 'stones'
         ? each((stones) => {
             stones.style = item.id
           })

@@ -218,10 +218,9 @@ const twoOfAKind = ({ items }: Start): boolean => {
 export const readThings = (given: Start): ThingsFound => {
   const start = { ...given, items: withLeftOut(given.items) }
   const walk: Walk = {
-    items: start.items,
+    ...start,
+    index: new Map(start.items.map((item, at) => [item, at])),
     at: 0,
-    postfix: start.postfix,
-    draft: start.draft,
     patches: [],
     open: [],
     negated: [],

@@ -21,6 +21,8 @@ export type Target =
 /** The state of a walk along a message: the things being spoken of, and the changes found so far. */
 export type Walk = {
   readonly items: readonly Item[]
+  /** Where each item stands among them. */
+  readonly index: ReadonlyMap<Item, number>
   /** Where the walk stands. */
   at: number
   /** Adjectives follow their noun, as in Spanish. */
@@ -49,6 +51,9 @@ export type Walk = {
   /** A garment named only in passing: "on the back of the black jerseys". */
   aside: Target | null
 }
+
+/** Where an item stands in the message. */
+export const placeOf = ({ index }: Walk, item: Item): number => index.get(item) ?? -1
 
 /** Makes the changes of the groups that are finished, so that what follows sees them. */
 export const flush = (walk: Walk): void => {
@@ -149,7 +154,7 @@ export const whichHue = (walk: Walk, id: string, hues: readonly Hue[]): void => 
 
 /** "Jerseys negros con dorado", "jerseys in white and navy": the colour said right before, joined to this one. */
 const twinHue = (walk: Walk, id: string, item: Hue): Hue | null => {
-  const at = walk.items.indexOf(item)
+  const at = placeOf(walk, item)
   const [link, twin, after] = [walk.items[at - 1], walk.items[at - 2], walk.items[at + 1]]
   const linked = link?.kind === 'and' || link?.kind === 'with' || link?.key === '/'
   const ends = after === undefined || after.kind === 'comma' || after.kind === 'stop'
@@ -191,7 +196,7 @@ const colourMark = (walk: Walk, item: Extract<Item, { kind: 'colour' }>): void =
 
 /** "Outlined in black, then gold": the next outline round the first. */
 const isNextEdge = (walk: Walk, item: Hue): boolean => {
-  const at = walk.items.indexOf(item)
+  const at = placeOf(walk, item)
   const before = walk.items[at - 1]
   return before?.kind === 'and' || listed.things.nextEdge.includes(before?.key ?? '')
 }
