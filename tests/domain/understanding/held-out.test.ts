@@ -11,7 +11,7 @@ const sets = [
   { folder: 'conversations-fourth-held-out', understood: 173, wrong: 0 },
   { folder: 'conversations-fifth-held-out', understood: 324, wrong: 0 },
   { folder: 'conversations-sixth-held-out', understood: 269, wrong: 0 },
-  { folder: 'conversations-seventh-held-out', understood: 330, wrong: 0 },
+  { folder: 'conversations-seventh-held-out', understood: 334, wrong: 0 },
 ]
 
 test.each(sets)('$folder is understood no worse than it has been', async ({ folder, understood, wrong }) => {

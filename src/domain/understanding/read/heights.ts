@@ -39,10 +39,15 @@ const joins = (item: Item | undefined): boolean => item?.kind === 'and' || item?
 const isLengthAndPlace = (items: readonly Item[], at: number): boolean =>
   items[at]?.kind === 'length' && items[at + 1]?.kind === 'place'
 
-/** "20 cm atrás y 10 cm adelante": each place has the length before it, in any language. */
-const isPaired = (items: readonly Item[], at: number): boolean =>
-  isLengthAndPlace(items, at) &&
-  ((joins(items[at + 2]) && isLengthAndPlace(items, at + 3)) || (joins(items[at - 1]) && isLengthAndPlace(items, at - 3)))
+const isOf = (item: Item | undefined): boolean => ['de', 'of', 'at', 'a'].includes(item?.key ?? '')
+
+/** "20 cm atrás y 10 cm adelante", "de 20 cm atrás y de 10 cm adelante": each place has the length before it, in any language. */
+const isPaired = (items: readonly Item[], at: number): boolean => {
+  const next = isOf(items[at + 3]) ? at + 4 : at + 3
+  const join = isOf(items[at - 1]) ? at - 2 : at - 1
+  const ahead = joins(items[at + 2]) && isLengthAndPlace(items, next)
+  return isLengthAndPlace(items, at) && (ahead || (joins(items[join]) && isLengthAndPlace(items, join - 2)))
+}
 
 /** A length right before a place waits for it; else it is the width of an outline or the height of what is being said. */
 export const modifyLength = (walk: Walk, item: Extract<Item, { kind: 'length' }>): void => {

@@ -35,10 +35,18 @@ const isText = (tokens: readonly Token[], terms: ReadonlyMap<number, Term>, at: 
 const isWrittenFigure = (tokens: readonly Token[], at: number): boolean =>
   isNumber(tokens[at]) && isShouted(tokens[at + 1]) && sizeAt(tokens, at) === null && sizeAt(tokens, at + 1) === null
 
+/** "BANDA DE GUERRA": a small word shouted between shouted words is written with them. */
+const isBetween = (tokens: readonly Token[], at: number): boolean =>
+  isWord(tokens[at], ...small) && isShouted(tokens[at + 1]) && sizeAt(tokens, at + 1) === null
+
 /** A run of shouted words: what is to be written, unless everything is shouted. */
 export const shoutAt = (tokens: readonly Token[], terms: ReadonlyMap<number, Term>, at: number): number => {
   let to = at
-  while (isShouted(tokens[to]) && sizeAt(tokens, to) === null && isText(tokens, terms, to)) {
+  while (
+    isShouted(tokens[to]) &&
+    sizeAt(tokens, to) === null &&
+    (isText(tokens, terms, to) || (to > at && isBetween(tokens, to)))
+  ) {
     to += 1
     if (to > at && isWrittenFigure(tokens, to)) to += 1
   }
