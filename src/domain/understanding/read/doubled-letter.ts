@@ -1,3 +1,4 @@
+import { listed } from '../words/languages.ts'
 import { fold, isWord, type Token } from './tokens.ts'
 
 /** How letters are called in Spanish where their name is not the letter. */
@@ -28,7 +29,7 @@ const letterOf = (token: Token | undefined): string | null => {
 /** The letter that words say stands twice: "with a double l", "two Ls", "con doble ele". */
 export const doubled = (tokens: readonly Token[]): string | null => {
   const at = tokens.findIndex((token, index) => {
-    const twice = isWord(token, 'double', 'doble', 'two', 'dos') || token.text === '2'
+    const twice = isWord(token, ...listed.again.twice) || token.text === '2'
     return twice && letterOf(tokens[index + 1]) !== null
   })
   return at < 0 ? null : letterOf(tokens[at + 1])
@@ -39,7 +40,7 @@ export const withDoubled = (word: string, tokens: readonly Token[]): string | nu
   const letter = doubled(tokens)
   if (letter === null) return null
   const places = [...fold(word)].flatMap((sign, index) => (sign === letter ? [index] : []))
-  const ends = tokens.some((token) => isWord(token, 'end', 'final'))
+  const ends = tokens.some((token) => isWord(token, ...listed.again.end))
   const [first] = places
   if (first === undefined || (places.length > 1 && !ends)) return null
   const at = ends ? (places.at(-1) ?? first) : first

@@ -88,7 +88,7 @@ const headed = (tokens: readonly Token[], at: number, player: Player): Player =>
 const isNextOf = ({ tokens, since }: Here, at: number): boolean =>
   since > 0 &&
   since < at &&
-  tokens.slice(since, at).every((token) => isWord(token, 'and', 'y', 'e') || [',', '&', ';'].includes(token.text))
+  tokens.slice(since, at).every((token) => isWord(token, ...listed.again.and) || [',', '&', ';'].includes(token.text))
 
 /** "Ida 18 YM", "Noé con el 15 talla CH", "Hattie 11 YL". */
 const nameFirst = (scene: Here, at: number): Found | null => {

@@ -3,7 +3,7 @@ import type { Asked, Open } from '../conversation.ts'
 import type { Context } from '../document.ts'
 import type { Draft, Player } from '../draft.ts'
 import { type Patch, preview } from '../patch.ts'
-import { languages, spoken } from '../words/languages.ts'
+import { languages, listed, spoken } from '../words/languages.ts'
 import { readBlend } from './blend.ts'
 import { isAdd } from './change.ts'
 import { readChangedTally } from './changed-tally.ts'
@@ -75,7 +75,7 @@ const sizedPatches = (draft: Draft, listed: ReturnType<typeof readNumberLists>):
 const addedNumbers = (tokens: readonly Token[]): ReadonlySet<number> =>
   new Set(
     [...tokens.keys()].filter(
-      (at) => isNumber(tokens[at]) && isAdd(tokens[at - 2]) && isWord(tokens[at - 1], 'el', 'la', 'number', 'numero', 'al'),
+      (at) => isNumber(tokens[at]) && isAdd(tokens[at - 2]) && isWord(tokens[at - 1], ...listed.again.addedNumber),
     ),
   )
 

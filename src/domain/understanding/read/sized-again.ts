@@ -1,4 +1,5 @@
 import type { Patch } from '../patch.ts'
+import { listed, spoken } from '../words/languages.ts'
 import { type Change, nothing, type Scene, span } from './change.ts'
 import { whichRow } from './drops.ts'
 import { isListed, type Ref, refAt, refsIn } from './refs.ts'
@@ -6,95 +7,23 @@ import { type SizeFound, sizeAt } from './sizes.ts'
 import { isCapital, isNumber, isWord, type Token } from './tokens.ts'
 
 /** Words that say a size of somebody named before. */
-const turning: readonly string[] = [
-  ...[
-    'him',
-    'her',
-    'them',
-    'he',
-    'she',
-    'they',
-    "he's",
-    "she's",
-    "they're",
-    'make',
-    'needs',
-    'need',
-    'wants',
-    'want',
-    'are',
-    'is',
-    "it's",
-  ],
-  ...[
-    'but',
-    'instead',
-    'should',
-    'be',
-    'both',
-    'actually',
-    'goes',
-    'move',
-    'bump',
-    'switch',
-    'change',
-    'now',
-    'size',
-    'in',
-    'from',
-    'to',
-  ],
-  ...[
-    'quiere',
-    'quieren',
-    'ocupa',
-    'ocupan',
-    'necesita',
-    'necesitan',
-    'mejor',
-    'sea',
-    'sean',
-    'es',
-    'son',
-    'sino',
-    'talla',
-    'va',
-    'van',
-  ],
-]
+const turning: readonly string[] = listed.again.turning
 /** Cámbiala, ponle, hazlo, súbanla, pásalas. */
-const clitic = /^(?:cambi|camb|pon|pong|haz|hag|pas|sub|baj|dej|qued)\p{L}{0,4}l[aeo]s?$/u
+const clitic = new RegExp(`^${spoken.again.clitic}$`, 'u')
 const turns = (token: Token): boolean => isWord(token, ...turning) || clitic.test(token.key)
 
-const small: readonly string[] = ['a', 'an', 'la', 'el', 'una', 'un', 'en', 'es', 'talla', 'size', 'the', 'son', 'de', 'of', 'is']
-const refusing: readonly string[] = ['no', 'not', "isn't", "aren't", 'of', 'vez', 'lugar', 'than', "doesn't", 'was', 'era']
+const small: readonly string[] = listed.again.small
+const refusing: readonly string[] = listed.again.refusing
 
 /** "not L", "no es G", "instead of an M", "de M a L": a size that was and shall be no more. */
 const isOld = (tokens: readonly Token[], at: number, { to }: SizeFound): boolean => {
   let before = at - 1
-  while (before > at - 4 && isWord(tokens[before], ...small) && !isWord(tokens[before], 'of')) before -= 1
-  const turned = isWord(tokens[to], 'to', 'a') && sizeAt(tokens, to + 1)?.size !== undefined
+  while (before > at - 4 && isWord(tokens[before], ...small) && !isWord(tokens[before], ...listed.again.of)) before -= 1
+  const turned = isWord(tokens[to], ...listed.again.to) && sizeAt(tokens, to + 1)?.size !== undefined
   return turned || isWord(tokens[before], ...refusing)
 }
 
-const pronouns: readonly string[] = [
-  'he',
-  'she',
-  'they',
-  'make',
-  'him',
-  'her',
-  'needs',
-  'mejor',
-  'es',
-  'ponle',
-  'quiere',
-  'so',
-  'please',
-  'can',
-  'could',
-  'i',
-]
+const pronouns: readonly string[] = listed.again.pronouns
 
 /** Between who is named and the size stands nobody else, no figure, and a word that turns to a size. */
 const leadsTo = (tokens: readonly Token[], from: number, to: number): boolean => {
@@ -115,7 +44,7 @@ const together = (tokens: readonly Token[], refs: readonly Ref[]): readonly Ref[
       next === undefined ||
       tokens
         .slice(ref.to, next.from)
-        .every((token) => isWord(token, 'and', 'y', 'e', 'la', 'el', 'a', 'the') || [',', '&', '#'].includes(token.text))
+        .every((token) => isWord(token, ...listed.again.joins) || [',', '&', '#'].includes(token.text))
     if (!joined) break
     group.push(ref)
   }

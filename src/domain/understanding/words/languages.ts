@@ -91,6 +91,7 @@ export const spoken = {
   players: sources(all.map(({ players }) => players)),
   changes: sources(all.map(({ changes }) => changes)),
   anew: sources(all.map(({ anew }) => anew)),
+  again: sources(all.map(({ again }) => again)),
 }
 
 /** The same one by one: words that are looked for among tokens, and patterns of whole sentences with a group of their own. */
@@ -105,6 +106,7 @@ export const listed = {
   players: lists(all.map(({ players }) => players)),
   changes: lists(all.map(({ changes }) => changes)),
   anew: lists(all.map(({ anew }) => anew)),
+  again: lists(all.map(({ again }) => again)),
 }
 
 /** How often something was washed, in words of any language. */

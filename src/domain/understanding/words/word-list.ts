@@ -3,6 +3,7 @@ import type { PlaceId } from '../../garment/place.ts'
 import type { StoneSize, VinylClass } from '../../material/material.ts'
 import type { Use } from '../../order/order.ts'
 import type { GarmentKind } from '../draft.ts'
+import type { AgainPhrases } from './matters/again.ts'
 import type { AnewPhrases } from './matters/anew.ts'
 import type { AgePhrases, AnswerPhrases, SidePhrases, SigningPhrases } from './matters/answers.ts'
 import type { Clock, DayPhrases, HourPhrases } from './matters/calendar.ts'
@@ -146,4 +147,5 @@ export type Words = {
   readonly players: PlayerPhrases
   readonly changes: ChangePhrases
   readonly anew: AnewPhrases
+  readonly again: AgainPhrases
 }

@@ -1,4 +1,5 @@
 import type { Words } from '../word-list.ts'
+import { enAgain } from './again.ts'
 import { enAnew } from './anew.ts'
 import { enAges, enAnswers, enSides, enSigning } from './answers.ts'
 import { enBasics } from './basics.ts'
@@ -27,6 +28,7 @@ export const enWords: Words = {
   basics: enBasics,
   shades: enShades,
   intents: enIntents,
+  again: enAgain,
   anew: enAnew,
   changes: enChanges,
   players: enPlayers,

@@ -1,4 +1,5 @@
 import type { Words } from '../word-list.ts'
+import { esAgain } from './again.ts'
 import { esAnew } from './anew.ts'
 import { esAges, esAnswers, esSides, esSigning } from './answers.ts'
 import { esBasics } from './basics.ts'
@@ -46,6 +47,7 @@ export const esWords: Words = {
   basics: esBasics,
   shades: esShades,
   intents: esIntents,
+  again: esAgain,
   anew: esAnew,
   changes: esChanges,
   players: esPlayers,
