@@ -1,5 +1,5 @@
 import type { Draft } from '../draft.ts'
-import type { Patch } from '../patch.ts'
+import { type Patch, preview } from '../patch.ts'
 import { listed } from '../words/languages.ts'
 import { type Change, nothing, type Scene, span } from './change.ts'
 import { readDrops } from './drops.ts'
@@ -32,22 +32,52 @@ export const readCorrections = (tokens: readonly Token[], draft: Draft, quote: s
   if (Object.keys(draft.rows).length === 0 && Object.keys(draft.tally).length === 0) return nothing
   const scene = { draft, quote }
   const whole = [readSwap, readShift, readTurned].map((read) => read(tokens, scene)).find(({ taken }) => taken.size > 0)
-  if (whole !== undefined) return whole
+  return whole ?? swappedFirst(tokens, scene) ?? readEach(tokens, scene)
+}
+
+const isEnd = (token: Token): boolean => token.kind === 'break' || ['.', ';', '!'].includes(token.text)
+
+const aside = (token: Token): Token => ({ ...token, kind: 'sign', text: ';', key: ';' })
+
+const without = (tokens: readonly Token[], taken: ReadonlySet<number>): readonly Token[] =>
+  tokens.map((token, index) => (taken.has(index) && token.kind !== 'break' ? aside(token) : token))
+
+const both = (found: readonly Change[]): Change => ({
+  patches: found.flatMap(({ patches }) => patches),
+  open: found.flatMap(({ open }) => open),
+  taken: new Set(found.flatMap(({ taken }) => [...taken])),
+})
+
+/** "54 and 55 are backwards, swap them. Lang is 54": an exchange in its own sentence, and what the others say of the list after it. */
+const swappedFirst = (tokens: readonly Token[], scene: Scene): Change | null => {
+  const ends = tokens.flatMap((token, at) => (isEnd(token) ? [at] : []))
+  const starts = [0, ...ends.map((at) => at + 1)]
+  if (ends.length === 0) return null
+  for (const [index, from] of starts.entries()) {
+    const to = ends[index] ?? tokens.length
+    const swap = readSwap(tokens.slice(from, to), scene)
+    if (swap.taken.size === 0) continue
+    const taken = span(from, to)
+    const draft = preview(scene.draft, swap.patches)
+    return both([{ ...swap, taken }, readEach(without(tokens, taken), { ...scene, draft })])
+  }
+  return null
+}
+
+/** Who is dropped, another size, number or spelling, each read beside the others. */
+const readEach = (tokens: readonly Token[], scene: Scene): Change => {
+  const { draft } = scene
   const drops = readReplaced(tokens, scene, readDrops(tokens, scene))
   const free = (found: Change): boolean => [...found.taken].every((index) => !drops.taken.has(index))
   const left = { ...scene, draft: withoutGone(draft, drops.patches) }
   const other = instead(tokens, left)
-  const changes = other.patches.length > 0 ? other : withOwn(readChanges(tokens, left), left)
+  const changes = both([other, withOwn(readChanges(without(tokens, other.taken), left), left)])
   const spelling = readSpelling(tokens, left)
   const near = spelling.patches.length > 0 ? spelling : readNearName(tokens, left)
   const others = [near, readRename(tokens, left), changes].filter(free)
   const found = [drops, ...others]
   const all = [...found, readSizedAgain(tokens, left, new Set(found.flatMap(({ taken }) => [...taken])))]
-  return {
-    patches: all.flatMap((found) => found.patches),
-    open: all.flatMap((found) => found.open),
-    taken: new Set(all.flatMap((found) => [...found.taken])),
-  }
+  return both(all)
 }
 
 /** Who was taken off the list, or gave their line to somebody else, is changed no further. */

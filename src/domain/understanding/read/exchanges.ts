@@ -45,7 +45,8 @@ export const readSwap = (tokens: readonly Token[], scene: Scene): Change => {
   const verb = tokens.findIndex((token, at) => isWord(token, ...swapping) || isMixed(tokens, at))
   const pair = verb < 0 ? null : pairIn(tokens, draft)
   const field = fieldOf(tokens)
-  const vague = isWord(tokens[verb], ...listed.changes.swapVaguely)
+  const clear = tokens.some((token) => isWord(token, ...swapping) && !isWord(token, ...listed.changes.swapVaguely))
+  const vague = isWord(tokens[verb], ...listed.changes.swapVaguely) && !clear
   if (pair === null || (field === null && vague)) return nothing
   const [a, b] = pair
   const patches = (of: Field): readonly Patch[] => [give(a, of, draft.rows[b]), give(b, of, draft.rows[a])]

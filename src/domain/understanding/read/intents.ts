@@ -12,7 +12,8 @@ const ends = '[.! ]*$'
 const undo = new RegExp(
   [
     `^(?:${said.hesitates}[,.! ]+)*${said.undo}(?: ${said.undoWhat})*`,
-    `(?:[,;.] *[\\w# ]{1,30} ${said.was} ${said.right}(?: ${said.before})?|[,;.] *${said.because}\\b[\\w' ]{0,40})?${ends}`,
+    `(?:[,;.] *[\\w# ]{1,30} ${said.was} ${said.right}(?: ${said.before})?|[,;.] *${said.because}\\b[\\w' ]{0,40}`,
+    `|[,;.] *[\\w# ]{1,30} ${said.stays} ${said.asBefore}|[,;.]? *[\\w' ]{1,40} ${said.afterAll})?${ends}`,
   ].join(''),
 )
 

@@ -1,13 +1,24 @@
 import { listed } from '../words/languages.ts'
+import { pieces } from './refs.ts'
 import { sizeAt } from './sizes.ts'
-import { isNumber, isWord, type Token } from './tokens.ts'
+import { isNumber, isWord, phraseEnd, phrasesOf, type Token } from './tokens.ts'
 
 const numberVerbs: readonly string[] = listed.changes.number
+const wanting = phrasesOf(listed.changes.wanting)
+const insteadOf = phrasesOf(listed.changes.insteadOf)
+const amounts: readonly string[] = pieces.map((piece) => `${piece}s`)
+
+/** ", not 3", "instead of 9", "en vez del 9": where the words about the number that was come to their end. */
+const pastOld = (tokens: readonly Token[], at: number): number => {
+  const over = isWord(tokens[at], ...listed.changes.not) ? at + 1 : phraseEnd(tokens, at, insteadOf)
+  const old = over !== null && isWord(tokens[over], ...listed.changes.the) ? over + 1 : over
+  return old !== null && isNumber(tokens[old]) ? old + 1 : at
+}
 
 /** The new number that words after a reference give: "Noor wears 21 now", "#22 should be 23", "el 4 ahora es el 14". */
 export const newNumber = (tokens: readonly Token[], from: number): { readonly number: string; readonly to: number } | null => {
-  let at = from
-  let verb = false
+  let at = phraseEnd(tokens, from, wanting) ?? from
+  let verb = at > from
   while (at < from + 6 && (isWord(tokens[at], ...numberVerbs) || tokens[at]?.text === '#')) {
     verb = true
     at += 1
@@ -16,8 +27,7 @@ export const newNumber = (tokens: readonly Token[], from: number): { readonly nu
   if (!verb || token === undefined || !isNumber(token) || !/^\d{1,3}$/.test(token.text) || sizeAt(tokens, at) !== null)
     return null
   const joined = tokens[at + 1]?.kind === 'word' && tokens[at + 1]?.start === token.end
-  if (joined || isWord(tokens[at + 1], ...listed.changes.notNumber)) return null
+  if (joined || isWord(tokens[at + 1], ...listed.changes.notNumber, ...amounts)) return null
   const tail = isWord(tokens[at + 1], ...listed.changes.now) ? at + 2 : at + 1
-  const not = isWord(tokens[tail], ...listed.changes.not) && isNumber(tokens[tail + 1]) ? tail + 2 : tail
-  return { number: token.text, to: not }
+  return { number: token.text, to: pastOld(tokens, tail) }
 }

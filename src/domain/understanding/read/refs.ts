@@ -23,14 +23,22 @@ export const rowsByName = (rows: Rows, name: string): readonly string[] => {
   return entries(rows).flatMap(([key, row]) => (row.name !== undefined && words(row.name).includes(wanted) ? [key] : []))
 }
 
+/** "Ana P. is 6": the stop belongs to the initial where the sentence goes on. */
+const pastInitial = (tokens: readonly Token[], to: number): number => {
+  const [last, stop, next] = [tokens[to - 1], tokens[to], tokens[to + 1]]
+  const joined = stop?.text === '.' && stop.start === last?.end && /^\p{Lu}$/u.test(last.text)
+  return joined && next?.kind === 'word' && !isCapital(next) ? to + 1 : to
+}
+
 const nameRef = (tokens: readonly Token[], at: number, rows: Rows): Ref | null => {
   for (let length = Math.min(5, tokens.length - at); length > 0; length -= 1) {
     const part = tokens.slice(at, at + length)
     if (!part.every((token) => token.kind === 'word')) continue
-    const text = part.map((token) => token.text.replace(/'s$/, '')).join(' ')
+    const to = pastInitial(tokens, at + length)
+    const text = `${part.map((token) => token.text.replace(/'s$/, '')).join(' ')}${to > at + length ? '.' : ''}`
     const keys = rowsByName(rows, text)
     if (keys.length > 0 && (length > 1 || text.length > 2 || (text.length === 2 && isCapital(part[0]))))
-      return { keys, from: at, to: at + length, by: 'name' }
+      return { keys, from: at, to, by: 'name' }
   }
   return null
 }

@@ -1,4 +1,5 @@
 import type { Draft } from '../draft.ts'
+import type { Patch } from '../patch.ts'
 import { listed } from '../words/languages.ts'
 import { type Change, nothing, type Scene, span } from './change.ts'
 import { doubled, withDoubled } from './doubled-letter.ts'
@@ -17,21 +18,30 @@ const isNear = (a: string, b: string): boolean => {
 
 /** "Sorry, it's Liddell with two Ls": a name one letter away from one on the list takes its place. */
 export const readNearName = (tokens: readonly Token[], { draft }: Scene): Change => {
-  const at = tokens.findIndex((token) => isWord(token, ...listed.changes.spelledSo))
-  const fresh = tokens[at + 1]
-  if (at < 0 || fresh === undefined || !isCapital(fresh) || rowsByName(draft.rows, fresh.text).length > 0) return nothing
-  const near = Object.entries(draft.rows).flatMap(([key, row]) =>
-    (row.name ?? '')
-      .split(' ')
-      .flatMap((word) => (isNear(fold(word), fold(fresh.text)) ? [{ key, word, name: row.name ?? '' }] : [])),
+  for (const [index, token] of tokens.entries()) {
+    if (!isWord(token, ...listed.changes.spelledSo)) continue
+    const at = isWord(tokens[index + 1], ...listed.changes.the) ? index + 2 : index + 1
+    const only = nearTo(tokens, at, draft)
+    if (only !== null) return { ...nothing, patches: [only], taken: span(index, at + 1) }
+  }
+  return nothing
+}
+
+/** The one name of the list that a word is near to, or that it writes with its accents; of somebody named right before it must be theirs. */
+const nearTo = (tokens: readonly Token[], at: number, draft: Draft): Patch | null => {
+  const fresh = tokens[at]
+  if (fresh === undefined || !isCapital(fresh)) return null
+  const accented = /[^\x20-\x7e]/.test(fresh.text)
+  const isMeant = (word: string): boolean =>
+    fold(word) === fold(fresh.text) ? accented && /^[\x20-\x7e]+$/.test(word) : isNear(fold(word), fold(fresh.text))
+  if (!accented && rowsByName(draft.rows, fresh.text).length > 0) return null
+  const near = Object.entries(draft.rows).flatMap(([key, { name = '' }]) =>
+    name.split(' ').flatMap((word) => (isMeant(word) ? [{ key, name: name.replace(word, fresh.text) }] : [])),
   )
   const [only, ...more] = near
-  if (only === undefined || more.length > 0) return nothing
-  return {
-    ...nothing,
-    patches: [{ path: ['rows', only.key, 'name'], value: only.name.replace(only.word, fresh.text) }],
-    taken: span(at, at + 2),
-  }
+  const before = refsIn(tokens.slice(Math.max(0, at - 6), at), draft.rows).at(-1)
+  const other = before !== undefined && only !== undefined && !before.keys.includes(only.key)
+  return only === undefined || more.length > 0 || other ? null : { path: ['rows', only.key, 'name'], value: only.name }
 }
 
 /** "it's Katelyn, not Kaitlyn", "se escribe Itzel, no Itsel": a name spelled otherwise. */

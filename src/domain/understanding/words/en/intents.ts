@@ -11,6 +11,12 @@ export const enIntents: IntentPhrases = {
   was: ['was', 'were', 'is', 'are'],
   right: ['right', 'fine', 'correct', 'ok', 'okay'],
   before: ['before'],
+  afterAll: ['after all', 'anyway'],
+  stays: ['stays?', 'remains?'],
+  asBefore: [
+    ...['as (?:is|was|before)', 'as (?:it|he|she|they) (?:is|was|were|are)', 'the same'],
+    '(?:the way|how|like|what) (?:it|he|she|they) (?:was|were)',
+  ],
   because: ['yes', 'he', 'she', 'they', 'actually', 'because'],
   startOver: ['start over', 'start again', 'reset the order'],
   cancel: ['cancel (?:the|my|our|this|whole)(?: whole)? order', 'cancel everything', 'cancel it all'],

@@ -1,7 +1,7 @@
 import type { Phrases } from './phrases.ts'
 
 /**
- * What a message wants besides the order. `hesitates … because` are the parts of a whole message that takes the last change back;
+ * What a message wants besides the order. `hesitates … afterAll` are the parts of a whole message that takes the last change back;
  * `language` asks the shop to speak this one; `asksPrice` and `ofPrice` are what a question of the price has beside the wish itself;
  * `single` is one lost piece of an earlier order, `withoutSeniors` leaves those out who have left; a plain answer may go on with
  * `yesMore` and `noMore`.
@@ -14,6 +14,9 @@ export type IntentPhrases = Phrases<
   | 'right'
   | 'before'
   | 'because'
+  | 'stays'
+  | 'asBefore'
+  | 'afterAll'
   | 'startOver'
   | 'cancel'
   | 'person'
