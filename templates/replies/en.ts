@@ -312,6 +312,8 @@ export const en = {
       ].filter((part) => part !== '')
       return `I read ${count(rows, 'line', 'lines')}${lacks.length > 0 ? `, ${lacks.join(', ')}` : ''}.`
     },
+    'words-unheard': ({ words }) =>
+      `This part I did not understand, and nothing of it is changed: ${words.map((one) => `“${one}”`).join(', ')}. Please say it again in other words.`,
     'lines-unread': ({ lines }) =>
       `These lines I could not read and nothing of them is on the list: ${lines.map((line) => `“${line}”`).join(', ')}. Please send them as number, name, size.`,
     'text-cut': ({ characters }) =>

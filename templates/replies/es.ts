@@ -354,6 +354,8 @@ export const es = {
       ].filter((part) => part !== '')
       return `Leí ${count(rows, 'línea', 'líneas')}${lacks.length > 0 ? `, ${lacks.join(', ')}` : ''}.`
     },
+    'words-unheard': ({ words }) =>
+      `Esta parte no la entendí y no se cambió nada de ella: ${words.map((one) => `«${one}»`).join(', ')}. Dígamela otra vez con otras palabras, por favor.`,
     'lines-unread': ({ lines }) =>
       `Estas líneas no las pude leer y nada de ellas está en la lista: ${lines.map((line) => `«${line}»`).join(', ')}. Mándelas como número, nombre, talla.`,
     'text-cut': ({ characters }) =>

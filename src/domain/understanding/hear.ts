@@ -114,6 +114,9 @@ const before = (understood: Understood): readonly Reply[] => {
 const unread = ({ unread: lines }: Understood): readonly Reply[] =>
   lines.length === 0 ? [] : [{ code: 'lines-unread', facts: { lines: lines.slice(0, 10) } }]
 
+const unheard = ({ unheard: words }: Understood): readonly Reply[] =>
+  words.length === 0 ? [] : [{ code: 'words-unheard', facts: { words } }]
+
 const drawn = (understood: Understood): readonly Reply[] => (understood.artwork ? [reply('artwork-said')] : [])
 
 const hearText = (start: Conversation, text: string, context: Context): Heard => {
@@ -146,7 +149,11 @@ const hearUnderstood = (conversation: Conversation, { understood, text }: Words,
   const cut = understood.cut ? [{ code: 'text-cut', facts: { characters: 4_000 } } as const] : []
   return closeTurn(
     conversation,
-    { understood, quote: text, first: [...cut, ...unread(understood), ...drawn(understood), ...before(understood)] },
+    {
+      understood,
+      quote: text,
+      first: [...cut, ...unread(understood), ...unheard(understood), ...drawn(understood), ...before(understood)],
+    },
     context,
   )
 }

@@ -99,6 +99,7 @@ export type Replies = {
     readonly withoutNumber: number
     readonly withoutSize: number
   }
+  'words-unheard': { readonly words: readonly string[] }
   'lines-unread': { readonly lines: readonly string[] }
   'text-cut': { readonly characters: number }
   'complaint-noted': { readonly complaint: Complaint }

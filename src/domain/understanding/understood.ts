@@ -47,6 +47,8 @@ export type Understood = {
   readonly variant: readonly Patch[] | null
   /** Lines beside the roster that look like players and could not be read. */
   readonly unread: readonly string[]
+  /** Clauses of a correction that tell of the list and were used by nothing. */
+  readonly unheard: readonly string[]
   /** A drawing was spoken of, which a person looks at. */
   readonly artwork: boolean
   /** Rows that were read from a pasted list. */
@@ -64,6 +66,7 @@ export const nothing: Understood = {
   cut: false,
   variant: null,
   unread: [],
+  unheard: [],
   artwork: false,
   pasted: 0,
 }

@@ -4,6 +4,7 @@ import { listed } from '../words/languages.ts'
 import { type Change, nothing, type Scene, span } from './change.ts'
 import { readDrops } from './drops.ts'
 import { readSwap, withOwn } from './exchanges.ts'
+import { readPartTurned } from './part-turned.ts'
 import { rowsByNumber } from './refs.ts'
 import { readNearName, readRename, readSpelling } from './renames.ts'
 import { readReplaced } from './replaced.ts'
@@ -31,6 +32,8 @@ const instead = (tokens: readonly Token[], { draft }: Scene): Change => {
 export const readCorrections = (tokens: readonly Token[], draft: Draft, quote: string): Change => {
   if (Object.keys(draft.rows).length === 0 && Object.keys(draft.tally).length === 0) return nothing
   const scene = { draft, quote }
+  const part = readPartTurned(tokens, scene)
+  if (part.taken.size > 0) return both([part, readCorrections(without(tokens, part.taken), preview(draft, part.patches), quote)])
   const whole = [readSwap, readShift, readTurned].map((read) => read(tokens, scene)).find(({ taken }) => taken.size > 0)
   return whole ?? swappedFirst(tokens, scene) ?? readEach(tokens, scene)
 }

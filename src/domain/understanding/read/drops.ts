@@ -116,6 +116,25 @@ const readSized = (tokens: readonly Token[], at: number, scene: Scene): Change |
   return sized === null || found === null ? null : { ...found, taken: span(at - 1, sized.to) }
 }
 
+const ending: readonly string[] = [...listed.anew.ends, ...listed.changes.wholly]
+
+/** "get rid of the youth larges altogether", "quita las grandes": all that were counted in a size; not "drop the larges to 3". */
+const readWholeSize = (tokens: readonly Token[], at: number, { draft }: Scene): Change | null => {
+  let next = at + 1
+  while (isWord(tokens[next], ...listed.changes.ofSize, ...listed.changes.wholeSeveral) && sizeAt(tokens, next) === null)
+    next += 1
+  const size = next > at + 1 ? sizeAt(tokens, next) : null
+  const end = tokens[size?.to ?? 0]
+  if (size?.size === undefined || !(isStop(end) || end?.text === ',' || isWord(end, ...ending))) return null
+  const [found, ...more] = Object.entries(draft.tally).filter(
+    ([, entry]) => entry.size === size.size && (size.fit === undefined || entry.fit === size.fit),
+  )
+  const to = isWord(end, ...listed.changes.wholly) ? size.to + 1 : size.to
+  return found === undefined || more.length > 0
+    ? null
+    : { ...nothing, patches: [{ path: ['tally', found[0]], value: null }], taken: span(at, to) }
+}
+
 const dropRefs = (refs: readonly Ref[], scene: Scene): Pick<Change, 'patches' | 'open'> => ({
   patches: refs.flatMap((ref) => (ref.keys.length === 1 ? ref.keys.map((key) => dropFrom(key, scene.quote)) : [])),
   open: refs.flatMap((ref) => (ref.keys.length > 1 ? [choose(ref.keys, scene)] : [])),
@@ -182,6 +201,8 @@ const readDropped = (tokens: readonly Token[], scene: Scene): Change => {
   if (at < 0) return nothing
   const sized = readSized(tokens, at + 1, scene)
   if (sized !== null) return sized
+  const whole = readWholeSize(tokens, at, scene)
+  if (whole !== null) return whole
   let end = at + 1
   while (!isStop(tokens[end]) && !isAdd(tokens[end])) end += 1
   const refs = refsIn(tokens.slice(at + 1, end), scene.draft.rows)

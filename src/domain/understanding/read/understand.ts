@@ -32,6 +32,7 @@ import { sizeAt } from './sizes.ts'
 import { addPlayers } from './table.ts'
 import { readTeam } from './team.ts'
 import { fold, type Token, tokensOf } from './tokens.ts'
+import { unheardClauses } from './unheard.ts'
 
 /** Intents of which nothing is taken into the order. */
 const aside: readonly string[] = [
@@ -206,8 +207,11 @@ export const understand = (raw: string, conversation: Conversation, context: Con
     const asked = readOrder({ text: withoutAsking(text), conversation: { ...conversation, asked: null }, context, language })
     return { ...base, variant: asked.open.length === 0 ? asked.patches : [] }
   }
-  const order = readOrder({ text: base.signing === null ? text : withoutGoing(text), conversation, context, language })
+  const read = (words: string) => readOrder({ text: words, conversation, context, language })
+  const plain = base.signing === null ? text : withoutGoing(text)
+  const order = read(plain)
+  const unheard = order.pasted === 0 ? unheardClauses(plain, conversation.draft, read) : []
   const empty = order.patches.length === 0 && order.open.length === 0 && !order.artwork
   const strange = empty && intent.kind === 'order' && base.signing === null && isStrange(text, conversation.draft, lexicon)
-  return { ...base, ...order, intent: strange ? { kind: 'off-topic' } : intent }
+  return { ...base, ...order, unheard, intent: strange ? { kind: 'off-topic' } : intent }
 }

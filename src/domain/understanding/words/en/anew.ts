@@ -3,14 +3,14 @@ import type { AnewPhrases } from '../matters/anew.ts'
 export const enAnew: AnewPhrases = {
   being: [
     ...['are', 'is', 'should', 'be', 'need', 'needs', 'to', 'now', 'that', 'only', 'have', 'we', 'it'],
-    ...['actually', "that's", 'a'],
+    ...['actually', "that's", 'a', 'up', 'down'],
   ],
   fillers: ['of', 'the', 'size', 'in'],
   not: ['not', 'no', "isn't", "aren't", 'instead', 'rather'],
   notOf: ['of', 'than', 'the', 'like'],
   insteadLead: ['and'],
-  told: [],
-  toldOf: [],
+  told: ['it', 'make', 'that', 'want', 'need'],
+  toldOf: ['of'],
   notFirst: ['not', 'no', "isn't", "aren't"],
   wasOf: ['the'],
   butNow: ['but', "it's", 'its', "they're", 'just', 'only'],

@@ -3,7 +3,7 @@ import type { ChangePhrases } from '../matters/changes.ts'
 export const enChanges: ChangePhrases = {
   add: ['add', 'include', 'put'],
   addVerb: [],
-  drop: ['drop', 'remove', 'lose', 'strike', 'omit', 'delete', 'cancel', 'scratch'],
+  drop: ['drop', 'remove', 'lose', 'strike', 'omit', 'delete', 'cancel', 'scratch', 'rid'],
   left: ['quit'],
   dropVerb: [],
   theirs: [],
@@ -11,6 +11,7 @@ export const enChanges: ChangePhrases = {
   leftSo: [],
   fromAway: ['from (?:the )?away', 'away (?:only|jersey|set)'],
   fromHome: ['from (?:the )?home', 'home (?:only|jersey|set)'],
+  wholly: ['altogether', 'completely', 'entirely', 'too'],
   ofSize: ['of', 'the', 'a', 'size'],
   off: ['off', 'out'],
   takes: ['take'],

@@ -3,7 +3,7 @@ import type { AnewPhrases } from '../matters/anew.ts'
 export const esAnew: AnewPhrases = {
   being: [
     ...['son', 'es', 'sean', 'deben', 'debe', 'ser', 'ahora', 'mejor', 'que', 'serian', 'van', 'a', 'solo'],
-    ...['nada', 'mas', 'nomas'],
+    ...['nada', 'mas', 'nomas', 'suben', 'sube', 'bajan', 'baja'],
   ],
   fillers: ['de', 'las', 'los', 'la', 'el', 'talla', 'tallas', 'en'],
   not: ['no', 'vez', 'lugar'],

@@ -13,6 +13,7 @@ export const esChanges: ChangePhrases = {
   leftSo: ['se salio', 'salio del'],
   fromAway: ['del? (?:la )?visit\\w*'],
   fromHome: ['del? local'],
+  wholly: ['completo', 'completamente', 'todas', 'todos'],
   ofSize: ['de', 'las', 'los', 'a', 'talla'],
   off: [],
   takes: [],
