@@ -40,8 +40,15 @@ export type Records = {
 const recordsOf = async (client: pg.Client): Promise<Records> => {
   client.on('error', () => undefined)
   await client.connect()
+  const state: { last: Promise<unknown> } = { last: Promise.resolve() }
   return {
-    rows: async (text, ...values) => (await client.query(text, [...values])).rows,
+    // One question at a time: a client takes no second one while it is asked.
+    rows: async (text, ...values) => {
+      const ask = () => client.query(text, [...values])
+      const asked = state.last.then(ask, ask)
+      state.last = asked
+      return (await asked).rows
+    },
     close: () => client.end(),
   }
 }
