@@ -83,7 +83,8 @@ const notFirst = (scene: Scene, at: number): Said | null => {
 /** "the mens L should be 16, not 15", "las medianas son 12", "mediums from 9 to 8". */
 const sizeFirst = (scene: Scene, at: number): Said | null => {
   const { tokens } = scene
-  const size = isNumber(tokens[at - 1]) || isNumber(tokens[at]) ? null : sizeAt(tokens, at)
+  const figure = isNumber(tokens[at]) && !isWord(tokens[at - 1], ...listed.changes.whole)
+  const size = isNumber(tokens[at - 1]) || figure ? null : sizeAt(tokens, at)
   if (size?.size === undefined) return null
   if (isWord(tokens[size.to], ...listed.anew.from)) {
     const [was, amount] = [amountAt(scene, size.to + 1), amountAt(scene, size.to + 3)]

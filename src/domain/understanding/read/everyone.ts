@@ -110,6 +110,20 @@ const cutPatches = (
   return named.map((key) => ({ path: ['rows', key, 'fit'], value: fit }))
 }
 
+/** "All sizes are womens", "todas las tallas son de niño": the word for sizes over small words before the cut. */
+const isOfSizes = (tokens: readonly Token[], at: number): boolean => {
+  let back = at - 1
+  while (back > at - 4 && isWord(tokens[back], ...listed.players.areSized, ...every)) back -= 1
+  return isWord(tokens[back], ...listed.players.sizes, ...listed.players.sizeNoun)
+}
+
+/** "… all womens": a clause of its own. */
+const isOfAll = (tokens: readonly Token[], at: number, to: number): boolean => {
+  const [before, behind] = [tokens[at - 2], tokens[to]]
+  const starts = before === undefined || isStop(before) || before.text === ','
+  return starts && isWord(tokens[at - 1], ...every) && (behind === undefined || isStop(behind))
+}
+
 /** "youth sizes", "tallas de niño", "all adults": the cut of everyone, without a size. */
 const commonCut = (tokens: readonly Token[], rows: Rows): readonly Patch[] => {
   for (const at of tokens.keys()) {
@@ -119,7 +133,8 @@ const commonCut = (tokens: readonly Token[], rows: Rows): readonly Patch[] => {
     const tailed =
       isWord(tokens[at - 1], ...listed.players.sizeNoun) ||
       (isWord(tokens[at - 1], ...listed.players.sizeOf) && isWord(tokens[at - 2], ...listed.players.sizeNoun)) ||
-      isWord(tokens[at - 1], ...listed.players.sizes)
+      isOfSizes(tokens, at) ||
+      isOfAll(tokens, at, cut.to)
     if (sized || tailed) return cutPatches(tokens, at, { rows, fit: cut.fit })
   }
   return []

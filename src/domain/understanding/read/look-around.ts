@@ -75,6 +75,17 @@ export const isNegated = (walk: Walk, at: number): boolean => {
   return twin?.kind === 'content' && walk.items[at - 3]?.kind === 'no' && walk.items[at]?.kind === 'content'
 }
 
+/** "Blanco de local y azul de visita": a colour right before the role that it is of. */
+export const isRoleHue = (walk: Walk, at: number): boolean => {
+  const [before, next] = [walk.items[at - 1], walk.items[at + 1]]
+  return (
+    walk.postfix &&
+    next?.kind === 'role' &&
+    listed.things.ofRole.includes(next.key.split(' ')[0] ?? '') &&
+    before?.kind !== 'role'
+  )
+}
+
 export const applyWaiting = (walk: Walk): void => {
   const waiting = walk.waiting
   walk.waiting = []

@@ -106,6 +106,17 @@ const nameFirst = (scene: Here, at: number): Found | null => {
   return sized || added || inList ? { player, from: at, to: Math.max(to, next + 1) } : null
 }
 
+/** "add Nia, small", "agrega a Noel M": somebody who is put on the list with a size and no number. */
+const addedName = (scene: Here, at: number): Found | null => {
+  const { tokens } = scene
+  const added = isAdd(tokens[at - 1]) || (isWord(tokens[at - 1], ...listed.players.added) && isAdd(tokens[at - 2]))
+  const named = added ? nameAt(tokens, at, isOther(scene.lexicon)) : null
+  if (named === null || rowsByName(scene.draft.rows, named.name).length > 0) return null
+  const { player, to, sized } = withSize(tokens, { name: named.name }, named.to)
+  const goesOn = isNumber(tokens[to]) || isWord(tokens[to], ...listed.players.numbered)
+  return sized && !goesOn ? { player, from: at, to } : null
+}
+
 /** "la 2 es Yaretzi M", "#30 Haddad", "number 1, name Benji". */
 const numberFirst = (scene: Here, at: number): Found | null => {
   const { tokens } = scene
@@ -193,7 +204,7 @@ export const readPlayers = (scene: Scene): PlayersFound => {
   let since = 0
   let at = 0
   while (at < scene.tokens.length) {
-    const found = numberFirst({ ...scene, since }, at) ?? nameFirst({ ...scene, since }, at)
+    const found = numberFirst({ ...scene, since }, at) ?? nameFirst({ ...scene, since }, at) ?? addedName({ ...scene, since }, at)
     if (found === null || isThere(scene.draft, found.player)) {
       at += 1
       continue

@@ -105,11 +105,18 @@ const readDoubled = (tokens: readonly Token[], ref: Ref, draft: Draft): Change |
   return { ...nothing, patches: [{ path: ['rows', key, 'name'], value: words.join(' ') }], taken: span(ref.from, tokens.length) }
 }
 
+/** "McIntyre" for Mcintyre: the same letters, of which more are capitals inside a word. */
+const isWrittenAnew = (had: string, fresh: string): boolean =>
+  had.toLowerCase() === fresh.toLowerCase() && had !== fresh && /\p{Ll}\p{Lu}/u.test(fresh)
+
 /** The spelling that follows a reference: "… to Roberto", "… is spelled Ayda". */
 const renamedAt = (tokens: readonly Token[], ref: Ref, draft: Draft): Change | null => {
   const key = ref.keys[0] ?? ''
   const fresh = freshName(tokens, ref)
+  if (ref.by === 'name' && isWord(tokens[ref.from - 1], ...listed.changes.spells)) return null
   if (fresh === null) return readDoubled(tokens, ref, draft)
+  if (isWrittenAnew(draft.rows[key]?.name ?? '', fresh.name))
+    return { ...nothing, patches: [{ path: ['rows', key, 'name'], value: fresh.name }], taken: span(ref.from, fresh.to) }
   if (rowsByName(draft.rows, fresh.name).includes(key)) return null
   const old = tokens.slice(ref.from, ref.to).map((token) => fold(token.text))
   const words = (draft.rows[key]?.name ?? '').split(' ')

@@ -62,8 +62,8 @@ const captains = (sentence: string, scene: Scene, own?: Worn): readonly Patch[] 
   const folded = fold(sentence)
   const letter = lettered.exec(sentence)
   const captain = captainSaid.test(folded)
-  if (letter === null && !captain) return []
-  if (letter === null && !patch.test(folded)) return []
+  if (own === undefined && letter === null && !captain) return []
+  if (own === undefined && letter === null && !patch.test(folded)) return []
   const tokens = tokensOf(sentence)
   const hue = termsOf(lexicon, tokens)
     .filter((term) => term.meaning.kind === 'colour')
@@ -94,8 +94,42 @@ const captainsOf = (sentence: string, scene: Scene): readonly Patch[] => {
   const clauses = sentence.split(joint)
   const own = clauses.filter((clause) => clause.match(letters) !== null && refKeys(tokensOf(clause), scene.draft).length > 0)
   if (own.length > 1) return own.flatMap((clause) => captains(clause, scene))
-  const worn = wornLetters(sentence, scene.draft)
+  const handed = handedOn(sentence, scene)
+  if (handed.length > 0) return handed
+  const ranks = rankedIn(sentence, scene.draft)
+  const worn = ranks.length > 1 ? ranks : wornLetters(sentence, scene.draft)
   return worn.length > 1 ? worn.flatMap((one) => captains(sentence, scene, one)) : captains(sentence, scene)
+}
+
+const rank = new RegExp(`\\b(?:(${said.alternate})|${said.captain})(?![\\p{L}'])`, 'giu')
+
+/** "captain is 7, alternates 4 and 12": where both are spoken of, each of those named behind wears the letter of it. */
+const rankedIn = (sentence: string, draft: Draft): readonly Worn[] => {
+  const marks = [...fold(sentence).matchAll(rank)]
+  if (sentence.match(letters) !== null || new Set(marks.map((match) => match[1] === undefined)).size < 2) return []
+  const worn = marks.map((match, index): Worn => {
+    const clause = sentence.slice(match.index, marks[index + 1]?.index ?? sentence.length)
+    return { letter: match[1] === undefined ? 'C' : 'A', keys: refKeys(tokensOf(clause), draft) }
+  })
+  return worn.every(({ keys }) => keys.length > 0) ? worn : []
+}
+
+const givesUp = new RegExp(`\\b${said.givesUp}\\b`, 'iu')
+
+/** "4 gave up the A, put it on 19 instead": a letter that one of the list wears no more, and another may take. */
+const handedOn = (sentence: string, scene: Scene): readonly Patch[] => {
+  const at = givesUp.exec(fold(sentence))?.index
+  const letter = /[CA](?=["']?$)/u.exec(sentence.match(letters)?.[0] ?? '')?.[0]
+  if (at === undefined || letter === undefined) return []
+  const from = refKeys(tokensOf(sentence.slice(0, at)), scene.draft)
+  const id = `letter-${letter.toLowerCase()}`
+  const worn = from.filter((key) => scene.draft.rows[key]?.extras?.[id] !== undefined)
+  const to = refKeys(tokensOf(sentence.slice(at)), scene.draft)
+  if (worn.length === 0) return []
+  return [
+    ...worn.map((key): Patch => ({ path: ['rows', key, 'extras', id], value: null })),
+    ...(to.length === 0 ? [] : captains(sentence, scene, { letter, keys: to })),
+  ]
 }
 
 /** "17 is captain, she wears a C, and 28 wears an A": where people are named first each letter is theirs who stand before it, else behind it. */

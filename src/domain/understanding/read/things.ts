@@ -6,7 +6,7 @@ import { garmentIds, hearGarment, hearRole } from './hear-garment.ts'
 import { hearContent, hearOutline, hearStones, hearText, hearWord, negatedPlace, takeMake } from './hear-mark.ts'
 import type { Item } from './items.ts'
 import { withLeftOut } from './left-out.ts'
-import { applyWaiting, glue, headAhead, isNegated, isOtherOwn } from './look-around.ts'
+import { applyWaiting, glue, headAhead, isNegated, isOtherOwn, isRoleHue } from './look-around.ts'
 import { modify } from './modify.ts'
 import { split, splitsAt } from './split-makes.ts'
 import { spreadPlaces } from './spread-places.ts'
@@ -119,7 +119,7 @@ const waits = (walk: Walk, item: Item, at: number): boolean => {
   if (!glue.has(item.kind)) return false
   if (item.kind === 'figure' || item.kind === 'count') return true
   if (item.kind === 'place' && (isPlaceOf(walk, at) || isPlaceAhead(walk, at))) return true
-  if (item.kind === 'colour' && isPairedHue(walk, at)) return true
+  if (item.kind === 'colour' && (isPairedHue(walk, at) || isRoleHue(walk, at))) return true
   if (walk.postfix && walk.target.kind !== 'none') return false
   return headAhead(walk, at) !== null
 }

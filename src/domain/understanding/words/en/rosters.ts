@@ -72,6 +72,8 @@ export const enRowMarks: RowMarkPhrases = {
   letter: ['the', 'an?'],
   captain: ['captains?', 'capt'],
   captainBegins: ['capt'],
+  alternate: ['alternates?(?: captains?)?', 'assistant captains?'],
+  givesUp: ['gave up', 'gives up', 'giving up', 'handed over', 'lost', 'no longer wears', 'no longer has'],
   patch: ['patch', 'letter', 'mark'],
   rightSide: ['right chest'],
   longSleeve: ['long[- ]sleeves?', 'long sleeved'],

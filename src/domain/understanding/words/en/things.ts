@@ -32,6 +32,7 @@ export const enThings: ThingPhrases = {
   back: ['back'],
   over: ['on', 'over'],
   nextEdge: ['then'],
+  ofRole: ['for', 'as'],
   percent: ['percent'],
   share: ['percent'],
   small: ['on', 'at', 'the', 'in', 'of', 'a'],

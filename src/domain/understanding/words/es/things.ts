@@ -26,6 +26,7 @@ export const esThings: ThingPhrases = {
   back: ['atras', 'espalda', 'detras'],
   over: ['sobre'],
   nextEdge: ['luego', 'despues'],
+  ofRole: ['de'],
   percent: ['por', 'ciento'],
   share: ['por', 'ciento', 'de'],
   small: [...['en', 'el', 'la', 'los', 'las', 'de', 'del', 'al', 'a', 'por']],

@@ -3,7 +3,7 @@ import type { Phrases } from './phrases.ts'
 /**
  * Small words round garments and what goes on them, by where they stand: `articles` and `nounWords` before a noun, words before a
  * garment in passing (`onGarment`), for each of them (`each`), a list of names (`list`, `are`), one alone (`single`), spare pieces (`extra`),
- * what stones are on (`stonesOn`, `stoneJoins`, `made`), `nothing` there, sides, lengths (`ofUnit`, `tall`), cuts, shares of a blend, one
+ * what stones are on (`stonesOn`, `stoneJoins`, `made`), `nothing` there, a colour `ofRole`, sides, lengths (`ofUnit`, `tall`), cuts, shares of a blend, one
  * colour for another (`recolour`, of which `into` must be one), and stones left off by place (`small` to `butNot`).
  * Patterns: `moves` puts a thing elsewhere; `decides` and `drawingGoesOn` are said beside a drawing.
  */
@@ -33,6 +33,7 @@ export type ThingPhrases = Phrases<
   | 'back'
   | 'over'
   | 'nextEdge'
+  | 'ofRole'
   | 'percent'
   | 'share'
   | 'small'
