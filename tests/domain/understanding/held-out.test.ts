@@ -12,7 +12,7 @@ const sets = [
   { folder: 'conversations-fifth-held-out', understood: 324, wrong: 0 },
   { folder: 'conversations-sixth-held-out', understood: 269, wrong: 0 },
   { folder: 'conversations-seventh-held-out', understood: 334, wrong: 0 },
-  { folder: 'conversations-eighth-held-out', understood: 299, wrong: 1 },
+  { folder: 'conversations-eighth-held-out', understood: 306, wrong: 1 },
 ]
 
 test.each(sets)('$folder is understood no worse than it has been', async ({ folder, understood, wrong }) => {

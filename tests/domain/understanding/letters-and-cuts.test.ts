@@ -63,3 +63,11 @@ test('capitals inside a name are written as they were said', async () => {
   const list = ['jerseys blancos con nombres y números en negro', '27 Mcintyre G\n8 Ochoa M']
   expect((await heard('es', [...list, 'y el 27 se escribe McIntyre con I mayuscula'])).rows[0]).toBe('27 McIntyre men L')
 })
+
+test('a list of players behind the description, in the same line', async () => {
+  const told = 'red jerseys with black numbers on the back and names under the number. 9 Big Tony XL, 7 Ines M, 10 Kay L'
+  expect((await heard('en', [told])).rows).toEqual(['9 Big Tony men XL', '7 Ines men M', '10 Kay men L'])
+  const dicho = 'jerseys rojos con número y nombre atrás en negro: 9 Toño XG, 7 Inés M, 10 Cata G'
+  expect((await heard('es', [dicho])).rows).toEqual(['9 Toño men XL', '7 Inés men M', '10 Cata men L'])
+  expect((await heard('en', ['tees with OTTERS on the front. 5 Black L, 4 White M'])).rows.join()).not.toMatch(/Black|White/)
+})

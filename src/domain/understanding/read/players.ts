@@ -106,6 +106,27 @@ const nameFirst = (scene: Here, at: number): Found | null => {
   return sized || added || inList ? { player, from: at, to: Math.max(to, next + 1) } : null
 }
 
+const parts: readonly string[] = [',', ';', '.', ':']
+const isEdge = (token: Token | undefined): boolean => token === undefined || token.kind === 'break' || parts.includes(token.text)
+
+/** "9 Big Tony XL" between two pauses: number, name and size with nothing between them. */
+const bareLine = (scene: Scene, at: number): Found | null => {
+  const { tokens, lexicon } = scene
+  const number = isEdge(tokens[at - 1]) ? numberAt(scene, at) : null
+  const named = number === null ? null : nameAt(tokens, at + 1, isOther(lexicon))
+  const size = named === null ? null : sizeAt(tokens, named.to, false)
+  if (number === null || named === null || size?.size === undefined || !isEdge(tokens[size.to])) return null
+  const fit = size.fit === undefined ? {} : { fit: size.fit }
+  return { player: { number, name: named.name, size: size.size, ...fit }, from: at, to: size.to }
+}
+
+/** "… on the back. 9 Big Tony XL, 7 Ines M, 10 Kay L": two or more such lines in a sentence, whose names are no words of the trade. */
+const bareLines = (scene: Scene): ReadonlyMap<number, Found> => {
+  const found = [...scene.tokens.keys()].flatMap((at) => bareLine(scene, at) ?? [])
+  const named = found.filter(({ from }) => scene.lexicon.entries.get(scene.tokens[from + 1]?.key ?? '') === undefined)
+  return new Map(named.length < 2 ? [] : found.map((one) => [one.from, one]))
+}
+
 /** "add Nia, small", "agrega a Noel M": somebody who is put on the list with a size and no number. */
 const addedName = (scene: Here, at: number): Found | null => {
   const { tokens } = scene
@@ -201,10 +222,15 @@ const ageBefore = (tokens: readonly Token[], at: number): Player['age'] => {
 export const readPlayers = (scene: Scene): PlayersFound => {
   const players: Player[] = []
   const taken = new Set<number>()
+  const bare = bareLines(scene)
   let since = 0
   let at = 0
   while (at < scene.tokens.length) {
-    const found = numberFirst({ ...scene, since }, at) ?? nameFirst({ ...scene, since }, at) ?? addedName({ ...scene, since }, at)
+    const found =
+      bare.get(at) ??
+      numberFirst({ ...scene, since }, at) ??
+      nameFirst({ ...scene, since }, at) ??
+      addedName({ ...scene, since }, at)
     if (found === null || isThere(scene.draft, found.player)) {
       at += 1
       continue
