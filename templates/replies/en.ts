@@ -182,7 +182,6 @@ const changeText = ({ path, was, now, row: whose, place }: Changed, show: Show):
   return `${who}${fields[field] ?? field} ${say(was)} → ${say(now)}`
 }
 
-/** English. */
 const rosterCount = ({ order: { roster } }: Tidy): string => {
   const nameless = roster.filter((row) => row.name === undefined).length
   const without = nameless === 0 || nameless === roster.length ? '' : `, ${nameless} without a name`
@@ -208,6 +207,7 @@ const changesText = (since: Since | null | undefined, show: Show): string =>
     ? ''
     : `. Changed since revision ${since.revision}: ${changesListed(since.changes, show)}. The whole list`
 
+/** English. */
 export const en = {
   garments,
   replies: {
