@@ -1,7 +1,7 @@
 import type { Draft } from '../draft.ts'
 import { type Patch, preview } from '../patch.ts'
 import { listed } from '../words/languages.ts'
-import { type Change, nothing, type Scene, span } from './change.ts'
+import { type Change, joined, nothing, type Scene, span } from './change.ts'
 import { readDrops } from './drops.ts'
 import { readSwap, withOwn } from './exchanges.ts'
 import { readPartTurned } from './part-turned.ts'
@@ -11,7 +11,7 @@ import { readReplaced } from './replaced.ts'
 import { readChanges } from './row-changes.ts'
 import { readShift, readTurned } from './size-moves.ts'
 import { readSizedAgain } from './sized-again.ts'
-import { isNumber, isWord, type Token } from './tokens.ts'
+import { isEnd, isNumber, isWord, type Token } from './tokens.ts'
 
 /** "41, not 14", "the other Ava is 41 not 14": the figure that stands on the list gives way to the one that does not. */
 const instead = (tokens: readonly Token[], { draft }: Scene): Change => {
@@ -33,23 +33,16 @@ export const readCorrections = (tokens: readonly Token[], draft: Draft, quote: s
   if (Object.keys(draft.rows).length === 0 && Object.keys(draft.tally).length === 0) return nothing
   const scene = { draft, quote }
   const part = readPartTurned(tokens, scene)
-  if (part.taken.size > 0) return both([part, readCorrections(without(tokens, part.taken), preview(draft, part.patches), quote)])
+  if (part.taken.size > 0)
+    return joined([part, readCorrections(without(tokens, part.taken), preview(draft, part.patches), quote)])
   const whole = [readSwap, readShift, readTurned].map((read) => read(tokens, scene)).find(({ taken }) => taken.size > 0)
   return whole ?? swappedFirst(tokens, scene) ?? readEach(tokens, scene)
 }
-
-const isEnd = (token: Token): boolean => token.kind === 'break' || ['.', ';', '!'].includes(token.text)
 
 const aside = (token: Token): Token => ({ ...token, kind: 'sign', text: ';', key: ';' })
 
 const without = (tokens: readonly Token[], taken: ReadonlySet<number>): readonly Token[] =>
   tokens.map((token, index) => (taken.has(index) && token.kind !== 'break' ? aside(token) : token))
-
-const both = (found: readonly Change[]): Change => ({
-  patches: found.flatMap(({ patches }) => patches),
-  open: found.flatMap(({ open }) => open),
-  taken: new Set(found.flatMap(({ taken }) => [...taken])),
-})
 
 /** "54 and 55 are backwards, swap them. Lang is 54": an exchange in its own sentence, and what the others say of the list after it. */
 const swappedFirst = (tokens: readonly Token[], scene: Scene): Change | null => {
@@ -62,7 +55,7 @@ const swappedFirst = (tokens: readonly Token[], scene: Scene): Change | null => 
     if (swap.taken.size === 0) continue
     const taken = span(from, to)
     const draft = preview(scene.draft, swap.patches)
-    return both([{ ...swap, taken }, readEach(without(tokens, taken), { ...scene, draft })])
+    return joined([{ ...swap, taken }, readEach(without(tokens, taken), { ...scene, draft })])
   }
   return null
 }
@@ -74,13 +67,13 @@ const readEach = (tokens: readonly Token[], scene: Scene): Change => {
   const free = (found: Change): boolean => [...found.taken].every((index) => !drops.taken.has(index))
   const left = { ...scene, draft: withoutGone(draft, drops.patches) }
   const other = instead(tokens, left)
-  const changes = both([other, withOwn(readChanges(without(tokens, other.taken), left), left)])
+  const changes = joined([other, withOwn(readChanges(without(tokens, other.taken), left), left)])
   const spelling = readSpelling(tokens, left)
   const near = spelling.patches.length > 0 ? spelling : readNearName(tokens, left)
   const others = [near, readRename(tokens, left), changes].filter(free)
   const found = [drops, ...others]
   const all = [...found, readSizedAgain(tokens, left, new Set(found.flatMap(({ taken }) => [...taken])))]
-  return both(all)
+  return joined(all)
 }
 
 /** Who was taken off the list, or gave their line to somebody else, is changed no further. */

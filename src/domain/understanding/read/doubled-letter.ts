@@ -1,29 +1,10 @@
-import { listed } from '../words/languages.ts'
+import { listed, wordValues } from '../words/languages.ts'
 import { fold, isWord, type Token } from './tokens.ts'
-
-/** How letters are called in Spanish where their name is not the letter. */
-const letterNames: Readonly<Record<string, string>> = {
-  ...{
-    ele: 'l',
-    eles: 'l',
-    te: 't',
-    tes: 't',
-    ene: 'n',
-    enes: 'n',
-    ese: 's',
-    eses: 's',
-    erre: 'r',
-    erres: 'r',
-    efe: 'f',
-    efes: 'f',
-  },
-  ...{ pe: 'p', ce: 'c', ces: 'c', eme: 'm', emes: 'm', zeta: 'z', zetas: 'z' },
-}
 
 const letterOf = (token: Token | undefined): string | null => {
   const key = token?.key ?? ''
   if (/^[a-z](?:'?s)?$/.test(key)) return key[0] ?? null
-  return letterNames[key] ?? null
+  return wordValues.letters[key] ?? null
 }
 
 /** The letter that words say stands twice: "with a double l", "two Ls", "con doble ele". */

@@ -4,8 +4,8 @@ import type { Patch } from '../patch.ts'
 import { listed, spoken, wordValues } from '../words/languages.ts'
 import { type Change, isAdd, nothing, type Scene, span } from './change.ts'
 import { type Ref, refsIn } from './refs.ts'
-import { type SizeFound, sizeAt } from './sizes.ts'
-import { isCapital, isNumber, isWord, phraseEnd, phrasesOf, type Token } from './tokens.ts'
+import { isOfSize, type SizeFound, sizeAt } from './sizes.ts'
+import { isCapital, isEnd, isNumber, isWord, phraseEnd, phrasesOf, type Token } from './tokens.ts'
 
 const dropWords: readonly string[] = listed.changes.drop
 /** Quita, quítenla, quítenle, bórralo, elimínenla, sáquenlo, saca. */
@@ -26,8 +26,7 @@ const isLeft = (tokens: readonly Token[], at: number): boolean =>
   (isWord(tokens[at], ...listed.changes.leftAtEnd) && isStop(tokens[at + 1]) && isCapital(tokens[at - 1])) ||
   phraseEnd(tokens, at, leftSo) !== null
 
-const isStop = (token: Token | undefined): boolean =>
-  token === undefined || token.kind === 'break' || ['.', ';', '!'].includes(token.text)
+const isStop = (token: Token | undefined): boolean => token === undefined || isEnd(token)
 
 const lineOf = (draft: Draft, key: string): number => Object.keys(draft.rows).indexOf(key) + 1
 
@@ -97,10 +96,8 @@ const whichCounted = (entries: readonly Counted[], amount: number, scene: Scene)
 /** Of counted pieces so many fewer; of named players it must be asked which. Nothing where nobody has that size. */
 const dropSized = ({ amount, size }: Sized, scene: Scene): Pick<Change, 'patches' | 'open'> | null => {
   const { draft } = scene
-  const fits = (entry: { readonly size?: string | undefined; readonly fit?: string | undefined }) =>
-    entry.size === size.size && (size.fit === undefined || entry.fit === size.fit)
-  const rows = Object.entries(draft.rows).flatMap(([key, row]) => (fits(row) ? [key] : []))
-  const tallied = Object.entries(draft.tally).filter(([, entry]) => fits(entry))
+  const rows = Object.entries(draft.rows).flatMap(([key, row]) => (isOfSize(size, row) ? [key] : []))
+  const tallied = Object.entries(draft.tally).filter(([, entry]) => isOfSize(size, entry))
   const [only] = tallied
   if (rows.length === amount) return { patches: rows.map(dropRow), open: [] }
   if (rows.length > 0) return { patches: [], open: [choose(rows, scene)] }
@@ -126,9 +123,7 @@ const readWholeSize = (tokens: readonly Token[], at: number, { draft }: Scene): 
   const size = next > at + 1 ? sizeAt(tokens, next) : null
   const end = tokens[size?.to ?? 0]
   if (size?.size === undefined || !(isStop(end) || end?.text === ',' || isWord(end, ...ending))) return null
-  const [found, ...more] = Object.entries(draft.tally).filter(
-    ([, entry]) => entry.size === size.size && (size.fit === undefined || entry.fit === size.fit),
-  )
+  const [found, ...more] = Object.entries(draft.tally).filter(([, entry]) => isOfSize(size, entry))
   const to = isWord(end, ...listed.changes.wholly) ? size.to + 1 : size.to
   return found === undefined || more.length > 0
     ? null

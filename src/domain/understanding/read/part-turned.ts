@@ -4,7 +4,7 @@ import { listed, wordValues } from '../words/languages.ts'
 import { type Change, nothing, type Scene, span } from './change.ts'
 import { whichRow } from './drops.ts'
 import { addCounted } from './merge-players.ts'
-import { type SizeFound, sizeAt } from './sizes.ts'
+import { isOfSize, type SizeFound, sizeAt } from './sizes.ts'
 import { isNumber, isWord, type Token } from './tokens.ts'
 
 const turning: readonly string[] = [...listed.changes.turning, ...listed.again.turning]
@@ -35,13 +35,8 @@ const partAt = (tokens: readonly Token[], at: number): Part | null => {
   return now?.size === undefined ? null : { amount, was, now, to: now.to }
 }
 
-const fits = (
-  { size, fit }: SizeFound,
-  one: { readonly size?: string | undefined; readonly fit?: string | undefined },
-): boolean => one.size === size && (fit === undefined || one.fit === fit)
-
 const turnedCount = (draft: Draft, { amount, was, now }: Part): readonly Patch[] => {
-  const [found, ...more] = Object.entries(draft.tally).filter(([, entry]) => fits(was, entry))
+  const [found, ...more] = Object.entries(draft.tally).filter(([, entry]) => isOfSize(was, entry))
   if (found === undefined || more.length > 0 || now.size === undefined) return []
   const [key, entry] = found
   const fit = now.fit ?? entry.fit
@@ -58,7 +53,7 @@ export const readPartTurned = (tokens: readonly Token[], scene: Scene): Change =
     const part = partAt(tokens, at)
     if (part === null) continue
     const { size, fit } = part.now
-    const rows = Object.entries(scene.draft.rows).flatMap(([key, row]) => (fits(part.was, row) ? [key] : []))
+    const rows = Object.entries(scene.draft.rows).flatMap(([key, row]) => (isOfSize(part.was, row) ? [key] : []))
     const taken = span(at, part.to)
     const changed = rows.map((key) => ({
       key,

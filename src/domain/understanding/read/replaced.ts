@@ -4,7 +4,7 @@ import { listed } from '../words/languages.ts'
 import { type Change, nothing, type Scene, span } from './change.ts'
 import { nameAt, refAt } from './refs.ts'
 import { sizeAt } from './sizes.ts'
-import { isNumber, phraseEnd, phrasesOf, type Token } from './tokens.ts'
+import { isEnd, isNumber, phraseEnd, phrasesOf, type Token } from './tokens.ts'
 
 const before = phrasesOf(listed.changes.before)
 const behind = phrasesOf(listed.changes.behind)
@@ -59,9 +59,7 @@ export const readReplaced = (tokens: readonly Token[], scene: Scene, drops: Chan
   const found = newcomer(tokens)
   if (found === null || refAt(tokens, found.from, scene.draft.rows) !== null) return drops
   const value: Json = playerOf(tokens, leaver, found)
-  const end = tokens.findIndex(
-    (token, index) => index >= found.to && (token.kind === 'break' || ['.', ';', '!'].includes(token.text)),
-  )
+  const end = tokens.findIndex((token, index) => index >= found.to && isEnd(token))
   const taken = new Set([...drops.taken, ...span(found.from, end < 0 ? tokens.length : end)])
   return { ...nothing, patches: [{ path: ['rows', key], value }], taken }
 }

@@ -1,11 +1,10 @@
-import type { Patch } from '../patch.ts'
 import { listed } from '../words/languages.ts'
-import { type Change, isAdd, nothing, type Scene, span } from './change.ts'
+import { type Change, isAdd, joined, nothing, type Scene, sized, span } from './change.ts'
 import { whichRow } from './drops.ts'
 import { namedAt, toldOfNobody } from './naming.ts'
 import { newNumber } from './new-number.ts'
 import { isListed, nameAt, type Ref, refAt } from './refs.ts'
-import { type SizeFound, sizeAt } from './sizes.ts'
+import { sizeAt } from './sizes.ts'
 import { fold, isNumber, isWord, type Token } from './tokens.ts'
 
 const sizeVerbs: readonly string[] = listed.changes.size
@@ -16,11 +15,6 @@ const newSize = (tokens: readonly Token[], from: number) => {
   const size = sizeAt(tokens, at)
   return size?.size === undefined ? null : size
 }
-
-const sized = (key: string, { size, fit }: SizeFound): readonly Patch[] => [
-  ...(size === undefined ? [] : [{ path: ['rows', key, 'size'], value: size }]),
-  ...(fit === undefined ? [] : [{ path: ['rows', key, 'fit'], value: fit }]),
-]
 
 /** What is said right after a reference of one row: a size, another number, another name. */
 const changeOf = (tokens: readonly Token[], ref: Ref, { key, scene }: { key: string; scene: Scene }): Change | null => {
@@ -41,8 +35,8 @@ const numbered = (key: string, number: string, taken: ReadonlySet<number>): Chan
 /** "Bo is 77 and a medium": a size said of the same player in the same breath. */
 const withAlso = (tokens: readonly Token[], found: Change, key: string): Change => {
   const to = Math.max(...found.taken) + 1
-  const joined = isWord(tokens[to], ...listed.changes.also) || tokens[to]?.text === ','
-  const size = joined ? newSize(tokens, to + 1) : null
+  const goesOn = isWord(tokens[to], ...listed.changes.also) || tokens[to]?.text === ','
+  const size = goesOn ? newSize(tokens, to + 1) : null
   const patches = size === null ? [] : sized(key, size)
   return size === null
     ? found
@@ -137,9 +131,5 @@ export const readChanges = (tokens: readonly Token[], scene: Scene): Change => {
     key = change?.patches[0]?.path[1] ?? key
     at = to
   }
-  return {
-    patches: found.flatMap(({ patches }) => patches),
-    open: found.flatMap(({ open }) => open),
-    taken: new Set(found.flatMap(({ taken }) => [...taken])),
-  }
+  return joined(found)
 }

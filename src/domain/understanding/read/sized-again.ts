@@ -1,6 +1,5 @@
-import type { Patch } from '../patch.ts'
 import { listed, spoken } from '../words/languages.ts'
-import { type Change, nothing, type Scene, span } from './change.ts'
+import { type Change, nothing, type Scene, sized, span } from './change.ts'
 import { whichRow } from './drops.ts'
 import { isListed, type Ref, refAt, refsIn } from './refs.ts'
 import { type SizeFound, sizeAt } from './sizes.ts'
@@ -51,19 +50,14 @@ const together = (tokens: readonly Token[], refs: readonly Ref[]): readonly Ref[
   return group
 }
 
-const patchesOf = (key: string, { size, fit }: SizeFound): readonly Patch[] => [
-  ...(size === undefined ? [] : [{ path: ['rows', key, 'size'], value: size }]),
-  ...(fit === undefined ? [] : [{ path: ['rows', key, 'fit'], value: fit }]),
-]
-
 const changeOf = (refs: readonly Ref[], size: SizeFound, scene: Scene): Pick<Change, 'patches' | 'open'> => ({
-  patches: refs.flatMap(({ keys }) => (keys.length === 1 ? keys.flatMap((key) => patchesOf(key, size)) : [])),
+  patches: refs.flatMap(({ keys }) => (keys.length === 1 ? keys.flatMap((key) => sized(key, size)) : [])),
   open: refs.flatMap(({ keys }) =>
     keys.length === 1
       ? []
       : [
           whichRow(
-            keys.map((key) => ({ key, patches: patchesOf(key, size) })),
+            keys.map((key) => ({ key, patches: sized(key, size) })),
             scene,
           ),
         ],

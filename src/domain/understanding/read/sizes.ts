@@ -5,6 +5,12 @@ import { isNumber, isWord, type Token } from './tokens.ts'
 /** A size, a cut, or both, as people write them. */
 export type SizeFound = { readonly size?: Size; readonly fit?: Fit; readonly to: number }
 
+/** Whether a line is of the size that was said, and of the cut where one was said. */
+export const isOfSize = (
+  { size, fit }: SizeFound,
+  line: { readonly size?: string | undefined; readonly fit?: string | undefined },
+): boolean => line.size === size && (fit === undefined || line.fit === fit)
+
 /** These are sizes only in capitals: "s", "al", "as", "am" are words or halves of them. */
 const capitalSizes: Readonly<Record<string, { readonly size: Size; readonly fit?: Fit }>> = {
   S: { size: 'S' },

@@ -2,6 +2,7 @@ import type { PlaceId } from '../../garment/place.ts'
 import type { Draft, StoneWish } from '../draft.ts'
 import { type Patch, preview } from '../patch.ts'
 import { listed } from '../words/languages.ts'
+import { span } from './change.ts'
 import { isDrop } from './drops.ts'
 import { placesAt } from './groups.ts'
 import type { Term } from './lexicon.ts'
@@ -48,7 +49,7 @@ const placesBehind = (scene: Scene, from: number): Phrase => {
     if (term !== undefined && (kind === 'place' || kind === 'only')) {
       places.push(...spotsOf(term))
       only ||= kind === 'only'
-      loose.push(...Array.from({ length: term.to - at }, (_, index) => at + index))
+      loose.push(...span(at, term.to))
       said.push(...loose)
       loose = []
       to = term.to
@@ -79,9 +80,6 @@ const opens = ({ tokens }: Scene, from: number): boolean => {
   return before === undefined || before.kind !== 'word'
 }
 
-const range = (from: number, to: number): readonly number[] =>
-  Array.from({ length: Math.max(0, to - from) }, (_, index) => from + index)
-
 /** Where a "no" begins that stands before a token: "no stones", "without any stones", "quita las piedras"; null without one. */
 const noBefore = (scene: Scene, at: number): number | null => {
   const from = isWord(scene.tokens[at - 1], ...listed.things.any) ? at - 1 : at
@@ -104,11 +102,11 @@ const nowhere: StonePlaces = { on: [], off: [], only: false, taken: new Set() }
 const refusedAt = (scene: Scene, no: number, stones: Term): StonePlaces => {
   const behind = placesBehind(scene, stones.to)
   if (behind.places.length > 0)
-    return { ...nowhere, off: behind.places, taken: new Set([...range(no, stones.to), ...behind.said]) }
+    return { ...nowhere, off: behind.places, taken: new Set([...span(no, stones.to), ...behind.said]) }
   const before = placeBefore(scene, no)
   if (before === null) return nowhere
-  const place = opens(scene, before.from) ? range(before.from, no) : []
-  return { ...nowhere, off: before.places, taken: new Set([...place, ...range(no, stones.to)]) }
+  const place = opens(scene, before.from) ? span(before.from, no) : nowhere.taken
+  return { ...nowhere, off: before.places, taken: new Set([...place, ...span(no, stones.to)]) }
 }
 
 /** "Stones only on the front", "only the front has stones", "stones on the front, not the back". */
@@ -120,13 +118,13 @@ const wantedAt = (scene: Scene, stones: Term): StonePlaces => {
       ? undefined
       : scene.terms.find(({ meaning, to }) => meaning.kind === 'only' && to >= before.from - 2 && to <= before.from)
   if (before !== null && only !== undefined)
-    return { ...nowhere, on: before.places, only: true, taken: new Set(range(only.from, stones.from)) }
+    return { ...nowhere, on: before.places, only: true, taken: span(only.from, stones.from) }
   if (before !== null && opens(scene, before.from)) return { ...nowhere, on: before.places }
   if (behind.places.length === 0) return nowhere
   const pause = scene.tokens[behind.to]?.text === ',' ? behind.to + 1 : behind.to
   const no = kindAt(scene, isWord(scene.tokens[pause], ...listed.things.butNot) ? pause + 1 : pause)
   const not = no?.meaning.kind === 'no' ? placesBehind(scene, no.to) : null
-  const refused = not !== null && not.places.length > 0 ? range(no?.from ?? 0, not.to) : []
+  const refused = not !== null && not.places.length > 0 ? span(no?.from ?? 0, not.to) : nowhere.taken
   return { on: behind.places, off: not?.places ?? [], only: behind.only, taken: new Set([...behind.said, ...refused]) }
 }
 
@@ -136,7 +134,7 @@ const bareAt = (scene: Scene, at: number): StonePlaces => {
   if (behind.places.length > 0) return { ...nowhere, off: behind.places, taken: new Set([at, ...behind.said]) }
   const before = placeBefore(scene, at)
   if (before === null || !opens(scene, before.from)) return nowhere
-  return { ...nowhere, off: before.places, taken: new Set(range(before.from, at + 1)) }
+  return { ...nowhere, off: before.places, taken: span(before.from, at + 1) }
 }
 
 const isLast = ({ tokens }: Scene, at: number): boolean => {

@@ -82,3 +82,6 @@ export const phraseEnd = (tokens: readonly Token[], at: number, phrases: readonl
 
 /** A word that starts with a capital. */
 export const isCapital = (token: Token | undefined): boolean => token?.kind === 'word' && /^\p{Lu}/u.test(token.text)
+
+/** Where a sentence ends. */
+export const isEnd = (token: Token): boolean => token.kind === 'break' || ['.', ';', '!'].includes(token.text)

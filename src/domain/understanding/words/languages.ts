@@ -122,10 +122,11 @@ export const clockWords: Omit<Clock, 'counted'> = {
   ahead: Object.assign({}, ...all.map((words) => words.clock.ahead)),
 }
 
-/** Amounts in words of any language. */
+/** Amounts and letters in words of any language. */
 export const wordValues: WordValues = {
   lengths: Object.assign({}, ...all.map((words) => words.values.lengths)),
   apart: Object.assign({}, ...all.map((words) => words.values.apart)),
   dropped: Object.assign({}, ...all.map((words) => words.values.dropped)),
   steps: Object.assign({}, ...all.map((words) => words.values.steps)),
+  letters: Object.assign({}, ...all.map((words) => words.values.letters)),
 }

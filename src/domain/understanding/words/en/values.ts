@@ -1,6 +1,6 @@
 import type { WordValues } from '../matters/values.ts'
 
-/** Amounts in words of English. */
+/** Amounts in words of English; its letters are called as they are written. */
 export const enValues: WordValues = {
   lengths: {
     ...{ quarter: 0.25, half: 0.5, one: 1, two: 2, three: 3, four: 4, five: 5, six: 6, eight: 8, ten: 10, twelve: 12 },
@@ -8,4 +8,5 @@ export const enValues: WordValues = {
   apart: { one: 1, two: 2, three: 3, four: 4, five: 5, six: 6 },
   dropped: { one: 1, two: 2, three: 3, four: 4, a: 1 },
   steps: { one: 1, a: 1, two: 2 },
+  letters: {},
 }

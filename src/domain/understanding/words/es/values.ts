@@ -1,6 +1,6 @@
 import type { WordValues } from '../matters/values.ts'
 
-/** Amounts in words of Spanish. */
+/** Amounts in words of Spanish, and how its letters are called. */
 export const esValues: WordValues = {
   lengths: {
     ...{ cuarto: 0.25, media: 0.5, medio: 0.5, una: 1, dos: 2, tres: 3, cuatro: 4, cinco: 5, seis: 6, ocho: 8, diez: 10 },
@@ -9,4 +9,8 @@ export const esValues: WordValues = {
   apart: { uno: 1, una: 1, dos: 2, tres: 3, cuatro: 4, cinco: 5, seis: 6 },
   dropped: { uno: 1, una: 1, dos: 2, tres: 3, cuatro: 4 },
   steps: { una: 1, un: 1, dos: 2 },
+  letters: {
+    ...{ ele: 'l', eles: 'l', te: 't', tes: 't', ene: 'n', enes: 'n', ese: 's', eses: 's', erre: 'r', erres: 'r' },
+    ...{ efe: 'f', efes: 'f', pe: 'p', ce: 'c', ces: 'c', eme: 'm', emes: 'm', zeta: 'z', zetas: 'z' },
+  },
 }

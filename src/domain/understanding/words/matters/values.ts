@@ -1,2 +1,7 @@
-/** Amounts in words: of a length's unit, of pieces of another size, of players and pieces taken off, steps of sizes. */
-export type WordValues = Readonly<Record<'lengths' | 'apart' | 'dropped' | 'steps', Readonly<Record<string, number>>>>
+/**
+ * Amounts in words: of a length's unit, of pieces of another size, of players and pieces taken off, steps of sizes; and how letters are
+ * called where their name is not the letter itself.
+ */
+export type WordValues = Readonly<Record<'lengths' | 'apart' | 'dropped' | 'steps', Readonly<Record<string, number>>>> & {
+  readonly letters: Readonly<Record<string, string>>
+}
