@@ -89,14 +89,11 @@ const named = async (needs: Needs, message: MessagePayload, heard: { guild: stri
   return await reply(needs, message, [words.wentThere])
 }
 
-/** Where a message was said; what is no message of ours was said nowhere. */
-export const roomOf = (data: unknown): string => messageSchema.safeParse(data).data?.channel_id ?? ''
+/** A message as the platform sent it; null for what is none. */
+export const readMessage = (data: unknown): MessagePayload | null => messageSchema.safeParse(data).data ?? null
 
-/** One message as the platform sent it. Without the right to read plain messages of a server those arrive empty and are passed by. */
-export const onMessage = async (needs: Needs, data: unknown, own: Own): Promise<void> => {
-  const parsed = messageSchema.safeParse(data)
-  if (!parsed.success) return
-  const message = parsed.data
+/** One message of people. Without the right to read plain messages of a server those arrive empty and are passed by. */
+export const onMessage = async (needs: Needs, message: MessagePayload, own: Own): Promise<void> => {
   if (message.author.bot === true || message.webhook_id !== undefined || !spoken.includes(message.type)) return
   if (message.guild_id === undefined) return await direct(needs, message, own)
   const isNamed = message.mentions.some(({ id }) => id === own.id)

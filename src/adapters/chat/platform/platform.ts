@@ -8,7 +8,7 @@ import { inTurn } from './in-turn.ts'
 import { listen } from './listen.ts'
 import type { Needs } from './needs.ts'
 import { onInteraction } from './on-interaction.ts'
-import { onMessage, roomOf } from './on-message.ts'
+import { onMessage, readMessage } from './on-message.ts'
 import { type Clock, systemClock } from './patience.ts'
 import { failureOf } from './rest-failure.ts'
 import { sayIn, settingButton, textPart } from './say.ts'
@@ -97,12 +97,11 @@ const listenTo = (client: Client, needs: Needs): void => {
   })
   const told = inOrder()
   listen<unknown>((listener) => client.ws.on(GatewayDispatchEvents.MessageCreate, listener), {
-    hear: (data) =>
-      told(roomOf(data), async () => {
-        const id = client.user?.id
-        const isThread = (channel: string): boolean => client.channels.cache.get(channel)?.isThread() ?? false
-        if (id !== undefined) await onMessage(needs, data, { id, isThread })
-      }),
+    hear: async (data) => {
+      const [id, message] = [client.user?.id, readMessage(data)]
+      const isThread = (channel: string): boolean => client.channels.cache.get(channel)?.isThread() ?? false
+      if (id !== undefined && message !== null) await told(message.channel_id, () => onMessage(needs, message, { id, isThread }))
+    },
     report,
   })
   listen<Guild>((listener) => client.on(Events.GuildCreate, listener), { hear: (guild) => welcome(needs, guild), report })
