@@ -59,6 +59,13 @@ const isForAll = (walk: Walk, at: number): boolean => {
   return paused && !made && walk.waiting.length === 0 && walk.fresh.has('home') && walk.fresh.has('away')
 }
 
+/** "numbers and names", "los números y los nombres": what is said next is said of both. */
+const isJoined = (walk: Walk, at: number): boolean => {
+  const article = walk.items[at - 1]
+  const link = article?.kind === 'other' && listed.things.articles.includes(article.key) ? at - 2 : at - 1
+  return walk.items[link]?.kind === 'and' && walk.items[link - 1]?.kind === 'content' && walk.groups.length === 1
+}
+
 export const hearContent = (walk: Walk, content: 'number' | 'name', at: number): void => {
   if (isNegated(walk, at)) {
     if (!isOfOne(walk, content, at) && !isOfExtras(walk)) refuse(walk, content)
@@ -68,7 +75,7 @@ export const hearContent = (walk: Walk, content: 'number' | 'name', at: number):
     walk.waiting = []
     return
   }
-  const joined = walk.items[at - 1]?.kind === 'and' && walk.items[at - 2]?.kind === 'content' && walk.groups.length === 1
+  const joined = isJoined(walk, at)
   if (!joined) flush(walk)
   if (isForAll(walk, at) && walk.groups.every((group) => group.content !== content)) walk.scope = null
   const group = newGroup(content, walk.scope)
@@ -94,8 +101,14 @@ export const hearText = (walk: Walk, text: string | undefined): void => {
   applyWaiting(walk)
 }
 
+/** "Pryce says he's a medium", "our team name is Gutter Gulls": nothing is written where neither words nor a place are said. */
+const isReported = (walk: Walk, at: number): boolean =>
+  listed.written.reported.includes(walk.items[at]?.key ?? '') &&
+  !sentence(walk).some((item) => item.kind === 'text' || item.kind === 'place')
+
 /** "COACH on the back in white letters": the letters are those of the text, unless another text follows. */
 export const hearWord = (walk: Walk, at: number): void => {
+  if (isReported(walk, at)) return
   const another = walk.items.slice(at + 1, at + 4).some((item) => item.kind === 'text')
   const [only] = walk.groups
   if (another || walk.groups.length !== 1 || only?.content !== 'text') {

@@ -5,6 +5,7 @@ import { listed } from '../words/languages.ts'
 import { garmentIds, hearGarment, hearRole } from './hear-garment.ts'
 import { hearContent, hearOutline, hearStones, hearText, hearWord, negatedPlace, takeMake } from './hear-mark.ts'
 import type { Item } from './items.ts'
+import { withoutPassing } from './in-passing.ts'
 import { withLeftOut } from './left-out.ts'
 import { applyWaiting, glue, headAhead, isNegated, isOtherOwn, isRoleHue } from './look-around.ts'
 import { modify } from './modify.ts'
@@ -101,7 +102,7 @@ const isPlaceAhead = (walk: Walk, at: number): boolean => {
   const first = opens || (before.kind === 'other' && isOpening(walk.items[at - 2]))
   const small = walk.items.slice(at + 1, at + 7)
   const head = small.findIndex((item) => marks.has(item.kind))
-  return first && head > 0 && small.slice(0, head).every((item) => item.kind === 'other' || item.key === ':')
+  return first && (head > 0 || small[0]?.kind === 'text') && small.slice(0, head).every((item) => item.kind === 'other' || item.key === ':')
 }
 
 const isOpening = (item: Item | undefined): boolean => item === undefined || ['stop', 'comma', 'and'].includes(item.kind)
@@ -216,7 +217,7 @@ const twoOfAKind = ({ items }: Start): boolean => {
 
 /** Reads garments and what goes on them out of a message: which thing each colour, place, height and stone is meant for. */
 export const readThings = (given: Start): ThingsFound => {
-  const start = { ...given, items: withLeftOut(given.items) }
+  const start = { ...given, items: withLeftOut(withoutPassing(given.items)) }
   const walk: Walk = {
     ...start,
     index: new Map(start.items.map((item, at) => [item, at])),

@@ -179,7 +179,8 @@ const colourGarment = (walk: Walk, id: string, item: Extract<Item, { kind: 'colo
   else hueQuestion(walk, item, patches)
 }
 
-const colourMark = (walk: Walk, item: Extract<Item, { kind: 'colour' }>): void => {
+const colourMark = (walk: Walk, item: Hue): void => {
+  if (isGarmentsHue(walk, item)) return
   const groups = currentGroups(walk)
   const stony = groups.filter((group) => group.style.stones !== undefined && group.style.stones.wanted !== false)
   if (stonesOnly.includes(item.id) && stony.length > 0) {
@@ -209,6 +210,23 @@ const isOfBareGarment = (walk: Walk, item: Hue): boolean => {
   const clear = id !== undefined && bare && !marked && item.readings === undefined && walk.negated.length === 0
   if (clear) putGarment(walk, id, { colour: item.id })
   return clear
+}
+
+const printed: ReadonlySet<Item['kind']> = new Set(['content', 'text', 'word'])
+
+/** "…, kelly green with white numbers": the colour of a garment that has none yet, with what is put on behind it. */
+const isGarmentsHue = (walk: Walk, item: Hue): boolean => {
+  const at = placeOf(walk, item)
+  const id = garmentOf(walk)
+  if (walk.items[at + 1]?.kind !== 'with' || id === null || walk.draft.garments[id]?.colour !== undefined) return false
+  const ahead = walk.items.slice(at + 2, at + 7)
+  const head = ahead.findIndex((one) => printed.has(one.kind))
+  const made = ahead.slice(0, head).every((one) => ['colour', 'class', 'other', 'length', 'figure'].includes(one.kind))
+  if (head < 1 || !made) return false
+  flush(walk)
+  walk.target = { kind: 'garment', id }
+  colourGarment(walk, id, item)
+  return true
 }
 
 /** Gives a colour to what is being spoken of. */

@@ -20,7 +20,7 @@ export const enComplaints: ComplaintPhrases = {
   bleed: ['bled', 'bleeding', 'turned pink', 'color came through', 'colour came through'],
   shine: ['shiny (?:mark|box|spot)', 'press marks?', 'burn marks?', 'scorched'],
   shrink: ['shrank', 'shrunk'],
-  feared: ['will it', 'does it', 'do they', 'would it', "won't", 'worried', 'afraid', 'last time'],
+  feared: ['will it', 'does it', 'do they', 'would it', "won't", 'worried', 'afraid (?:of|it|they|that it|that they|the \\w+ (?:will|might|would|could))', 'last time'],
   unwashed: ['never(?: been)? washed', 'not washed', "hasn't been washed"],
   washes: ['wash(?:es)?', 'times'],
   washed: ['wash\\w*'],

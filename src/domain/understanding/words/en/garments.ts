@@ -31,8 +31,6 @@ export const enGarments: WordList = [
       'tshirts',
       't shirt',
       't shirts',
-      'shirt',
-      'shirts',
       'tee shirt',
       'tee shirts',
       'fan shirts',
@@ -43,6 +41,7 @@ export const enGarments: WordList = [
       'tank tops',
     ],
   },
+  { means: { kind: 'garment', id: 't-shirt', loose: true }, words: ['shirt', 'shirts'] },
   {
     means: { kind: 'garment', id: 'hoodie' },
     words: ['hoodie', 'hoodies', 'hooded sweatshirt', 'hooded sweatshirts', 'sweatshirt', 'sweatshirts', 'hoody', 'hoodys'],

@@ -47,5 +47,12 @@ export const enThings: ThingPhrases = {
     'instead',
   ],
   decides: ['approv\\w+', 'sign(?:s|ed)? off'],
+  going: [
+    ...['moved', 'moves', 'moving', 'move', 'went', 'goes', 'gone', 'going', 'go', 'ran', 'right', 'far', 'straight', 'stay'],
+    ...['stays', 'take', 'took', 'taking', 'throw', 'threw', 'come', 'comes', 'came', 'drive', 'headed', 'heading', 'from'],
+  ],
+  goingObjects: ['it', 'them', 'him', 'her', 'me', 'us', 'that', 'this'],
+  doers: ['you', 'u', 'guys'],
+  deeds: ['did', 'made', 'printed', 'pressed', 'sold', 'sent'],
   drawingGoesOn: ['it', 'its', "it's", 'that', 'the image'],
 }

@@ -19,7 +19,7 @@ export const esGarments: WordList = [
   },
   { means: { kind: 'garment', id: 'jersey', unnumbered: 't-shirt' }, words: ['camiseta', 'camisetas'] },
   {
-    means: { kind: 'garment', id: 't-shirt' },
+    means: { kind: 'garment', id: 't-shirt', loose: true },
     words: ['blusa', 'blusas', 'playera', 'playeras', 'camisa', 'camisas', 'franela', 'franelas', 'remera', 'remeras'],
   },
   {

@@ -51,5 +51,9 @@ export const esThings: ThingPhrases = {
     ],
   ],
   decides: ['aprueb\\w+', 'firma', 'autoriz\\w+'],
+  going: [],
+  goingObjects: [],
+  doers: ['nos', 'me', 'ustedes', 'les'],
+  deeds: ['hicieron', 'hiciste', 'imprimieron', 'vendieron', 'entregaron'],
   drawingGoesOn: ['es', 'va', 'iria', 'seria', 'quiero que vaya', 'lo quiero', 'ponganlo'],
 }

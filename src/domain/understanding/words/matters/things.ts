@@ -5,6 +5,7 @@ import type { Phrases } from './phrases.ts'
  * garment in passing (`onGarment`), for each of them (`each`), a list of names (`list`, `are`), one alone (`single`), spare pieces (`extra`),
  * what stones are on (`stonesOn`, `stoneJoins`, `made`), `nothing` there, a colour `ofRole`, sides, lengths (`ofUnit`, `tall`), cuts, shares of a blend, one
  * colour for another (`recolour`, of which `into` must be one), and stones left off by place (`small` to `butNot`).
+ * Said in passing: who is `going` away or home, or takes it there (`goingObjects`); what the shop did before (`doers`, `deeds`).
  * Patterns: `moves` puts a thing elsewhere; `decides` and `drawingGoesOn` are said beside a drawing.
  */
 export type ThingPhrases = Phrases<
@@ -46,4 +47,8 @@ export type ThingPhrases = Phrases<
   | 'moves'
   | 'decides'
   | 'drawingGoesOn'
+  | 'going'
+  | 'goingObjects'
+  | 'doers'
+  | 'deeds'
 >
