@@ -32,16 +32,21 @@ const withCut = (line: string, cut: string): string | null => {
   return size.fit === undefined ? `${line.slice(0, tokens[at]?.start)}${cut} ${line.slice(tokens[at]?.start)}` : line
 }
 
-/** Lines of names under a line that is only their size: each is a player of that size; null where one is no name. */
-const spreadUnder = (lines: readonly string[], size: string): readonly string[] | null => {
-  const rows = lines.map((line) => {
-    if (hasSize(tokensOf(line))) return null
-    const several = playersUnder(line, size)
-    if (several !== null) return several
-    const row = readRowLine(line, true)
-    return row?.name === undefined || row.name.split(' ').length > 3 ? null : [`${line.trim()}; ${size}`]
-  })
-  return rows.some((row) => row === null) || rows.length === 0 ? null : rows.flatMap((row) => row ?? [])
+const rowsUnder = (line: string, size: string): readonly string[] | null => {
+  if (hasSize(tokensOf(line))) return null
+  const several = playersUnder(line, size)
+  if (several !== null) return several
+  const row = readRowLine(line, true)
+  return row?.name === undefined || row.name.split(' ').length > 3 ? null : [`${line.trim()}; ${size}`]
+}
+
+/** Lines of names under a line that is only their size: each is a player of that size; null where one is no name. Behind the last size the list may end. */
+const spreadUnder = (lines: readonly string[], size: string, last: boolean): readonly string[] | null => {
+  const rows = lines.map((line) => rowsUnder(line, size))
+  const end = rows.indexOf(null)
+  const listed = end < 0 ? rows.length : end
+  if (listed === 0 || (end >= 0 && !last)) return null
+  return [...rows.slice(0, listed).flatMap((row) => row ?? []), ...lines.slice(listed)]
 }
 
 type Lines = { readonly lines: readonly string[]; readonly headings: readonly (Heading | null)[] }
@@ -76,7 +81,8 @@ const underSizes = ({ lines, headings }: Lines): readonly string[] | null => {
     }
     const to = endOf({ lines, headings }, at)
     const size = cut === undefined ? heading.text : (withCut(heading.text, cut) ?? heading.text)
-    const rows = spreadUnder(lines.slice(at + 1, to), size)
+    const last = headings.slice(to).every((one) => one === null)
+    const rows = spreadUnder(lines.slice(at + 1, to), size, last)
     if (rows === null) return null
     out.push(...rows)
     at = to

@@ -2,10 +2,11 @@ import type { PlaceId } from '../../garment/place.ts'
 import { playersGarments } from '../compose/garments.ts'
 import type { Patch } from '../patch.ts'
 import { listed } from '../words/languages.ts'
+import { stonesOnly } from './colour-target.ts'
 import { newGroup, placesAt, refusal, stonesOf } from './groups.ts'
 import type { Item } from './items.ts'
-import { applyWaiting, isNegated } from './look-around.ts'
-import { currentGroups, flush, put, sentence, startEdge, stonesOnly, type Walk } from './walk.ts'
+import { applyWaiting, before, isNegated } from './look-around.ts'
+import { currentGroups, flush, put, sentence, startEdge, type Walk } from './walk.ts'
 
 /** Words after which names and numbers are a list, not a thing to press. */
 const listWords: readonly string[] = listed.things.list
@@ -166,6 +167,7 @@ export const hearStones = (walk: Walk, at: number): void => {
   }
   for (const group of currentGroups(walk)) stonesOf(group).wanted = !negated
   if (negated) return
+  if (isInStones(walk, at)) for (const group of currentGroups(walk)) group.style.vinyl = false
   if (isMadeOf(walk, at)) {
     for (const group of currentGroups(walk)) {
       group.style.outlines = (group.style.outlines ?? []).slice(0, -1)
@@ -174,6 +176,16 @@ export const hearStones = (walk: Walk, at: number): void => {
   }
   walk.target = { kind: 'stones' }
   applyWaiting(walk)
+}
+
+/** "VIPERS in crystal rhinestones": stones alone, where no vinyl is spoken of. */
+const isInStones = (walk: Walk, at: number): boolean => {
+  const link = before(walk, at)
+  const made = link !== undefined && (link.kind === 'in' || listed.things.made.includes(link.key))
+  const plain = currentGroups(walk).every(
+    ({ style }) => !['colour', 'class', 'outlines'].some((key) => Object.hasOwn(style, key)),
+  )
+  return made && plain && !sentence(walk).some((item) => ['vinyl', 'class', 'outline'].includes(item.kind))
 }
 
 const joining: ReadonlySet<Item['kind']> = new Set(['of', 'in', 'with', 'rows', 'count', 'figure', 'word', 'stone-size'])

@@ -1,6 +1,6 @@
 import type { Asked, Open } from '../conversation.ts'
 import type { Draft } from '../draft.ts'
-import type { Patch } from '../patch.ts'
+import { type Patch, preview } from '../patch.ts'
 import type { Item } from './items.ts'
 import { usesOf } from './recolour.ts'
 
@@ -48,6 +48,7 @@ const bareAt = (draft: Draft, asked: Asked | null): readonly string[] | null => 
     ([id, mark]) =>
       mark.wanted !== false &&
       mark.style?.colour === undefined &&
+      draft.styles['all']?.colour === undefined &&
       draft.styles[mark.content]?.colour === undefined &&
       draft.styles[id]?.colour === undefined,
   )
@@ -55,13 +56,22 @@ const bareAt = (draft: Draft, asked: Asked | null): readonly string[] | null => 
   if (mark !== undefined && (bare === undefined || draft.marks[mark]?.content === 'text'))
     return ['marks', mark, 'style', 'colour']
   const garment = bare ?? (Object.keys(draft.garments).length === 0 ? 'jersey' : undefined)
-  return garment === undefined ? null : ['garments', garment, 'colour']
+  if (garment !== undefined) return ['garments', garment, 'colour']
+  const contents = [...new Set(marks.map(([, { content }]) => content))]
+  return contents.length === 0 ? null : ['styles', contents.length === 1 ? (contents[0] ?? 'all') : 'all', 'colour']
 }
 
-/** A colour said of nothing in particular goes where a colour was asked for, or where one is missing: the garment first. */
+/** Colours said of nothing in particular go where a colour was asked for, or where one is missing: the garment first, then what is on it. */
 export const placeLoose = (draft: Draft, loose: readonly Hue[], asked: Asked | null): HueFound => {
-  const [hue] = loose
+  const [hue, next] = loose
   if (hue === undefined) return { patches: [], open: [] }
+  const first = placeOne(draft, hue, asked)
+  if (next === undefined || first.patches.length === 0) return first
+  const second = placeOne(preview(draft, first.patches), next, null)
+  return { patches: [...first.patches, ...second.patches], open: [...first.open, ...second.open] }
+}
+
+const placeOne = (draft: Draft, hue: Hue, asked: Asked | null): HueFound => {
   const path = bareAt(draft, asked)
   if (path === null) return isUsed(draft, hue) ? { patches: [], open: [] } : ofWhat(draft, hue)
   if (hue.readings !== undefined) return { patches: [], open: [looseQuestion(hue, path, '/garments/0/colour')] }

@@ -1,9 +1,10 @@
 import type { PlaceId } from '../../garment/place.ts'
 import { listed } from '../words/languages.ts'
+import { colourTarget } from './colour-target.ts'
 import { type Group, placesAt, stonesOf } from './groups.ts'
 import { figureBehind, modifyLength } from './heights.ts'
 import type { Item } from './items.ts'
-import { colourTarget, currentGroups, garmentOf, placeOf, put, putGarment, type Walk } from './walk.ts'
+import { currentGroups, garmentOf, placeOf, put, putGarment, type Walk } from './walk.ts'
 
 /** Cloth words speak of a garment, named or not. */
 const clothGarment = (walk: Walk): string => {

@@ -7,6 +7,7 @@ import type { Lexicon } from './lexicon.ts'
 import { nameAt, rowsByName, rowsByNumber } from './refs.ts'
 import { sentenceWords } from './sentence-words.ts'
 import { type SizeFound, sizeAt } from './sizes.ts'
+import { ageBefore, sizeAfter, sizeBefore, sizeRight } from './sizes-near.ts'
 import { isNumber, isWord, type Token } from './tokens.ts'
 
 export type PlayersFound = { readonly players: readonly Player[]; readonly taken: ReadonlySet<number> }
@@ -138,10 +139,16 @@ const addedName = (scene: Here, at: number): Found | null => {
   return sized && !goesOn ? { player, from: at, to } : null
 }
 
+/** "add a 10, youth small", "agrega a 17 Julieta YM": a figure behind a word that puts somebody on the list. */
+const isAddedNumber = (tokens: readonly Token[], at: number): boolean =>
+  isNumber(tokens[at]) &&
+  sizeAt(tokens, at + 1)?.size === undefined &&
+  (isAdd(tokens[at - 1]) || (isAdd(tokens[at - 2]) && isWord(tokens[at - 1], ...listed.again.addedNumber)))
+
 /** "la 2 es Yaretzi M", "#30 Haddad", "number 1, name Benji". */
 const numberFirst = (scene: Here, at: number): Found | null => {
   const { tokens } = scene
-  const marked = tokens[at]?.text === '#' || isWord(tokens[at], ...listed.players.loose)
+  const marked = tokens[at]?.text === '#' || isWord(tokens[at], ...listed.players.loose) || isAddedNumber(tokens, at)
   const start = marked ? skip(tokens, at) : at
   const number = numberAt(scene, start)
   if (number === null || !marked || /^\p{Lu}{4,}$/u.test(tokens[at]?.text ?? '')) return null
@@ -158,7 +165,11 @@ const nameless = (
   { tokens, draft, since }: Here,
   { at, start, number }: { at: number; start: number; number: string },
 ): Found | null => {
-  const marked = tokens[at]?.text === '#' || isWord(tokens[at], ...listed.players.numbered) || isAdd(tokens[at - 1])
+  const marked =
+    tokens[at]?.text === '#' ||
+    isWord(tokens[at], ...listed.players.numbered) ||
+    isAdd(tokens[at - 1]) ||
+    isAddedNumber(tokens, at)
   if (
     !marked ||
     rowsByNumber(draft.rows, number).length > 0 ||
@@ -176,46 +187,6 @@ const isThere = (draft: Draft, player: Player): boolean => {
   const byNumber = player.number === undefined ? [] : rowsByNumber(draft.rows, player.number)
   const byName = player.name === undefined ? [] : rowsByName(draft.rows, player.name)
   return byNumber.some((key) => byName.includes(key))
-}
-
-/** "#9 who needs an XL": a size in the same clause behind a player counts before any that stands before. */
-const sizeRight = (tokens: readonly Token[], at: number, player: Player): Player => {
-  if (player.size !== undefined) return player
-  const end = tokens.findIndex((token, index) => index >= at && (token.kind === 'break' || [',', '.', ';'].includes(token.text)))
-  const clause = tokens.slice(0, Math.min(end < 0 ? tokens.length : end, at + 6))
-  return sizeAfter(clause, at, player)
-}
-
-/** "size 2T, number 1, name Benji" in one stretch: the size may stand before. */
-const sizeBefore = (tokens: readonly Token[], { at, since }: { at: number; since: number }, player: Player): Player => {
-  if (player.size !== undefined) return player
-  for (let back = at - 1; back > Math.max(0, at - 8) && back >= since; back -= 1) {
-    if (tokens[back]?.kind === 'break' || tokens[back]?.text === '.') break
-    const size = sizeAt(tokens, back)
-    if (size?.size !== undefined && size.to <= at)
-      return { ...player, size: size.size, ...(size.fit === undefined ? {} : { fit: size.fit }) }
-  }
-  return player
-}
-
-const sizeAfter = (tokens: readonly Token[], at: number, player: Player): Player => {
-  if (player.size !== undefined) return player
-  for (let ahead = at; ahead < Math.min(tokens.length, at + 9); ahead += 1) {
-    if (tokens[ahead]?.kind === 'break') break
-    const size = sizeAt(tokens, ahead)
-    if (size?.size !== undefined) return { ...player, size: size.size, ...(size.fit === undefined ? {} : { fit: size.fit }) }
-  }
-  return player
-}
-
-/** "he's 2 years old" close before a player. */
-const ageBefore = (tokens: readonly Token[], at: number): Player['age'] => {
-  for (let back = at; back > Math.max(0, at - 14); back -= 1) {
-    if (tokens[back]?.kind === 'break') break
-    const years = isWord(tokens[back], ...listed.players.years) ? Number(tokens[back - 1]?.text) : Number.NaN
-    if (Number.isInteger(years)) return years < 3 ? 'under-3' : years < 13 ? '3-12' : '13-up'
-  }
-  return undefined
 }
 
 /** Players named inside a sentence with their number and, mostly, their size. */

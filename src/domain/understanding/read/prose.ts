@@ -26,7 +26,7 @@ import { placeStones, readStonePlaces, setAside } from './stone-places.ts'
 import { addPlayers } from './table.ts'
 import { type Counted, readTally } from './tally.ts'
 import { readThings } from './things.ts'
-import { fold, isNumber, isWord, type Token, tokensOf } from './tokens.ts'
+import { fold, isCapital, isNumber, isWord, type Token, tokensOf } from './tokens.ts'
 import { wearersSide } from './viewer.ts'
 export type Prose = {
   /** The message without its roster lines. */
@@ -133,6 +133,13 @@ const countedPatches = (
   return addCounted(draft, players)
 }
 
+/** "Luz, Gris y Blanca son tallas de mujer": colours in capitals that are names of the list are those players. */
+const namedHues = ({ scene, tokens, terms }: Sorted): ReadonlySet<number> => {
+  const names = new Set(Object.values(scene.draft.rows).flatMap(({ name }) => (name === undefined ? [] : fold(name).split(' '))))
+  const hues = terms.filter(({ meaning, from }) => meaning.kind === 'colour' && isCapital(tokens[from]))
+  return new Set(hues.flatMap(({ from }) => (names.has(tokens[from]?.key ?? '') ? [from] : [])))
+}
+
 /** Garments, what goes on them, counted sizes, and colours of nothing in particular. */
 const readGoods = (
   { scene, tokens, terms }: Sorted,
@@ -142,7 +149,8 @@ const readGoods = (
   const blend = readBlend(tokens, terms)
   const tally = readTally({ tokens, terms, taken })
   const stones = readStonePlaces({ tokens, terms }, scene.draft)
-  const spare = without(setAside(tokens, stones.taken), union(tally.taken, blend?.taken ?? new Set()))
+  const aside = union(tally.taken, blend?.taken ?? new Set(), namedHues({ scene, tokens, terms }))
+  const spare = without(setAside(tokens, stones.taken), aside)
   const items = itemsOf({ text: scene.text, tokens: spare, terms: termsOf(scene.lexicon, spare), shouted: scene.shouted })
   const walked = readThings({ draft: preview(scene.draft, before), items, postfix: languages[scene.language].basics.nounFirst })
   const found = placeStones(scene.before, walked, stones)

@@ -50,10 +50,17 @@ const readLoose = (line: string): RowLine | null => {
   return row?.name === undefined || parts(row) < 2 || wordsIn(row) > 2 || heads.test(fold(row.name)) ? null : row
 }
 
+/** "6 Sky L libero, hers is black": number, name and size with words behind them, which are kept as a note. */
+const readNoted = (line: string): RowLine | null => {
+  const found = noted.exec(line)
+  const row = found === null ? null : readRowLine(found[1] ?? '')
+  return row === null || parts(row) < 3 || row.note !== undefined ? null : { ...row, note: (found?.[2] ?? '').trim() }
+}
+
 /** Lines one by one; in a run with two or more sure ones of the same shape a word of orders in capitals is a name. */
 const readLines = (lines: readonly string[]): readonly (RowLine | null)[] => {
   const read = lines.map((line) => readRowLine(line))
-  const loose = lines.map((line, at) => (read[at] === null ? readLoose(line) : null))
+  const loose = lines.map((line, at) => (read[at] === null ? (readLoose(line) ?? readNoted(line)) : null))
   const isIn = (at: number): boolean => (read[at] ?? loose[at] ?? null) !== null
   const alike = (at: number, row: RowLine): boolean => {
     let [from, to] = [at, at + 1]
@@ -66,6 +73,9 @@ const readLines = (lines: readonly string[]): readonly (RowLine | null)[] => {
     return named !== null && alike(at, named) ? named : row
   })
 }
+
+/** Up to four words and the rest of the line without a figure. */
+const noted = /^(\W*#?\d{1,3}\b(?:[\s,;-]+[\p{L}\p{M}\d'.-]+){2,4}?)[\s,;(-]+(\p{Ll}[^\d\n]{3,60})$/u
 
 const parts = (row: RowLine): number => [row.number, row.name, row.size].filter((part) => part !== undefined).length
 

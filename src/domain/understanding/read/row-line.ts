@@ -1,11 +1,12 @@
 import type { Fit, Size } from '../../garment/garment.ts'
 import { listed, spoken } from '../words/languages.ts'
 import { cellsOf } from './cells.ts'
+import { countsSizes } from './counted-line.ts'
 import { isMonth, isWeekday } from './day-parts.ts'
 import { isGivenName } from './given-names.ts'
 import { isSentence } from './sentence-words.ts'
 import { type SizeFound, sizeAt } from './sizes.ts'
-import { isCapital, isNumber, isWord, type Token, tokensOf } from './tokens.ts'
+import { fold, isCapital, isNumber, isWord, type Token, tokensOf } from './tokens.ts'
 
 /** One pasted line taken apart. `index` is a running number that stands before a marked one ("3. Cutter #41"). */
 export type RowLine = {
@@ -191,27 +192,6 @@ const isPlayer = ({ number, name, size }: Found): boolean => {
   return !(isWord(words[0], ...and) && parts === 1)
 }
 
-/** "S x 8", "women's M (3)": a size with its amount behind it and nothing else. */
-const isTimes = (tokens: readonly Token[]): boolean => {
-  const size = sizeAt(tokens, 0, true)
-  const [sign, amount] = size?.size === undefined ? [] : tokens.slice(size.to)
-  const end = sign?.text === '(' ? 3 : 2
-  return ['x', '×', '('].includes(sign?.key ?? '') && isNumber(amount) && tokens.length === (size?.to ?? 0) + end
-}
-
-/** "5x medium", "12 mediums 6 larges": so many of a size, no player. */
-const countsSizes = (line: string): boolean => {
-  const tokens = tokensOf(line)
-  const pairs = [...tokens.keys()].filter(
-    (at) => isNumber(tokens[at]) && sizeAt(tokens, at) === null && sizeAt(tokens, at + 1)?.size !== undefined,
-  )
-  if (pairs.length > 1 || isTimes(tokens)) return true
-  return tokens.some(
-    (token, at) =>
-      isNumber(token) && ['x', '×'].includes(tokens[at + 1]?.text ?? '') && sizeAt(tokens, at + 2, true)?.size !== undefined,
-  )
-}
-
 const isSizeWord = (word: string): boolean => sizeAt(tokensOf(word), 0, true)?.size !== undefined
 
 const markedNumber = /#\s?\d|\bn[º°o.]{1,2}\s?\d/iu
@@ -219,8 +199,20 @@ const markedNumber = /#\s?\d|\bn[º°o.]{1,2}\s?\d/iu
 /** "Van:", "Lista:": words with a colon behind them head a list. */
 const isTitle = (text: string): boolean => /:\s*$/.test(text) && !/\d/.test(text)
 
+const sizeLater = `(?:${said.sizeLater}|[?]+)`
+const withoutSize = new RegExp(`(?:\\s*[-–,;:(]\\s*|\\s+)${sizeLater}(?:[\\s,;]+${sizeLater}){0,2}\\s*[).]?\\s*$`, 'u')
+
+/** "21 - Carys - size tbd", "15 Sáenz ???": a player whose size comes later. */
+const sizedLater = (line: string, loose: boolean): RowLine | null => {
+  const end = withoutSize.exec(fold(line))
+  const row = end === null || end.index === 0 ? null : readPlainLine(line.slice(0, end.index), loose)
+  return row?.name === undefined || row.size !== undefined || row.number === undefined ? null : { ...row, size: 'later' }
+}
+
 /** A pasted line as a roster line, or null when it is a sentence. */
-export const readRowLine = (line: string, loose = false): RowLine | null => {
+export const readRowLine = (line: string, loose = false): RowLine | null => sizedLater(line, loose) ?? readPlainLine(line, loose)
+
+const readPlainLine = (line: string, loose: boolean): RowLine | null => {
   if (countsSizes(line)) return null
   const role = roleBeside(line)
   const note =

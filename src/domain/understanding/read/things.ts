@@ -2,15 +2,18 @@ import type { Open } from '../conversation.ts'
 import type { Draft } from '../draft.ts'
 import type { Patch } from '../patch.ts'
 import { listed } from '../words/languages.ts'
+import { makeAllAlike } from './all-alike.ts'
 import { garmentIds, hearGarment, hearRole } from './hear-garment.ts'
 import { hearContent, hearOutline, hearStones, hearText, hearWord, negatedPlace, takeMake } from './hear-mark.ts'
-import type { Item } from './items.ts'
 import { withoutPassing } from './in-passing.ts'
+import type { Item } from './items.ts'
 import { withLeftOut } from './left-out.ts'
-import { applyWaiting, glue, headAhead, isNegated, isOtherOwn, isRoleHue } from './look-around.ts'
+import { applyWaiting, isNegated, isOtherOwn } from './look-around.ts'
 import { modify } from './modify.ts'
+import { usesOf } from './recolour.ts'
 import { split, splitsAt } from './split-makes.ts'
 import { spreadPlaces } from './spread-places.ts'
+import { isPlaceOf, waits } from './waiting.ts'
 import { currentGroups, flush, garmentOf, put, startEdge, type Walk } from './walk.ts'
 export type ThingsFound = {
   readonly draft: Draft
@@ -84,47 +87,6 @@ const hearPause = (walk: Walk, item: Item): boolean => {
   return true
 }
 
-/** "on the right sleeve the number", "en la manga derecha el número": the place is said before its thing. */
-const isPlaceOf = (walk: Walk, at: number): boolean => {
-  const article = walk.items[at + 1]
-  const next = walk.items[at + 2]
-  const item = walk.items[at]
-  if (item?.kind === 'place' && (item.id === 'above' || item.id === 'below')) return false
-  return article?.kind === 'other' && listed.things.theThing.includes(article.key) && next?.kind === 'content'
-}
-
-const marks: ReadonlySet<Item['kind']> = new Set(['content', 'text', 'word'])
-
-/** "Front: EAGLES", "on the front it should say …": a place that opens its clause, with its thing behind small words. */
-const isPlaceAhead = (walk: Walk, at: number): boolean => {
-  const before = walk.items[at - 1]
-  const opens = before === undefined || isOpening(before)
-  const first = opens || (before.kind === 'other' && isOpening(walk.items[at - 2]))
-  const small = walk.items.slice(at + 1, at + 7)
-  const head = small.findIndex((item) => marks.has(item.kind))
-  return first && (head > 0 || small[0]?.kind === 'text') && small.slice(0, head).every((item) => item.kind === 'other' || item.key === ':')
-}
-
-const isOpening = (item: Item | undefined): boolean => item === undefined || ['stop', 'comma', 'and'].includes(item.kind)
-
-/** "Black and gold jerseys", "grey/black hoodies": the first of two colours waits for the garment too. */
-const isPairedHue = (walk: Walk, at: number): boolean => {
-  const [link, second] = [walk.items[at + 1], walk.items[at + 2]]
-  const linked = link?.kind === 'and' || link?.key === '/' || link?.key === '-'
-  const head = linked && second?.kind === 'colour' ? headAhead(walk, at + 2) : null
-  return head?.kind === 'garment'
-}
-
-/** An adjective waits for the noun it stands before; in Spanish it belongs to the noun before it, where there is one. */
-const waits = (walk: Walk, item: Item, at: number): boolean => {
-  if (!glue.has(item.kind)) return false
-  if (item.kind === 'figure' || item.kind === 'count') return true
-  if (item.kind === 'place' && (isPlaceOf(walk, at) || isPlaceAhead(walk, at))) return true
-  if (item.kind === 'colour' && (isPairedHue(walk, at) || isRoleHue(walk, at))) return true
-  if (walk.postfix && walk.target.kind !== 'none') return false
-  return headAhead(walk, at) !== null
-}
-
 /** After a garment named in passing, the thing spoken of before comes back. */
 const comeBack = (walk: Walk, item: Item): void => {
   if (walk.aside === null || (walk.postfix && ['colour', 'knit', 'fibre', 'dye'].includes(item.kind))) return
@@ -145,8 +107,20 @@ const isNot = (walk: Walk, at: number): boolean => {
   return once?.kind === 'no' || (linked && twice?.kind === 'no')
 }
 
+const theWords: readonly string[] = listed.things.theThing
+
+/** "Silver glitter please, the gold looks cheap": the colour that was there, spoken of while another is wanted. */
+const isOldHue = (walk: Walk, item: Item, at: number): boolean => {
+  const [before, next] = [walk.items[at - 1], walk.items[at + 1]]
+  if (item.kind !== 'colour' || !theWords.includes(before?.key ?? '') || !['other', 'no'].includes(next?.kind ?? '')) return false
+  const another = walk.items.some((one) => one.kind === 'colour' && one.id !== item.id)
+  const { garments, styles, marks } = walk.was
+  return another && usesOf({ garments, styles, marks }, item.id).length > 0
+}
+
 /** What a "no" before an adjective takes back; true when there is nothing more to it. */
 const takenBack = (walk: Walk, item: Item, at: number): boolean => {
+  if (isOldHue(walk, item, at)) return true
   if (item.kind === 'colour' && isNot(walk, at)) {
     walk.negated.push(item.id)
     return true
@@ -192,7 +166,7 @@ const step = (walk: Walk, item: Item, at: number): void => {
   comeBack(walk, item)
   if (splitsAt(walk, item, at)) split(walk, item)
   if (hearPause(walk, item) || hearHead(walk, item, at) || takenBack(walk, item, at) || isOtherOwn(walk, item, at)) return
-  if (isPrintedOn(walk, item, at)) return
+  if (isPrintedOn(walk, item, at) || makeAllAlike(walk, item, at)) return
   describe(walk, item, at)
 }
 
@@ -222,6 +196,7 @@ export const readThings = (given: Start): ThingsFound => {
     ...start,
     index: new Map(start.items.map((item, at) => [item, at])),
     at: 0,
+    was: start.draft,
     patches: [],
     open: [],
     negated: [],

@@ -15,6 +15,6 @@ export const enAgain: AgainPhrases = {
   joins: ['and', 'a', 'the'],
   twice: ['double', 'two'],
   end: ['end'],
-  addedNumber: ['number'],
+  addedNumber: ['number', 'a', 'the'],
   and: ['and'],
 }

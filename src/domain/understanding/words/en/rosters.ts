@@ -27,6 +27,11 @@ export const enRosters: RosterPhrases = {
   labelNumber: ['(?:jersey |shirt )?(?:number|no\\.?|num\\.?|#)'],
   labelSize: ['(?:jersey |shirt )?size'],
   later: ['later', 'tbd', 'soon', 'will tell'],
+  sizeLater: [
+    '(?:size |sizing )?(?:is )?(?:tbd|tba|later|pending|unknown|not sure(?: yet)?|to follow|to come)',
+    "(?:i'?ll |we'?ll |will )(?:tell|send|text|let)(?: you)?(?: know)?(?: later| soon)?",
+    '(?:still )?(?:need|waiting on|missing)(?: (?:her|his|their))? size',
+  ],
   letterSized: ['small', 'medium', 'large'],
   skipped: ['size', 'number', 'no.', 'num', 'num.', 'name', 'jersey', 'sz', 'player', 'athlete'],
   besides: [

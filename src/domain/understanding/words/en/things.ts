@@ -52,6 +52,7 @@ export const enThings: ThingPhrases = {
     ...['stays', 'take', 'took', 'taking', 'throw', 'threw', 'come', 'comes', 'came', 'drive', 'headed', 'heading', 'from'],
   ],
   goingObjects: ['it', 'them', 'him', 'her', 'me', 'us', 'that', 'this'],
+  everything: ['all', 'everything'],
   doers: ['you', 'u', 'guys'],
   deeds: ['did', 'made', 'printed', 'pressed', 'sold', 'sent'],
   drawingGoesOn: ['it', 'its', "it's", 'that', 'the image'],

@@ -14,6 +14,6 @@ export const esAgain: AgainPhrases = {
   joins: ['y', 'e', 'la', 'el', 'a'],
   twice: ['doble', 'dos'],
   end: ['final'],
-  addedNumber: ['el', 'la', 'numero', 'al'],
+  addedNumber: ['el', 'la', 'numero', 'al', 'a', 'un', 'una'],
   and: ['y', 'e'],
 }

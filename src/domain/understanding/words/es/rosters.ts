@@ -14,6 +14,11 @@ export const esRosters: RosterPhrases = {
   labelNumber: ['numero', 'dorsal'],
   labelSize: ['talla'],
   later: ['luego', 'despues', 'pendiente', 'por confirmar'],
+  sizeLater: [
+    '(?:talla )?(?:pendiente|por confirmar|luego(?: te (?:digo|la paso))?|despues|falta(?: la)?(?: talla)?)',
+    'no se(?: su)? talla',
+    '(?:te|le|les) (?:digo|aviso|paso)(?: luego| despues)?',
+  ],
   letterSized: [],
   skipped: ['talla', 'numero', 'no.', 'num', 'num.', 'nombre', 'jersey', 'jugador', 'jugadora', 'dorsal'],
   besides: ['capit[aá]n', 'capitana', 'portero', 'portera', 'libero', 'l[ií]bero', 'mangas? largas?', 'entrenador(?:a)?'],

@@ -53,6 +53,7 @@ export const esThings: ThingPhrases = {
   decides: ['aprueb\\w+', 'firma', 'autoriz\\w+'],
   going: [],
   goingObjects: [],
+  everything: ['todo', 'todos', 'todas'],
   doers: ['nos', 'me', 'ustedes', 'les'],
   deeds: ['hicieron', 'hiciste', 'imprimieron', 'vendieron', 'entregaron'],
   drawingGoesOn: ['es', 'va', 'iria', 'seria', 'quiero que vaya', 'lo quiero', 'ponganlo'],

@@ -95,9 +95,25 @@ export const esWords: Words = {
     { means: { kind: 'count', id: 20 }, words: ['veinte'] },
     {
       means: { kind: 'content', id: 'number' },
-      words: ['número', 'números', 'dorsal', 'dorsales', 'number', 'num', 'nums', 'núm.', 'numerito', 'numeritos', 'numeración', 'nro'],
+      words: [
+        'número',
+        'números',
+        'dorsal',
+        'dorsales',
+        'number',
+        'num',
+        'nums',
+        'núm.',
+        'numerito',
+        'numeritos',
+        'numeración',
+        'nro',
+      ],
     },
-    { means: { kind: 'content', id: 'name' }, words: ['nombre', 'nombres', 'apellido', 'apellidos', 'apodo', 'apodos', 'sobrenombre', 'sobrenombres'] },
+    {
+      means: { kind: 'content', id: 'name' },
+      words: ['nombre', 'nombres', 'apellido', 'apellidos', 'apodo', 'apodos', 'sobrenombre', 'sobrenombres'],
+    },
     { means: { kind: 'word', make: true }, words: ['impresión', 'estampado'] },
     {
       means: { kind: 'word' },

@@ -2,7 +2,7 @@ import type { Phrases } from './phrases.ts'
 
 /**
  * A list of players: headings of its columns by what stands in them (a column to `skip` is named too), labels of single lines, a size
- * that comes later, cuts' letters before `letterSized` words. On a line `skipped` words are no part of a name, `besides` with
+ * that comes later (in a cell, or with `sizeLater` at the end of a line), cuts' letters before `letterSized` words. On a line `skipped` words are no part of a name, `besides` with
  * `besidesMore` and `please` say what somebody is, `noNumber` says there is none; `sentence` words stand in sentences and hardly in a
  * name, unless they are `given` names. `labels` head a line that tells of the order, `inOrder` puts names on rows in turn. `neverNames` are no
  * players even in capitals, players of one size are joined by `joins`, and `aroundSize` stands beside a size that heads a list.
@@ -20,6 +20,7 @@ export type RosterPhrases = Phrases<
   | 'labelNumber'
   | 'labelSize'
   | 'later'
+  | 'sizeLater'
   | 'letterSized'
   | 'skipped'
   | 'besides'

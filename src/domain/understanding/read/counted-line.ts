@@ -1,0 +1,23 @@
+import { sizeAt } from './sizes.ts'
+import { isNumber, type Token, tokensOf } from './tokens.ts'
+
+/** "S x 8", "women's M (3)": a size with its amount behind it and nothing else. */
+const isTimes = (tokens: readonly Token[]): boolean => {
+  const size = sizeAt(tokens, 0, true)
+  const [sign, amount] = size?.size === undefined ? [] : tokens.slice(size.to)
+  const end = sign?.text === '(' ? 3 : 2
+  return ['x', '×', '('].includes(sign?.key ?? '') && isNumber(amount) && tokens.length === (size?.to ?? 0) + end
+}
+
+/** "5x medium", "12 mediums 6 larges": so many of a size, no player. */
+export const countsSizes = (line: string): boolean => {
+  const tokens = tokensOf(line)
+  const pairs = [...tokens.keys()].filter(
+    (at) => isNumber(tokens[at]) && sizeAt(tokens, at) === null && sizeAt(tokens, at + 1)?.size !== undefined,
+  )
+  if (pairs.length > 1 || isTimes(tokens)) return true
+  return tokens.some(
+    (token, at) =>
+      isNumber(token) && ['x', '×'].includes(tokens[at + 1]?.text ?? '') && sizeAt(tokens, at + 2, true)?.size !== undefined,
+  )
+}
