@@ -5,22 +5,23 @@ import { flush, put, type Walk } from './walk.ts'
 
 type Make = Extract<Item, { kind: 'colour' | 'class' }>
 
-const between: ReadonlySet<Item['kind']> = new Set(['in', 'colour', 'class', 'vinyl'])
+const between: ReadonlySet<Item['kind']> = new Set(['in', 'colour', 'class', 'vinyl', 'word'])
 const ends: ReadonlySet<Item['kind']> = new Set(['stop', 'comma', 'vinyl', 'class', 'and'])
 
 /** "…, all in gold glitter", "todo en blanco": a make of everything that was named, with no noun behind it. */
 const isOfAll = (walk: Walk, at: number): boolean => {
   const next = walk.items[at + 1]
   if (next !== undefined && !ends.has(next.kind)) return false
+  if (listed.things.over.includes(walk.items[at - 1]?.key ?? '')) return false
   let back = at - 1
-  while (
-    back > at - 5 &&
-    (between.has(walk.items[back]?.kind ?? 'stop') || listed.things.notIn.includes(walk.items[back]?.key ?? ''))
-  )
-    back -= 1
+  while (back > at - 8 && isBetween(walk.items[back])) back -= 1
   const word = walk.items[back]
-  return (word?.kind === 'other' && listed.things.everything.includes(word.key)) || (word?.kind === 'both' && back < at - 1)
+  return word?.kind === 'both' || (word?.kind === 'other' && listed.things.everything.includes(word.key))
 }
+
+/** "everything on it in", "todo lo impreso en". */
+const isBetween = (item: Item | undefined): boolean =>
+  item !== undefined && (between.has(item.kind) || listed.things.everythingOn.includes(item.key))
 
 type Key = 'colour' | 'class'
 
@@ -46,11 +47,10 @@ const alike = (walk: Walk, item: Make): boolean => {
   if (item.kind === 'colour' && item.readings !== undefined) return false
   flush(walk)
   const ids = meant(walk, item.kind)
-  if (ids.length === 0) return false
-  put(
-    walk,
-    ids.map((id): Patch => ({ path: ['marks', id, 'style', item.kind], value: item.id })),
-  )
+  const id = walk.target.kind === 'garment' ? walk.target.id : null
+  if (ids.length === 0 && (id === null || walk.draft.garments[id]?.colour === undefined)) return false
+  const marks = ids.map((one): Patch => ({ path: ['marks', one, 'style', item.kind], value: item.id }))
+  put(walk, ids.length === 0 ? [{ path: ['styles', 'all', item.kind], value: item.id }] : marks)
   walk.target = { kind: 'mark' }
   return true
 }

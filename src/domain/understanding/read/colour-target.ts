@@ -53,8 +53,21 @@ const colourGarment = (walk: Walk, id: string, item: Extract<Item, { kind: 'colo
     whichHue(walk, id, [twin, item])
     return
   }
+  if (isSecondHue(walk, id, item)) {
+    walk.loose.push(item)
+    return
+  }
   if (item.readings === undefined) put(walk, patches(item.id))
   else hueQuestion(walk, item, patches)
+}
+
+/** A garment that this message gave a colour takes no other in passing: it is said anew, or it is something else's. */
+const isSecondHue = (walk: Walk, id: string, item: Hue): boolean => {
+  const coloured = walk.patches.some(({ path }) => path[0] === 'garments' && path[1] === id && path[2] === 'colour')
+  if (!coloured || walk.draft.garments[id]?.colour === item.id) return false
+  const at = placeOf(walk, item)
+  const anew = (one: Item): boolean => one.kind === 'no' || listed.things.correcting.includes(one.key) || one.kind === 'garment'
+  return !walk.items.slice(Math.max(0, at - 6), at).some(anew)
 }
 
 const colourMark = (walk: Walk, item: Hue): void => {

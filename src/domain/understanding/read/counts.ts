@@ -24,10 +24,18 @@ const peopleCount = (tokens: readonly Token[], terms: readonly Term[], at: numbe
   return isNumber(before) ? Number(before?.text) : term?.meaning.kind === 'count' ? term.meaning.id : 0
 }
 
+/** "6 of them,", "8 of us.": a figure of all of them that ends what is said. */
+const countOfThem = (tokens: readonly Token[], at: number): number => {
+  const [of, them, after] = tokens.slice(at + 1, at + 4)
+  const ends = after === undefined || after.kind === 'break' || ['.', ',', '!', ':', ';'].includes(after.text)
+  const all = isNumber(tokens[at]) && isWord(of, ...listed.things.of) && isWord(them, ...listed.rosters.ofThem)
+  return all && ends ? Number(tokens[at]?.text) : 0
+}
+
 /** "6 players", "son 4 niñas": how many there shall be in all. */
 export const readCount = (tokens: readonly Token[], terms: readonly Term[]): readonly Patch[] => {
   for (const at of tokens.keys()) {
-    const count = peopleCount(tokens, terms, at) || bareCount(tokens, at)
+    const count = peopleCount(tokens, terms, at) || bareCount(tokens, at) || countOfThem(tokens, at)
     if (Number.isInteger(count) && count > 1 && count <= 500) return [{ path: ['count'], value: count }]
   }
   return []

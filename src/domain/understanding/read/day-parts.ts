@@ -9,7 +9,7 @@ export type WhenFound =
   | { readonly kind: 'hour'; readonly hours: readonly string[]; readonly from: number; readonly to: number }
 
 export const indexIn = (lists: readonly (readonly string[])[], token: Token | undefined): number =>
-  token?.kind === 'word' ? lists.findIndex((list) => list.includes(token.key.replace(/\.$/, ''))) : -1
+  token?.kind === 'word' ? lists.findIndex((list) => list.includes(token.key.replace(/(?:\.|'s)$/, ''))) : -1
 
 export const isMonth = (token: Token | undefined): boolean => indexIn(months, token) >= 0
 export const isWeekday = (token: Token | undefined): boolean => indexIn(weekdays, token) >= 0

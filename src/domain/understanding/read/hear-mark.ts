@@ -16,7 +16,10 @@ const isListed = (walk: Walk, at: number): boolean => {
   const linked = next?.kind === 'other' && listed.things.are.includes(next.key)
   if (next?.kind === 'figure' || (linked && (after?.kind === 'figure' || after?.kind === 'other' || after?.kind === 'count')))
     return true
-  return walk.items.slice(Math.max(0, at - 3), at).some((item) => item.kind === 'other' && listWords.includes(item.key))
+  const ahead = walk.items.slice(at + 1, at + 6)
+  const end = ahead.findIndex((item) => item.kind === 'comma' || item.kind === 'stop')
+  const made = (end < 0 ? ahead : ahead.slice(0, end)).some((item) => ['place', 'colour', 'class'].includes(item.kind))
+  return !made && walk.items.slice(Math.max(0, at - 3), at).some((item) => item.kind === 'other' && listWords.includes(item.key))
 }
 
 const refuse = (walk: Walk, content: 'number' | 'name'): void => {
@@ -132,6 +135,7 @@ export const hearOutline = (walk: Walk, at: number): void => {
   }
   if (walk.target.kind === 'garment' && walk.groups.length === 0 && !isStony(walk)) {
     walk.waiting = []
+    walk.target = { kind: 'part' }
     return
   }
   if (isStony(walk)) {

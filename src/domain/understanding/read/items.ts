@@ -1,5 +1,5 @@
 import type { Fit, Size } from '../../garment/garment.ts'
-import { listed, wordValues } from '../words/languages.ts'
+import { faceWords, listed, wordValues } from '../words/languages.ts'
 import type { Meaning } from '../words/word-list.ts'
 import type { Term } from './lexicon.ts'
 import { cutAt, sizeAt } from './sizes.ts'
@@ -121,6 +121,16 @@ const termItem = (tokens: readonly Token[], term: Term | undefined): Item | null
   return { ...term.meaning, from: term.from, to: term.to, key: words.join(' ') }
 }
 
+/** "El nombre arriba del número café": a number with a make right behind it is spoken of and not only a place. */
+const withItsNumber = ({ tokens }: Sentence, terms: ReadonlyMap<number, Term>, item: Item): readonly Item[] => {
+  const made = ['colour', 'class'].includes(terms.get(item.to)?.meaning.kind ?? '')
+  const last = tokens[item.to - 1]
+  const beside = item.kind === 'place' && (item.id === 'above' || item.id === 'below') && item.to - item.from > 2
+  if (!made || !beside || last === undefined || !faceWords.numbers.has(last.key)) return [item]
+  const number: Item = { kind: 'content', id: 'number', from: item.to - 1, to: item.to, key: last.key }
+  return [{ ...item, to: item.to - 1 }, number]
+}
+
 /** The items of a piece of prose in their order. `shouted`: all of it is in capitals, so that capitals mean nothing. */
 export const itemsOf = (sentence: Sentence): readonly Item[] => {
   const { tokens } = sentence
@@ -131,7 +141,8 @@ export const itemsOf = (sentence: Sentence): readonly Item[] => {
     if (at < next) continue
     const term = terms.get(at)
     const item = sizeItem(tokens, term, at) ?? longItem(sentence, terms, at) ?? termItem(tokens, term) ?? plainItem(token, at)
-    items.push(item)
+    const parts = withItsNumber(sentence, terms, item)
+    items.push(...parts)
     next = item.to
   }
   return items

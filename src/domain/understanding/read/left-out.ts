@@ -19,9 +19,49 @@ const sharedGarment = (items: readonly Item[], at: number): Garment | null => {
   return before?.kind === 'garment' ? before : null
 }
 
+/** "20 cm atrás y de 10 adelante", "6 inches in front, 8 in back": a figure before a place has the unit of the length before the place before. */
+const withUnits = (items: readonly Item[]): readonly Item[] =>
+  items.map((item, at) => {
+    if (item.kind !== 'figure' || items[at + 1]?.kind !== 'place' || !/^\d{1,2}(?:\.\d+)?$/.test(item.text)) return item
+    const join = ['of', 'in', 'other'].includes(items[at - 1]?.kind ?? '') ? at - 2 : at - 1
+    const [length, place] = [items[join - 2], items[join - 1]]
+    if (!['and', 'comma'].includes(items[join]?.kind ?? '') || place?.kind !== 'place' || length?.kind !== 'length') return item
+    return { ...item, kind: 'length', micrometres: Math.round(Number(item.text) * length.unit), unit: length.unit }
+  })
+
+const amountIn = (item: Item | undefined): number =>
+  item?.kind === 'count' ? item.id : item?.kind === 'figure' ? Number(item.text) : 0
+
+/** "25 tees, 15 black and 10 white": the hues that share out all of them, from where the list begins; none where they are not as many. */
+const sharedOut = (items: readonly Item[], at: number): readonly number[] => {
+  const garment = items[at]
+  if (garment?.kind !== 'garment' || items[at + 1]?.kind !== 'comma' || !isAmount(items[at - 1])) return []
+  const hues: number[] = []
+  for (let hue = at + 3; isCountedHue(items, hue); hue += 3) {
+    hues.push(hue)
+    if (!isLink(items[hue + 1])) break
+  }
+  const sum = hues.reduce((all, hue) => all + amountIn(items[hue - 1]), 0)
+  return hues.length > 1 && sum === amountIn(items[at - 1]) ? hues : []
+}
+
+/** The items of a shared-out garment: named behind each of its hues instead of before them. */
+const withShares = (items: readonly Item[]): readonly Item[] => {
+  const at = items.findIndex((_, index) => sharedOut(items, index).length > 0)
+  const garment = items[at]
+  if (garment?.kind !== 'garment') return items
+  const hues = sharedOut(items, at)
+  return items.flatMap((item, index) => {
+    if (index === at || index === at - 1) return []
+    return hues.includes(index) ? [item, { ...garment, from: item.to, to: item.to }] : [item]
+  })
+}
+
 /** The items with garments put in where their noun is left out between counted colours. */
-export const withLeftOut = (items: readonly Item[]): readonly Item[] =>
-  items.flatMap((item, at) => {
+export const withLeftOut = (given: readonly Item[]): readonly Item[] => {
+  const items = withShares(withUnits(given))
+  return items.flatMap((item, at) => {
     const garment = isCountedHue(items, at) ? sharedGarment(items, at) : null
     return garment === null ? [item] : [item, { ...garment, from: item.to, to: item.to }]
   })
+}

@@ -1,5 +1,5 @@
 import type { Player } from '../draft.ts'
-import { listed } from '../words/languages.ts'
+import { faceWords, listed } from '../words/languages.ts'
 import { sizeAt } from './sizes.ts'
 import { isNumber, isWord, type Token } from './tokens.ts'
 
@@ -41,7 +41,7 @@ const nextMember = (tokens: readonly Token[], at: number): number | null => {
   let next = at
   if (tokens[next]?.text === ',') next += 1
   if (isWord(tokens[next], ...listed.players.and) || tokens[next]?.text === '&') next += 1
-  if (tokens[next]?.text === '#') next += 1
+  if (tokens[next]?.text === '#' || (next > at && isWord(tokens[next], ...listed.players.leftOutLead))) next += 1
   return next > at && figureAt(tokens, next) ? next : null
 }
 
@@ -91,8 +91,16 @@ export type Listed = {
   readonly taken: ReadonlySet<number>
 }
 
+/** "con número dorado: el 2, el 5": a word for numbers shortly before the colon. */
+const isHeaded = (tokens: readonly Token[], at: number): boolean => {
+  const lead = isWord(tokens[at - 1], ...listed.players.leftOutLead) ? at - 2 : at - 1
+  const before = tokens.slice(Math.max(0, lead - 3), lead)
+  return tokens[lead]?.text === ':' && before.some((token) => faceWords.numbers.has(token.key))
+}
+
 const isIntro = (tokens: readonly Token[], at: number): boolean =>
   isWord(tokens[at - 1], ...listed.players.intro) ||
+  isHeaded(tokens, at) ||
   (tokens[at - 1]?.text === ':' && isWord(tokens[at - 2], ...listed.players.introColon)) ||
   (isWord(tokens[at], ...listed.players.rangeFrom) &&
     isWord(tokens[at + 2], ...listed.players.rangeTo) &&

@@ -82,7 +82,9 @@ const addedNumbers = (tokens: readonly Token[]): ReadonlySet<number> =>
 /** Rows, sizes and changes of rows that stand in sentences. */
 const readRows = (scene: Prose, tokens: readonly Token[]): Rosterlike => {
   const corrections = readCorrections(tokens, scene.before, scene.text.trim().slice(0, 80))
-  const calm = without(tokens, union(corrections.taken, addedNumbers(tokens)))
+  const known = new Set(Object.values(scene.draft.rows).flatMap((row) => row.number ?? []))
+  const numbered = readNumberLists(without(tokens, corrections.taken), known).taken
+  const calm = without(tokens, union(corrections.taken, addedNumbers(tokens), numbered))
   const bare = scene.asked?.code === 'ask-hour' && corrections.taken.size === 0 && tokens.length <= 6
   const dated = readDates(calm, {
     draft: scene.before,
@@ -98,8 +100,7 @@ const readRows = (scene: Prose, tokens: readonly Token[]): Rosterlike => {
     draft = preview(draft, more)
   }
   let free = without(tokens, union(corrections.taken, dated.taken))
-  const known = new Set(Object.values(draft.rows).flatMap((row) => row.number ?? []))
-  const listed = readNumberLists(free, known)
+  const listed = readNumberLists(free, new Set(Object.values(draft.rows).flatMap((row) => row.number ?? [])))
   add(addPlayers(draft.rows, listed.players))
   add(sizedPatches(draft, listed))
   const everyone = readEveryone(without(free, new Set()), draft)
@@ -130,7 +131,20 @@ const countedPatches = (
     const fit = one.fit === undefined ? {} : { fit: one.fit }
     return { size: one.size, quantity: one.quantity, ...fit, ...(garment === undefined || !several ? {} : { garment }) }
   })
-  return addCounted(draft, players)
+  return areNumbers(draft, things, players) ? addPlayers(draft.rows, players.map(numbered)) : addCounted(draft, players)
+}
+
+const numbered = ({ quantity, ...player }: Player): Player => ({ ...player, number: String(quantity ?? 1) })
+
+/** "22 L, 7 M, 15 XL, 30 M": where numbers are put on and a size stands twice, the figures are the players' numbers. */
+const areNumbers = (draft: Draft, things: Draft, players: readonly Player[]): boolean => {
+  const worn = Object.values(things.marks).some(({ content, wanted }) => content === 'number' && wanted !== false)
+  const figures = players.map(({ quantity }) => quantity ?? 1)
+  const sizes = new Set(players.map(({ fit, size }) => `${fit ?? ''} ${size ?? ''}`))
+  const said = Object.values(things.garments).map(({ count }) => count ?? draft.count)
+  const sum = figures.reduce((all, one) => all + one, 0)
+  const repeated = players.length > 2 && sizes.size < players.length && new Set(figures).size === figures.length
+  return worn && repeated && Math.max(...figures) > 9 && !said.includes(sum) && Object.keys(draft.tally).length === 0
 }
 
 /** "Luz, Gris y Blanca son tallas de mujer": colours in capitals that are names of the list are those players. */

@@ -75,12 +75,18 @@ const isPlaceLabel = (walk: Walk, item: Item): boolean => {
 
 const hearPause = (walk: Walk, item: Item): boolean => {
   if (item.kind !== 'stop' && item.kind !== 'comma') return false
-  if (!isPlaceLabel(walk, item)) walk.waiting = []
+  const label = isPlaceLabel(walk, item) ? walk.waiting.at(-1) : undefined
+  if (label === undefined) walk.waiting = []
+  else if (label.kind === 'place') {
+    flush(walk)
+    walk.label = label.id
+  }
   walk.only = false
   if (walk.target.kind === 'part') walk.target = walk.scope === null ? { kind: 'none' } : { kind: 'garment', id: walk.scope }
   if (walk.target.kind === 'edge' || walk.target.kind === 'stones') walk.target = { kind: 'mark' }
   if (item.kind === 'stop') {
     flush(walk)
+    walk.label = null
     walk.target = { kind: 'none' }
     walk.scope = null
   }
@@ -208,6 +214,7 @@ export const readThings = (given: Start): ThingsFound => {
     fresh: new Set(),
     several: garmentsNamed(start) > 1 || twoOfAKind(start),
     lastPlaces: [],
+    label: null,
     only: false,
     last: null,
     make: null,

@@ -47,12 +47,16 @@ const isBareGarments = (walk: Walk, at: number): boolean => {
   return walk.draft.garments[target.id]?.colour === undefined && head !== null && marks.has(head.kind)
 }
 
+/** A garment that was put in where its noun is left out stands behind its colour in any language. */
+const isPutIn = (item: Item | undefined): boolean => item?.kind === 'garment' && item.from === item.to
+
 /** An adjective waits for the noun it stands before; in Spanish it belongs to the noun before it, where there is one. */
 export const waits = (walk: Walk, item: Item, at: number): boolean => {
   if (!glue.has(item.kind)) return false
   if (item.kind === 'figure' || item.kind === 'count') return true
   if (item.kind === 'place' && (isPlaceOf(walk, at) || isPlaceAhead(walk, at))) return true
   if (item.kind === 'colour' && (isPairedHue(walk, at) || isRoleHue(walk, at))) return true
+  if (item.kind === 'colour' && isPutIn(walk.items[at + 1])) return true
   if (walk.postfix && walk.target.kind !== 'none') return false
   if (item.kind === 'colour' && isBareGarments(walk, at)) return false
   return headAhead(walk, at) !== null

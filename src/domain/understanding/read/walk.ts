@@ -3,7 +3,8 @@ import type { VinylClass } from '../../material/material.ts'
 import type { Open } from '../conversation.ts'
 import type { Draft, Edge, GarmentWish } from '../draft.ts'
 import { type Patch, preview } from '../patch.ts'
-import { type Group, groupPatches, newGroup } from './groups.ts'
+import type { Spot } from '../words/word-list.ts'
+import { type Group, groupPatches, newGroup, placesAt } from './groups.ts'
 import type { Item } from './items.ts'
 
 /** What adjectives are being said of. */
@@ -44,6 +45,8 @@ export type Walk = {
   readonly fresh: Set<string>
   readonly several: boolean
   lastPlaces: readonly PlaceId[]
+  /** "On the back: …": the side of what is listed behind it. */
+  label: Spot | null
   only: boolean
   /** The thing spoken of before the last pause. */
   last: Group | null
@@ -56,8 +59,16 @@ export type Walk = {
 /** Where an item stands in the message. */
 export const placeOf = ({ index }: Walk, item: Item): number => index.get(item) ?? -1
 
+/** "On the back: last name on top, number under it": what has no place of its own is on the side that heads the list. */
+const addLabelled = (walk: Walk, group: Group): void => {
+  const fits = walk.label === 'back' || (walk.label === 'front' && group.content !== 'name')
+  if (walk.label === null || !fits || group.makeOnly) return
+  for (const place of placesAt(group.content, walk.label)) group.places.add(place)
+}
+
 /** Makes the changes of the groups that are finished, so that what follows sees them. */
 export const flush = (walk: Walk): void => {
+  for (const group of walk.groups) if (group.places.size === 0) addLabelled(walk, group)
   for (const group of walk.groups) put(walk, groupPatches(walk.draft, group, walk.several))
   walk.last = walk.groups.at(-1) ?? walk.last
   walk.groups = []

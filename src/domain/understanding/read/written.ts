@@ -37,15 +37,17 @@ const isWrittenFigure = (tokens: readonly Token[], at: number): boolean =>
 
 /** "BANDA DE GUERRA": a small word shouted between shouted words is written with them. */
 const isBetween = (tokens: readonly Token[], at: number): boolean =>
-  isWord(tokens[at], ...small) && isShouted(tokens[at + 1]) && sizeAt(tokens, at + 1) === null
+  isWord(tokens[at], ...small) &&
+  (tokens[at]?.kind === 'sign' || tokens[at]?.text === tokens[at]?.text.toUpperCase()) &&
+  isShouted(tokens[at + 1]) &&
+  sizeAt(tokens, at + 1) === null
 
 /** A run of shouted words: what is to be written, unless everything is shouted. */
 export const shoutAt = (tokens: readonly Token[], terms: ReadonlyMap<number, Term>, at: number): number => {
   let to = at
   while (
-    isShouted(tokens[to]) &&
-    sizeAt(tokens, to) === null &&
-    (isText(tokens, terms, to) || (to > at && isBetween(tokens, to)))
+    (to > at && isBetween(tokens, to)) ||
+    (isShouted(tokens[to]) && sizeAt(tokens, to) === null && isText(tokens, terms, to))
   ) {
     to += 1
     if (to > at && isWrittenFigure(tokens, to)) to += 1

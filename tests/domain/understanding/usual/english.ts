@@ -115,7 +115,7 @@ export const english: readonly (readonly [says: string, heard: string])[] = [
   ],
   [
     'Rugby shirts: maroon. Numbers: gold, back. Name of the club, STAGS RFC, on the right chest in gold.',
-    'jersey maroon; back-number gold; right-chest STAGS RFC; right-chest gold; sport rugby',
+    'top maroon; back-number gold; right-chest STAGS RFC; right-chest gold; sport rugby',
   ],
   [
     "I want 4 gold numbers jerseys: number 2, 5, 8 and 13. The jerseys black. All men's XL.",

@@ -114,7 +114,7 @@ export const spanish: readonly (readonly [says: string, heard: string])[] = [
   ],
   [
     'Playeras de rugby: guindas. Números: dorados, atrás. CIERVOS en el pecho derecho en dorado.',
-    'jersey maroon; back-number gold; right-chest CIERVOS; right-chest gold; sport rugby',
+    'top maroon; back-number gold; right-chest CIERVOS; right-chest gold; sport rugby',
   ],
   [
     'Quiero 4 jerseys con número dorado: el 2, el 5, el 8 y el 13. Jerseys negros, todos XG de hombre.',
@@ -223,7 +223,7 @@ export const spanish: readonly (readonly [says: string, heard: string])[] = [
   ['25 playeras, 15 negras y 10 blancas, COHETES al frente en rojo', 'tee black; tee white; full-front COHETES; full-front red'],
   [
     'Uniformes para un torneo el 29 de noviembre. Playeras azul marino, el número en amarillo nada más al frente',
-    'tee navy; front-number yellow; no back-number; day 2026-11-29',
+    'top navy; front-number yellow; no back-number; day 2026-11-29',
   ],
   [
     'Liga femenil de básquet, equipo Aro Firme. Jerseys blancos con vivos negros. Números rojos adelante y atrás.',

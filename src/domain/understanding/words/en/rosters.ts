@@ -58,6 +58,7 @@ export const enRosters: RosterPhrases = {
   inOrder: ['in (?:that|this|the same) order', 'respectively'],
   people: [...['players', 'player', 'kids', 'girls', 'boys', 'people', 'pieces', 'athletes', 'total', 'coaches', 'guys']],
   weAre: [],
+  ofThem: ['them', 'those', 'us'],
   staff: ['staff'],
   fan: ['fan'],
 }

@@ -3,7 +3,7 @@ import type { ThingPhrases } from '../matters/things.ts'
 export const enThings: ThingPhrases = {
   nounWords: [
     ...['adult', 'youth', 'kids', "women's", 'womens', "men's", 'mens', 'ladies', 'girls', 'boys', 'size', '-', 'long'],
-    ...['short', 'new', 'big', 'small', 'nice', 'game'],
+    ...['short', 'new', 'big', 'small', 'nice', 'game', 'block', 'varsity', 'bold', 'large', 'tall', 'team', 'player', 'twill'],
   ],
   articles: [...['the', 'our', 'my', 'your', 'all', 'any', 'a', 'an', 'of', 'them']],
   or: ['or', 'nor'],
@@ -52,6 +52,11 @@ export const enThings: ThingPhrases = {
     ...['stays', 'take', 'took', 'taking', 'throw', 'threw', 'come', 'comes', 'came', 'drive', 'headed', 'heading', 'from'],
   ],
   goingObjects: ['it', 'them', 'him', 'her', 'me', 'us', 'that', 'this'],
+  everythingOn: ['in', 'on', 'it', 'them', 'of', 'the', 'is', 'be', 'should', 'to', 'printed', 'else', 'goes'],
+  correcting: [
+    ...['actually', 'make', 'wait', 'sorry', 'mean', 'instead', 'rather', 'oops', 'scratch', 'better', 'change', 'should'],
+    ...['be', 'then', 'now', 'so'],
+  ],
   everything: ['all', 'everything'],
   doers: ['you', 'u', 'guys'],
   deeds: ['did', 'made', 'printed', 'pressed', 'sold', 'sent'],

@@ -10,6 +10,6 @@ export const enWritten: WrittenPhrases = {
   writing: ['put', 'says', 'say', 'saying', 'print', 'read', 'reads', 'letters'],
   isIn: ['is', 'in'],
   telling: ['say', 'says', 'saying', 'read', 'reads', 'word', 'words'],
-  reported: ['say', 'says', 'saying', 'read', 'reads', 'that', 'team'],
-  small: ['of', 'the', '&', 'and'],
+  reported: ['say', 'says', 'saying', 'read', 'reads', 'that', 'team', 'name', 'club', 'school', 'company', 'business'],
+  small: ['of', 'the', '&', 'and', 'n'],
 }

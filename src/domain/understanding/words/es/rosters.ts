@@ -38,6 +38,7 @@ export const esRosters: RosterPhrases = {
   aroundSize: ['talla', 'tallas', 'talle', 'talles'],
   inOrder: ['en (?:ese|este|el mismo) orden', 'respectivamente'],
   people: ['jugadores', 'jugadoras', 'ninos', 'ninas', 'personas', 'piezas', 'total', 'muchachos', 'muchachas'],
+  ofThem: [],
   weAre: ['son', 'somos'],
   staff: ['staff'],
   fan: [],

@@ -53,6 +53,11 @@ export const esThings: ThingPhrases = {
   decides: ['aprueb\\w+', 'firma', 'autoriz\\w+'],
   going: [],
   goingObjects: [],
+  everythingOn: ['lo', 'impreso', 'va', 'vaya', 'sea', 'que', 'estampado', 'ello', 'eso'],
+  correcting: [
+    ...['mejor', 'perdon', 'digo', 'sino', 'siempre', 'cambia', 'cambialo', 'cambiala', 'cambialos', 'cambialas', 'sean'],
+    ...['sea', 'ahora', 'entonces'],
+  ],
   everything: ['todo', 'todos', 'todas'],
   doers: ['nos', 'me', 'ustedes', 'les'],
   deeds: ['hicieron', 'hiciste', 'imprimieron', 'vendieron', 'entregaron'],

@@ -6,6 +6,6 @@ export const esWritten: WrittenPhrases = {
   writing: ['diga', 'digan', 'pon', 'ponle', 'ponga', 'pongan'],
   isIn: ['es', 'en'],
   telling: ['diga', 'digan', 'dice', 'palabra', 'palabras', 'leyenda'],
-  reported: ['que', 'el'],
-  small: ['de', 'del', 'la', 'las', 'los', 'el', '&', 'y'],
+  reported: ['que', 'el', 'nombre'],
+  small: ['de', 'del', 'la', 'las', 'los', 'el', '&', 'y', 'e'],
 }

@@ -37,6 +37,7 @@ export type RosterPhrases = Phrases<
   | 'inOrder'
   | 'people'
   | 'weAre'
+  | 'ofThem'
   | 'staff'
   | 'fan'
 >

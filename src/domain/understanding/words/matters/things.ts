@@ -6,7 +6,7 @@ import type { Phrases } from './phrases.ts'
  * what stones are on (`stonesOn`, `stoneJoins`, `made`), `nothing` there, a colour `ofRole`, sides, lengths (`ofUnit`, `tall`), cuts, shares of a blend, one
  * colour for another (`recolour`, of which `into` must be one), and stones left off by place (`small` to `butNot`).
  * Said in passing: who is `going` away or home, or takes it there (`goingObjects`); what the shop did before (`doers`, `deeds`).
- * `everything` that was named is made alike.
+ * `everything` (with `everythingOn` behind it) that was named is made alike; `correcting` says that what was said is said anew.
  * Patterns: `moves` puts a thing elsewhere; `decides` and `drawingGoesOn` are said beside a drawing.
  */
 export type ThingPhrases = Phrases<
@@ -52,5 +52,7 @@ export type ThingPhrases = Phrases<
   | 'goingObjects'
   | 'doers'
   | 'everything'
+  | 'everythingOn'
+  | 'correcting'
   | 'deeds'
 >
