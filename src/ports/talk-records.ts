@@ -28,6 +28,8 @@ export type Posting = { readonly channel: string; readonly nonce: string; readon
 export type Messages = {
   /** The same nonce is the same message for good: an equal body changes nothing, another one edits it in place. */
   put(posting: Posting): Promise<{ readonly messageId: string; readonly outcome: 'posted' | 'edited' | 'already-there' }>
+  /** The same, for who need not know what became of it. */
+  say(posting: Posting): Promise<void>
   of(nonce: string): Promise<StoredMessage | null>
   /** In their places' order. */
   after(channel: string, changed: number): Promise<readonly StoredMessage[]>

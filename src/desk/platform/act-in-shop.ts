@@ -57,7 +57,7 @@ const askLoad = async (desk: Desk, { person }: Actor, id: string): Promise<Outco
   const channel = shopChannel('owner')
   const body = loadToDraw(words.drawing, desk.workshop.shop.profile.languages[0] ?? 'en')
   const shop = desk.store.shop(desk.shopId)
-  await shop.messages.put({ channel, nonce: `load-${id}`, by: 'bot', body })
+  await shop.messages.say({ channel, nonce: `load-${id}`, by: 'bot', body })
   await shop.tell('channel', channel)
   return { ...done, said: serverWords[person.language].loadComes }
 }

@@ -35,7 +35,7 @@ export const loadToDraw = (text: string, language: Message['language']): Message
 const drawLoad = async (desk: WorkerDesk, waiting: WaitingDelivery, { language }: Message): Promise<null> => {
   const shop = desk.store.shop(waiting.shopId)
   const body = await loadMessage(desk, language)
-  await shop.messages.put({ channel: waiting.channel, nonce: waiting.nonce, by: 'bot', body })
+  await shop.messages.say({ channel: waiting.channel, nonce: waiting.nonce, by: 'bot', body })
   await shop.tell('channel', waiting.channel)
   return null
 }

@@ -44,7 +44,7 @@ export const cancelOrder = async (
   const words = deskWords[conversation.language]
   const channel = conversationChannel(conversation.id)
   const answer = (text: string) =>
-    shop.messages.put({ channel, nonce: `cancel-${saidId}`, by: 'bot', body: textMessage(text, conversation.language) })
+    shop.messages.say({ channel, nonce: `cancel-${saidId}`, by: 'bot', body: textMessage(text, conversation.language) })
   const order = await shop.orders.read(orderId)
   if (order === null) return ok(null)
   if (order.state === 'collected') {

@@ -30,7 +30,7 @@ const callBack = async (desk: Desk, shop: ShopStore, ticket: StoredTicket): Prom
   const channel = shopChannel('bench')
   const name = ticketName(ticket.number)
   const put = (nonce: string, text: string) =>
-    shop.messages.put({ channel, nonce, by: 'bot', body: textMessage(text, shopLanguage(desk)) })
+    shop.messages.say({ channel, nonce, by: 'bot', body: textMessage(text, shopLanguage(desk)) })
   if ((await shop.messages.of(ticket.ticketId)) !== null) await put(ticket.ticketId, `${name}: ${words.ticketCancelled}`)
   const holder = holderOf(await shop.tickets.findings(ticket.ticketId))
   if (holder !== null) await put(`cancelled-${ticket.ticketId}`, words.calledBack(name, holder.by))

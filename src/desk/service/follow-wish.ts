@@ -49,7 +49,7 @@ const sayStatus = async (desk: Desk, shop: ShopStore, { conversation, saidId }: 
   const { language } = conversation
   const text = await orderStatus(desk, shop, conversation)
   const channel = conversationChannel(conversation.id)
-  await shop.messages.put({ channel, nonce: `status-${saidId}`, by: 'bot', body: textMessage(text, language) })
+  await shop.messages.say({ channel, nonce: `status-${saidId}`, by: 'bot', body: textMessage(text, language) })
   return ok(null)
 }
 
@@ -84,7 +84,7 @@ const askForEarlier = async (
   })
   if (signed !== null) return ok(null)
   const body = textMessage(deskWords[language].earlierAsked, language)
-  await shop.messages.put({ channel: conversationChannel(id), nonce: `earlier-${saidId}`, by: 'bot', body })
+  await shop.messages.say({ channel: conversationChannel(id), nonce: `earlier-${saidId}`, by: 'bot', body })
   return ok(null)
 }
 

@@ -40,6 +40,6 @@ export const forgetNames = async (shop: ShopStore, orderId: string): Promise<voi
     marks.some((mark) => said.includes(mark)) ? names.reduce((left, name) => left.replace(name, inPlace), said) : said
   const channel = shopChannel('owner')
   const told = await shop.messages.naming(channel, marks)
-  for (const { nonce, body } of told) await shop.messages.put({ channel, nonce, by: 'bot', body: rewritten(body, without) })
+  for (const { nonce, body } of told) await shop.messages.say({ channel, nonce, by: 'bot', body: rewritten(body, without) })
   if (told.length > 0) await shop.tell('channel', channel)
 }

@@ -22,7 +22,7 @@ const blank = async (
   const language = desk.workshop.shop.profile.languages[0] ?? 'en'
   const channel = shopChannel(at.channel)
   const body = textMessage([at.name, deskWords[language].forgotten].filter((part) => part !== '').join(': '), language)
-  await shop.messages.put({ channel, nonce: at.nonce, by: 'bot', body })
+  await shop.messages.say({ channel, nonce: at.nonce, by: 'bot', body })
   await shop.tell('channel', channel)
 }
 

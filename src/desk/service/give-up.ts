@@ -16,6 +16,6 @@ export const tellGivenUp = async (desk: Desk, { step, reason }: GivenUp): Promis
     actions: [{ id: `o:${orderId}:again-${step.step}:${revision}`, label: words.again, weight: 'main' }],
   })
   const channel = shopChannel('bench')
-  await shop.messages.put({ channel, nonce: `stuck-${step.step}-${orderId}-${revision}-${step.attempt}`, by: 'bot', body })
+  await shop.messages.say({ channel, nonce: `stuck-${step.step}-${orderId}-${revision}-${step.attempt}`, by: 'bot', body })
   await shop.tell('channel', channel)
 }

@@ -31,7 +31,7 @@ const postWords = async (shop: ShopStore, { heard, words, ...turn }: HeardTurn):
   if (words === null || words === '') return
   const channel = conversationChannel(turn.conversationId)
   const body = textMessage(words, heard.conversation.language)
-  await shop.messages.put({ channel, nonce: `in-${turnName({ ...turn, words })}`, by: 'customer', body })
+  await shop.messages.say({ channel, nonce: `in-${turnName({ ...turn, words })}`, by: 'customer', body })
 }
 
 /** Puts the replies into the conversation's channel, each of them once. */
@@ -40,7 +40,7 @@ const postReplies = async (desk: Desk, shop: ShopStore, turn: HeardTurn): Promis
   const { conversation, replies } = turn.heard
   for (const [index, reply] of replies.entries()) {
     const body = replyMessage(reply, conversation.language, desk.workshop.shop)
-    await shop.messages.put({ channel, nonce: `re-${turnName(turn)}-${index}`, by: 'bot', body })
+    await shop.messages.say({ channel, nonce: `re-${turnName(turn)}-${index}`, by: 'bot', body })
   }
   await shop.tell('channel', channel)
 }

@@ -62,6 +62,6 @@ export const offerCustomerPapers = async (
   const channel = conversationChannel(conversationId)
   const text = deskWords[language].papers
   const body = messageWith(language, { blocks: [{ kind: 'text', text, tone: 'plain' }], file: price, papers: [care] })
-  await shop.messages.put({ channel, nonce: `papers-${orderId}-${revision}`, by: 'bot', body })
+  await shop.messages.say({ channel, nonce: `papers-${orderId}-${revision}`, by: 'bot', body })
   await shop.tell('channel', channel)
 }

@@ -15,7 +15,7 @@ const tellCustomer = async (shop: ShopStore, held: HeldPlace): Promise<void> => 
   const { language } = conversationFrom(stored.state)
   const channel = conversationChannel(conversationId)
   const body = textMessage(deskWords[language].holdLapsed(held.revision), language)
-  await shop.messages.put({ channel, nonce: `lapsed-${held.id}-${held.revision}`, by: 'bot', body })
+  await shop.messages.say({ channel, nonce: `lapsed-${held.id}-${held.revision}`, by: 'bot', body })
   await shop.tell('channel', channel)
 }
 

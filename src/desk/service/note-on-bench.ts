@@ -10,6 +10,6 @@ export const noteOnBench = async (desk: Desk, member: Member, said: Extract<Inco
   const shop = desk.store.shop(desk.shopId)
   const channel = shopChannel('bench')
   const body = textMessage(text, desk.workshop.shop.profile.languages[0] ?? 'en')
-  await shop.messages.put({ channel, nonce: `note-${said.id}`, by: member.name, body })
+  await shop.messages.say({ channel, nonce: `note-${said.id}`, by: member.name, body })
   await shop.tell('channel', channel)
 }

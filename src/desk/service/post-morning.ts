@@ -17,7 +17,7 @@ export const postMorning = async (desk: WorkerDesk): Promise<void> => {
   const language = desk.workshop.shop.profile.languages[0] ?? 'en'
   const body = morningMessage(desk, await morningSheet(desk, language), language)
   const channel = shopChannel('owner')
-  await shop.messages.put({ channel, nonce: `load-${day}`, by: 'bot', body: await loadMessage(desk, language) })
-  await shop.messages.put({ channel, nonce, by: 'bot', body })
+  await shop.messages.say({ channel, nonce: `load-${day}`, by: 'bot', body: await loadMessage(desk, language) })
+  await shop.messages.say({ channel, nonce, by: 'bot', body })
   await shop.tell('channel', channel)
 }

@@ -25,7 +25,7 @@ const replaceEarlier = async (desk: Desk, shop: ShopStore, newer: StoredTicket):
     )
     if (!changed.ok) return changed
     const body = textMessage(`${ticketName(ticket.number)}: ${deskWords[language].replaced(newer.revision)}`, language)
-    await shop.messages.put({ channel: shopChannel('bench'), nonce: ticket.ticketId, by: 'bot', body })
+    await shop.messages.say({ channel: shopChannel('bench'), nonce: ticket.ticketId, by: 'bot', body })
   }
   return ok(null)
 }

@@ -30,7 +30,7 @@ export const showProgress = async (
   const { of, done, all } = stages[stage]
   const body = messageWith(conversation.language, { blocks: [{ kind: 'progress', text, done, of: all }] })
   const channel = conversationChannel(conversation.id)
-  await shop.messages.put({ channel, nonce: nonces[of](orderId, revision), by: 'bot', body })
+  await shop.messages.say({ channel, nonce: nonces[of](orderId, revision), by: 'bot', body })
   await shop.tell('channel', channel)
 }
 
@@ -53,6 +53,6 @@ export const endProgress = async (
   const text = deskWords[language].onBench(ended.ticket)
   const body = messageWith(language, { blocks: [{ kind: 'progress', text, done: 3, of: 3 }] })
   const channel = conversationChannel(conversationId)
-  await shop.messages.put({ channel, nonce: nonces.work(ended.orderId, ended.revision), by: 'bot', body })
+  await shop.messages.say({ channel, nonce: nonces.work(ended.orderId, ended.revision), by: 'bot', body })
   await shop.tell('channel', channel)
 }

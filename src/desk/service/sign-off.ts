@@ -24,7 +24,7 @@ type Signing = SignOff & { readonly order: StoredOrder; readonly placed: PlacedO
 
 const say = async (shop: ShopStore, signing: SignOff, note: { readonly nonce: string; readonly text: string }): Promise<void> => {
   const channel = conversationChannel(signing.conversation.id)
-  await shop.messages.put({ channel, nonce: note.nonce, by: 'bot', body: textMessage(note.text, signing.conversation.language) })
+  await shop.messages.say({ channel, nonce: note.nonce, by: 'bot', body: textMessage(note.text, signing.conversation.language) })
   await shop.tell('channel', channel)
 }
 

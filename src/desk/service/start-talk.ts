@@ -12,5 +12,5 @@ export const startTalk = async (
 ): Promise<void> => {
   await shop.conversations.add(id, startConversation({ id, person: { id, name: null }, language }))
   const body = replyMessage({ code: 'greeting', facts: {} }, language, desk.workshop.shop)
-  await shop.messages.put({ channel: conversationChannel(id), nonce: `greeting-${id}`, by: 'bot', body })
+  await shop.messages.say({ channel: conversationChannel(id), nonce: `greeting-${id}`, by: 'bot', body })
 }

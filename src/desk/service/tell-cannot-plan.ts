@@ -18,6 +18,6 @@ export const tellCannotPlan = async (
   const reasons = about.why.map((problem) => sayProblem(problem, language, show)).join(' ')
   const channel = shopChannel('owner')
   const body = textMessage(deskWords[language].ownerNote.cannotPlan(reasons), language)
-  await shop.messages.put({ channel, nonce: `cannot-plan-${about.orderId}-${about.revision}`, by: 'bot', body })
+  await shop.messages.say({ channel, nonce: `cannot-plan-${about.orderId}-${about.revision}`, by: 'bot', body })
   await shop.tell('channel', channel)
 }

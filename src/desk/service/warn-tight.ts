@@ -18,7 +18,7 @@ export const warnTight = async (desk: Desk): Promise<void> => {
       ],
       actions: job.fixes.flatMap(({ action }) => (action === null ? [] : [action])),
     })
-    await shop.messages.put({ channel, nonce, by: 'bot', body })
+    await shop.messages.say({ channel, nonce, by: 'bot', body })
     await shop.tell('channel', channel)
   }
 }

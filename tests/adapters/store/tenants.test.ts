@@ -104,6 +104,7 @@ const attacks: { readonly [name: string]: Attack } = {
   'conversations.read': (shop, { conversationId }) => shop.conversations.read(conversationId),
   'conversations.save': (shop, { conversationId }) => shop.conversations.save(seen(conversationId), {}),
   'messages.put': (shop, { ticketId }) => shop.messages.put({ channel: 'shop:bench', nonce: ticketId, by: 'bot', body: {} }),
+  'messages.say': (shop, { ticketId }) => shop.messages.say({ channel: 'shop:bench', nonce: ticketId, by: 'bot', body: {} }),
   'messages.of': (shop, { ticketId }) => shop.messages.of(ticketId),
   'messages.naming': (shop) => shop.messages.naming('shop:bench', ['']),
   'messages.after': (shop, { conversationId }) => shop.messages.after(`conversation:${conversationId}`, 0),

@@ -6,6 +6,7 @@ import { json, text } from './json.ts'
 import { alone } from './once.ts'
 import { pack, unpack } from './packed.ts'
 import type { Scope } from './tables.ts'
+import { unawaited } from './unawaited.ts'
 
 const eventColumns = ['code', 'orderId', 'ticketId', 'by', 'at', 'facts'] as const
 
@@ -14,6 +15,7 @@ export const eventsIn = ({ db, shopId }: Scope): Events => ({
     await db
       .insertInto('event')
       .values({ shopId, ...event, by: text(event.by), facts: json(event.facts) })
+      .modifyEnd(unawaited)
       .execute()
   },
   ofOrder: (orderId) =>

@@ -2,13 +2,14 @@ import { sql } from 'kysely'
 import type { Files, HashedFile, StoredBytes } from '../../../ports/talk-records.ts'
 import { text } from './json.ts'
 import { atomic, type Scope } from './tables.ts'
+import { unawaited } from './unawaited.ts'
 
 /** The bytes once for all, and who may show them, in one statement. */
 const keep = async ({ db, shopId }: Scope, owner: string, { hash, ...file }: HashedFile): Promise<void> => {
   await sql`
     with bytes as (insert into file (shop_id, hash, bytes) values (${shopId}, ${hash}, ${file.bytes}) on conflict do nothing)
     insert into file_use (shop_id, owner, hash, name, mime)
-    values (${shopId}, ${owner}, ${hash}, ${text(file.name)}, ${text(file.mime)}) on conflict do nothing`.execute(db)
+    values (${shopId}, ${owner}, ${hash}, ${text(file.name)}, ${text(file.mime)}) on conflict do nothing ${unawaited}`.execute(db)
 }
 
 /** Lets one more owner show a file that is kept already, by the name its first owner gave it. */

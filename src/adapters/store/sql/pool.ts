@@ -2,6 +2,7 @@ import { CamelCasePlugin, Kysely, type LogConfig, PostgresDialect } from 'kysely
 import pg from 'pg'
 import type { Address } from '../address.ts'
 import type { Database, Tables } from './tables.ts'
+import { steered } from './unawaited.ts'
 
 const int8 = 20
 
@@ -25,8 +26,8 @@ const sessionSettings = [
 const options = sessionSettings.map((setting) => `-c ${setting}`).join(' ')
 const alive = { keepAlive: true, keepAliveInitialDelayMillis: 10_000, connectionTimeoutMillis: 15_000 }
 
-export const openPool = (address: Address, most: number): pg.Pool => {
-  const pool = new pg.Pool({ ...address, ...alive, types, max: most, options })
+export const openPool = (address: Address, most: number, more: pg.PoolConfig = {}): pg.Pool => {
+  const pool = new pg.Pool({ ...address, ...alive, types, max: most, options, ...more })
   // A connection that breaks while it is idle is replaced; whoever holds one gets the error of the next statement. The pool listens
   // to idle ones alone: one that breaks between two statements of a transaction would end the process.
   pool.on('error', () => undefined)
@@ -52,16 +53,17 @@ const nameOf = (text: string): string | undefined => {
  */
 const prepareStatements = (client: pg.PoolClient): void => {
   const plain = client.query.bind(client)
-  const query = (text: string, values: unknown[] = []): Promise<pg.QueryResult> => {
+  const run = (text: string, values: unknown[]): Promise<pg.QueryResult> => {
     const name = values.length === 0 ? undefined : nameOf(text)
     return name === undefined ? plain(text, values) : plain({ name, text, values })
   }
-  Object.defineProperty(client, 'query', { value: query })
+  const query = steered(run, client.connection.stream)
+  Object.defineProperty(client, 'query', { value: (text: string, values: unknown[] = []) => query(text, values) })
 }
 
 /** The pool whose statements are the store's own, asked with a text and its values. */
 export const openStatements = (address: Address, most: number): pg.Pool => {
-  const pool = openPool(address, most)
+  const pool = openPool(address, most, { pipeline: true })
   pool.on('connect', prepareStatements)
   return pool
 }

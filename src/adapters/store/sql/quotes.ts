@@ -1,6 +1,7 @@
 import type { Pieces, Quotes } from '../../../ports/work-records.ts'
 import { json } from './json.ts'
 import { atomic, type Scope } from './tables.ts'
+import { unawaited } from './unawaited.ts'
 
 export const quotesIn = ({ db, shopId }: Scope): Quotes => ({
   put: async (key, body) => {
@@ -8,6 +9,7 @@ export const quotesIn = ({ db, shopId }: Scope): Quotes => ({
       .insertInto('quote')
       .values({ shopId, ...key, body: json(body) })
       .onConflict((on) => on.doNothing())
+      .modifyEnd(unawaited)
       .execute()
   },
   read: async ({ orderId, revision, hash }) => {
@@ -29,6 +31,7 @@ const use = async ({ db, shopId }: Scope, orderId: string, hashes: readonly stri
     .insertInto('pieceUse')
     .values(hashes.map((hash) => ({ shopId, orderId, hash })))
     .onConflict((on) => on.doNothing())
+    .modifyEnd(unawaited)
     .execute()
 }
 
@@ -40,6 +43,7 @@ export const piecesIn = (outer: Scope): Pieces => ({
         .insertInto('piece')
         .values(pieces.map(({ hash, body }) => ({ shopId: scope.shopId, hash, body: json(body) })))
         .onConflict((on) => on.doNothing())
+        .modifyEnd(unawaited)
         .execute()
       const hashes = pieces.map(({ hash }) => hash)
       await use(scope, orderId, hashes)

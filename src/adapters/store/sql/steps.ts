@@ -3,12 +3,13 @@ import type { StepKey, StepRecord, Steps } from '../../../ports/work-records.ts'
 import { text } from './json.ts'
 import { tell } from './once.ts'
 import { atomic, type Scope } from './tables.ts'
+import { unawaited } from './unawaited.ts'
 
 const columns = ['step', 'orderId', 'revision', 'attempt', 'state', 'reason'] as const
 
 const toOutbox = async (scope: Scope, { step, orderId, revision }: StepKey, attempt: number): Promise<void> => {
   const { db, shopId } = scope
-  await db.insertInto('outbox').values({ shopId, step, orderId, revision, attempt }).execute()
+  await db.insertInto('outbox').values({ shopId, step, orderId, revision, attempt }).modifyEnd(unawaited).execute()
   await tell(scope, { topic: 'outbox', id: orderId })
 }
 
@@ -77,7 +78,8 @@ export const stepsIn = (scope: Scope): Steps => ({
   want: (key) => want(scope, key),
   renew: (key) => renew(scope, key),
   done: async (key) => {
-    await ofKey(scope, key).set({ state: 'done', reason: null, doneAt: sql<Date>`coalesce(done_at, now())` }).execute()
+    const done = { state: 'done', reason: null, doneAt: sql<Date>`coalesce(done_at, now())` } as const
+    await ofKey(scope, key).set(done).modifyEnd(unawaited).execute()
   },
   giveUp: async (key, reason) => {
     await ofKey(scope, key)

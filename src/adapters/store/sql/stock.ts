@@ -3,6 +3,7 @@ import type { MoveKind, Need, StockChange } from '../../../domain/stock/ledger.t
 import type { LedgerPart, ShelfTemplate, StockBook, StockLot } from '../../../ports/stock-records.ts'
 import { text } from './json.ts'
 import { atomic, type Scope } from './tables.ts'
+import { unawaited } from './unawaited.ts'
 
 const total = sql<number>`sum(amount)::bigint`
 
@@ -49,7 +50,7 @@ const movesIn = ({ db, shopId, time }: Scope): Moves => ({
     if (moves.length === 0) return
     const words = (said: string | null | undefined): string | null => (said === null || said === undefined ? null : text(said))
     const rows = moves.map(({ lot = '', by, why, ...move }) => ({ shopId, ...move, lot, by: words(by), why: words(why) }))
-    await db.insertInto('stockMove').values(rows).execute()
+    await db.insertInto('stockMove').values(rows).modifyEnd(unawaited).execute()
   },
   sums: async () => {
     const rows = await db
@@ -109,9 +110,10 @@ const needsIn = (outer: Scope): Needs => ({
   lacking: (items) => (items.length === 0 ? Promise.resolve([]) : lacking(outer, items)),
   want: (orderId, needs) =>
     atomic(outer, async ({ db, shopId }) => {
-      await db.deleteFrom('stockNeed').where('shopId', '=', shopId).where('orderId', '=', orderId).execute()
+      const old = db.deleteFrom('stockNeed').where('shopId', '=', shopId).where('orderId', '=', orderId)
+      await old.modifyEnd(unawaited).execute()
       const rows = needs.filter(({ amount }) => amount > 0).map((need) => ({ shopId, orderId, ...need }))
-      if (rows.length > 0) await db.insertInto('stockNeed').values(rows).execute()
+      if (rows.length > 0) await db.insertInto('stockNeed').values(rows).modifyEnd(unawaited).execute()
     }),
 })
 

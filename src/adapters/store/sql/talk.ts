@@ -1,4 +1,4 @@
-import { sql } from 'kysely'
+import { type RawBuilder, sql } from 'kysely'
 import { ok } from '../../../domain/result/result.ts'
 import type { Kept, Seen } from '../../../ports/keeping.ts'
 import { deliveryTopic } from '../../../ports/platform-records.ts'
@@ -12,8 +12,9 @@ import type {
 } from '../../../ports/talk-records.ts'
 import { waitForDelivery } from './deliveries.ts'
 import { json, text } from './json.ts'
-import { alone, tell } from './once.ts'
+import { inTurn, notice } from './once.ts'
 import { atomic, type Scope } from './tables.ts'
+import { unawaited } from './unawaited.ts'
 import { alreadyThere, outdated } from './versions.ts'
 
 const columns = ['conversationId', 'state', 'version'] as const
@@ -54,11 +55,13 @@ export const conversationsIn = (scope: Scope): Conversations => ({
   save: (seen, state) => save(scope, seen, state),
 })
 
-type Put = { readonly messageId: string; readonly edits: number; readonly delivers: number }
+type Put = { readonly messageId: string; readonly edits: number }
 
-/** The message, and in the same statement the note that a new body of the bot waits to be delivered where its channel stands on a platform. */
-const putRow = async ({ db, shopId, time }: Scope, { channel, nonce, by, body }: Posting): Promise<Put | undefined> => {
-  const { rows } = await sql<Put>`
+/**
+ * The message, and in the same statement the note that a new body of the bot waits to be delivered where its channel stands on a platform,
+ * and the news of it. One statement, so that two processes that post the same nonce at once make one message.
+ */
+const putting = ({ shopId, time }: Scope, { channel, nonce, by, body }: Posting): RawBuilder<Put> => sql<Put>`
     with put as (
       insert into message (shop_id, message_id, channel, nonce, seq, changed, by, at, body)
       values (${shopId}, gen_random_uuid()::text, ${channel}, ${nonce}, nextval('message_change'), currval('message_change'),
@@ -67,28 +70,29 @@ const putRow = async ({ db, shopId, time }: Scope, { channel, nonce, by, body }:
         where message.body is distinct from excluded.body
       returning message_id, edits, seq, changed
     ), waits as (${waitForDelivery({ shopId, channel, nonce, by })})
-    select message_id, edits, (select count(*) from waits) as delivers from put`.execute(db)
-  return rows[0]
-}
+    select message_id, edits, (select ${notice(shopId, { topic: deliveryTopic, id: channel })} from waits) as told from put`
 
 /**
- * One statement, so that two processes that post the same nonce at once make one message. Readers ask for what is newer than
- * the change number they saw last, so the numbers of a channel must appear in order: posting to a channel goes one by one.
+ * Readers ask for what is newer than the change number they saw last, so the numbers of a channel must appear in order: posting to a
+ * channel goes one by one.
  */
+const oneByOne = ({ db, shopId }: Scope, channel: string): Promise<void> => inTurn(db, `channel ${channel} of ${shopId}`)
+
+const say = async (scope: Scope, posting: Posting): Promise<void> => {
+  await oneByOne(scope, posting.channel)
+  await sql`${putting(scope, posting)} ${unawaited}`.execute(scope.db)
+}
+
 const put = async (scope: Scope, posting: Posting): ReturnType<Messages['put']> => {
   const { db, shopId } = scope
-  const { channel, nonce } = posting
-  await alone(db, `channel ${channel} of ${shopId}`)
-  const row = await putRow(scope, posting)
-  if (row !== undefined) {
-    if (row.delivers > 0) await tell(scope, { topic: deliveryTopic, id: channel })
-    return { messageId: row.messageId, outcome: row.edits === 0 ? 'posted' : 'edited' }
-  }
+  await oneByOne(scope, posting.channel)
+  const [row] = (await putting(scope, posting).execute(db)).rows
+  if (row !== undefined) return { messageId: row.messageId, outcome: row.edits === 0 ? 'posted' : 'edited' }
   const { messageId } = await db
     .selectFrom('message')
     .select('messageId')
     .where('shopId', '=', shopId)
-    .where('nonce', '=', nonce)
+    .where('nonce', '=', posting.nonce)
     .executeTakeFirstOrThrow()
   return { messageId, outcome: 'already-there' }
 }
@@ -132,6 +136,7 @@ const naming = ({ db, shopId }: Scope, channel: string, words: readonly string[]
 
 export const messagesIn = (scope: Scope): Messages => ({
   put: (posting) => atomic(scope, (inner) => put(inner, posting)),
+  say: (posting) => atomic(scope, (inner) => say(inner, posting)),
   of: (nonce) => of(scope, nonce),
   after: (channel, changed) => after(scope, channel, changed),
   naming: (channel, words) => naming(scope, channel, words),

@@ -35,7 +35,7 @@ export const tellOwner = async (desk: Desk, shop: ShopStore, note: OwnerNote): P
   const { nonce, text, tone = 'caution', actions = [] } = note
   const channel = shopChannel('owner')
   const body = messageWith(shopLanguage(desk), { blocks: [{ kind: 'text', text, tone }], actions })
-  await shop.messages.put({ channel, nonce, by: 'bot', body })
+  await shop.messages.say({ channel, nonce, by: 'bot', body })
   await shop.tell('channel', channel)
 }
 
@@ -50,6 +50,6 @@ export const tellCustomer = async (
   if (id === null || stored === null) return
   const { language } = conversationFrom(stored.state)
   const channel = conversationChannel(id)
-  await shop.messages.put({ channel, nonce: note.nonce, by: 'bot', body: textMessage(note.text(language), language) })
+  await shop.messages.say({ channel, nonce: note.nonce, by: 'bot', body: textMessage(note.text(language), language) })
   await shop.tell('channel', channel)
 }

@@ -60,7 +60,7 @@ export const askCustomer = async (
   const text = questionOf(said, proposal)
   const body = messageWith(language, { blocks: [{ kind: 'text', text, tone: 'caution' }], actions: actionsOf(said, proposal) })
   const channel = conversationChannel(conversationId)
-  await shop.messages.put({ channel, nonce: `ask-${job.orderId}-${written.value}`, by: 'bot', body })
+  await shop.messages.say({ channel, nonce: `ask-${job.orderId}-${written.value}`, by: 'bot', body })
   await shop.tell('channel', channel)
   const facts = { kind: proposal.kind, at: proposal.at }
   await shop.events.add({ code: 'promise-asked', orderId: job.orderId, ticketId: null, by: 'owner', at: desk.clock.now(), facts })
@@ -104,7 +104,7 @@ const tellOwner = async (
   })
   const text = said.words.answered[told.yes ? 'yes' : 'no'](job, what)
   const channel = shopChannel('owner')
-  await shop.messages.put({ channel, nonce: `answer-${told.answer.id}`, by: 'bot', body: textMessage(text, language) })
+  await shop.messages.say({ channel, nonce: `answer-${told.answer.id}`, by: 'bot', body: textMessage(text, language) })
   await shop.tell('channel', channel)
 }
 
@@ -122,7 +122,7 @@ export const hearAnswer = async (desk: Desk, shop: ShopStore, answer: Answer): P
   const said = planWords(desk, answer.language, new Map())
   const channel = conversationChannel(answer.conversationId)
   const say = async (text: string): Promise<void> => {
-    await shop.messages.put({ channel, nonce: `answered-${answer.id}`, by: 'bot', body: textMessage(text, answer.language) })
+    await shop.messages.say({ channel, nonce: `answered-${answer.id}`, by: 'bot', body: textMessage(text, answer.language) })
     await shop.tell('channel', channel)
   }
   if (proposal === undefined) {
