@@ -70,7 +70,7 @@ const heardIn = (says: string, language: 'en' | 'es'): ((fact: string) => boolea
 }
 
 test.each([
-  { language: 'en', orders: english, understood: 318 },
+  { language: 'en', orders: english, understood: 319 },
   { language: 'es', orders: spanish, understood: 312 },
 ] as const)('usual orders are heard no worse than they have been: $language', ({ language, orders, understood }) => {
   const facts = orders.flatMap(([says, heard]) => {

@@ -16,9 +16,10 @@ export const garmentIds: Readonly<Record<GarmentKind, string>> = {
 }
 
 /** A garment of a kind that is there already, in another colour and counted apart, is a second one. */
-const garmentId = (walk: Walk, kind: GarmentKind): string => {
+const garmentId = (walk: Walk, item: GarmentItem, kind: GarmentKind): string => {
   const id = garmentIds[kind]
   const there = walk.draft.garments[id]
+  if (item.another === true && there !== undefined) return `${id}-2`
   const colour = walk.waiting.find((item) => item.kind === 'colour')
   const counted = walk.waiting.some((item) => item.kind === 'figure' || item.kind === 'count')
   const differs = there?.colour !== undefined && colour?.kind === 'colour' && colour.id !== there.colour
@@ -170,7 +171,8 @@ export const hearGarment = (walk: Walk, item: GarmentItem, at: number): void => 
     applyWaiting(walk)
     return
   }
-  const id = garmentId(walk, kind)
+  const id = garmentId(walk, item, kind)
+  if (item.another === true) putGarment(walk, id, { ...walk.draft.garments[garmentIds[kind]] })
   putGarment(walk, id, { kind, ...(item.catalogue === undefined ? {} : { catalogue: item.catalogue }) })
   startGarment(walk, id, at)
 }

@@ -53,7 +53,8 @@ const bareAt = (draft: Draft, asked: Asked | null): readonly string[] | null => 
       draft.styles[id]?.colour === undefined,
   )
   const mark = marks.length === 1 ? marks[0]?.[0] : undefined
-  if (mark !== undefined && (bare === undefined || draft.marks[mark]?.content === 'text'))
+  const dressed = Object.keys(draft.garments).length > 0
+  if (mark !== undefined && ((bare === undefined && dressed) || draft.marks[mark]?.content === 'text'))
     return ['marks', mark, 'style', 'colour']
   const garment = bare ?? (Object.keys(draft.garments).length === 0 ? 'jersey' : undefined)
   if (garment !== undefined) return ['garments', garment, 'colour']

@@ -57,10 +57,32 @@ const withShares = (items: readonly Item[]): readonly Item[] => {
   })
 }
 
+const printed: ReadonlySet<Item['kind']> = new Set(['content', 'text', 'word'])
+
+/** What is put on a batch behind a "with": a colour and what has it. */
+const isMadeWith = (items: readonly Item[], at: number): boolean => {
+  const ahead = items.slice(at + 1, at + 8)
+  const end = ahead.findIndex((item) => item.kind === 'comma' || item.kind === 'stop')
+  const own = end < 0 ? ahead : ahead.slice(0, end)
+  return items[at]?.kind === 'with' && own.some((item) => printed.has(item.kind)) && own.some((item) => item.kind === 'colour')
+}
+
+/** "9 tees with a blue number and 9 with a red number": the garment of the batch before, for another batch of it. */
+const batchOf = (items: readonly Item[], at: number): Garment | null => {
+  if (!isAmount(items[at]) || !isLink(items[at - 1]) || !isMadeWith(items, at + 1)) return null
+  const from = items.slice(0, at).findLastIndex((item) => item.kind === 'garment')
+  const garment = items[from]
+  const counted = items.slice(Math.max(0, from - 4), from).some(isAmount)
+  const made = items.slice(from, at).some((_, index) => isMadeWith(items, from + index))
+  return garment?.kind === 'garment' && counted && made ? garment : null
+}
+
 /** The items with garments put in where their noun is left out between counted colours. */
 export const withLeftOut = (given: readonly Item[]): readonly Item[] => {
   const items = withShares(withUnits(given))
   return items.flatMap((item, at) => {
+    const batch = batchOf(items, at)
+    if (batch !== null) return [item, { ...batch, another: true, from: item.to, to: item.to }]
     const garment = isCountedHue(items, at) ? sharedGarment(items, at) : null
     return garment === null ? [item] : [item, { ...garment, from: item.to, to: item.to }]
   })

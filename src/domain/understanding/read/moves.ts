@@ -2,9 +2,10 @@ import type { PlaceId } from '../../garment/place.ts'
 import type { Draft, Mark } from '../draft.ts'
 import type { Patch } from '../patch.ts'
 import { spoken } from '../words/languages.ts'
+import { span } from './change.ts'
 import { placesAt } from './groups.ts'
 import type { Term } from './lexicon.ts'
-import { fold, type Token } from './tokens.ts'
+import { fold, isEnd, type Token } from './tokens.ts'
 
 const moving = new RegExp(`\\b${spoken.things.moves}\\b`, 'u')
 
@@ -23,12 +24,22 @@ const patchesFor = (id: string, mark: Mark, place: PlaceId): readonly Patch[] =>
 const isBeforePlace = (no: Term, terms: readonly Term[]): boolean =>
   terms.some((term) => term.meaning.kind === 'place' && term.from >= no.to && term.from <= no.to + 2)
 
-/** "actually put it on the front", "move the names below the number": the one thing of that kind changes its place. */
-export const readMove = (
-  text: string,
-  { tokens, terms, draft }: { readonly tokens: readonly Token[]; readonly terms: readonly Term[]; readonly draft: Draft },
-): Move => {
-  if (text.length > 120 || !moving.test(fold(text))) return nothing
+type Stretch = { readonly tokens: readonly Token[]; readonly from: number; readonly terms: readonly Term[] }
+
+/** The sentences of a message, each with its terms; `from` is where its first token stands. */
+const stretchesOf = (tokens: readonly Token[], terms: readonly Term[]): readonly Stretch[] => {
+  const ends = [...[...tokens.keys()].filter((at) => isEndOf(tokens[at])), tokens.length]
+  return ends.map((to, index) => {
+    const from = index === 0 ? 0 : (ends[index - 1] ?? 0) + 1
+    return { tokens: tokens.slice(from, to), from, terms: terms.filter((term) => term.from >= from && term.to <= to) }
+  })
+}
+
+const isEndOf = (token: Token | undefined): boolean => token !== undefined && isEnd(token)
+
+const moveIn = (text: string, { tokens, from, terms }: Stretch, draft: Draft): Move => {
+  const words = text.slice(tokens[0]?.start ?? 0, tokens.at(-1)?.end ?? 0)
+  if (words.length > 120 || !moving.test(fold(words))) return nothing
   const negated = (term: Term): boolean =>
     terms.some((one) => one.meaning.kind === 'no' && one.to <= term.from && one.to >= term.from - 2)
   const places = terms.filter((term) => term.meaning.kind === 'place' && !negated(term))
@@ -43,5 +54,15 @@ export const readMove = (
   const [place, ...more] = only === undefined ? [] : placesAt(only[1].content, spot.meaning.id)
   if (only === undefined || marks.length !== 1 || place === undefined || more.length > 0 || only[1].place === place)
     return nothing
-  return { patches: patchesFor(only[0], only[1], place), taken: new Set(tokens.keys()) }
+  return { patches: patchesFor(only[0], only[1], place), taken: span(from, from + tokens.length) }
+}
+
+/** "actually put it on the front", "move the names below the number": the one thing of that kind changes its place. */
+export const readMove = (
+  text: string,
+  { tokens, terms, draft }: { readonly tokens: readonly Token[]; readonly terms: readonly Term[]; readonly draft: Draft },
+): Move => {
+  if (text.length > 400) return nothing
+  const found = stretchesOf(tokens, terms).map((stretch) => moveIn(text, stretch, draft))
+  return found.find(({ patches }) => patches.length > 0) ?? nothing
 }

@@ -4,13 +4,14 @@ import type { Patch } from '../patch.ts'
 import { listed } from '../words/languages.ts'
 import { makeAllAlike } from './all-alike.ts'
 import { garmentIds, hearGarment, hearRole } from './hear-garment.ts'
-import { hearContent, hearOutline, hearStones, hearText, hearWord, negatedPlace, takeMake } from './hear-mark.ts'
+import { hearContent, hearOutline, hearStones, hearText, hearWord, takeMake } from './hear-mark.ts'
 import { withoutPassing } from './in-passing.ts'
 import type { Item } from './items.ts'
 import { withLeftOut } from './left-out.ts'
 import { applyWaiting, isNegated, isOtherOwn } from './look-around.ts'
 import { modify } from './modify.ts'
 import { usesOf } from './recolour.ts'
+import { negatedPlace } from './refused-place.ts'
 import { split, splitsAt } from './split-makes.ts'
 import { spreadPlaces } from './spread-places.ts'
 import { isPlaceOf, waits } from './waiting.ts'
@@ -192,6 +193,7 @@ const twoOfAKind = ({ items }: Start): boolean => {
         ? [items.slice(Math.max(0, at - 3), at).find((one) => one.kind === 'colour')?.key]
         : [],
     )
+  if (items.some((item) => item.kind === 'garment' && item.another === true)) return true
   return Object.keys(garmentIds).some((kind) => new Set(colours(kind).filter((colour) => colour !== undefined)).size > 1)
 }
 

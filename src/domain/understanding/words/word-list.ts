@@ -30,13 +30,14 @@ export type Meaning =
   | { readonly kind: 'content'; readonly id: 'number' | 'name' }
   /** `make`: speaks of how all is lettered and not of words to write: "white print". */
   | { readonly kind: 'word'; readonly make?: true }
-  /** `loose`: people call any top so: "rugby shirts", "playeras". */
+  /** `loose`: people call any top so: "rugby shirts", "playeras". `another`: the same cloth again for another batch. */
   | {
       readonly kind: 'garment'
       readonly id: GarmentKind
       readonly catalogue?: string
       readonly unnumbered?: GarmentKind
       readonly loose?: true
+      readonly another?: true
     }
   | { readonly kind: 'role'; readonly id: 'home' | 'away' }
   | { readonly kind: 'knit'; readonly id: Knit }

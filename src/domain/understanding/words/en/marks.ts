@@ -169,6 +169,17 @@ export const enMarks: WordList = [
       'we supply',
       'we provide',
       'ours',
+      ...[
+        'ourselves',
+        'we already bought',
+        'already bought the',
+        'already bought our',
+        'bought our own',
+        'bring em in',
+        'bring em',
+      ],
+      ...["i'll supply", "we'll supply", 'we will supply', "i'll provide", "we'll provide", 'we will provide', 'ill supply'],
+      ...['i will bring', 'i already have', 'i have my own', 'you put them on ours'],
     ],
   },
 ]

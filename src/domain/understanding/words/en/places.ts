@@ -30,6 +30,14 @@ export const enPlaces: WordList = [
     words: [
       'above',
       'above the number',
+      ...[
+        'above the back number',
+        'above the back numbers',
+        'over the back number',
+        'over the back numbers',
+        'on top',
+        'atop the number',
+      ],
       'above the numbers',
       'above number',
       'over the number',
@@ -47,6 +55,14 @@ export const enPlaces: WordList = [
     means: { kind: 'place', id: 'below' },
     words: [
       'under the number',
+      ...[
+        'under the back number',
+        'under the back numbers',
+        'below the back number',
+        'under it',
+        'beneath it',
+        'beneath',
+      ],
       'underneath the number',
       'underneath the numbers',
       'beneath the numbers',
