@@ -11,8 +11,8 @@ const sets = [
   { folder: 'conversations-fourth-held-out', understood: 173, wrong: 0 },
   { folder: 'conversations-fifth-held-out', understood: 324, wrong: 0 },
   { folder: 'conversations-sixth-held-out', understood: 269, wrong: 0 },
-  { folder: 'conversations-seventh-held-out', understood: 342, wrong: 0 },
-  { folder: 'conversations-eighth-held-out', understood: 314, wrong: 0 },
+  { folder: 'conversations-seventh-held-out', understood: 348, wrong: 0 },
+  { folder: 'conversations-eighth-held-out', understood: 318, wrong: 0 },
   { folder: 'conversations-ninth-held-out', understood: 259, wrong: 18 },
 ]
 

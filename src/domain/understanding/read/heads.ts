@@ -43,7 +43,7 @@ export const labels = (tokens: readonly Token[]): ReadonlySet<number> => {
 }
 
 export const headPatches = (scene: Scene, tokens: readonly Token[], terms: readonly Term[]): readonly Patch[] => {
-  const people = readPeople(scene.text).filter((patch) => !namesSport(scene.lexicon, patch))
+  const people = readPeople(scene.text, scene.before.orders).filter((patch) => !namesSport(scene.lexicon, patch))
   const names = people.flatMap((patch) =>
     typeof patch.value === 'string' && patch.path.length === 1 && patch.path[0] !== 'handOver' ? [patch.value] : [],
   )

@@ -7,9 +7,9 @@ const said = spoken.people
 const NAME = [
   "(?<![\\p{L}\\p{M}'’.-])",
   `(?:\\p{Lu}[\\p{L}\\p{M}'’-]{0,40}(?:(?<=(?<!\\p{L})(?:\\p{Lu}|${said.shortened}))\\.)?)`,
-  `(?: (?:${said.particles} )?(?!${said.endsName})\\p{Lu}[\\p{L}\\p{M}'’-]{0,40}){0,3}`,
+  `(?: (?:${said.particles} )?(?!${said.endsName}|(?:CH|XG|XS|X{1,3}L|[YAW]X?[SML])(?!\\p{L}))\\p{Lu}[\\p{L}\\p{M}'’-]{0,40}){0,3}`,
 ].join('')
-const TITLE = `(?:(?<![\\p{L}\\p{M}])(?:${said.titles}|${said.ours} (?:\\p{Ll}{1,20} )?\\p{Ll}{1,20}) ){0,3}`
+const TITLE = `(?:(?<![\\p{L}\\p{M}])(?:${said.titles}|${said.ours} (?:\\p{Ll}{1,20} )?\\p{Ll}{1,20}),? ){0,3}`
 
 const pattern = (source: string): RegExp => new RegExp(source.replaceAll('NAME', `(${NAME})`).replaceAll('TITLE', TITLE), 'u')
 
@@ -47,12 +47,48 @@ const notNames = new RegExp(`^${said.notNames}$`, 'u')
 
 const bodies = listed.people.body.map((source) => new RegExp(source, 'u'))
 
-const personPatches = (text: string): readonly Patch[] => {
+/** Somebody who is said to be something: "Jill Paxton is our treasurer", "our AD is Mark Sutter". */
+const introduced: readonly RegExp[] = [
+  pattern(`TITLENAME,? (?:${said.isOurs})`),
+  pattern(`(?:${said.ours}) (?:[\\p{L}]{2,20} ){1,2}(?:${said.isPerson}) TITLENAME`),
+]
+
+/** What he, she or the writer does: "she pays", "I'm paying". */
+const acts: readonly (readonly [Role, RegExp, RegExp])[] = (['signsOff', 'pays', 'collects'] as const).map((role) => {
+  const does = { signsOff: said.signs, pays: said.pays, collects: said.collects }[role]
+  const mine = { signsOff: said.iSign, pays: said.iPay, collects: said.iCollect }[role]
+  return [
+    role,
+    new RegExp(`(?<!\\p{L})(?:${said.heOrShe}) (?:\\p{Ll}{1,12} ){0,2}?(?:${does})(?!\\p{L})`, 'iu'),
+    new RegExp(`(?<!\\p{L})(?:${mine})(?!\\p{L})`, 'iu'),
+  ]
+})
+
+const nameIn = (text: string, list: readonly RegExp[]): string | undefined =>
+  list
+    .map((one) => one.exec(text)?.[1])
+    .find((one) => one !== undefined && !notNames.test(one))
+    ?.replace(/[.,]+$/, '')
+
+/** Who does what by "she", "he" or "I": somebody introduced in the same message, or who writes. */
+const byPronoun = (text: string, found: readonly Patch[], writer: string | undefined): readonly Patch[] => {
+  const named = nameIn(text, introduced)
+  const orders = found.find(({ path }) => path[0] === 'orders')?.value
+  const own = typeof orders === 'string' ? orders : writer
+  return acts.flatMap(([role, theirs, mine]): readonly Patch[] => {
+    if (found.some(({ path }) => path[0] === role)) return []
+    if (named !== undefined && theirs.test(text)) return [{ path: [role], value: named }]
+    return own !== undefined && mine.test(text) ? [{ path: [role], value: own }] : []
+  })
+}
+
+const personPatches = (text: string, writer: string | undefined): readonly Patch[] => {
   const found: Patch[] = []
   for (const [role, list] of patterns) {
-    const name = list.map((one) => one.exec(text)?.[1]).find((one) => one !== undefined && !notNames.test(one))
-    if (name !== undefined) found.push({ path: [role], value: name.replace(/[.,]+$/, '') })
+    const name = nameIn(text, list)
+    if (name !== undefined) found.push({ path: [role], value: name })
   }
+  found.push(...byPronoun(text, found, writer))
   const body = bodies.map((one) => one.exec(text)?.[1]).find((one) => one !== undefined)
   return body === undefined ? found : [...found, { path: ['pays'], value: body }]
 }
@@ -104,10 +140,10 @@ const moneyOf = (raw: string): readonly Patch[] => {
 }
 
 /** Who orders, signs off, pays and collects, how it is handed over, and what was said of money. Names stand as they were written. */
-export const readPeople = (text: string): readonly Patch[] => {
+export const readPeople = (text: string, writer?: string): readonly Patch[] => {
   const plain = text.normalize('NFD').replace(/\p{M}/gu, '')
   const handOver = handOvers.find(([, words]) => words.test(plain))?.[0]
-  const people = personPatches(text)
+  const people = personPatches(text, writer)
   const collects = people.some((patch) => patch.path[0] === 'collects')
   const how = handOver ?? (collects ? 'collect' : undefined)
   return [...people, ...(how === undefined ? [] : [{ path: ['handOver'], value: how }]), ...moneyOf(text)]

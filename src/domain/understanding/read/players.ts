@@ -24,7 +24,8 @@ type Here = Scene & { readonly since: number }
 
 const opening = new Set(listed.players.opening)
 
-const isOther =
+/** Words that are nobody's name where players are named. */
+export const isOtherThan =
   (lexicon: Lexicon) =>
   (token: Token): boolean =>
     opening.has(token.key) ||
@@ -95,7 +96,7 @@ const isNextOf = ({ tokens, since }: Here, at: number): boolean =>
 const nameFirst = (scene: Here, at: number): Found | null => {
   const before = scene.tokens[at - 1]
   const glued = isNumber(before) && before?.end === scene.tokens[at]?.start
-  const named = glued ? null : nameAt(scene.tokens, at, isOther(scene.lexicon))
+  const named = glued ? null : nameAt(scene.tokens, at, isOtherThan(scene.lexicon))
   if (named === null) return null
   const next = skip(scene.tokens, named.to)
   const number = numberAt(scene, next)
@@ -114,7 +115,7 @@ const isEdge = (token: Token | undefined): boolean => token === undefined || tok
 const bareLine = (scene: Scene, at: number): Found | null => {
   const { tokens, lexicon } = scene
   const number = isEdge(tokens[at - 1]) ? numberAt(scene, at) : null
-  const named = number === null ? null : nameAt(tokens, at + 1, isOther(lexicon))
+  const named = number === null ? null : nameAt(tokens, at + 1, isOtherThan(lexicon))
   const size = named === null ? null : sizeAt(tokens, named.to, false)
   if (number === null || named === null || size?.size === undefined || !isEdge(tokens[size.to])) return null
   const fit = size.fit === undefined ? {} : { fit: size.fit }
@@ -132,7 +133,7 @@ const bareLines = (scene: Scene): ReadonlyMap<number, Found> => {
 const addedName = (scene: Here, at: number): Found | null => {
   const { tokens } = scene
   const added = isAdd(tokens[at - 1]) || (isWord(tokens[at - 1], ...listed.players.added) && isAdd(tokens[at - 2]))
-  const named = added ? nameAt(tokens, at, isOther(scene.lexicon)) : null
+  const named = added ? nameAt(tokens, at, isOtherThan(scene.lexicon)) : null
   if (named === null || rowsByName(scene.draft.rows, named.name).length > 0) return null
   const { player, to, sized } = withSize(tokens, { name: named.name }, named.to)
   const goesOn = isNumber(tokens[to]) || isWord(tokens[to], ...listed.players.numbered)
@@ -152,7 +153,7 @@ const numberFirst = (scene: Here, at: number): Found | null => {
   const start = marked ? skip(tokens, at) : at
   const number = numberAt(scene, start)
   if (number === null || !marked || /^\p{Lu}{4,}$/u.test(tokens[at]?.text ?? '')) return null
-  const named = nameAt(tokens, skip(tokens, start + 1), isOther(scene.lexicon))
+  const named = nameAt(tokens, skip(tokens, start + 1), isOtherThan(scene.lexicon))
   if (named === null) return nameless(scene, { at, start, number })
   const { player, to, sized } = withSize(tokens, { name: named.name, number }, named.to)
   return sized || tokens[at]?.text === '#' || isWord(tokens[at], ...listed.players.sure)

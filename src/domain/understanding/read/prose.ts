@@ -17,6 +17,7 @@ import { itemsOf } from './items.ts'
 import { type Lexicon, type Term, termsOf } from './lexicon.ts'
 import { addCounted } from './merge-players.ts'
 import { readMove } from './moves.ts'
+import { readNamedSizes } from './named-sizes.ts'
 import { readNamesInOrder } from './names-in-order.ts'
 import { readNumberLists } from './number-lists.ts'
 import { readPlayers } from './players.ts'
@@ -111,10 +112,12 @@ const readRows = (scene: Prose, tokens: readonly Token[]): Rosterlike => {
   add(addPlayers(draft.rows, everyone.players))
   add(readNamesInOrder(scene.text, draft))
   free = without(free, inline.taken)
+  const sized = readNamedSizes({ tokens: free, draft, lexicon: scene.lexicon })
+  add(addPlayers(draft.rows, sized.players))
   return {
     patches,
     open: [...corrections.open, ...dated.open],
-    taken: union(corrections.taken, dated.taken, listed.taken, everyone.taken, inline.taken),
+    taken: union(corrections.taken, dated.taken, listed.taken, everyone.taken, inline.taken, sized.taken),
   }
 }
 

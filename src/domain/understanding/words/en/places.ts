@@ -55,14 +55,7 @@ export const enPlaces: WordList = [
     means: { kind: 'place', id: 'below' },
     words: [
       'under the number',
-      ...[
-        'under the back number',
-        'under the back numbers',
-        'below the back number',
-        'under it',
-        'beneath it',
-        'beneath',
-      ],
+      ...['under the back number', 'under the back numbers', 'below the back number', 'under it', 'beneath it', 'beneath'],
       'underneath the number',
       'underneath the numbers',
       'beneath the numbers',

@@ -11,6 +11,7 @@ export const enPlayers: PlayerPhrases = {
     ...['size', 'is', 'number', 'nº', 'n°', 'name', 'wears', 'in', 'a', 'an', 'and', 'he', 'she'],
     ...['for', "she's", "he's", 'wants', 'wearing', 'no'],
   ],
+  takenBack: ['no', 'sorry', 'wait', 'oops', 'i'],
   added: ['plus', 'a'],
   loose: ['number', 'nº', 'n°', 'num', 'num.'],
   sure: ['number', 'nº', 'n°', 'num', 'num.'],

@@ -7,6 +7,7 @@ export const enTeam: TeamPhrases = {
   bodies: [...['club', 'team', 'academy', 'school', 'high', 'middle', 'elementary', 'league', 'company', 'crew', 'fc', 'hs']],
   joiners: ['of', 'the', '&'],
   personal: [
+    ...['principal', 'ad', 'sister', 'brother', 'mom', 'dad', 'treasurer', 'secretary', 'sincerely'],
     ...["i'm", 'im', 'coach', 'ms', 'ms.', 'mr', 'mr.', 'mrs', 'name', 'husband', 'wife', 'director', 'add'],
     ...['drop'],
   ],

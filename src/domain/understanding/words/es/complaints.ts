@@ -45,7 +45,7 @@ export const esComplaints: ComplaintPhrases = {
   notNumber: ['de ', 'lavad', 'dia', 'mes'],
   counted: ['lavad', 'veces', 'dias', 'semanas'],
   and: ['y'],
-  teamIs: ['[Ee]quipo(?: es| de)?', '[Cc]lub'],
+  teamIs: ['(?:[Ss]omos|[Ss]oy|[Ee]scribo) del? (?:la |los |las )?\\p{Ll}+(?: de \\p{Ll}+)?', '[Ee]quipo(?: es| de)?', '[Cc]lub'],
   teamArticle: ['los ', 'las ', 'de '],
   teamBeside: ['nuestr[oa]s', 'de l[ao]s'],
   links: ['de la', 'de los', 'de', 'del'],

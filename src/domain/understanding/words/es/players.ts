@@ -24,6 +24,7 @@ export const esPlayers: PlayerPhrases = {
     ...['con', 'al', 'el', 'la', 'talla', 'es', 'numero', 'nº', 'n°', 'nombre', 'usa', 'a', 'en'],
     ...['de', 'que', 'para', 'llamado', 'llamada', 'y', 'quiere', 'trae', 'lleva', 'usara', 'no'],
   ],
+  takenBack: ['no', 'perdon', 'digo'],
   added: ['a'],
   loose: ['la', 'el', 'al', 'numero', 'nº', 'n°', 'num', 'num.'],
   sure: ['nº', 'n°', 'num', 'num.'],

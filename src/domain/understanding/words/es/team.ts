@@ -10,7 +10,7 @@ export const esTeam: TeamPhrases = {
   joiners: ['de', 'del', 'la', 'los', 'las', '&'],
   personal: [
     ...[
-      'soy',
+      ...['soy', 'papa', 'mama', 'hermana', 'hermano', 'tesorera', 'tesorero', 'hijo', 'hija', 'atentamente'],
       'nombre',
       'profe',
       'maestra',

@@ -4,6 +4,7 @@ import type { Phrases } from './phrases.ts'
  * Who orders, signs, pays and collects, in the text as it is written: a name has `particles` inside it, `shortened` words that keep
  * their full stop, and ends before `endsName`; `titles` and what is `ours` may stand before it. What a person does stands behind the
  * name (`orders`, `signs`, `pays`, `collects`) or before it (`signer` with `theirs` between, `signedBy`, `paidBy`, `collectedBy`).
+ * Somebody introduced (`isOurs`, `isPerson`) is who `heOrShe` speaks of; `iSign`, `iPay` and `iCollect` speak of who writes.
  * `opens` and `closes` a message with its writer; `itIs … itIsFrom` holds a name in small letters. `body`: whole patterns, each with
  * one group, of a club or school that pays. `post`, `toField` and `collect` are looked for without accents.
  */
@@ -22,6 +23,12 @@ export type PeoplePhrases = Phrases<
   | 'itIs'
   | 'itIsFrom'
   | 'closes'
+  | 'heOrShe'
+  | 'isOurs'
+  | 'isPerson'
+  | 'iSign'
+  | 'iPay'
+  | 'iCollect'
   | 'signs'
   | 'signer'
   | 'theirs'

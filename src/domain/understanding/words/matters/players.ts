@@ -11,6 +11,7 @@ import type { Phrases } from './phrases.ts'
 export type PlayerPhrases = Phrases<
   | 'opening'
   | 'fillers'
+  | 'takenBack'
   | 'added'
   | 'loose'
   | 'sure'
