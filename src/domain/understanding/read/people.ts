@@ -38,8 +38,8 @@ const patterns: readonly (readonly [Role, readonly RegExp[]])[] = [
       pattern(`${said.signedBy} TITLENAME`),
     ],
   ],
-  ['pays', [pattern(`TITLENAME ${said.pays}`), pattern(`${said.paidBy} TITLENAME`)]],
-  ['collects', [pattern(`TITLENAME ${said.collects}`), pattern(`${said.collectedBy} TITLENAME`)]],
+  ['pays', [pattern(`${said.paidBy} TITLENAME`), pattern(`TITLENAME ${said.pays}`)]],
+  ['collects', [pattern(`${said.collectedBy} TITLENAME`), pattern(`TITLENAME ${said.collects}`)]],
 ]
 
 /** Words that begin like a name and are none. */
