@@ -18,10 +18,15 @@ const forms = {
   pictures: ['tests/e2e/floor-pictures'],
 }
 
+const usage = `npm run long -- <name>: the long form of tests that run short by default (minutes to hours); there is ${Object.keys(forms).join(', ')}\n`
 const [name = ''] = process.argv.slice(2)
+if (name === '--help') {
+  process.stdout.write(usage)
+  process.exit(0)
+}
 const paths = forms[name]
 if (paths === undefined) {
-  process.stderr.write(`npm run long -- <name>; there is ${Object.keys(forms).join(', ')}\n`)
+  process.stderr.write(usage)
   process.exit(2)
 }
 spawnSync('npm', ['run', '-s', 'build'], { stdio: 'inherit' })

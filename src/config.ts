@@ -1,6 +1,6 @@
 import { join, resolve } from 'node:path'
 import * as z from 'zod'
-import { ok, type Result, refuse } from './domain/result/result.ts'
+import { ok, type Problem, type Result, refuse } from './domain/result/result.ts'
 import { parseShape } from './domain/result/shape.ts'
 
 const configSchema = z.object({
@@ -129,10 +129,20 @@ const clockOf = ({ CLOCK }: Environment): Result<Config['clock']> => {
     : refuse({ code: 'clock-unreadable', at: '', severity: 'stop', facts: { set: CLOCK } })
 }
 
+const secret = new Set(['/SESSION_KEY', '/WATCH_TOKEN'])
+
+/** A secret that does not fit is not repeated. */
+const withoutSecrets = ({ problems }: { readonly problems: readonly Problem[] }): Result<never> => ({
+  ok: false,
+  problems: problems.map((problem) =>
+    secret.has(problem.at) ? { ...problem, code: 'secret-too-short', facts: { least: problem.facts['least'] ?? null } } : problem,
+  ),
+})
+
 /** The only reader of the environment. The data folder is whole, because PostgreSQL runs elsewhere. Folders default to `.data` and `templates/shop` below the project's folder. */
 export const readConfig = (root: string): Result<Config> => {
   const parsed = parseShape(configSchema, process.env)
-  if (!parsed.ok) return parsed
+  if (!parsed.ok) return withoutSecrets(parsed)
   const env = parsed.value
   const clock = clockOf(env)
   if (!clock.ok) return clock

@@ -21,4 +21,7 @@ const start = async (opened: Opened): Promise<void> => {
   await serve(opened, { root, config, starting, stopped })
 }
 
-await runProgram(reporter('service'), start)
+if (process.argv.includes('--help')) {
+  const { startUsage } = await import('../templates/desk/starting.ts')
+  process.stdout.write(startUsage)
+} else await runProgram(reporter('service'), start)

@@ -1,4 +1,4 @@
-import { execFileSync } from 'node:child_process'
+import { execFileSync, spawnSync } from 'node:child_process'
 import { readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { describe, expect, it } from 'vitest'
@@ -31,5 +31,13 @@ describe('secrets', () => {
       .filter((file) => !/\.(woff2?|png|ttf)$/.test(file))
       .flatMap((file) => shapes.filter((shape) => shape.test(textOf(file))).map((shape) => `${file}: ${shape}`))
     expect(found).toEqual([])
+  })
+
+  it.each(['SESSION_KEY', 'WATCH_TOKEN'])('that are too short are refused without being repeated (%s)', (name) => {
+    const env = { ...process.env, [name]: 'hush-hush' }
+    const { status, stdout, stderr } = spawnSync(process.execPath, [join(root, '.build/src/main.js')], { env, encoding: 'utf8' })
+    expect(status).toBe(1)
+    expect(stderr).toMatch(new RegExp(`^stop at /${name}: It must have \\d+ signs or more`))
+    expect(stdout + stderr).not.toContain('hush')
   })
 })

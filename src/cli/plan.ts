@@ -12,8 +12,11 @@ import { verify } from '../domain/schedule/verify/verify.ts'
 import { plainProblems, problemLines } from '../wiring/say-problems.ts'
 import { type Command, exitCodes, isOn, runCommand, text, UsageError, type Words } from './command.ts'
 
-const USAGE = `plan book.json [--seconds S] [--seed N] [--json]
-Plans the open orders of a book on its stations: who does what when, what will be late and why, and the load of every day.
+const USAGE = `plan: plans the open orders of a book on its stations
+
+  npm run -s plan -- book.json [--seconds S] [--seed N] [--json]
+
+It says who does what when, what will be late and why, and the load of every day.
 Without --seconds it plans for about one second. The same book, seconds and seed give the same plan.`
 
 const numberOf = (words: Words, name: string, otherwise: number): number => {

@@ -4,8 +4,11 @@ import { readConfig } from '../config.ts'
 import { type Command, exitCodes, isOn, runCommand, text, UsageError, type Words } from './command.ts'
 import { problemText } from './problem-text.ts'
 
-const USAGE = `register [--guild ID | --everywhere] [--json]
-Registers the chat platform's commands: in one server while trying (there at once), or everywhere (for production).
+const USAGE = `register: registers the chat platform's commands
+
+  npm run -s register -- [--guild ID | --everywhere] [--json]
+
+In one server while trying (there at once), or everywhere (for production).
 PLATFORM_TOKEN is the bot's token; PLATFORM_GUILD is the server when none is given.`
 
 const reasons: { readonly [why in Exclude<Registered, { ok: true }>['why']]: string } = {

@@ -16,9 +16,12 @@ import { fromInches, fromMillimetres, type Micrometres, micrometres, toMillimetr
 import { type Command, exitCodes, isOn, runCommand, text, UsageError, type Words } from './command.ts'
 import { problemText } from './problem-text.ts'
 
-const USAGE = `stones --text TEXT [--face ID] [--height 6.8in|172mm|17.2cm] [--stone SS10] [--style outline|rows|solid|single-line]
+const USAGE = `stones: counts and places hot-fix stones for a number or name
+
+  npm run -s stones -- --text TEXT [--face ID] [--height 6.8in|172mm|17.2cm] [--stone SS10] [--style outline|rows|solid|single-line]
        [--rows N] [--contours both|outer] [--hole MM] [--web MM] [--edge MM] [--shop DIR] [--png FILE] [--json]
-Counts and places hot-fix stones for a number or name. Lengths without a unit are millimetres.
+
+Lengths without a unit are millimetres.
 Stones are given from the piece's own place (atMm), x to the right, y up from the baseline.`
 
 const LENGTH = /^(\d+(?:\.\d+)?)\s*(in|"|mm|cm)?$/

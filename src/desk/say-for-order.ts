@@ -1,7 +1,7 @@
 import { sayProblem } from '../../templates/replies/say.ts'
 import { ticketWords } from '../../templates/ticket/words.ts'
 import type { Order } from '../domain/order/order.ts'
-import type { Problem } from '../domain/result/result.ts'
+import type { Facts, FactValue, Problem } from '../domain/result/result.ts'
 import type { Shop } from '../domain/shop/shop.ts'
 import { showFor } from '../domain/shop/show.ts'
 
@@ -29,11 +29,38 @@ const calledSo = (problem: Problem, order: Order, shop: Shop): Problem => {
   return called === null ? problem : { ...problem, facts: { ...problem.facts, garment: called } }
 }
 
-/** A problem with its garment and material called as people call them; the bench keeps the material's id, which stands on its lot. */
+/** Where a decoration of the order goes ("back number"); null for an id the order has not. */
+const decorationCalled = (order: Order, id: unknown): string | null => {
+  const decoration = order.decorations.find((one) => one.id === id)
+  return decoration === undefined ? null : ticketWords[order.language].place.ids[decoration.place]
+}
+
+const isRecord = (value: FactValue): value is Facts => typeof value === 'object' && value !== null && !Array.isArray(value)
+
+/** A way out with its material called as people call it. */
+const wayCalled = (way: FactValue, order: Order, shop: Shop): FactValue => {
+  const subject = isRecord(way) ? materialCalled(shop, order, way['subject']) : null
+  return isRecord(way) && subject !== null ? { ...way, subject } : way
+}
+
+/**
+ * A problem with its garment, materials and decorations called as people call them; the bench keeps the material's id, which
+ * stands on its lot.
+ */
 export const calledForCustomer = (problem: Problem, order: Order, shop: Shop): Problem => {
   const named = calledSo(problem, order, shop)
-  const material = materialCalled(shop, order, problem.facts['material'])
-  return material === null ? named : { ...named, facts: { ...named.facts, material } }
+  const { material, ways, ...rest } = named.facts
+  const places = ['first', 'second', 'decoration'].flatMap((fact) => {
+    const called = decorationCalled(order, rest[fact])
+    return called === null ? [] : [[fact, called]]
+  })
+  const facts = {
+    ...named.facts,
+    ...Object.fromEntries(places),
+    ...(material === undefined ? {} : { material: materialCalled(shop, order, material) ?? material }),
+    ...(Array.isArray(ways) ? { ways: ways.map((one) => wayCalled(one, order, shop)) } : {}),
+  }
+  return { ...named, facts }
 }
 
 /** A problem of an order in words, its garment called as people call it and not by its id. */

@@ -1,6 +1,7 @@
 import type { OpenProblems } from '../../src/ports/opening.ts'
 
 type OwnProblems = {
+  'secret-too-short': { readonly least: number }
   'clock-unreadable': { readonly set: string }
   /** The counter's door: its port, its host or its address. */
   'counter-closed': { readonly host: string; readonly said: string }
@@ -15,6 +16,13 @@ type OwnProblems = {
 }
 type Problems = OpenProblems & OwnProblems
 type StartingWords = { readonly [Code in keyof Problems]: (facts: Problems[Code]) => string }
+
+/** `npm start -- --help`. */
+export const startUsage = `npm start: opens the shop on this computer, until Ctrl-C
+
+Prints the counter's address and a link that lets the owner in once. It takes no options: settings come from the environment
+(DATA, SHOP, COUNTER_PORT, DATABASE_URL and more); the README lists them.
+`
 
 /** What the person at the terminal is told when the service, a backup or a restore cannot go on: what happened, what to do. */
 export const startingWords: StartingWords = {
@@ -37,6 +45,7 @@ export const startingWords: StartingWords = {
     `The store at ${at} cannot be reached: ${said}. Look at DATABASE_URL, and whether the server runs.`,
   'store-role-mighty': ({ role }) =>
     `The role “${role}” of DATABASE_URL may do everything. Give DATABASE_URL a role of its own, which is made when it is new; DATABASE_OWNER_URL alone names the owner.`,
+  'secret-too-short': ({ least }) => `It must have ${least} signs or more.`,
   'clock-unreadable': ({ set }) =>
     `CLOCK=${set} is no clock. Write the minute it begins and how many times faster it runs, like 2031-06-02T06:30x60.`,
   'clock-not-theirs': ({ set, theirs }) =>
@@ -45,7 +54,7 @@ export const startingWords: StartingWords = {
       : `These records live on the simulated clock they were made with. Set CLOCK=${theirs} for the service, every worker and every command.`,
   'store-newer': ({ said }) => `The records were written by a newer version of this program; use that version. (${said})`,
   'store-not-empty': ({ at }) =>
-    `There are records in the store at ${at} already. A backup is only put back where there are none: set DATA to a new folder.`,
+    `There are records in the store at ${at} already. A backup is only put back where there are none: set DATA to a new folder, or DATABASE_URL to an empty database.`,
   'backup-damaged': ({ file, said }) =>
     `The backup ${file} is damaged, cut short, or no backup (${said}). Nothing was written; take another one.`,
   'backup-differs': ({ file, table }) =>

@@ -109,6 +109,8 @@ const place = (fresh) => {
   const old = document.getElementById(fresh.id)
   if (old) {
     const refocus = carryOver(old, fresh)
+    const [folded, twin] = [old, fresh].map((slip) => slip.querySelector('details.slip-fold'))
+    if (folded && twin) twin.open = folded.open
     old.replaceWith(fresh)
     return refocus()
   }

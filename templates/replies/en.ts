@@ -650,6 +650,8 @@ export const en = {
     cancel: 'Yes, cancel',
     'take-variant': 'Take this one',
     'keep-order': 'Keep it as it is',
+    ...words.sports,
+    other: 'another sport',
   },
   fits: { ...fits, men: 'adult (men’s)' },
   classes,

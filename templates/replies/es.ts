@@ -692,6 +692,8 @@ export const es = {
     cancel: 'Sí, cancelar',
     'take-variant': 'Me quedo con esta',
     'keep-order': 'Que quede como está',
+    ...words.sports,
+    other: 'otro deporte',
   },
   fits: { ...fits, youth: 'juvenil (niño)', men: 'adulto' },
   classes,

@@ -26,6 +26,11 @@ const measured = async (words: readonly string[]): Promise<boolean> => {
   return true
 }
 
+const usage = () => `npm run bench -- [name …] [--quick] [--json]
+Measures, each figure beside its floor in the same run; without a name all of: ${benches().join(', ')}.
+Exit code 0: measured. 1: a figure is over what it may be. 2: there is no such benchmark.
+`
+
 const runAll = async (): Promise<void> => {
   const { values, positionals } = parseArgs({
     allowPositionals: true,
@@ -52,4 +57,5 @@ const runAll = async (): Promise<void> => {
   }
 }
 
-if (!(await measured(process.argv.slice(2)))) await runAll()
+if (process.argv.includes('--help')) process.stdout.write(usage())
+else if (!(await measured(process.argv.slice(2)))) await runAll()

@@ -34,3 +34,21 @@ test('what the shop has no name for stays as it is', () => {
   } as const
   expect(calledForCustomer(problem, asked, shop)).toEqual(problem)
 })
+
+test('ways out and decorations are called as people call them', () => {
+  const [decoration] = asked.decorations
+  const problem = {
+    code: 'places-collide',
+    at: '',
+    severity: 'caution',
+    facts: {
+      first: decoration?.id ?? '',
+      second: 'nowhere',
+      ways: [{ way: 'blocker', subject: 'vinyl-blocker-white', inStock: 1 }],
+    },
+  } as const
+  const { facts } = calledForCustomer(problem, asked, shop)
+  expect(facts['first']).toBe('back number')
+  expect(facts['second']).toBe('nowhere')
+  expect(facts['ways']).toEqual([{ way: 'blocker', subject: expect.stringMatching(/^white /), inStock: 1 }])
+})

@@ -11,7 +11,7 @@ import type { Desk } from './desk.ts'
 import { readLife } from './floor/read-life.ts'
 import { rowText } from './floor/row-text.ts'
 import { shopPlanFrom, ticketFrom } from './records.ts'
-import { amountText, itemName } from './stock/item-name.ts'
+import { amountText, itemName, packsText } from './stock/item-name.ts'
 import { shoppingNow } from './stock/shopping-now.ts'
 import { supplyOf } from './stock/supply-of.ts'
 import { ticketName } from './ticket-names.ts'
@@ -39,7 +39,7 @@ const shorts = async (desk: Desk, language: Language): Promise<readonly MorningL
   const { words, moment } = showing(desk, language)
   return (await shoppingNow(desk)).map(({ item, packs, missing, orderBy }) => {
     const { unit } = supplyOf(desk.workshop.shop)(item)
-    const bought = packs.map((pack) => amountText(desk, { item, amount: pack * unit }, language)).join(' + ')
+    const bought = packsText(packs, (pack) => amountText(desk, { item, amount: pack * unit }, language))
     const what = `${itemName(desk, item, language)}: −${amountText(desk, { item, amount: missing }, language)}`
     return line({ text: words.orderBy(what, moment(orderBy)), todo: `${words.todo.order}: ${bought}` })
   })

@@ -12,6 +12,7 @@ import { wordsFor } from './floor/say-floor.ts'
 import { stepName } from './floor/step-name.ts'
 import { tickDeeds } from './floor/tick.ts'
 import { ticketFrom } from './records.ts'
+import { itemName } from './stock/item-name.ts'
 import type { TicketLife } from './ticket-life.ts'
 
 type Options = FormField['options']
@@ -166,7 +167,7 @@ const remadeFields = ({ desk, facts, remakes }: Making): readonly FormField[] =>
 /** Every material of the ticket, stones first. */
 const shortFields = ({ desk, facts }: Making): readonly FormField[] => {
   const materials = [...facts.stones, ...facts.vinyl].map(({ material }) => material)
-  const options = [...new Set(materials)].map((value) => ({ value, label: value.replaceAll('-', ' ') }))
+  const options = [...new Set(materials)].map((value) => ({ value, label: itemName(desk, value) }))
   return [select(desk, 'subject', options), line(desk, 'note', false)]
 }
 

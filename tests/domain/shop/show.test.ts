@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest'
 import { showFor } from '../../../src/domain/shop/show.ts'
-import { sayProblem } from '../../../templates/replies/say.ts'
+import { say, sayProblem } from '../../../templates/replies/say.ts'
 import { starterShop } from '../understanding/starter-shop.ts'
 
 const shop = await starterShop()
@@ -38,4 +38,22 @@ test('a problem is said with what could be done about it', () => {
     'Line 3: no stones or loose glitter for a child under three. Could be done: leave the stones off.',
   )
   expect(sayProblem(problem, 'es', es)).toContain('Se podría: sin piedras.')
+})
+
+test('every sport that is offered has a name in each language', () => {
+  const sports = ['football', 'soccer', 'basketball', 'volleyball', 'baseball', 'softball', 'ice-hockey', 'other']
+  const choices = sports.map((value) => ({ value, label: { code: 'answer', value } as const }))
+  const labels = (language: 'en' | 'es') =>
+    say({ code: 'ask-sport', facts: {}, choices }, language, language === 'en' ? en : es).choices.map(({ label }) => label)
+  expect(labels('en').slice(-2)).toEqual(['ice hockey', 'another sport'])
+  expect(labels('es')).toEqual([
+    'fútbol americano',
+    'fútbol',
+    'básquetbol',
+    'voleibol',
+    'béisbol',
+    'softbol',
+    'hockey sobre hielo',
+    'otro deporte',
+  ])
 })

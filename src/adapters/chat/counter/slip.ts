@@ -14,6 +14,8 @@ export type Place = {
   readonly locale: string
   readonly zone: string
   readonly nameOf: (by: Line['by']) => string
+  /** Slips that came before this one (by `seq`) are folded under what they are called; left out: none can be folded. */
+  readonly foldsBefore?: number
 }
 
 /** The address part under which a form of the page posts. */
@@ -117,21 +119,32 @@ const timeOf = (at: number, place: Place): Html => {
   return html`<time datetime="${new Date(at).toISOString()}">${shown.format(at)}</time>`
 }
 
-/** One line of a channel as a slip of paper. */
-export const renderSlip = (line: Line, place: Place): Html => {
-  const id = `slip-${encodeURIComponent(line.id)}`
-  const { message } = line
+const slipInside = (message: Message, blocks: Message['blocks'], place: Place): Html => {
   const ticket = ticketOf(message)
-  return html`<li class="slip by-${line.by.kind}" id="${id}" data-seq="${line.seq}" data-change="${line.change}" lang="${message.language}">
-<div class="head"><h2 dir="auto">${place.nameOf(line.by)}</h2><p class="when">${timeOf(line.at, place)}${when(line.edited > 0, () => html` <span class="edited">${place.words.edited}</span>`)}</p></div>
-${when(ticket !== null, () => html`<span class="anchor" id="${ticketAnchor(ticket ?? '')}"></span>`)}
+  return html`${when(ticket !== null, () => html`<span class="anchor" id="${ticketAnchor(ticket ?? '')}"></span>`)}
 <div class="body">${when(message.picture !== null, () => (message.picture === null ? null : renderPicture(message.picture, place)))}
-<div class="words">${message.blocks.map((block) => renderBlock(block, place.words))}
+<div class="words">${blocks.map((block) => renderBlock(block, place.words))}
 ${message.file === null ? null : renderFile(message.file, place)}
 ${(message.papers ?? []).map((paper) => renderFile(paper, place))}</div></div>
 ${message.choice === null ? null : renderChoice({ choice: message.choice, said: isSaid(message, message.choice.label) }, place)}
 ${message.form === null ? null : renderForm(message.form, place)}
-${renderActions(message.actions, place)}
+${renderActions(message.actions, place)}`
+}
+
+/** A slip that begins with what it is called can be folded under that; an address that points into it opens it. */
+const slipBody = ({ message, id, seq }: Line, place: Place): Html => {
+  const [first, ...rest] = message.blocks
+  if (place.foldsBefore === undefined || first?.kind !== 'text' || rest.length === 0)
+    return slipInside(message, message.blocks, place)
+  return html`<details class="slip-fold" id="fold-${encodeURIComponent(id)}"${seq < place.foldsBefore ? null : html` open`}><summary dir="auto">${first.text}</summary>${slipInside(message, rest, place)}</details>`
+}
+
+/** One line of a channel as a slip of paper. */
+export const renderSlip = (line: Line, place: Place): Html => {
+  const id = `slip-${encodeURIComponent(line.id)}`
+  return html`<li class="slip by-${line.by.kind}" id="${id}" data-seq="${line.seq}" data-change="${line.change}" lang="${line.message.language}">
+<div class="head"><h2 dir="auto">${place.nameOf(line.by)}</h2><p class="when">${timeOf(line.at, place)}${when(line.edited > 0, () => html` <span class="edited">${place.words.edited}</span>`)}</p></div>
+${slipBody(line, place)}
 </li>`
 }
 

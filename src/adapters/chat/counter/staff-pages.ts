@@ -42,10 +42,14 @@ const answered = (said: string | null): Piece => when(said !== null, () => html`
 
 export type Room = { readonly lines: readonly Line[]; readonly place: Place; readonly said: string | null }
 
+/** So many of the newest tickets lie open on the bench; older ones show what they are called until they are opened. */
+const openTickets = 6
+
 /** The bench: tickets as slips, with their paper and what can be done with them. */
 export const benchPage = (counter: Counter, signed: Signed, room: Room): Page => {
   const { bench } = wordsOf(signed.language)
-  const main = html`<section class="talk"><h1>${bench.title}</h1><p class="lead">${bench.lead}</p>${renderSlips(room.lines, room.place)}</section>
+  const place = { ...room.place, foldsBefore: room.lines.at(-openTickets)?.seq ?? 0 }
+  const main = html`<section class="talk"><h1>${bench.title}</h1><p class="lead">${bench.lead}</p>${renderSlips(room.lines, place)}</section>
 <section class="answer">${answered(room.said)}${writeBox(room.place, bench.label)}</section>`
   return { ...look(counter, signed, 'bench'), main }
 }

@@ -32,6 +32,7 @@ export const placeOf = (counter: Counter, signed: Signed, post: Pick<Post, 'name
   words: wordsOf(signed.language),
   locale: signed.language === 'es' ? 'es-US' : 'en-US',
   zone: counter.desk.zone,
+  ...(post.name === 'bench' ? { foldsBefore: 0 } : {}),
   nameOf: (by) => {
     if (by.kind !== 'bot' && by.name !== '') return by.name
     return by.kind === 'customer' ? wordsOf(signed.language).customer : counter.desk.shopName

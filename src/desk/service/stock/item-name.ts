@@ -18,6 +18,15 @@ export const itemName = (desk: Desk, item: string, asked?: Language): string => 
   return item.replaceAll('-', ' ')
 }
 
+/** Packs to buy, like ones counted: "4 × 1440 pieces + 720 pieces". `say` gives one pack in words. */
+export const packsText = (packs: readonly number[], say: (pack: number) => string): string =>
+  [...new Set(packs)]
+    .map((pack) => {
+      const times = packs.filter((one) => one === pack).length
+      return times === 1 ? say(pack) : `${times} × ${say(pack)}`
+    })
+    .join(' + ')
+
 /** An amount as it is read on the shelf: pieces, or metres of roll. */
 export const amountText = (desk: Desk, { item, amount }: { item: string; amount: number }, asked?: Language): string => {
   const { vinyl, auxiliaries, profile } = desk.workshop.shop

@@ -6,7 +6,7 @@ import type { StockLot } from '../../../ports/stock-records.ts'
 import type { Desk } from '../desk.ts'
 import { momentOf, wordsFor } from '../floor/say-floor.ts'
 import { shopForm } from '../shop-form.ts'
-import { amountText, itemName } from './item-name.ts'
+import { amountText, itemName, packsText } from './item-name.ts'
 import { shoppingNow } from './shopping-now.ts'
 import { supplyOf } from './supply-of.ts'
 
@@ -55,7 +55,7 @@ const groupsOf = (reading: Reading, items: readonly string[], lacksOf: (item: st
 const shoppingLines = async (desk: Desk): Promise<readonly string[]> =>
   (await shoppingNow(desk)).map(({ item, packs, amount, missing, orderBy }) => {
     const { unit } = supplyOf(desk.workshop.shop)(item)
-    const bought = `${packs.map((pack) => amountText(desk, { item, amount: pack * unit })).join(' + ')} (${amountText(desk, { item, amount: missing })})`
+    const bought = `${packsText(packs, (pack) => amountText(desk, { item, amount: pack * unit }))} (${amountText(desk, { item, amount: missing })})`
     return `${itemName(desk, item)}: ${wordsFor(desk).shelf.orderBy(amount > 0 ? bought : '', momentOf(desk, orderBy))}`
   })
 

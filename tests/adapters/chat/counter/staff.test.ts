@@ -1,6 +1,6 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest'
 import { openCounter, type TestCounter } from '../../../support/page-counter.ts'
-import { bench } from '../../../support/page-desk.ts'
+import { bench, message, plainText } from '../../../support/page-desk.ts'
 import { ask, cookieOf, post } from '../../../support/page-request.ts'
 import { layOutBench, layOutMorning, smallPdf } from '../../../support/page-scene.ts'
 
@@ -62,6 +62,34 @@ describe('a pairing code', () => {
     expect((await post(counter.address, '/people/code', { fields: { name: 'Eve' }, headers: { cookie } })).status).toBe(403)
     expect((await post(counter.address, '/people/link', { fields: {}, headers: { cookie } })).status).toBe(403)
     expect((await post(counter.address, '/people/code', { fields: { name: 'Eve' } })).status).toBe(401)
+  })
+})
+
+describe('a long bench', () => {
+  it('shows the newest tickets whole and older ones by what they are called, and opens one that an address points into', async () => {
+    for (let n = 1; n <= 9; n += 1) {
+      const blocks = [`Ticket T${n} r1 · Herons`, 'Wanted Friday'].map((text) => ({ kind: 'text', text, tone: 'plain' }) as const)
+      const actions = [{ id: `t:long-${n}:take:1`, label: 'Take', weight: 'main' }] as const
+      counter.desk.post(bench, { kind: 'bot', name: 'bot' }, message({ blocks, actions }))
+    }
+    counter.desk.post(bench, { kind: 'staff', name: 'Ana' }, plainText('the cutter is out of blades'))
+    const { text } = await get('/bench', await asStaff())
+    const folded = [...text.matchAll(/<details class="slip-fold" id="[^"]+"( open)?><summary dir="auto">(Ticket T\d)/g)]
+    expect(folded.filter(([, open]) => open !== undefined).map(([, , name]) => name)).toEqual([
+      'Ticket T5',
+      'Ticket T6',
+      'Ticket T7',
+      'Ticket T8',
+      'Ticket T9',
+    ])
+    expect(folded.filter(([, open]) => open === undefined).map(([, , name]) => name)).toEqual([
+      'Ticket T1',
+      'Ticket T2',
+      'Ticket T3',
+      'Ticket T4',
+    ])
+    expect(text).toMatch(/<summary dir="auto">Ticket T1 [^<]*<\/summary><span class="anchor" id="ticket-long-1">/)
+    expect(text).toMatch(/<p class="text plain" dir="auto">the cutter is out of blades/)
   })
 })
 
