@@ -22,6 +22,7 @@ export const glue: ReadonlySet<Item['kind']> = new Set([
   'own',
   'length',
   'cut',
+  'size',
 ])
 const heads: ReadonlySet<Item['kind']> = new Set([
   'garment',

@@ -12,7 +12,11 @@ const listWords: readonly string[] = listed.things.list
 const isListed = (walk: Walk, at: number): boolean => {
   const [next, after] = walk.items.slice(at + 1, at + 3)
   const linked = next?.kind === 'other' && listed.things.are.includes(next.key)
-  if (next?.kind === 'figure' || (linked && (after?.kind === 'figure' || after?.kind === 'other' || after?.kind === 'count')))
+  const tall = after?.kind === 'and' && walk.items[at + 3]?.kind === 'length'
+  if (
+    (next?.kind === 'figure' && !tall) ||
+    (linked && (after?.kind === 'figure' || after?.kind === 'other' || after?.kind === 'count'))
+  )
     return true
   const ahead = walk.items.slice(at + 1, at + 6)
   const end = ahead.findIndex((item) => item.kind === 'comma' || item.kind === 'stop')

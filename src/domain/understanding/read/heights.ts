@@ -45,8 +45,21 @@ const isOf = (item: Item | undefined): boolean => ['de', 'of', 'at', 'a'].includ
 const isPaired = (items: readonly Item[], at: number): boolean => {
   const next = isOf(items[at + 3]) ? at + 4 : at + 3
   const join = isOf(items[at - 1]) ? at - 2 : at - 1
-  const ahead = joins(items[at + 2]) && isLengthAndPlace(items, next)
-  return isLengthAndPlace(items, at) && (ahead || (joins(items[join]) && isLengthAndPlace(items, join - 2)))
+  const ahead = (joins(items[at + 2]) && isLengthAndPlace(items, next)) || isLengthAndPlace(items, at + 2)
+  const before = (joins(items[join]) && isLengthAndPlace(items, join - 2)) || isLengthAndPlace(items, at - 2)
+  return isLengthAndPlace(items, at) && (ahead || before)
+}
+
+/** "4 and 8 inches, front and back": two heights before the two sides they are of, in their order. */
+const setSides = (walk: Walk, at: number, [first, second]: readonly [number, number]): boolean => {
+  const side = walk.items.slice(at + 1, at + 5).find((item) => item.kind === 'place')
+  if (walk.lastPlaces.length > 0 || side?.kind !== 'place' || side.id !== 'both-sides') return false
+  const [front, back] = listed.things.back.includes(side.key) ? [second, first] : [first, second]
+  for (const group of currentGroups(walk)) {
+    group.heights.set('front-number', front)
+    group.heights.set('back-number', back)
+  }
+  return true
 }
 
 /** A length right before a place waits for it; else it is the width of an outline or the height of what is being said. */
@@ -66,5 +79,6 @@ export const modifyLength = (walk: Walk, item: Extract<Item, { kind: 'length' }>
     return
   }
   const first = figureJoined(walk, item)
+  if (first !== null && setSides(walk, at, [first, item.micrometres])) return
   for (const group of currentGroups(walk)) setHeight(walk, group, { micrometres: item.micrometres, first })
 }

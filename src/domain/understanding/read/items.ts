@@ -37,6 +37,17 @@ const unitAt = (
   return term?.meaning.kind === 'unit' ? { unit: term.meaning.id, to: term.to } : null
 }
 
+type Termed = { readonly tokens: readonly Token[]; readonly terms: ReadonlyMap<number, Term> }
+
+/** "4 in front 8 in back", "8 front 12 back inches": a figure before a place has the unit that is part of the place's words or stands behind it. */
+const unitBeyond = ({ tokens, terms }: Termed, at: number): { readonly unit: 'in' | 'cm' | 'mm'; readonly to: number } | null => {
+  const place = terms.get(at + 1)
+  if (place?.meaning.kind !== 'place' || !/^(?:[2-9]|1\d)(?:\.\d)?$/.test(tokens[at]?.text ?? '')) return null
+  if (isWord(tokens[at + 1], ...listed.things.unitAhead)) return { unit: 'in', to: at + 1 }
+  const behind = unitAt(terms, place.to) ?? (isNumber(tokens[place.to]) ? unitBeyond({ tokens, terms }, place.to) : null)
+  return behind === null ? null : { unit: behind.unit, to: at + 1 }
+}
+
 /** "8 1/2 inch", "20 cm", "a quarter inch", '8"', "10-inch": longer than 24 in is no length on a garment ("44 in gold"). */
 const lengthAt = (tokens: readonly Token[], terms: ReadonlyMap<number, Term>, at: number) => {
   const token = tokens[at]
@@ -47,7 +58,7 @@ const lengthAt = (tokens: readonly Token[], terms: ReadonlyMap<number, Term>, at
   const part = next !== undefined && isNumber(next) && next.text.includes('/') ? figureOf(next.text) : null
   let to = part === null ? at + 1 : at + 2
   if (tokens[to]?.text === '-' || isWord(tokens[to], ...listed.things.ofUnit)) to += 1
-  const unit = unitAt(terms, to)
+  const unit = unitAt(terms, to) ?? unitBeyond({ tokens, terms }, at)
   if (unit === null) return null
   const micrometres = Math.round((whole + (part ?? 0)) * perUnit[unit.unit])
   return micrometres > 0 && micrometres <= 610_000 ? { micrometres, unit: perUnit[unit.unit], to: unit.to } : null

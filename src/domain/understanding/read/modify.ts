@@ -155,6 +155,21 @@ const modifyEdge = (walk: Walk): void => {
   if (walk.target.kind === 'edge') walk.target.edge.micrometres = 3_175
 }
 
+/** "polos negras, dos de hombre": so many of a garment that was not counted yet. */
+const countInWords = (walk: Walk, item: Item, id: string): { readonly count?: number } => {
+  const at = placeOf(walk, item)
+  const before = walk.items[at - 1]?.kind === 'in' ? walk.items[at - 2] : walk.items[at - 1]
+  return before?.kind === 'count' && walk.draft.garments[id]?.count === undefined ? { count: before.id } : {}
+}
+
+/** ", de dama,": a cut in a clause of its own is that of the garment, whatever was spoken of last. */
+const isApart = (walk: Walk, item: Item): boolean => {
+  const at = placeOf(walk, item)
+  const before = walk.items[at - 1]?.kind === 'in' ? walk.items[at - 2] : walk.items[at - 1]
+  const pause = (one: Item | undefined): boolean => one === undefined || one.kind === 'comma' || one.kind === 'stop'
+  return walk.groups.length > 0 && before?.kind === 'comma' && pause(walk.items[at + 1])
+}
+
 /** A size right after a garment is the size of all of them. */
 const modifySize = (walk: Walk, item: Extract<Item, { kind: 'size' }>): void => {
   const id = garmentOf(walk)
@@ -185,7 +200,8 @@ export const modify = (walk: Walk, item: Item): void => {
       return
     case 'cut': {
       const id = garmentOf(walk)
-      if (id !== null && walk.target.kind === 'garment') putGarment(walk, id, { fit: item.fit })
+      if (id === null || !(walk.target.kind === 'garment' || isApart(walk, item))) return
+      putGarment(walk, id, { fit: item.fit, ...countInWords(walk, item, id) })
       return
     }
     case 'size':

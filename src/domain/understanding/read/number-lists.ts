@@ -122,6 +122,7 @@ type HeardList = { readonly fresh: readonly string[]; readonly sized: Sized | nu
 
 /** What one list says: new numbers after the word "numbers", and a size for numbers that are known. */
 const heardList = (tokens: readonly Token[], list: NumberList, known: ReadonlySet<string>): HeardList | null => {
+  if (isWord(tokens[list.to], ...listed.players.isLength) || tokens[list.to]?.text === '"') return null
   const several = list.ranged || list.numbers.length > 1
   const intro = isIntro(tokens, list.from)
   if (!several || !(intro || list.numbers.every((number) => known.has(number)))) return null

@@ -5,11 +5,12 @@ import type { Draft, Player } from '../draft.ts'
 import { type Patch, preview } from '../patch.ts'
 import { languages, listed, spoken } from '../words/languages.ts'
 import { readBlend } from './blend.ts'
-import { isAdd } from './change.ts'
+import { isAdd, joined } from './change.ts'
 import { readChangedTally } from './changed-tally.ts'
 import { readCorrections } from './corrections.ts'
 import { readDates } from './dates.ts'
 import { readEveryone } from './everyone.ts'
+import { readGarmentCounts } from './garment-counts.ts'
 import { headPatches, labels, nameSpans } from './heads.ts'
 import { garmentIds } from './hear-garment.ts'
 import { placeLoose, swapColours } from './hues.ts'
@@ -82,7 +83,9 @@ const addedNumbers = (tokens: readonly Token[]): ReadonlySet<number> =>
 
 /** Rows, sizes and changes of rows that stand in sentences. */
 const readRows = (scene: Prose, tokens: readonly Token[]): Rosterlike => {
-  const corrections = readCorrections(tokens, scene.before, scene.text.trim().slice(0, 80))
+  const pieces = readGarmentCounts(tokens, termsOf(scene.lexicon, tokens), scene.before)
+  const corrected = readCorrections(without(tokens, pieces.taken), scene.before, scene.text.trim().slice(0, 80))
+  const corrections = joined([pieces, corrected])
   const known = new Set(Object.values(scene.draft.rows).flatMap((row) => row.number ?? []))
   const numbered = readNumberLists(without(tokens, corrections.taken), known).taken
   const calm = without(tokens, union(corrections.taken, addedNumbers(tokens), numbered))

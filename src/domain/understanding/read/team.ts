@@ -103,6 +103,10 @@ const isBody = ({ tokens, sports }: Scene, { from, to }: Run): boolean =>
 /** Who is called something is a player here, and no team. */
 const kin = new Set(listed.team.kin)
 
+/** "The Herons": a name with its article and nothing else. */
+const isWhole = (tokens: readonly Token[], { from, to }: Run): boolean =>
+  from === 1 && isWord(tokens[0], ...listed.team.the) && tokens.slice(to).every((token) => token.kind === 'sign')
+
 const score = (scene: Scene, run: Run): number => {
   const { tokens, people } = scene
   const previous = [1, 2, 3].map((back) => tokens[run.from - back]?.key ?? '')
@@ -130,6 +134,7 @@ const score = (scene: Scene, run: Run): number => {
       tokens[run.to] === undefined)
   return (
     Number(cued) * 4 +
+    Number(isWhole(tokens, run)) * 2 +
     Number(nearSport(scene, run)) * 2 +
     Number(led) * 1.5 +
     Number(plural) +

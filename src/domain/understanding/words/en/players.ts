@@ -29,6 +29,7 @@ export const enPlayers: PlayerPhrases = {
   rangeFrom: [],
   rangeTo: [],
   lengthUnits: [],
+  isLength: ['inch', 'inches', 'in', 'cm', 'tall', 'high'],
   areSized: ['are', 'is', 'in', 'size', 'a', 'an', 'all', 'wear', 'get'],
   one: ['a', 'an'],
   notAmount: ['number', 'no', 'no.', 'nº', 'n°', 'num', 'num.', 'the'],

@@ -47,6 +47,7 @@ export const enThings: ThingPhrases = {
     'instead',
   ],
   decides: ['approv\\w+', 'sign(?:s|ed)? off'],
+  unitAhead: ['in'],
   going: [
     ...['moved', 'moves', 'moving', 'move', 'went', 'goes', 'gone', 'going', 'go', 'ran', 'right', 'far', 'straight', 'stay'],
     ...['stays', 'take', 'took', 'taking', 'throw', 'threw', 'come', 'comes', 'came', 'drive', 'headed', 'heading', 'from'],

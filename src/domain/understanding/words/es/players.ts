@@ -41,6 +41,7 @@ export const esPlayers: PlayerPhrases = {
   introColon: ['numeros'],
   rangeFrom: ['del'],
   rangeTo: ['al'],
+  isLength: ['cm', 'centimetros', 'pulgadas', 'pulg', 'cms'],
   lengthUnits: ['de', 'cm', 'pulgadas'],
   areSized: ['son', 'es', 'talla', 'en', 'a'],
   one: [],
