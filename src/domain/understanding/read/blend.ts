@@ -39,6 +39,12 @@ const slashShares = (tokens: readonly Token[], first: number): readonly number[]
   return []
 }
 
+/** "70 cotton / 30 polyester": bare figures right before each fibre; none where one has none. */
+const plainShares = (tokens: readonly Token[], parts: readonly Part[]): readonly number[] => {
+  const figures = parts.map(({ at }) => tokens[at - 1]?.text ?? '')
+  return figures.every((text) => /^[1-9]\d$/.test(text)) ? figures.map(Number) : []
+}
+
 const sums = (shares: readonly number[]): boolean => shares.reduce((sum, share) => sum + share, 0) === 100
 
 /** "algodón 60% y poliéster 40%": the shares stand behind the fibres. */
@@ -85,6 +91,9 @@ export const readBlend = (tokens: readonly Token[], terms: readonly Term[]): Ble
     part.percent === null || part.percent === 0 ? [] : [{ fibre: part.fibre, percent: part.percent }],
   )
   if (shared.length === parts.length && sums(shared.map((share) => share.percent)) && distinct) return { fibres: shared, taken }
+  const bare = plainShares(tokens, parts)
+  if (bare.length > 1 && sums(bare) && distinct)
+    return { fibres: parts.map((part, index) => ({ fibre: part.fibre, percent: bare[index] ?? 0 })), taken }
   return parts.length === 1 && first.percent === null
     ? { fibres: [{ fibre: first.fibre, percent: 100 }], taken: new Set() }
     : null

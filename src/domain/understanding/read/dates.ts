@@ -46,9 +46,24 @@ const isTakenBack = (tokens: readonly Token[], from: number): boolean => {
   return isWord(skip, ...said.not) || (isWord(last, ...said.insteadOf) && isWord(before, ...said.instead))
 }
 
+const keyOf = ({ key }: Token): string => key.replace(/'s$/, '')
+
+const isTelling = (token: Token): boolean => [gameWords, needWords, asideWords].some((words) => words.has(keyOf(token)))
+
+/** "First match is the 19th and I need the shirts by the 17th": the part of the clause at its own side of such words, where that part tells what the day is. */
+const near = (tokens: readonly Token[], from: number, to: number): readonly Token[] => {
+  const clause = clauseAt(tokens, from, to)
+  const start = clause.findIndex((token) => token.start === tokens[from]?.start)
+  const isJoin = (token: Token): boolean => isWord(token, ...said.joins)
+  const before = clause.slice(0, start).findLastIndex(isJoin) + 1
+  const behind = clause.findIndex((token, index) => index >= start + to - from && isJoin(token))
+  const part = clause.slice(before, behind < 0 ? clause.length : behind)
+  return part.some(isTelling) ? part : clause
+}
+
 const roleOf = (tokens: readonly Token[], from: number, to: number): Role => {
   if (isTakenBack(tokens, from)) return 'aside'
-  const keys = clauseAt(tokens, from, to).map((token) => token.key.replace(/'s$/, ''))
+  const keys = near(tokens, from, to).map(keyOf)
   if (keys.some((key) => asideWords.has(key)) || sendsLater(keys.join(' '))) return 'aside'
   const game = keys.some((key) => gameWords.has(key))
   const need = keys.some((key) => needWords.has(key))

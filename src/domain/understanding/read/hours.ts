@@ -70,10 +70,11 @@ const figureClock = (tokens: readonly Token[], at: number): Clock | null => {
 
 /** "half past five", "quarter to 6". */
 const pastClock = (tokens: readonly Token[], at: number): Clock | null => {
-  const token = tokens[at + 2]
+  const on = isWord(tokens[at + 2], ...said.article) ? at + 3 : at + 2
+  const token = tokens[on]
   const hour = token === undefined ? undefined : isNumber(token) ? Number(token.text) : hourWords[token.key]
   if (hour === undefined || hour > 23 || !isWord(tokens[at + 1], ...said.past, ...said.to)) return null
-  const to = at + 3
+  const to = on + 1
   if (isWord(tokens[at], ...said.half)) return { hour, minute: 30, to, sure: true }
   if (!isWord(tokens[at], ...said.quarter)) return null
   const before = { hour: hour === 1 ? 12 : hour - 1, minute: 45, to, sure: true }

@@ -1,5 +1,6 @@
 import type { Player } from '../draft.ts'
 import { faceWords, listed } from '../words/languages.ts'
+import { isMonth } from './day-parts.ts'
 import { sizeAt } from './sizes.ts'
 import { isNumber, isWord, type Token } from './tokens.ts'
 
@@ -98,6 +99,13 @@ const isHeaded = (tokens: readonly Token[], at: number): boolean => {
   return tokens[lead]?.text === ':' && before.some((token) => faceWords.numbers.has(token.key))
 }
 
+/** "Numbers on the back 1 thru 15": a range in the same sentence behind a word for numbers, with no figure between. */
+const isRangeBehind = (tokens: readonly Token[], { from, ranged }: NumberList): boolean => {
+  const before = tokens.slice(Math.max(0, from - 6), from)
+  const said = before.findLastIndex((token) => listed.players.intro.includes(token.key))
+  return ranged && said >= 0 && before.slice(said).every((token) => token.kind === 'word' && !isMonth(token))
+}
+
 const isIntro = (tokens: readonly Token[], at: number): boolean =>
   isWord(tokens[at - 1], ...listed.players.intro) ||
   isHeaded(tokens, at) ||
@@ -124,7 +132,7 @@ type HeardList = { readonly fresh: readonly string[]; readonly sized: Sized | nu
 const heardList = (tokens: readonly Token[], list: NumberList, known: ReadonlySet<string>): HeardList | null => {
   if (isWord(tokens[list.to], ...listed.players.isLength) || tokens[list.to]?.text === '"') return null
   const several = list.ranged || list.numbers.length > 1
-  const intro = isIntro(tokens, list.from)
+  const intro = isIntro(tokens, list.from) || isRangeBehind(tokens, list)
   if (!several || !(intro || list.numbers.every((number) => known.has(number)))) return null
   const size = sizeBehind(tokens, list.to)
   if (!intro && size === null) return null

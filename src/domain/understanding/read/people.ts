@@ -25,6 +25,8 @@ const patterns: readonly (readonly [Role, readonly RegExp[]])[] = [
       pattern(`TITLENAME ${said.orders}`),
       pattern(`(?:^|[.!\\n] ?)${said.greets}[,!.]? TITLENAME,? ${said.comesFrom} `),
       pattern(`^${said.opens} NAME,`),
+      pattern(`^(?:${said.greets})[,!.]* (?:${said.opens}) NAME,`),
+      pattern(`^(?:${said.greets})[,!.]* NAME, (?:${said.speaks}) `),
       pattern(`\\b${said.itIs} (\\p{Ll}{3,}) ${said.itIsFrom}\\b`),
       pattern(`(?:^|[.!?\\n] ?)(?:- ?|-- ?|${said.closes})NAME(?:, \\p{Ll}+)?\\s*$`),
       pattern("[.!?] (\\p{Lu}[\\p{L}'-]+ \\p{Lu}[\\p{L}'-]+)\\.?\\s*$"),

@@ -53,7 +53,8 @@ const numberAt = ({ tokens, taken }: Scene, at: number): string | null => {
   const token = tokens[at]
   if (token === undefined || !isNumber(token) || taken.has(at) || !/^\d{1,3}$/.test(token.text)) return null
   const joined = tokens[at + 1]?.kind === 'word' && tokens[at + 1]?.start === token.end
-  return joined ? null : token.text
+  const tall = isWord(tokens[at + 1], ...listed.players.isLength) && !isWord(tokens[at + 1], ...fillers)
+  return joined || tall ? null : token.text
 }
 
 type Found = { readonly player: Player; readonly from: number; readonly to: number }

@@ -45,8 +45,7 @@ const hearHead = (walk: Walk, item: Item, at: number): boolean => {
       hearOutline(walk, at)
       return true
     case 'shadow':
-      startEdge(walk, true)
-      applyWaiting(walk)
+      hearShadow(walk, at)
       return true
     case 'stones':
       hearStones(walk, at)
@@ -60,6 +59,16 @@ const hearHead = (walk: Walk, item: Item, at: number): boolean => {
     default:
       return false
   }
+}
+
+/** "only white, no shadow there": said of what is spoken of. */
+const hearShadow = (walk: Walk, at: number): void => {
+  if (isNegated(walk, at)) {
+    for (const group of currentGroups(walk)) group.style.shadow = false
+    return
+  }
+  startEdge(walk, true)
+  applyWaiting(walk)
 }
 
 /** "A red collar", "cuello rojo": its colour is not the garment's. */
@@ -132,7 +141,7 @@ const takenBack = (walk: Walk, item: Item, at: number): boolean => {
     walk.negated.push(item.id)
     return true
   }
-  if (item.kind === 'class' && isNot(walk, at)) return true
+  if ((item.kind === 'class' || item.kind === 'stone-size') && isNot(walk, at)) return true
   if (item.kind === 'place') return negatedPlace(walk, item, at)
   if (item.kind !== 'vinyl' || !isNegated(walk, at)) return false
   for (const group of currentGroups(walk)) group.style.vinyl = false

@@ -78,6 +78,7 @@ export const enDays: DayPhrases = {
     ...['scrimmage', 'playoff', 'playoffs', 'championship', 'play', 'plays', 'final', 'party', 'wedding'],
   ],
   need: [...['need', 'needs', 'want', 'have', 'ready', 'by', 'before', 'pick', 'pickup', 'deadline', 'due']],
+  joins: ['and', 'so', 'but'],
   needs: ['need', 'needs', 'want'],
   aside: [
     ...[

@@ -23,6 +23,7 @@ export const enPeople: PeoplePhrases = {
   iAm: ["[Ii]'m", '[Ii]m', '[Ii] am', '[Tt]his is', "[Ii]t'?s"],
   orders: ['here(?=[\\s,.!]|$)', 'orders'],
   greets: ['[Hh]i', '[Hh]ello', '[Hh]ey', '[Gg]ood (?:morning|afternoon|evening|day)', '[Mm]orning'],
+  speaks: ['I', "I'm", 'we', "we're"],
   comesFrom: ['for', 'from', 'with', 'here', 'at'],
   opens: ['[Cc]ap(?:t\\.?|tain|\\.)', '[Cc]oach', '[Mm]rs?\\.?', '[Mm]s\\.?', '[Dd]r\\.?', '[Cc]hief', '[Ss]gt\\.?', '[Ll]t\\.?'],
   itIs: ["[Ii]t'?s", '[Tt]his is'],
@@ -53,7 +54,13 @@ export const enPeople: PeoplePhrases = {
   ],
   pays: ['(?:is the one who |who )?(?:pays|is paying)', 'will pay', 'is paying'],
   paidBy: ['[Pp]ays:', '[Pp]aid by', '[Pp]ayment (?:from|by)', '[Bb]ill(?: to:?|ed to)?', '[Ii]nvoice(?: to)?'],
-  collects: [...['collects', 'will collect', 'picks (?:them )?up', 'will pick (?:them |it )?up', 'is picking (?:them |it )?up']],
+  collects: [
+    ...[
+      'will come (?:by|in|over)? ?(?:and|to) pick (?:everything|them|it|those) up',
+      'is coming (?:by|in)? ?to pick (?:them|it) up',
+    ],
+    ...['collects', 'will collect', 'picks (?:them )?up', 'will pick (?:them |it )?up', 'is picking (?:them |it )?up'],
+  ],
   collectedBy: ['(?:[Cc]ollected|[Pp]icked up|[Pp]ick-?up|[Pp]ick up)(?: by|:| will be)'],
   notNames: [
     ...['I', 'The', 'We', 'It', 'They', 'He', 'She', 'You', 'Not', 'Just', 'Need', 'Coach', 'Hi', 'Hello', 'Hey', 'Thanks'],

@@ -9,6 +9,7 @@ export const enPlayers: PlayerPhrases = {
   ],
   fillers: [
     ...['size', 'is', 'number', 'nº', 'n°', 'name', 'wears', 'in', 'a', 'an', 'and', 'he', 'she'],
+    ...['on', 'it'],
     ...['for', "she's", "he's", 'wants', 'wearing', 'no'],
   ],
   takenBack: ['no', 'sorry', 'wait', 'oops', 'i'],

@@ -51,6 +51,7 @@ export const enThings: ThingPhrases = {
   going: [
     ...['moved', 'moves', 'moving', 'move', 'went', 'goes', 'gone', 'going', 'go', 'ran', 'right', 'far', 'straight', 'stay'],
     ...['stays', 'take', 'took', 'taking', 'throw', 'threw', 'come', 'comes', 'came', 'drive', 'headed', 'heading', 'from'],
+    ...['get', 'got', 'getting', 'run', 'running', 'passed', 'pass', 'drove', 'flew', 'fly'],
   ],
   goingObjects: ['it', 'them', 'him', 'her', 'me', 'us', 'that', 'this'],
   everythingOn: ['in', 'on', 'it', 'them', 'of', 'the', 'is', 'be', 'should', 'to', 'printed', 'else', 'goes'],

@@ -5,6 +5,7 @@ export const enWritten: WrittenPhrases = {
     ...['fc', 'rfc', 'sc', 'cf', 'ss', 'po', 'ok', 'asap', 'usa', 'jv', 'hs', 'ms', 'pe', 'pta'],
     ...['pto', 'u', 'ab', 'htv', 'csv', 'pdf', 'his', 'her', 'both', 'all', 'exactly', 'not', 'please'],
     ...['and', 'xv', 'only', 'just', 'no', 'never', 'must', 'same', 'each', 'one'],
+    ...['big', 'large', 'small', 'huge', 'bold', 'new', 'old', 'tall', 'really', 'very', 'please', 'also', 'back', 'front'],
   ],
   placing: ['on', 'across', 'over'],
   writing: ['put', 'says', 'say', 'saying', 'print', 'read', 'reads', 'letters'],

@@ -49,7 +49,7 @@ export const esComplaints: ComplaintPhrases = {
   teamArticle: ['los ', 'las ', 'de '],
   teamBeside: ['nuestr[oa]s', 'de l[ao]s'],
   links: ['de la', 'de los', 'de', 'del'],
-  orders: ['necesit\\w+', 'ocup(?:o|amos)', 'quier(?:o|emos)'],
+  orders: ['necesit\\w+', 'ocup(?:o|amos)', 'quier(?:o|emos)(?! que)'],
 }
 
 export const esWashCounts: WashCounts = {

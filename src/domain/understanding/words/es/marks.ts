@@ -115,7 +115,22 @@ export const esMarks: WordList = [
     means: { kind: 'contours', id: 'both' },
     words: ['por dentro y por fuera', 'por fuera y por dentro', 'adentro y afuera', 'por dentro y fuera'],
   },
-  { means: { kind: 'style', id: 'solid' }, words: ['relleno', 'rellenos', 'rellena', 'todo relleno', 'relleno completo'] },
+  {
+    means: { kind: 'style', id: 'solid' },
+    words: [
+      ...[
+        'relleno',
+        'rellenos',
+        'rellena',
+        'rellenas',
+        'todo relleno',
+        'relleno completo',
+        'rellenas completas',
+        'rellenos completos',
+      ],
+      ...['llenas de piedra', 'lleno de piedra', 'llenos de piedra', 'totalmente rellenas'],
+    ],
+  },
   { means: { kind: 'style', id: 'single-line' }, words: ['una sola línea', 'una línea', 'línea sencilla', 'en una línea'] },
   { means: { kind: 'thin' }, words: ['delgado', 'delgada', 'fino', 'finito', 'delgadito'] },
   {
@@ -141,7 +156,8 @@ export const esMarks: WordList = [
       'quita los',
       'quiten los',
       'quiten las',
-      'ya no quiero',
+      ...['ya no quiero', 'nadie necesita', 'nadie lleva', 'nadie ocupa', 'nadie quiere', 'no necesitamos', 'no necesito'],
+      ...['no queremos', 'no quiero', 'no ocupamos', 'no ocupo', 'no llevan ni'],
       'ya no queremos',
       'cancela las',
       'cancela los',

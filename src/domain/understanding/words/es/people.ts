@@ -20,6 +20,7 @@ export const esPeople: PeoplePhrases = {
   iAm: ['soy', 'Soy', 'aquí', 'habla', 'le habla', 'Habla'],
   orders: [],
   greets: ['[Hh]ola', '[Bb]uen[ao]s (?:tardes|días|noches)', '[Bb]uen día'],
+  speaks: ['soy', 'tengo', 'somos', 'necesito', 'quiero', 'le escribo'],
   comesFrom: ['de', 'del'],
   opens: ['[Pp]rofe'],
   itIs: [],

@@ -18,7 +18,7 @@ export const esPlayers: PlayerPhrases = {
       'pido',
       'pedimos',
     ],
-    ...['serian', 'si', 'no'],
+    ...['serian', 'si', 'no', 'entra', 'entran', 'llega', 'sale', 'salen', 'falta', 'faltan', 'mete', 'metan', 'cambia'],
   ],
   fillers: [
     ...['con', 'al', 'el', 'la', 'talla', 'es', 'numero', 'nº', 'n°', 'nombre', 'usa', 'a', 'en'],
@@ -47,7 +47,7 @@ export const esPlayers: PlayerPhrases = {
   one: [],
   notAmount: ['numero', 'no', 'no.', 'nº', 'n°', 'num', 'num.', 'el', 'la'],
   tallyFillers: [...['mas', 'de', 'x', '×', 'en', 'talla', 'son', 'ellas', 'ellos', '-']],
-  all: ['todas', 'todos'],
+  all: ['todas', 'todos', 'todo'],
   except: ['excepto', 'menos', 'salvo'],
   apart: [
     ...['a', 'que', 'son', 'es', 'de', 'van', 'en', 'talla', 'quieren', 'las', 'los', 'ellas', 'ellos'],

@@ -1,7 +1,22 @@
 import type { WrittenPhrases } from '../matters/written.ts'
 
 export const esWritten: WrittenPhrases = {
-  notText: ['no', 'solo', 'nada', 'todos', 'todas'],
+  notText: [
+    'no',
+    'solo',
+    'nada',
+    'todos',
+    'todas',
+    'grande',
+    'grandes',
+    'chico',
+    'chicos',
+    'muy',
+    'bien',
+    'igual',
+    'favor',
+    'urgente',
+  ],
   placing: ['en'],
   writing: ['diga', 'digan', 'pon', 'ponle', 'ponga', 'pongan'],
   isIn: ['es', 'en'],

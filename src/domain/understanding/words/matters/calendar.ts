@@ -79,6 +79,7 @@ export type DayPhrases = Phrases<
   | 'inMorning'
   | 'onThe'
   | 'not'
+  | 'joins'
   | 'insteadOf'
   | 'instead'
   | 'game'

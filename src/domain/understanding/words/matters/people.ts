@@ -18,6 +18,7 @@ export type PeoplePhrases = Phrases<
   | 'iAm'
   | 'orders'
   | 'greets'
+  | 'speaks'
   | 'comesFrom'
   | 'opens'
   | 'itIs'
