@@ -3,6 +3,7 @@ import type { Desk } from './desk.ts'
 import { localOf } from './floor/say-floor.ts'
 import { shopPlanFrom } from './records.ts'
 import { itemName } from './stock/item-name.ts'
+import { ticketName } from './ticket-names.ts'
 
 type Cell = string | number | null
 type Table = { readonly head: readonly string[]; readonly rows: readonly (readonly Cell[])[] }
@@ -27,12 +28,17 @@ const orders = async (desk: Desk): Promise<Table> => {
   const shop = desk.store.shop(desk.shopId)
   const { sold } = shopPlanFrom((await shop.plan.read()).body)
   const listed = await shop.orders.list(['signed-off', 'planned', 'ticketed', 'on-bench', 'checked', 'bagged', 'collected'])
+  const tickets = new Map(
+    await Promise.all(listed.map(async ({ orderId }) => [orderId, (await shop.tickets.ofOrder(orderId)).at(-1)] as const)),
+  )
   return {
-    head: ['order', 'revision', 'state', 'promised', 'handed over'],
+    head: ['order', 'ticket', 'revision', 'state', 'promised', 'handed over'],
     rows: listed.map(({ orderId, revision, state, handedOverAt }) => {
       const promised = sold.find(({ id }) => id === orderId)?.promised ?? null
+      const ticket = tickets.get(orderId)
       return [
         orderId,
+        ticket === undefined ? '' : ticketName(ticket.number),
         revision,
         state,
         promised === null ? '' : localOf(desk, promised),

@@ -197,6 +197,29 @@ describe.runIf(needs(...browserNames))('in a browser', () => {
     await page.getByRole('status').getByText('Taken by you.').waitFor()
   })
 
+  it('a ticket that somebody folded stays folded when it changes, and opens for an address that points into it', async () => {
+    await signInAsOwner()
+    const ticket = (state: string) =>
+      message({
+        blocks: ['Ticket 31 r1 · Herons', state].map((text) => ({ kind: 'text', text, tone: 'plain' }) as const),
+        actions: [{ id: 't:thirty-one:take:1', label: 'Take 31', weight: 'main' }],
+      })
+    const { id } = counter.desk.post(bench, bot, ticket('lies here'))
+    const live = page.waitForResponse((answer) => answer.url().includes('/bench/live'))
+    await page.goto(`${counter.address}/bench`)
+    await live
+    const body = page.getByRole('button', { name: 'Take 31' })
+    await body.waitFor()
+    await page.getByText('Ticket 31 r1').click()
+    await body.waitFor({ state: 'hidden' })
+    counter.desk.edit(bench, id, ticket('is taken'))
+    await page.getByText('is taken').waitFor({ state: 'attached' })
+    expect(await body.isVisible()).toBe(false)
+    await page.goto(`${counter.address}/morning`)
+    await page.goto(`${counter.address}/bench#ticket-thirty-one`)
+    await body.waitFor()
+  })
+
   it('the morning sheet changes while it lies open', async () => {
     await signInAsOwner()
     counter.desk.setMorning({
