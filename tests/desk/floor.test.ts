@@ -315,7 +315,11 @@ describe('work that is over', () => {
     await acts(desk, ticket, { act: 'count-in', values: { garment, missing: '1' } })
     expect(await open()).toContain('count-in')
     await acts(desk, ticket, { act: 'count-in', values: { garment, missing: '0' } })
+    const clean = { act: 'bleed-test', values: { garment, result: 'clean', signedBy: '' } } as const
+    expect(await acts(desk, ticket, clean)).toMatch(/^First write down that a piece was pressed/)
     await acts(desk, ticket, { act: 'bleed-test', values: { garment, result: 'pressed', signedBy: '' } })
+    expect(await acts(desk, ticket, clean)).toMatch(/^The wait is not over: look again Thursday, November 26, 9 am/)
+    expect((await lifeNow(desk, ticket)).findings.filter(({ code }) => code === 'bleed-test')).toHaveLength(1)
     const pressed = clock.at
     await openGates(desk, ticket, ['bleed-test', 'first-piece', 'second-look'])
     expect(await open()).not.toEqual(expect.arrayContaining(['count-in']))
@@ -325,7 +329,7 @@ describe('work that is over', () => {
     await acts(desk, ticket, { act: 'first-piece', values: { garment } })
     expect(await open()).toContain('first-piece')
     clock.at = localMinute('2026-11-27T09:00')
-    await acts(desk, ticket, { act: 'bleed-test', values: { garment, result: 'clean', signedBy: '' } })
+    expect(await acts(desk, ticket, clean)).toBeNull()
     await acts(desk, ticket, { act: 'second-look', by: pim, values: { garment, result: 'right' } })
     expect(await open()).not.toContain('first-piece')
     expect((await plan()).slots.map(({ operation }) => operation)).not.toEqual(expect.arrayContaining(['count-in']))

@@ -183,6 +183,8 @@ export const floorEnglish: FloorWords = {
   sayFirst: 'Something changed in this revision. Read the changes and press “Seen” first.',
   badForm: (field) => `Please look at “${field}” again; nothing was written down.`,
   lookAt: (when) => `look again ${when}`,
+  looksEarly: (when) => `The wait is not over: look again ${when}. Nothing was written down.`,
+  pressFirst: 'First write down that a piece was pressed: the wait runs from then. Nothing was written down.',
   throwAway: 'Throw away, do not press',
   lineNo: (line) => `line ${line}`,
   throwLine: (line, place, text) => `line ${line}, ${place}: ${text}`,

@@ -183,6 +183,8 @@ export const floorSpanish: FloorWords = {
   sayFirst: 'Algo cambió en esta revisión. Lea los cambios y pulse primero “Visto”.',
   badForm: (field) => `Mire otra vez “${field}”, por favor; no se anotó nada.`,
   lookAt: (when) => `mirar otra vez ${when}`,
+  looksEarly: (when) => `La espera no ha terminado: vuelva a mirar ${when}. No se anotó nada.`,
+  pressFirst: 'Anote primero que se planchó una pieza: la espera corre desde entonces. No se anotó nada.',
   throwAway: 'Tirar, no planchar',
   lineNo: (line) => `línea ${line}`,
   throwLine: (line, place, text) => `línea ${line}, ${place}: ${text}`,

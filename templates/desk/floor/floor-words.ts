@@ -92,6 +92,9 @@ export type FloorWords = {
   readonly sayFirst: string
   readonly badForm: (field: string) => string
   readonly lookAt: (when: string) => string
+  /** Whoever finds a bleed test clean before its wait is over, or before a piece was pressed. */
+  readonly looksEarly: (when: string) => string
+  readonly pressFirst: string
   readonly throwAway: string
   readonly lineNo: (line: number) => string
   readonly throwLine: (line: number, place: string, text: string) => string

@@ -5,7 +5,7 @@ import { ticketName } from '../ticket-names.ts'
 import { askAfterBeaded } from './ask-after-beaded.ts'
 import { type Answered, type Deed, readValues } from './deed.ts'
 import { markGates } from './mark-gates.ts'
-import { deskWordsFor, tellOwner, wordsFor } from './say-floor.ts'
+import { deskWordsFor, momentOf, tellOwner, wordsFor } from './say-floor.ts'
 
 const text = z.string().trim().max(200)
 const optional = text.default('')
@@ -77,6 +77,16 @@ const isOwnWork = ({ life, by }: Deed, act: GateAct): boolean => {
   return made === undefined || made.by === by.name
 }
 
+/** A bleed test is clean after its wait, not before: what to do instead, or null when it is time. */
+const looksEarly = ({ desk, life }: Deed, facts: object): string | null => {
+  if (!('garment' in facts && 'result' in facts) || facts.result !== 'clean') return null
+  const test = life.gates.find(({ gate }) => gate.code === 'bleed-test' && gate.garment === facts.garment)
+  if (test?.is !== 'closed') return null
+  const words = wordsFor(desk)
+  if (test.lookAt === null) return words.pressFirst
+  return desk.clock.now() < test.lookAt ? words.looksEarly(momentOf(desk, test.lookAt)) : null
+}
+
 /** Writes down what somebody found at a gate. Drops that stand close the ticket and ask the customer. */
 export const findAtGate = async (deed: Deed): Answered => {
   const { desk, shop, life, act, by } = deed
@@ -84,6 +94,8 @@ export const findAtGate = async (deed: Deed): Answered => {
   if (isOwnWork(deed, act)) return ok(wordsFor(desk).gateIs['wants-second'])
   const read = factsOf(deed, act)
   if (!read.ok) return ok(read.said)
+  const early = looksEarly(deed, read.facts)
+  if (early !== null) return ok(early)
   const at = desk.clock.now()
   await shop.tickets.find(life.ticket.ticketId, { code: act, facts: read.facts, by: by.name, at })
   await follow(deed, act, read.facts)
