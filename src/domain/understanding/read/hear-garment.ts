@@ -3,6 +3,7 @@ import { listed } from '../words/languages.ts'
 import { whichHue } from './colour-target.ts'
 import type { Item } from './items.ts'
 import { applyWaiting, before } from './look-around.ts'
+import { topBefore } from './same-top.ts'
 import { flush, placeOf, put, putGarment, type Walk } from './walk.ts'
 
 export const garmentIds: Readonly<Record<GarmentKind, string>> = {
@@ -136,18 +137,12 @@ const takeBack = (walk: Walk, id: string): void => {
   if (walk.draft.garments[id] !== undefined) put(walk, [{ path: ['garments', id], value: null }])
 }
 
-/** "Rugby shirts for the Otters, 5 of them. Jersey navy": a top that was only named, by a word for any top, goes on as what it is called next. */
+/** Goes on with the one top that is there, which takes its name of a jersey where it had none. */
 const renamed = (walk: Walk, item: GarmentItem, at: number): boolean => {
-  const [old, ...more] = [...walk.fresh]
-  const wish = old === undefined ? undefined : walk.draft.garments[old]
-  const top = (kind: GarmentKind | undefined): boolean => kind === 'jersey' || kind === 't-shirt'
-  const plain = old === 'jersey' || old === 'tee'
-  if (!plain || wish?.colour !== undefined || more.length > 0 || !top(wish?.kind) || !top(item.id)) return false
-  const named = walk.items.slice(0, at).findLast((one) => one.kind === 'garment')
-  const any = item.loose === true || (named?.kind === 'garment' && named.loose === true)
-  const beside = walk.items.slice(Math.max(0, at - 4), at).some((one) => one.kind === 'and' || one.kind === 'with')
-  if (!any || beside || wish?.kind === item.id || walk.was.garments[old] !== undefined) return false
-  if (wish?.kind === 't-shirt') {
+  const old = topBefore(walk, item, at)
+  const wish = old === null ? undefined : walk.draft.garments[old]
+  if (old === null || wish === undefined) return false
+  if (wish.kind === 't-shirt') {
     flush(walk)
     put(walk, [
       { path: ['garments', old], value: null },

@@ -4,7 +4,7 @@ import { stonesOnly } from './colour-target.ts'
 import { newGroup, refusal, stonesOf } from './groups.ts'
 import type { Item } from './items.ts'
 import { applyWaiting, before, isNegated } from './look-around.ts'
-import { currentGroups, flush, put, sentence, startEdge, type Walk } from './walk.ts'
+import { currentGroups, flush, put, sentence, speakOf, startEdge, type Walk } from './walk.ts'
 
 /** Words after which names and numbers are a list, not a thing to press. */
 const listWords: readonly string[] = listed.things.list
@@ -171,6 +171,7 @@ export const hearStones = (walk: Walk, at: number): void => {
     flush(walk)
     walk.groups = named.map((content) => newGroup(content, walk.scope))
   }
+  if (!negated) speakOf(walk, 'stones')
   for (const group of currentGroups(walk)) stonesOf(group).wanted = !negated
   if (negated) return
   if (isInStones(walk, at)) for (const group of currentGroups(walk)) group.style.vinyl = false

@@ -27,8 +27,9 @@ export const isNegated = (walk: Walk, at: number): boolean => {
   const item = before(walk, at)
   if (item?.kind === 'no') return true
   const joined = item !== undefined && (listed.things.or.includes(item.key) || item.kind === 'and' || item.kind === 'comma')
-  const twin = joined ? walk.items[at - 2] : undefined
-  return twin?.kind === 'content' && walk.items[at - 3]?.kind === 'no' && walk.items[at]?.kind === 'content'
+  const link = joined ? walk.items.lastIndexOf(item, at) : -1
+  const [twin, own] = [walk.items[link - 1], walk.items[at]]
+  return link > 0 && twin?.kind === 'content' && own?.kind === 'content' && isNegated(walk, link - 1)
 }
 
 /** "Blanco de local y azul de visita": a colour right before the role that it is of. */

@@ -4,7 +4,7 @@ import { colourTarget } from './colour-target.ts'
 import { type Group, placesAt, stonesOf } from './groups.ts'
 import { figureBehind, modifyLength } from './heights.ts'
 import type { Item } from './items.ts'
-import { currentGroups, garmentOf, placeOf, put, putGarment, type Walk } from './walk.ts'
+import { currentGroups, garmentOf, placeOf, put, putGarment, speakOf, type Walk } from './walk.ts'
 
 /** Cloth words speak of a garment, named or not. */
 const clothGarment = (walk: Walk): string => {
@@ -56,6 +56,7 @@ const countBefore = (walk: Walk, item: Item): number | undefined => {
 
 const modifyStones = (walk: Walk, item: Item): boolean => {
   const each = (set: (stones: ReturnType<typeof stonesOf>) => void) => {
+    speakOf(walk, 'stones')
     for (const group of currentGroups(walk)) set(stonesOf(group))
     walk.target = { kind: 'stones' }
     walk.waiting = walk.waiting.filter((one) => one.kind === 'colour')
