@@ -14,6 +14,7 @@ export const extentsOf = (applications: readonly LaidApplication[]): readonly Ex
             text: application.text,
             widthMicrometres: Math.round(drawing.shape.box.right - drawing.shape.box.left),
             heightMicrometres: drawing.shape.height,
+            aboveMicrometres: Math.round(drawing.shape.box.top - drawing.shape.fit.height),
             strokeMicrometres: strokeOf(drawing.shape),
             freeWidthMicrometres: application.freeWidth,
           },

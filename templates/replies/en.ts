@@ -2,6 +2,7 @@ import type { Show } from '../../src/domain/shop/show.ts'
 import type { LateChange } from '../../src/domain/understanding/conversation.ts'
 import type { Changed, Since, Tidy } from '../../src/domain/understanding/replies.ts'
 import { priceWords } from '../desk/price.ts'
+import { sportNames } from '../sport-names.ts'
 import type { Catalogue } from './catalogue.ts'
 import { priceParts } from './price-parts.ts'
 import { garmentText, sizeText, type TidyWords, tidyList } from './tidy.ts'
@@ -71,7 +72,7 @@ const words: TidyWords = {
   },
   head: ['Line', 'No.', 'Name', 'Size', 'Garment', 'Also'],
   garments,
-  sports: { 'ice-hockey': 'ice hockey' },
+  sports: sportNames.en,
   uses: { game: 'games', fan: 'fans', practice: 'practice', cheer: 'cheer', staff: 'staff', keepsake: 'a keepsake' },
   handOver: { collect: 'you pick it up', field: 'we bring it to the field', post: 'we mail it' },
   knits: { mesh: 'mesh', interlock: 'interlock', jersey: 'jersey knit', tricot: 'tricot', woven: 'woven', fleece: 'fleece' },
@@ -532,7 +533,7 @@ export const en = {
     'wider-than-free': ({ text, widthMicrometres, freeWidthMicrometres }, show) =>
       `“${text}” is ${show.length(widthMicrometres, 'up')} wide; there is ${show.length(freeWidthMicrometres)} of free cloth.`,
     'places-collide': ({ first, second, overlapMicrometres }, show) =>
-      `${first} and ${second} overlap by ${show.length(overlapMicrometres, 'up')}.`,
+      `The ${first} and the ${second} overlap by ${show.length(overlapMicrometres, 'up')}.`,
     'implausible-record': ({ material, field, value, least, most }, show) =>
       `The record of ${material} gives ${figure(field, value, show)} (${field}); makers of its class publish ${figure(field, least, show)} to ${figure(field, most, show)}. Look at the sheet again.`,
     'short-of-material': ({ material, kind, missing, days }, show) =>

@@ -2,6 +2,7 @@ import type { Show } from '../../src/domain/shop/show.ts'
 import type { LateChange } from '../../src/domain/understanding/conversation.ts'
 import type { Changed, Since, Tidy } from '../../src/domain/understanding/replies.ts'
 import { priceWords } from '../desk/price.ts'
+import { sportNames } from '../sport-names.ts'
 import type { Catalogue } from './catalogue.ts'
 import { priceParts } from './price-parts.ts'
 import { garmentText, sizeText, type TidyWords, tidyList } from './tidy.ts'
@@ -71,21 +72,7 @@ const words: TidyWords = {
   },
   head: ['Línea', 'Núm.', 'Nombre', 'Talla', 'Prenda', 'Además'],
   garments,
-  sports: {
-    football: 'fútbol americano',
-    soccer: 'fútbol',
-    basketball: 'básquetbol',
-    volleyball: 'voleibol',
-    baseball: 'béisbol',
-    softball: 'softbol',
-    'ice-hockey': 'hockey sobre hielo',
-    handball: 'balonmano',
-    cheer: 'porras',
-    running: 'atletismo',
-    rugby: 'rugby',
-    lacrosse: 'lacrosse',
-    other: 'otro',
-  },
+  sports: sportNames.es,
   uses: {
     game: 'partidos',
     fan: 'aficionados',
@@ -574,7 +561,7 @@ export const es = {
     'wider-than-free': ({ text, widthMicrometres, freeWidthMicrometres }, show) =>
       `«${text}» mide ${show.length(widthMicrometres, 'up')} de ancho; hay ${show.length(freeWidthMicrometres)} de tela libre.`,
     'places-collide': ({ first, second, overlapMicrometres }, show) =>
-      `${first} y ${second} se enciman ${show.length(overlapMicrometres, 'up')}.`,
+      `Se enciman ${show.length(overlapMicrometres, 'up')}: ${first} y ${second}.`,
     'implausible-record': ({ material, field, value, least, most }, show) =>
       `El registro de ${material} da ${figure(field, value, show)} (${field}); los fabricantes publican de ${figure(field, least, show)} a ${figure(field, most, show)}. Vuelva a ver la hoja.`,
     'short-of-material': ({ material, kind, missing, days }, show) =>

@@ -1,5 +1,6 @@
 import type { Moment } from '../../src/domain/ticket/moment.ts'
 import type { GarmentWords, HeadWords, PlaceWords, TicketWords } from '../../src/domain/ticket/words.ts'
+import { sportNames } from '../sport-names.ts'
 import { care, firstPiece, gates, last, pick, roster } from './en/bench.ts'
 import { press, signs, steps } from './en/press.ts'
 import { slip, template } from './en/slips.ts'
@@ -176,6 +177,7 @@ export const ticketWordsEn = {
   time,
   at: (date, hour) => `${date}, ${hour}`,
   list,
+  sports: sportNames.en,
   uses: {
     game: 'game wear',
     fan: 'fan wear',

@@ -1,5 +1,6 @@
 import type { Moment } from '../../src/domain/ticket/moment.ts'
 import type { GarmentWords, HeadWords, PlaceWords, TicketWords } from '../../src/domain/ticket/words.ts'
+import { sportNames } from '../sport-names.ts'
 import { care, firstPiece, gates, last, pick, roster } from './es/bench.ts'
 import { press, signs, steps } from './es/press.ts'
 import { slip, template } from './es/slips.ts'
@@ -170,6 +171,7 @@ export const ticketWordsEs = {
   time,
   at: (date, hour) => `${date}, ${hour}`,
   list,
+  sports: sportNames.es,
   uses: {
     game: 'para jugar',
     fan: 'para la afición',

@@ -59,6 +59,18 @@ const topOf = (application: Application, mates: readonly Application[]): number 
   return start === null ? null : start + above.height + place.follows.gapMicrometres
 }
 
+/** Where nothing is laid out yet a decoration is as high as it is ordered. */
+const reachOf = (
+  extents: readonly Extent[],
+  here: readonly Application[],
+): Pick<JobPlace, 'aboveMicrometres' | 'belowMicrometres'> =>
+  extents.length === 0
+    ? { aboveMicrometres: 0, belowMicrometres: greatest(here.map((one) => one.height)) }
+    : {
+        aboveMicrometres: greatest(extents.map((extent) => extent.aboveMicrometres)),
+        belowMicrometres: greatest(extents.map((extent) => extent.heightMicrometres - extent.aboveMicrometres)),
+      }
+
 const placeOf = (source: Source, garment: string, decoration: string): JobPlace | null => {
   const { applications, layers } = source.resolved
   const here = applications.filter((one) => one.garment === garment && one.decoration.id === decoration)
@@ -83,6 +95,7 @@ const placeOf = (source: Source, garment: string, decoration: string): JobPlace 
       layerOf(source, { resolved, below: stack[index - 1], at: `${first.at}${pointer('layers', index)}` }),
     ),
     topMicrometres: tops.includes(null) ? null : greatest(tops.flatMap((top) => top ?? [])),
+    ...reachOf(extents, here),
     widthMicrometres: greatest(extents.map((extent) => extent.widthMicrometres)),
     heightMicrometres: greatest(
       extents.length > 0 ? extents.map((extent) => extent.heightMicrometres) : here.map((one) => one.height),

@@ -26,7 +26,11 @@ export type JobPlace = {
   readonly lines: readonly number[]
   /** Bottom first. */
   readonly layers: readonly JobLayer[]
+  /** The top of the flat capital or figure below the collar: accents stand above it, tails hang lower. */
   readonly topMicrometres: number | null
+  /** How far anything of it stands above that top, and how far it reaches below. */
+  readonly aboveMicrometres: number | null
+  readonly belowMicrometres: number | null
   readonly widthMicrometres: number | null
   readonly heightMicrometres: number | null
   /** A set point a person asked for against the usual one; null as a rule. */
@@ -91,6 +95,8 @@ export type Extent = {
   readonly widthMicrometres: number
   /** Height and stroke of the body, borders excluded. */
   readonly heightMicrometres: number
+  /** So much of the height stands above the flat capital or figure, as accents do; negative where it begins lower. */
+  readonly aboveMicrometres: number
   readonly strokeMicrometres: number | null
   readonly freeWidthMicrometres: number | null
 }

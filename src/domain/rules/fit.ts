@@ -1,3 +1,4 @@
+import { edgesOf } from '../press/edges.ts'
 import type { Extent, JobPlace } from '../press/job.ts'
 import { way } from '../press/way.ts'
 import { zoneOf } from '../press/zones.ts'
@@ -28,10 +29,9 @@ export const freeWidth: Rule = (facts) =>
   })
 
 const overlapOf = (a: JobPlace, b: JobPlace): number => {
-  if (a.topMicrometres === null || b.topMicrometres === null || a.heightMicrometres === null || b.heightMicrometres === null)
-    return 0
-  const bottom = Math.min(a.topMicrometres + a.heightMicrometres, b.topMicrometres + b.heightMicrometres)
-  return bottom - Math.max(a.topMicrometres, b.topMicrometres)
+  const [one, other] = [edgesOf(a), edgesOf(b)]
+  if (one === null || other === null) return 0
+  return Math.min(one.bottom, other.bottom) - Math.max(one.top, other.top)
 }
 
 const sideways: readonly string[] = ['left-chest', 'right-chest', 'left-shoulder', 'right-shoulder', 'other']

@@ -1,3 +1,4 @@
+import { edgesOf } from '../press/edges.ts'
 import { way } from '../press/way.ts'
 import { bookFacts } from './book-facts.ts'
 import { bindingBook, placesOf, type Rule } from './facts.ts'
@@ -16,10 +17,9 @@ export const nameFromNumber: Rule = (facts) => {
         .filter((number) => number.garment === garment)
         .flatMap((number): ReturnType<Rule> => {
           const [name, body] = [place, number.place]
-          if (name.topMicrometres === null || body.topMicrometres === null) return []
-          const above = name.topMicrometres <= body.topMicrometres
-          const [upper, lower] = above ? [name, body] : [body, name]
-          const gap = (lower.topMicrometres ?? 0) - (upper.topMicrometres ?? 0) - (upper.heightMicrometres ?? 0)
+          const [ofName, ofBody] = [edgesOf(name), edgesOf(body)]
+          if (ofName === null || ofBody === null) return []
+          const gap = ofName.top <= ofBody.top ? ofBody.top - ofName.bottom : ofName.top - ofBody.bottom
           if (gap >= least) return []
           const found = {
             ...bookFacts(book),

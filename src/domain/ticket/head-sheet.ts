@@ -100,7 +100,10 @@ const neededFields = (scene: Scene): readonly Field[] => {
     value === null ? [] : [{ label, value, style }]
   return [
     ...field(head.needed, whenText(scene, facts.needBy), 'large'),
-    ...field(head.team, `${head.pieces(piecesIn(facts.roster))} · ${facts.sport} · ${words.uses[facts.use]}`),
+    ...field(
+      head.team,
+      `${head.pieces(piecesIn(facts.roster))} · ${words.sports[facts.sport] ?? facts.sport} · ${words.uses[facts.use]}`,
+    ),
     ...field(head.people.ask, facts.shop.ask),
     ...field(head.people.orders, facts.people.orders),
     ...field(head.people.signsOff, facts.people.signsOff),

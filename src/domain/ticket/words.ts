@@ -214,6 +214,7 @@ export type TicketWords = {
   readonly time: (moment: Moment) => string
   readonly at: (date: string, time: string) => string
   readonly list: (items: readonly string[]) => string
+  readonly sports: { readonly [sport: string]: string }
   readonly uses: Of<Use>
   readonly head: HeadWords
   readonly garment: GarmentWords

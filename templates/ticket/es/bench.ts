@@ -167,7 +167,7 @@ export const care: CareWords = {
     'una foto de la primera prenda guardada',
     'tarjeta de cuidado en la bolsa',
   ],
-  firstWash: (when) => `Primer lavado no antes de: ${when}.`,
+  firstWash: (when) => `Primer lavado no antes de: ${when.replace(/\.$/, '')}.`,
   rest: (hours) => `Reposo de ${hours} horas antes del primer lavado. Las prendas pueden salir frías y revisadas.`,
   wash: [
     'Lavar al revés, en frío o tibio, sin suavizante ni lejía, sin limpieza en seco; colgar o secar a baja temperatura. Una secadora industrial mata el pegamento: preguntar quién lava.',

@@ -103,6 +103,8 @@ export const place = (materials: readonly Material[], parts: Partial<JobPlace> =
       }),
     ),
     topMicrometres: null,
+    aboveMicrometres: null,
+    belowMicrometres: null,
     widthMicrometres: null,
     heightMicrometres: null,
     askedTenthsC: null,

@@ -182,6 +182,8 @@ const placeOf = ({ garment, nth, first, count }: On, spot: Spot): JobPlace => {
       }),
     ),
     topMicrometres: 60_000 * spot.at,
+    aboveMicrometres: 0,
+    belowMicrometres: Math.round(spot.size / 2),
     widthMicrometres: spot.size,
     heightMicrometres: Math.round(spot.size / 2),
     askedTenthsC: null,

@@ -55,6 +55,7 @@ export const roughExtents = (resolved: ResolvedOrder): readonly Extent[] =>
     text: application.text,
     widthMicrometres: Math.min(application.freeWidth, Math.round(application.height * 0.45 * application.text.length)),
     heightMicrometres: application.height,
+    aboveMicrometres: 0,
     strokeMicrometres: Math.round(application.height / 5),
     freeWidthMicrometres: application.freeWidth,
   }))
@@ -67,7 +68,7 @@ export const workOut = (document: unknown, overrides: Partial<RuleFacts> & { rea
   if (!order.ok) throw new Error(JSON.stringify(order.problems))
   const resolved = resolveOrder(order.value, catalogue)
   if (!resolved.ok) throw new Error(JSON.stringify(resolved.problems))
-  const extents = roughExtents(resolved.value)
+  const extents = overrides.extents ?? roughExtents(resolved.value)
   const job = jobFromOrder({ resolved: resolved.value, colours: starter.colours, extents })
   const { bench: ownBench = bench, ...own } = overrides
   const facts: RuleFacts = {

@@ -152,6 +152,7 @@ describe('what fits', () => {
             text: '1',
             widthMicrometres,
             heightMicrometres: 200_000,
+            aboveMicrometres: 0,
             strokeMicrometres: null,
             freeWidthMicrometres: 300_000,
           },
@@ -171,6 +172,29 @@ describe('what fits', () => {
     expect(severityOf(both('nape'), 'places-collide')).toBeNull()
     const twice = given({ order: { decorations: [decorationOf('one', 'back-number'), decorationOf('two', 'back-number')] } })
     expect(severityOf(twice, 'places-collide')).toBe('caution')
+  })
+
+  it('accents stand above the place of a name, tails hang below it: only tails run into the number', () => {
+    const tall = (aboveMicrometres: number) => {
+      const extent = {
+        line: 1,
+        text: 'Íñiguez',
+        widthMicrometres: 200_000,
+        strokeMicrometres: null,
+        freeWidthMicrometres: 300_000,
+      }
+      return given({
+        order: { decorations: [decorationOf('one', 'name'), decorationOf('two', 'back-number')] },
+        facts: {
+          extents: [
+            { ...extent, decoration: 'one', heightMicrometres: 140_000, aboveMicrometres },
+            { ...extent, decoration: 'two', heightMicrometres: 200_000, aboveMicrometres: 0 },
+          ],
+        },
+      })
+    }
+    expect(severityOf(tall(76_500), 'places-collide')).toBeNull()
+    expect(severityOf(tall(0), 'places-collide')).toBe('caution')
   })
 })
 

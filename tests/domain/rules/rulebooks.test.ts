@@ -55,6 +55,7 @@ const under = (asked: Asked): readonly Problem[] => {
     text,
     widthMicrometres: 100_000,
     heightMicrometres: height,
+    aboveMicrometres: 0,
     strokeMicrometres: stroke,
     freeWidthMicrometres: null,
   }))

@@ -14,6 +14,7 @@ import {
   windowsOf,
 } from '../../../src/domain/ticket/template-print.ts'
 import { ticketWordsEn } from '../../../templates/ticket/en.ts'
+import { ticketWordsEs } from '../../../templates/ticket/es.ts'
 import { footballFacts, white } from './facts.builder.ts'
 import { blocksOf, textOf } from './ticket-text.ts'
 
@@ -70,6 +71,7 @@ describe('the care card', () => {
     expect(text).toContain('First wash not before Friday, November 13, 2026, 4:00 pm.')
     expect(text).toContain('No softener')
     expect(text).toContain('small parts')
+    expect(textOf(composeCareCard(care, ticketWordsEs))).toMatch(/Primer lavado no antes de: .* [ap]\. m\.(?!\.)/)
     expect(textOf(composeCareCard({ ...care, stones: false }, ticketWordsEn))).not.toContain('small parts')
   })
 })
