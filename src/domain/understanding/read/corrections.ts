@@ -11,7 +11,9 @@ import { readReplaced } from './replaced.ts'
 import { readChanges } from './row-changes.ts'
 import { readShift, readTurned } from './size-moves.ts'
 import { readSizedAgain } from './sized-again.ts'
+import { stated } from './statements.ts'
 import { isEnd, isNumber, isWord, type Token } from './tokens.ts'
+import { readToldOf } from './told-of.ts'
 
 /** "41, not 14", "the other Ava is 41 not 14": the figure that stands on the list gives way to the one that does not. */
 const instead = (tokens: readonly Token[], { draft }: Scene): Change => {
@@ -28,13 +30,17 @@ const instead = (tokens: readonly Token[], { draft }: Scene): Change => {
   return nothing
 }
 
+/** What is known where changes of a roster are heard; `trade`: the places of words that speak of cloth and print. */
+export type Heard = Scene & { readonly trade: ReadonlySet<number> }
+
 /** Changes of a roster that is there: who is dropped, another size, number or spelling, numbers swapped. Nothing else is touched. */
-export const readCorrections = (tokens: readonly Token[], draft: Draft, quote: string): Change => {
+export const readCorrections = (said: readonly Token[], { draft, quote, trade }: Heard): Change => {
   if (Object.keys(draft.rows).length === 0 && Object.keys(draft.tally).length === 0) return nothing
-  const scene = { draft, quote }
+  const scene = { draft, quote, trade }
+  const tokens = stated(said)
   const part = readPartTurned(tokens, scene)
   if (part.taken.size > 0)
-    return joined([part, readCorrections(without(tokens, part.taken), preview(draft, part.patches), quote)])
+    return joined([part, readCorrections(without(tokens, part.taken), { ...scene, draft: preview(draft, part.patches) })])
   const whole = [readSwap, readShift, readTurned].map((read) => read(tokens, scene)).find(({ taken }) => taken.size > 0)
   return whole ?? swappedFirst(tokens, scene) ?? readEach(tokens, scene)
 }
@@ -45,7 +51,7 @@ const without = (tokens: readonly Token[], taken: ReadonlySet<number>): readonly
   tokens.map((token, index) => (taken.has(index) && token.kind !== 'break' ? aside(token) : token))
 
 /** "54 and 55 are backwards, swap them. Lang is 54": an exchange in its own sentence, and what the others say of the list after it. */
-const swappedFirst = (tokens: readonly Token[], scene: Scene): Change | null => {
+const swappedFirst = (tokens: readonly Token[], scene: Heard): Change | null => {
   const ends = tokens.flatMap((token, at) => (isEnd(token) ? [at] : []))
   const starts = [0, ...ends.map((at) => at + 1)]
   if (ends.length === 0) return null
@@ -61,7 +67,7 @@ const swappedFirst = (tokens: readonly Token[], scene: Scene): Change | null => 
 }
 
 /** Who is dropped, another size, number or spelling, each read beside the others. */
-const readEach = (tokens: readonly Token[], scene: Scene): Change => {
+const readEach = (tokens: readonly Token[], scene: Heard): Change => {
   const { draft } = scene
   const drops = readReplaced(tokens, scene, readDrops(tokens, scene))
   const free = (found: Change): boolean => [...found.taken].every((index) => !drops.taken.has(index))
@@ -72,8 +78,9 @@ const readEach = (tokens: readonly Token[], scene: Scene): Change => {
   const near = spelling.patches.length > 0 ? spelling : readNearName(tokens, left)
   const others = [near, readRename(tokens, left), changes].filter(free)
   const found = [drops, ...others]
-  const all = [...found, readSizedAgain(tokens, left, new Set(found.flatMap(({ taken }) => [...taken])))]
-  return joined(all)
+  const again = readSizedAgain(tokens, left, new Set(found.flatMap(({ taken }) => [...taken])))
+  const all = joined([...found, again])
+  return joined([all, readToldOf(without(tokens, all.taken), left, scene.trade)])
 }
 
 /** Who was taken off the list, or gave their line to somebody else, is changed no further. */

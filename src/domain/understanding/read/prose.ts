@@ -23,6 +23,7 @@ import { readNamesInOrder } from './names-in-order.ts'
 import { readNumberLists } from './number-lists.ts'
 import { readPlayers } from './players.ts'
 import { readRecolour } from './recolour.ts'
+import { pieces } from './refs.ts'
 import { readRestSizes } from './rest-sizes.ts'
 import { placeStones, readStonePlaces, setAside } from './stone-places.ts'
 import { addPlayers } from './table.ts'
@@ -81,11 +82,34 @@ const addedNumbers = (tokens: readonly Token[]): ReadonlySet<number> =>
     ),
   )
 
+/** Terms that stand in sentences about players, too. */
+const anybodys: readonly string[] = [
+  'and',
+  'in',
+  'with',
+  'no',
+  'count',
+  'only',
+  'both',
+  'content',
+  'part',
+  'thin',
+  'sleeve-length',
+]
+
+/** Where a message speaks of cloth and print. */
+const tradeIn = (lexicon: Lexicon, tokens: readonly Token[]): ReadonlySet<number> =>
+  new Set(
+    termsOf(lexicon, tokens)
+      .filter(({ meaning, from }) => !anybodys.includes(meaning.kind) && !isWord(tokens[from], ...pieces))
+      .map(({ from }) => from),
+  )
+
 /** Rows, sizes and changes of rows that stand in sentences. */
 const readRows = (scene: Prose, tokens: readonly Token[]): Rosterlike => {
-  const pieces = readGarmentCounts(tokens, termsOf(scene.lexicon, tokens), scene.before)
-  const corrected = readCorrections(without(tokens, pieces.taken), scene.before, scene.text.trim().slice(0, 80))
-  const corrections = joined([pieces, corrected])
+  const counted = readGarmentCounts(tokens, termsOf(scene.lexicon, tokens), scene.before)
+  const about = { draft: scene.before, quote: scene.text.trim().slice(0, 80), trade: tradeIn(scene.lexicon, tokens) }
+  const corrections = joined([counted, readCorrections(without(tokens, counted.taken), about)])
   const known = new Set(Object.values(scene.draft.rows).flatMap((row) => row.number ?? []))
   const numbered = readNumberLists(without(tokens, corrections.taken), known).taken
   const calm = without(tokens, union(corrections.taken, addedNumbers(tokens), numbered))

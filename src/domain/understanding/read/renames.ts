@@ -16,6 +16,18 @@ const isNear = (a: string, b: string): boolean => {
   return Math.max(a.length, b.length) - start - end <= 1 && Math.min(a.length, b.length) > 3
 }
 
+/** A name of which one word gives way to one that is near to it: a letter away, its accents, or the whole of what was cut short. */
+export const nearName = (had: string, fresh: string): string | null => {
+  const isMeant = (word: string): boolean => {
+    const [short, long] = word.length < fresh.length ? [word, fresh] : [fresh, word]
+    if (word === fresh || short.length < 3) return false
+    return fold(word) === fold(fresh) || isNear(fold(word), fold(fresh)) || fold(long).startsWith(fold(short))
+  }
+  const words = had.split(' ')
+  const at = words.findIndex(isMeant)
+  return at < 0 ? null : words.with(at, fresh).join(' ')
+}
+
 /** "Sorry, it's Liddell with two Ls": a name one letter away from one on the list takes its place. */
 export const readNearName = (tokens: readonly Token[], { draft }: Scene): Change => {
   for (const [index, token] of tokens.entries()) {

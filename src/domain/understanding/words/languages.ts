@@ -107,6 +107,7 @@ export const listed = {
   changes: lists(all.map(({ changes }) => changes)),
   anew: lists(all.map(({ anew }) => anew)),
   again: lists(all.map(({ again }) => again)),
+  told: lists(all.map(({ told }) => told)),
 }
 
 /** How often something was washed, in words of any language. */

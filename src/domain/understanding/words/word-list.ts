@@ -16,6 +16,7 @@ import type { PlayerPhrases } from './matters/players.ts'
 import type { RosterPhrases, RowMarkPhrases } from './matters/rosters.ts'
 import type { TeamPhrases } from './matters/team.ts'
 import type { ThingPhrases } from './matters/things.ts'
+import type { ToldPhrases } from './matters/told.ts'
 import type { WordValues } from './matters/values.ts'
 import type { WrittenPhrases } from './matters/written.ts'
 
@@ -156,4 +157,5 @@ export type Words = {
   readonly changes: ChangePhrases
   readonly anew: AnewPhrases
   readonly again: AgainPhrases
+  readonly told: ToldPhrases
 }

@@ -17,6 +17,7 @@ import { enShades } from './shades.ts'
 import { enSports } from './sports.ts'
 import { enTeam } from './team.ts'
 import { enThings } from './things.ts'
+import { enTold } from './told.ts'
 import { enValues } from './values.ts'
 import { enWritten } from './written.ts'
 
@@ -29,6 +30,7 @@ export const enWords: Words = {
   shades: enShades,
   intents: enIntents,
   again: enAgain,
+  told: enTold,
   anew: enAnew,
   changes: enChanges,
   players: enPlayers,

@@ -17,6 +17,7 @@ import { esShades } from './shades.ts'
 import { esSports } from './sports.ts'
 import { esTeam } from './team.ts'
 import { esThings } from './things.ts'
+import { esTold } from './told.ts'
 import { esValues } from './values.ts'
 import { esWritten } from './written.ts'
 
@@ -48,6 +49,7 @@ export const esWords: Words = {
   shades: esShades,
   intents: esIntents,
   again: esAgain,
+  told: esTold,
   anew: esAnew,
   changes: esChanges,
   players: esPlayers,

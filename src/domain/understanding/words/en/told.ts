@@ -1,0 +1,43 @@
+import type { ToldPhrases } from '../matters/told.ts'
+
+export const enTold: ToldPhrases = {
+  conditional: ['if', 'unless', 'whether'],
+  conditionalFirst: [],
+  doubting: ['might', 'maybe', 'perhaps', 'possibly'],
+  requests: ['can', 'could', 'would', 'may', 'please', 'pls', 'shall', "let's", 'about', 'ok', 'okay', 'right', 'yes'],
+  kin: ['brother', 'sister', 'cousin', 'friend', 'twin', 'neighbor', 'roommate', 'girlfriend', 'boyfriend'],
+  of: ['of'],
+  feeling: ['too', 'so', 'very', 'runs', 'run', 'bit', 'feels', 'looks', 'little', 'pretty', 'that'],
+  tails: [
+    ...['these', 'this', 'now', 'please', 'pls', 'instead', 'in', 'for', 'and', 'then', 'too', 'not', 'so', 'because', 'since'],
+    ...['actually', 'after', 'if', 'as', 'today', 'at', 'on', 'thanks', 'thx', 'he', 'she', 'they', "it's", 'is', 'but', 'works'],
+    ...[
+      'would',
+      'will',
+      'better',
+      'fits',
+      'again',
+      'with',
+      'like',
+      'too',
+      'rather',
+      'size',
+      'though',
+      'tho',
+      'by',
+      'until',
+      'it',
+    ],
+  ],
+  into: ['to', 'into', 'in', 'as'],
+  wearing: ['wears', 'wear', 'wearing', 'prefers', 'prefer', 'picked', 'picks', 'chose', 'plays', 'number', 'hers', 'his', 'no.'],
+  choosing: ['asked', 'wants', 'wanted', 'took', 'takes', 'gets', 'got', 'has', 'needs', 'goes', 'be', 'give'],
+  article: ['the', '#', 'number'],
+  naming: [
+    ...['name', 'named', 'full', 'spelled', 'spelt', 'spelling', 'spell', 'letter', 'letters', 'real', 'surname', 'nickname'],
+    ...['typo', 'written', 'last', 'first'],
+  ],
+  through: ['through', 'thru'],
+  spoken: ['him', 'her', 'he', 'she', 'them', 'they', 'both', 'those', "he's", "she's"],
+  either: ['or'],
+}
