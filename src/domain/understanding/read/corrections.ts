@@ -13,7 +13,7 @@ import { readShift, readTurned } from './size-moves.ts'
 import { readSizedAgain } from './sized-again.ts'
 import { stated } from './statements.ts'
 import { isEnd, isNumber, isWord, type Token } from './tokens.ts'
-import { readToldOf } from './told-of.ts'
+import { type Heard, readRanges, readToldOf } from './told-of.ts'
 
 /** "41, not 14", "the other Ava is 41 not 14": the figure that stands on the list gives way to the one that does not. */
 const instead = (tokens: readonly Token[], { draft }: Scene): Change => {
@@ -30,19 +30,23 @@ const instead = (tokens: readonly Token[], { draft }: Scene): Change => {
   return nothing
 }
 
-/** What is known where changes of a roster are heard; `trade`: the places of words that speak of cloth and print. */
-export type Heard = Scene & { readonly trade: ReadonlySet<number> }
-
 /** Changes of a roster that is there: who is dropped, another size, number or spelling, numbers swapped. Nothing else is touched. */
 export const readCorrections = (said: readonly Token[], { draft, quote, trade }: Heard): Change => {
   if (Object.keys(draft.rows).length === 0 && Object.keys(draft.tally).length === 0) return nothing
   const scene = { draft, quote, trade }
   const tokens = stated(said)
-  const part = readPartTurned(tokens, scene)
+  const part = [readRanges, readPartTurned].map((read) => read(tokens, scene)).find(({ taken }) => taken.size > 0) ?? nothing
   if (part.taken.size > 0)
     return joined([part, readCorrections(without(tokens, part.taken), { ...scene, draft: preview(draft, part.patches) })])
-  const whole = [readSwap, readShift, readTurned].map((read) => read(tokens, scene)).find(({ taken }) => taken.size > 0)
+  const whole = [readSwap, readSteps, readTurned].map((read) => read(tokens, scene)).find(({ taken }) => taken.size > 0)
   return whole ?? swappedFirst(tokens, scene) ?? readEach(tokens, scene)
+}
+
+/** "Ocupa una más chica, M": the size that is told goes before the step. */
+const readSteps = (tokens: readonly Token[], scene: Heard): Change => {
+  const steps = readShift(tokens, scene)
+  const told = steps.taken.size === 0 ? nothing : readToldOf(tokens, scene)
+  return told.taken.size > 0 ? told : steps
 }
 
 const aside = (token: Token): Token => ({ ...token, kind: 'sign', text: ';', key: ';' })
@@ -80,7 +84,7 @@ const readEach = (tokens: readonly Token[], scene: Heard): Change => {
   const found = [drops, ...others]
   const again = readSizedAgain(tokens, left, new Set(found.flatMap(({ taken }) => [...taken])))
   const all = joined([...found, again])
-  return joined([all, readToldOf(without(tokens, all.taken), left, scene.trade)])
+  return joined([all, readToldOf(without(tokens, all.taken), { ...left, trade: scene.trade })])
 }
 
 /** Who was taken off the list, or gave their line to somebody else, is changed no further. */

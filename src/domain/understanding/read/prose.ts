@@ -23,13 +23,13 @@ import { readNamesInOrder } from './names-in-order.ts'
 import { readNumberLists } from './number-lists.ts'
 import { readPlayers } from './players.ts'
 import { readRecolour } from './recolour.ts'
-import { pieces } from './refs.ts'
 import { readRestSizes } from './rest-sizes.ts'
 import { placeStones, readStonePlaces, setAside } from './stone-places.ts'
 import { addPlayers } from './table.ts'
 import { type Counted, readTally } from './tally.ts'
 import { readThings } from './things.ts'
 import { fold, isCapital, isNumber, isWord, type Token, tokensOf } from './tokens.ts'
+import { tradeIn } from './trade.ts'
 import { wearersSide } from './viewer.ts'
 export type Prose = {
   /** The message without its roster lines. */
@@ -80,29 +80,6 @@ const addedNumbers = (tokens: readonly Token[]): ReadonlySet<number> =>
     [...tokens.keys()].filter(
       (at) => isNumber(tokens[at]) && isAdd(tokens[at - 2]) && isWord(tokens[at - 1], ...listed.again.addedNumber),
     ),
-  )
-
-/** Terms that stand in sentences about players, too. */
-const anybodys: readonly string[] = [
-  'and',
-  'in',
-  'with',
-  'no',
-  'count',
-  'only',
-  'both',
-  'content',
-  'part',
-  'thin',
-  'sleeve-length',
-]
-
-/** Where a message speaks of cloth and print. */
-const tradeIn = (lexicon: Lexicon, tokens: readonly Token[]): ReadonlySet<number> =>
-  new Set(
-    termsOf(lexicon, tokens)
-      .filter(({ meaning, from }) => !anybodys.includes(meaning.kind) && !isWord(tokens[from], ...pieces))
-      .map(({ from }) => from),
   )
 
 /** Rows, sizes and changes of rows that stand in sentences. */

@@ -4,7 +4,7 @@ import { whichRow } from './drops.ts'
 import { namedAt, toldOfNobody } from './naming.ts'
 import { newNumber } from './new-number.ts'
 import { isListed, nameAt, type Ref, refAt } from './refs.ts'
-import { sizeAt } from './sizes.ts'
+import { isPlainSize, sizeAt } from './sizes.ts'
 import { fold, isNumber, isWord, type Token } from './tokens.ts'
 
 const sizeVerbs: readonly string[] = listed.changes.size
@@ -13,13 +13,15 @@ const newSize = (tokens: readonly Token[], from: number) => {
   let at = from
   while (at < from + 8 && isWord(tokens[at], ...sizeVerbs) && sizeAt(tokens, at) === null) at += 1
   const size = sizeAt(tokens, at)
-  return size?.size === undefined ? null : size
+  return size?.size === undefined || !isPlainSize(tokens, at, size) ? null : size
 }
 
 /** What is said right after a reference of one row: a size, another number, another name. */
 const changeOf = (tokens: readonly Token[], ref: Ref, { key, scene }: { key: string; scene: Scene }): Change | null => {
   const size = newSize(tokens, ref.to)
-  if (size !== null) return { ...nothing, patches: sized(key, size), taken: span(ref.from, size.to) }
+  const had = scene.draft.rows[key]
+  const same = size?.size === had?.size && (size?.fit === undefined || size.fit === had?.fit)
+  if (size !== null && !same) return { ...nothing, patches: sized(key, size), taken: span(ref.from, size.to) }
   const number = newNumber(tokens, ref.to)
   if (number !== null) return withAlso(tokens, numbered(key, number.number, span(ref.from, number.to)), key)
   const name = namedAt(tokens, { ref, key, scene })

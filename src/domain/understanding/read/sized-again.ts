@@ -2,7 +2,7 @@ import { listed, spoken } from '../words/languages.ts'
 import { type Change, nothing, type Scene, sized, span } from './change.ts'
 import { whichRow } from './drops.ts'
 import { isListed, type Ref, refAt, refsIn } from './refs.ts'
-import { type SizeFound, sizeAt } from './sizes.ts'
+import { isPlainSize, type SizeFound, sizeAt } from './sizes.ts'
 import { isCapital, isNumber, isWord, type Token } from './tokens.ts'
 
 /** Words that say a size of somebody named before. */
@@ -70,6 +70,7 @@ export const readSizedAgain = (tokens: readonly Token[], scene: Scene, taken: Re
   for (const at of tokens.keys()) {
     const size = taken.has(at) || refAt(tokens, at, scene.draft.rows) !== null ? null : sizeAt(tokens, at)
     if (size?.size === undefined || isNumber(tokens[at - 1]) || isOld(tokens, at, size)) continue
+    if (!isPlainSize(tokens, at, size)) continue
     const group = together(
       tokens,
       refs.filter((ref) => ref.to <= at),

@@ -126,3 +126,15 @@ export const sizeAt = (tokens: readonly Token[], from: number, loose = false): S
   const after = fitAt(tokens, sized.to)
   return after === null ? sized : { ...sized, fit: after.fit, to: after.to }
 }
+
+/** "XL folks", "M jerseys": a size of things. */
+const isOfThings = (token: Token | undefined): boolean =>
+  token?.kind === 'word' && /s$/.test(token.key) && !isWord(token, ...listed.told.tails)
+
+/** Whether a size that stands there is one: written out without its cut, "small" and "chica" are other words too ("a small question"). */
+export const isPlainSize = (tokens: readonly Token[], from: number, { fit, to }: SizeFound): boolean => {
+  const next = tokens[to]
+  if (isOfThings(next)) return false
+  if (fit !== undefined || tokens.slice(from, to).some((token) => /^[\dA-Z]+$/.test(token.text))) return true
+  return !isWord(tokens[from - 1], ...listed.told.feeling) && (next?.kind !== 'word' || isWord(next, ...listed.told.tails))
+}

@@ -46,10 +46,10 @@ const isOfKin = (tokens: readonly Token[], at: number): boolean =>
 const doubtful = (tokens: readonly Token[]): boolean =>
   [...tokens.keys()].some((at) => isWord(tokens[at], ...listed.told.doubting) || leavesOpen(tokens, at) || isOfKin(tokens, at))
 
-/** What of a sentence states nothing: all of a question, conditional clauses up to their comma, clauses of doubt and of other people. */
+/** What of a sentence states nothing: all of a question, conditional clauses, clauses of doubt and of other people. */
 const idle = (tokens: readonly Token[]): readonly Stretch[] => {
   if (asks(tokens)) return [{ from: 0, to: tokens.length }]
-  return parted(tokens, (token) => isMark(token, ',')).flatMap((clause) => {
+  return parted(tokens, (token) => isMark(token, ',') || isWord(token, ...listed.again.and)).flatMap((clause) => {
     const condition = [...tokens.keys()].find((at) => at >= clause.from && at < clause.to && isConditional(tokens, at))
     if (doubtful(within(tokens, clause))) return [clause]
     return condition === undefined ? [] : [{ from: condition, to: clause.to }]

@@ -1,10 +1,11 @@
 import type { Draft } from '../draft.ts'
 import { listed } from '../words/languages.ts'
 import { type Ref, refsIn } from './refs.ts'
+import type { Stretch } from './statements.ts'
 import { isWord, type Token } from './tokens.ts'
 
-/** Those of the list who are spoken of together: the rows, and the place of the words that name them. */
-export type Group = { readonly refs: readonly Ref[]; readonly from: number; readonly to: number }
+/** Those of the list who are spoken of together: the rows, and the places of the words that name them. */
+export type Group = { readonly refs: readonly Ref[]; readonly places: readonly Stretch[]; readonly range?: true }
 
 const joinedBy = (tokens: readonly Token[], before: Ref, next: Ref): boolean =>
   tokens
@@ -13,14 +14,10 @@ const joinedBy = (tokens: readonly Token[], before: Ref, next: Ref): boolean =>
 
 /** "7 thru 12", "del 4 al 9", "7-12": everybody of the list from one number to another. */
 const isRange = (tokens: readonly Token[], before: Ref, next: Ref): boolean => {
-  const between = tokens.slice(before.to, next.from)
-  const [only] = between
-  return (
-    before.by === 'number' &&
-    next.by === 'number' &&
-    between.length === 1 &&
-    (only?.text === '-' || isWord(only, ...listed.told.through))
-  )
+  const [only] = tokens.slice(before.to, next.from)
+  if (before.by !== 'number' || next.by !== 'number' || next.from !== before.to + 1) return false
+  const opened = [1, 2].some((back) => isWord(tokens[before.from - back], ...listed.told.rangeFrom))
+  return only?.text === '-' || isWord(only, ...listed.told.through) || (opened && isWord(only, ...listed.told.rangeTo))
 }
 
 const ranged = (tokens: readonly Token[], [first, last]: readonly [Ref, Ref], draft: Draft): Group => {
@@ -30,7 +27,7 @@ const ranged = (tokens: readonly Token[], [first, last]: readonly [Ref, Ref], dr
       ? [{ keys: [key], from: first.from, to: last.to, by: 'number' }]
       : [],
   )
-  return { refs, from: first.from, to: last.to }
+  return { refs, places: [{ from: first.from, to: last.to }], range: true }
 }
 
 const keysOf = (group: Group): readonly string[] => group.refs.flatMap(({ keys }) => keys)
@@ -45,12 +42,12 @@ export const groupsIn = (tokens: readonly Token[], draft: Draft): readonly Group
   for (const ref of refsIn(tokens, draft.rows)) {
     const last = groups.at(-1)
     const before = last?.refs.at(-1)
-    const alone: Group = { refs: [ref], from: ref.from, to: ref.to }
-    if (last === undefined || before === undefined) groups.push(alone)
+    const place = { from: ref.from, to: ref.to }
+    if (last === undefined || before === undefined) groups.push({ refs: [ref], places: [place] })
     else if (isRange(tokens, before, ref)) groups.splice(-1, 1, ranged(tokens, [before, ref], draft))
-    else if (isSame(last, ref)) groups.splice(-1, 1, { ...last, to: ref.to })
-    else if (joinedBy(tokens, before, ref)) groups.splice(-1, 1, { refs: [...last.refs, ref], from: last.from, to: ref.to })
-    else groups.push(alone)
+    else if (isSame(last, ref)) groups.splice(-1, 1, { ...last, places: [...last.places, place] })
+    else if (joinedBy(tokens, before, ref)) groups.splice(-1, 1, { refs: [...last.refs, ref], places: [...last.places, place] })
+    else groups.push({ refs: [ref], places: [place] })
   }
   return groups
 }

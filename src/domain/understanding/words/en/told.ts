@@ -38,6 +38,8 @@ export const enTold: ToldPhrases = {
     ...['typo', 'written', 'last', 'first'],
   ],
   through: ['through', 'thru'],
+  rangeFrom: ['from'],
+  rangeTo: ['to'],
   spoken: ['him', 'her', 'he', 'she', 'them', 'they', 'both', 'those', "he's", "she's"],
   either: ['or'],
 }

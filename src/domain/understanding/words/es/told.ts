@@ -62,7 +62,9 @@ export const esTold: ToldPhrases = {
     'ponen',
     'apodo',
   ],
-  through: ['al'],
+  through: [],
+  rangeFrom: ['del', 'de', 'desde'],
+  rangeTo: ['al', 'a'],
   spoken: ['ella', 'le', 'lo', 'la', 'les', 'los', 'las', 'ese', 'esa', 'esos', 'esas'],
   either: ['o', 'u'],
 }

@@ -1,0 +1,54 @@
+import { listed } from '../words/languages.ts'
+import { type Change, nothing, span } from './change.ts'
+import { nameAt, rowsByName } from './refs.ts'
+import { nearName } from './renames.ts'
+import { sizeAt } from './sizes.ts'
+import { isCapital, isWord } from './tokens.ts'
+import { onlyKey, outside, type Told } from './told.ts'
+
+type Named = { readonly at: number; readonly name: string }
+
+/** Words with a capital that name nobody of the list, those that go together as one. */
+const strangers = (told: Told): readonly Named[] => {
+  const { tokens, scene } = told
+  const free = outside(told)
+  const found: (Named & { readonly to: number })[] = []
+  for (const at of free) {
+    if (at < (found.at(-1)?.to ?? 0) || !isCapital(tokens[at]) || (tokens[at]?.text.length ?? 0) < 3) continue
+    const named = sizeAt(tokens, at) === null ? nameAt(tokens, at, () => false) : null
+    if (named !== null && rowsByName(scene.draft.rows, named.name).length === 0) found.push({ at, ...named })
+  }
+  return found
+}
+
+/** "not Petrov", "en vez de Gordo", "no va como Lupita": the name that was. */
+const refusesOld = ({ tokens, group }: Told): boolean =>
+  group.refs.some(({ by }) => by === 'name') || group.places.length > 1
+    ? group.places.some(({ from }) =>
+        tokens.slice(Math.max(0, from - 4), from).some((token) => isWord(token, ...listed.again.refusing, ...listed.changes.not)),
+      )
+    : false
+
+/** Behind all words that name the player. */
+const behind = ({ group }: Told, { at }: Named): boolean => group.places.every(({ to }) => at >= to)
+
+/** One that is near to the name that was, where names are spoken of; else the only one behind it where the old one is refused. */
+const newName = (told: Told, had: string): string | null => {
+  const fresh = strangers(told)
+  const speaks = told.tokens.some((token) => isWord(token, ...listed.told.naming))
+  const refused = refusesOld(told)
+  const near = speaks || refused ? fresh.flatMap(({ name }) => nearName(had, name) ?? []) : []
+  const byNumber = speaks && told.group.refs.every(({ by }) => by === 'number')
+  const other = refused || byNumber ? fresh.filter((one) => behind(told, one)).map(({ name }) => name) : []
+  const [only, ...more] = near.length > 0 ? near : other
+  return more.length > 0 ? null : (only ?? null)
+}
+
+/** "la 14 sí es Paty pero con i, Pati", "en vez de Gordo ponle su apellido, Quiroz": another name of the one who is spoken of. */
+export const nameTold = (told: Told): Change => {
+  const key = onlyKey(told)
+  const had = key === null ? undefined : told.scene.draft.rows[key]?.name
+  const value = had === undefined ? null : newName(told, had)
+  if (key === null || value === null) return nothing
+  return { ...nothing, patches: [{ path: ['rows', key, 'name'], value }], taken: span(0, told.tokens.length) }
+}
