@@ -6,7 +6,7 @@ import type { Group } from './whom.ts'
 /** A sentence, and those of the list whom it speaks of. */
 export type Told = { readonly tokens: readonly Token[]; readonly group: Group; readonly scene: Scene }
 
-export const keysOf = ({ group }: Told): readonly string[] => [...new Set(group.refs.flatMap(({ keys }) => keys))]
+const keysOf = ({ group }: Told): readonly string[] => [...new Set(group.refs.flatMap(({ keys }) => keys))]
 
 export const playersOf = (told: Told): readonly Player[] => keysOf(told).flatMap((key) => told.scene.draft.rows[key] ?? [])
 
