@@ -3,6 +3,7 @@ import type { Layer } from '../../../src/domain/order/order.ts'
 import { play } from './corpus.ts'
 import { starterShop } from './starter-shop.ts'
 import { english } from './usual/english.ts'
+import { englishInTurns, spanishInTurns } from './usual/in-turns.ts'
 import { spanish } from './usual/spanish.ts'
 
 type Order = ReturnType<typeof play>['composed']['order']
@@ -54,7 +55,10 @@ const headFacts = ({ team, sport, use, needBy, people }: Order): readonly string
  * "day …", "hour …", a person; "no name" holds where that place is free.
  */
 const heardIn = (says: string, language: 'en' | 'es'): ((fact: string) => boolean) => {
-  const { composed, conversation } = play({ id: 'usual', now: '2026-11-20T10:00', language, says: [says], facts: [] }, shop)
+  const { composed, conversation } = play(
+    { id: 'usual', now: '2026-11-20T10:00', language, says: says.split(' || '), facts: [] },
+    shop,
+  )
   const { draft } = conversation
   const kinds = Object.entries(draft.garments).map(([id, { kind }]) => [id, kind] as const)
   const all = new Set([
@@ -72,6 +76,8 @@ const heardIn = (says: string, language: 'en' | 'es'): ((fact: string) => boolea
 test.each([
   { language: 'en', orders: english, understood: 319 },
   { language: 'es', orders: spanish, understood: 312 },
+  { language: 'en', orders: englishInTurns, understood: 111 },
+  { language: 'es', orders: spanishInTurns, understood: 104 },
 ] as const)('usual orders are heard no worse than they have been: $language', ({ language, orders, understood }) => {
   const facts = orders.flatMap(([says, heard]) => {
     const holds = heardIn(says, language)

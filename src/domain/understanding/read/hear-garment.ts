@@ -1,6 +1,7 @@
 import type { GarmentKind } from '../draft.ts'
 import { listed } from '../words/languages.ts'
 import { whichHue } from './colour-target.ts'
+import { newGroup } from './groups.ts'
 import type { Item } from './items.ts'
 import { applyWaiting, before } from './look-around.ts'
 import { topBefore } from './same-top.ts'
@@ -154,7 +155,33 @@ const renamed = (walk: Walk, item: GarmentItem, at: number): boolean => {
   return true
 }
 
+/** "Both say KNIGHTS across the front, hoodies in white, tees in black": the colour of it on a garment that has its own already. */
+const isOnGarment = (walk: Walk, id: string, at: number): boolean => {
+  const [group, ...more] = walk.groups
+  const [link, hue] = walk.items.slice(at + 1, at + 3)
+  const said = link?.kind === 'colour' ? link : hue
+  const linked = link?.kind === 'colour' || link?.kind === 'in' || listed.things.notIn.includes(link?.key ?? '')
+  if (group === undefined || more.length > 0 || walk.waiting.length > 0 || said?.kind !== 'colour' || !linked) return false
+  return walk.draft.garments[id]?.colour !== undefined
+}
+
+const goOnFor = (walk: Walk, id: string): void => {
+  const [group] = walk.groups
+  if (group === undefined) return
+  const own = newGroup(group.content, id)
+  own.text = group.text
+  own.inherited = false
+  for (const place of group.places) own.places.add(place)
+  flush(walk)
+  walk.groups = [own]
+  walk.target = { kind: 'mark' }
+}
+
 export const hearGarment = (walk: Walk, item: GarmentItem, at: number): void => {
+  if (isOnGarment(walk, garmentIds[item.id], at)) {
+    goOnFor(walk, garmentIds[item.id])
+    return
+  }
   if (renamed(walk, item, at)) return
   const kind = kindOf(walk, item)
   if (isRefused(walk, at)) {

@@ -65,6 +65,14 @@ const isForAll = (walk: Walk, at: number): boolean => {
   return paused && !made && walk.waiting.length === 0 && walk.fresh.has('home') && walk.fresh.has('away')
 }
 
+const ending: ReadonlySet<Item['kind']> = new Set(['comma', 'stop'])
+
+/** "names no", "nombres no". */
+const isRefusedBehind = (walk: Walk, at: number): boolean => {
+  const [no, after] = walk.items.slice(at + 1, at + 3)
+  return no?.kind === 'no' && (after === undefined || ending.has(after.kind))
+}
+
 /** "numbers and names", "los números y los nombres": what is said next is said of both. */
 const isJoined = (walk: Walk, at: number): boolean => {
   const article = walk.items[at - 1]
@@ -73,7 +81,7 @@ const isJoined = (walk: Walk, at: number): boolean => {
 }
 
 export const hearContent = (walk: Walk, content: 'number' | 'name', at: number): void => {
-  if (isNegated(walk, at)) {
+  if (isNegated(walk, at) || isRefusedBehind(walk, at)) {
     if (!isOfOne(walk, content, at) && !isOfExtras(walk)) refuse(walk, content)
     return
   }
@@ -90,6 +98,7 @@ export const hearContent = (walk: Walk, content: 'number' | 'name', at: number):
   walk.groups = joined ? [...walk.groups, group] : [group]
   walk.target = { kind: 'mark' }
   takeMake(walk)
+  if (outlineBefore(walk, at)) startEdge(walk, false)
   applyWaiting(walk)
 }
 
@@ -130,6 +139,17 @@ export const hearWord = (walk: Walk, at: number): void => {
 const isStony = (walk: Walk): boolean =>
   walk.target.kind === 'stones' || walk.waiting.some((item) => item.kind === 'stone-size' || item.kind === 'stones')
 
+const articles: readonly string[] = listed.things.articles
+
+/** The outline right before what is to have it, articles left out: "outline the numbers in black". */
+const outlineBefore = (walk: Walk, at: number): boolean => {
+  const article = walk.items[at - 1]
+  const item = article?.kind === 'other' && articles.includes(article.key) ? walk.items[at - 2] : undefined
+  return item?.kind === 'outline'
+}
+
+const isOfNext = (walk: Walk, at: number): boolean => walk.items[at + 2]?.kind === 'content' && outlineBefore(walk, at + 2)
+
 export const hearOutline = (walk: Walk, at: number): void => {
   if (isNegated(walk, at)) {
     for (const group of currentGroups(walk)) group.style.outlines = []
@@ -140,6 +160,7 @@ export const hearOutline = (walk: Walk, at: number): void => {
     walk.target = { kind: 'part' }
     return
   }
+  if (isOfNext(walk, at)) return
   if (isStony(walk)) {
     for (const group of currentGroups(walk)) stonesOf(group).style = 'outline'
     walk.target = { kind: 'stones' }

@@ -6,12 +6,26 @@ import { currentGroups, placeOf, type Walk } from './walk.ts'
 /** "4 pulgadas adelante y atrás de 6", "front 4 inches, back 8": a figure right behind a place has the unit said before. */
 export const figureBehind = (walk: Walk, item: Item): number | null => {
   const at = placeOf(walk, item)
-  const skip = walk.items[at + 1]?.kind === 'in' ? at + 2 : at + 1
+  let skip = at + 1
+  while (skip < at + 4 && isBetween(walk.items[skip])) skip += 1
   const [figure, after] = [walk.items[skip], walk.items[skip + 1]]
-  const unit = walk.items.slice(Math.max(0, at - 8), at).findLast((one) => one.kind === 'length')
   const ends = after === undefined || ['comma', 'stop', 'and'].includes(after.kind)
-  if (figure?.kind !== 'figure' || unit?.kind !== 'length' || !ends || !/^\d{1,2}(?:\.\d+)?$/.test(figure.text)) return null
-  return Math.round(Number(figure.text) * unit.unit)
+  if (figure?.kind !== 'figure' || !ends || !/^\d{1,2}(?:\.\d+)?$/.test(figure.text)) return null
+  const length = walk.items.slice(Math.max(0, at - 8), at).findLast((one) => one.kind === 'length')
+  const unit = length?.kind === 'length' ? length.unit : unitBefore(walk, item)
+  return unit === null ? null : Math.round(Number(figure.text) * unit)
+}
+
+const isBetween = (item: Item | undefined): boolean =>
+  item !== undefined && (item.kind === 'in' || listed.things.correcting.includes(item.key))
+
+/** "El de adelante mejor de 10": the unit in which the height at that side was said before. */
+const unitBefore = ({ was }: Walk, item: Item): number | null => {
+  const place = item.kind === 'place' && (item.id === 'front' || item.id === 'back') ? `${item.id}-number` : ''
+  const mark = was.marks[place]
+  const height = mark === undefined || mark.wanted === false ? undefined : (mark.style ?? was.styles['number'])?.micrometres
+  if (height === undefined) return null
+  return height % 12_700 === 0 ? 25_400 : 10_000
 }
 
 /** "front and back 4 and 6 inches": the first figure has the unit of the second. */

@@ -77,12 +77,23 @@ const batchOf = (items: readonly Item[], at: number): Garment | null => {
   return garment?.kind === 'garment' && counted && made ? garment : null
 }
 
+/** "3 navy tees with DAD on the back and 4 red with MOM": the garment of the batch before, in another colour. */
+const sharedBehind = (items: readonly Item[], at: number): Garment | null => {
+  if (!isCountedHue(items, at) || !isLink(items[at - 2]) || items[at + 1]?.kind !== 'with') return null
+  const from = items.slice(0, at).findLastIndex((item) => item.kind === 'garment')
+  const garment = items[from]
+  const counted = items.slice(Math.max(0, from - 4), from).some(isAmount)
+  return garment?.kind === 'garment' && counted ? garment : null
+}
+
 /** The items with garments put in where their noun is left out between counted colours. */
 export const withLeftOut = (given: readonly Item[]): readonly Item[] => {
   const items = withShares(withUnits(given))
   return items.flatMap((item, at) => {
     const batch = batchOf(items, at)
     if (batch !== null) return [item, { ...batch, another: true, from: item.to, to: item.to }]
+    const shared = sharedBehind(items, at)
+    if (shared !== null) return [item, { ...shared, from: item.to, to: item.to }]
     const garment = isCountedHue(items, at) ? sharedGarment(items, at) : null
     return garment === null ? [item] : [item, { ...garment, from: item.to, to: item.to }]
   })

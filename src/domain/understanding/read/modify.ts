@@ -109,8 +109,11 @@ const addPlaces = (group: Group, places: readonly PlaceId[], height: number | nu
 }
 
 /** "Underneath the number, in back": the back is where the number is, and no second place of the name. */
-const sidesOf = (group: Group, spot: Extract<Item, { kind: 'place' }>['id']): readonly PlaceId[] =>
-  spot === 'back' && group.content === 'name' && group.places.has('below-number') ? [] : placesAt(group.content, spot)
+const sidesOf = (walk: Walk, group: Group, spot: Extract<Item, { kind: 'place' }>['id']): readonly PlaceId[] => {
+  const under = (spot === 'below' || spot === 'above') && group.content === 'number'
+  if (under && walk.last?.places.has('full-front')) return ['front-number']
+  return spot === 'back' && group.content === 'name' && group.places.has('below-number') ? [] : placesAt(group.content, spot)
+}
 
 /** A place after a length takes that length; a place alone is one more place. */
 const modifyPlace = (walk: Walk, item: Extract<Item, { kind: 'place' }>): void => {
@@ -119,7 +122,7 @@ const modifyPlace = (walk: Walk, item: Extract<Item, { kind: 'place' }>): void =
   if (isOfNothing(walk, item)) return
   const length = walk.waiting.find((one) => one.kind === 'length')
   const height = figureBehind(walk, item) ?? (length?.kind === 'length' ? length.micrometres : null)
-  const found = new Set(currentGroups(walk).flatMap((group) => addPlaces(group, sidesOf(group, item.id), height)))
+  const found = new Set(currentGroups(walk).flatMap((group) => addPlaces(group, sidesOf(walk, group, item.id), height)))
   if (walk.only) for (const group of walk.groups) group.only = true
   walk.waiting = walk.waiting.filter((one) => one !== length)
   walk.lastPlaces = [...found]

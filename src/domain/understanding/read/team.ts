@@ -103,6 +103,13 @@ const isBody = ({ tokens, sports }: Scene, { from, to }: Run): boolean =>
 /** Who is called something is a player here, and no team. */
 const kin = new Set(listed.team.kin)
 
+/** "My kid's team is …", "el equipo de mi hijo es …": over a few words. */
+const isCalled = (tokens: readonly Token[], { from }: Run): boolean => {
+  const near = tokens.slice(Math.max(0, from - 6), from - 1)
+  const own = near.slice(near.findLastIndex((token) => token.kind !== 'word') + 1)
+  return isWord(tokens[from - 1], ...listed.team.is) && own.some((token) => cues.includes(token.key))
+}
+
 /** "The Herons": a name with its article and nothing else. */
 const isWhole = (tokens: readonly Token[], { from, to }: Run): boolean =>
   from === 1 && isWord(tokens[0], ...listed.team.the) && tokens.slice(to).every((token) => token.kind === 'sign')
@@ -120,6 +127,7 @@ const score = (scene: Scene, run: Run): number => {
   const words = run.to - run.from
   const cued =
     previous.some((key, index) => cues.includes(key) && index < 3) ||
+    isCalled(tokens, run) ||
     isWord(tokens[run.to], ...groups) ||
     (isWord(tokens[run.to], ...listed.team.is) && isWord(tokens[run.to + 2], ...listed.team.isA))
   const led = leads.includes(previous[0] ?? '')

@@ -24,7 +24,7 @@ const isPlaceAhead = (walk: Walk, at: number): boolean => {
   const head = small.findIndex((item) => marks.has(item.kind))
   return (
     first &&
-    (head > 0 || small[0]?.kind === 'text') &&
+    (head > 0 || small[0]?.kind === 'text' || small[0]?.kind === 'word') &&
     small.slice(0, head).every((item) => item.kind === 'other' || item.key === ':')
   )
 }
@@ -39,11 +39,13 @@ const isPairedHue = (walk: Walk, at: number): boolean => {
   return head?.kind === 'garment'
 }
 
-/** "Jerseys navy white numbers": of two colours side by side the first is that of a garment that has none. */
+/** "Jersey white number black", "jerseys navy white numbers": of two nouns each has the colour behind it, of two colours side by side the first is that of a garment that has none. */
 const isBareGarments = (walk: Walk, at: number): boolean => {
   const { target } = walk
-  if (walk.items[at + 1]?.kind !== 'colour' || target.kind !== 'garment') return false
-  const head = headAhead(walk, at + 1)
+  if (target.kind !== 'garment') return false
+  const [next, after] = walk.items.slice(at + 1, at + 3)
+  if (walk.items[at - 1]?.kind === 'garment' && next?.kind === 'content' && after?.kind === 'colour') return true
+  const head = next?.kind === 'colour' ? headAhead(walk, at + 1) : null
   return walk.draft.garments[target.id]?.colour === undefined && head !== null && marks.has(head.kind)
 }
 

@@ -56,7 +56,9 @@ export const shoutAt = (tokens: readonly Token[], terms: ReadonlyMap<number, Ter
   const only = words.length === 1 ? words[0] : undefined
   if (only !== undefined && (notText.includes(only.key) || isReference(tokens, at) || endsName(tokens, at))) return at
   if (only !== undefined && only.text.length <= 3 && !isToldToWrite(tokens, terms, at)) return at
-  return words.length > 0 && isYear(tokens[to]) ? to + 1 : to
+  if (words.length === 0) return to
+  if (isYear(tokens[to])) return to + 1
+  return to + tailOf(tokens, to)
 }
 
 const writing: readonly string[] = listed.written.writing
@@ -92,6 +94,15 @@ const isYear = (token: Token | undefined): boolean => token?.kind === 'number' &
 /** "LA-20718", "PO 4411": letters joined to a figure are a number of somebody's papers. */
 const isReference = (tokens: readonly Token[], at: number): boolean =>
   tokens[at + 1]?.text === '-' && tokens[at + 1]?.start === tokens[at]?.end && isNumber(tokens[at + 2])
+
+/** "OPEN 27,", "SPRING 5K": how many tokens of a short figure or a distance behind shouted words are written with them. */
+const tailOf = (tokens: readonly Token[], at: number): number => {
+  const [figure, next] = [tokens[at], tokens[at + 1]]
+  if (figure === undefined || !/^\d{1,2}$/.test(figure.text)) return 0
+  if (next?.text === 'K' && next.start === figure.end) return 2
+  const ends = next === undefined || next.kind === 'break' || [',', '.', ';'].includes(next.text)
+  return ends && figure.text.length === 2 ? 1 : 0
+}
 
 const telling: readonly string[] = listed.written.telling
 const small: readonly string[] = listed.written.small

@@ -31,6 +31,7 @@ export const enTeam: TeamPhrases = {
       'back',
     ],
     ...['each', 'home', 'away', 'sizes', 'size', 'just', 'also', 'can', 'could', 'do', 'does', 'is', 'are'],
+    ...['rec', 'adult', 'coed', 'youth', 'varsity', 'mens', 'womens', 'boys', 'girls', 'sunday', 'beer'],
     ...['will', 'what', 'when', 'whats', 'captain', 'coach', 'coaches', 'team'],
   ],
   kin: [

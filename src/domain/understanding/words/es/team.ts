@@ -34,7 +34,7 @@ export const esTeam: TeamPhrases = {
   of: ['de'],
   the: ['los', 'las'],
   called: ['llama'],
-  is: [],
+  is: ['es'],
   isA: [],
   needs: ['necesita', 'necesitan', 'quieren', 'ocupan'],
   ordinals: [],

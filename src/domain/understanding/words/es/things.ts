@@ -17,7 +17,7 @@ export const esThings: ThingPhrases = {
   tall: [],
   ofUnit: ['de'],
   of: ['del'],
-  cuts: ['juvenil', 'juveniles', 'dama', 'damas', 'caballero', 'caballeros', 'adulto', 'hombre', 'mujer', 'nino', 'nina'],
+  cuts: ['juvenil', 'juveniles', 'dama', 'caballero', 'adulto', 'hombre', 'mujer', 'nino', 'nina'],
   all: [],
   recolour: [...['por', 'a', 'con', 'en', 'color', 'el', 'la', 'que', 'sea', 'ser', 'debe']],
   into: ['por', 'a'],

@@ -129,6 +129,8 @@ export const esWords: Words = {
         'que diga',
         'que digan',
         'que dice',
+        'dice',
+        'dicen',
         ...['el nombre del equipo', 'nombre del equipo', 'el nombre del club', 'nombre del club', 'nombre de la escuela'],
         ...['el nombre de la escuela', 'nombre de la empresa', 'el nombre de la empresa'],
       ],
