@@ -84,7 +84,8 @@ const notFirst = (scene: Scene, at: number): Said | null => {
 const sizeFirst = (scene: Scene, at: number): Said | null => {
   const { tokens } = scene
   const figure = isNumber(tokens[at]) && !isWord(tokens[at - 1], ...listed.changes.whole)
-  const size = isNumber(tokens[at - 1]) || figure ? null : sizeAt(tokens, at)
+  if (isWord(tokens[at - 1], ...listed.players.extra)) return null
+  const size = isNumber(tokens[at - 1]) || figure ? null : sizeAt(tokens, at, isWord(tokens[at - 1], ...listed.changes.ofSize))
   if (size?.size === undefined) return null
   if (isWord(tokens[size.to], ...listed.anew.from)) {
     const [was, amount] = [amountAt(scene, size.to + 1), amountAt(scene, size.to + 3)]
@@ -92,13 +93,25 @@ const sizeFirst = (scene: Scene, at: number): Said | null => {
     return was === null || amount === null || !turned ? null : { size, amount, was }
   }
   const stop = [':', '='].includes(tokens[size.to]?.text ?? '') ? size.to + 1 : size.to
-  const next = skipped(tokens, stop, being)
+  const plain = skipped(tokens, stop, being)
+  const next = amountAt(scene, plain) === null ? pastPlain(scene, stop) : plain
   const amount = amountAt(scene, next)
   const was = wasAt(scene, next + 1)?.was
   const bare = next === size.to && was === undefined && !endsAt(tokens, next + 1)
   if (amount === null || bare || sizeFrom(tokens, next + 1) !== null) return null
   return { size, amount, was }
 }
+
+/** "de las extra grandes dame 3": an amount some words behind its size, with nothing behind it. */
+const pastPlain = (scene: Scene, from: number): number => {
+  const { tokens } = scene
+  const words = [1, 2, 3].find((many) => amountAt(scene, from + many) !== null) ?? 0
+  const between = tokens.slice(from, from + words)
+  const plain = between.every((token, index) => token.kind === 'word' && !isJoin(token) && sizeAt(tokens, from + index) === null)
+  return words > 0 && plain && endsAt(tokens, from + words + 1) ? from + words : from
+}
+
+const isJoin = (token: Token): boolean => isWord(token, ...listed.again.and, ...not, ...listed.told.into)
 
 const endsAt = (tokens: readonly Token[], at: number): boolean =>
   tokens[at] === undefined || tokens[at]?.kind !== 'word' || isWord(tokens[at], ...listed.anew.ends)

@@ -21,7 +21,8 @@ export const nearName = (had: string, fresh: string): string | null => {
   const isMeant = (word: string): boolean => {
     const [short, long] = word.length < fresh.length ? [word, fresh] : [fresh, word]
     if (word === fresh || short.length < 3) return false
-    return fold(word) === fold(fresh) || isNear(fold(word), fold(fresh)) || fold(long).startsWith(fold(short))
+    const [a, b] = [fold(short), fold(long)]
+    return a === b || isNear(a, b) || b.startsWith(a) || (a.length > 4 && b.startsWith(a.slice(0, -1)) && b.length - a.length < 2)
   }
   const words = had.split(' ')
   const at = words.findIndex(isMeant)

@@ -1,9 +1,11 @@
 import type { Draft } from '../draft.ts'
 import type { Patch } from '../patch.ts'
 import { spoken } from '../words/languages.ts'
+import { isOwnLetter, letterMarks, refKeys, type Worn } from './letters.ts'
+import { movedLetters } from './letters-moved.ts'
 import { type Lexicon, termsOf } from './lexicon.ts'
 import { refsIn, rowsByNumber } from './refs.ts'
-import { anyOf, blanked, fold, type Token, tokensOf } from './tokens.ts'
+import { anyOf, blanked, fold, tokensOf } from './tokens.ts'
 
 type Scene = { readonly text: string; readonly draft: Draft; readonly lexicon: Lexicon }
 
@@ -24,9 +26,6 @@ const letterPatches = (key: string, { letter, place, colour }: Letter): readonly
     value: { content: 'text', text: letter, place, ...(colour === undefined ? {} : { style: { colour } }) },
   },
 ]
-
-const refKeys = (tokens: readonly Token[], draft: Draft): readonly string[] =>
-  refsIn(tokens, draft.rows).flatMap((ref) => (ref.keys.length === 1 ? ref.keys : []))
 
 const numbered = new RegExp(
   [
@@ -52,9 +51,6 @@ const lettered = new RegExp(
 )
 const captainSaid = anyOf(said.captain)
 const patch = anyOf(said.patch)
-
-/** One letter with those who wear it. */
-type Worn = { readonly letter: string; readonly keys: readonly string[] }
 
 /** "captain is Marchetti, put a C on the left chest", "17 and 88 get an A", "la capitana es la número 8, ponle una C". */
 const captains = (sentence: string, scene: Scene, own?: Worn): readonly Patch[] => {
@@ -86,16 +82,18 @@ const captains = (sentence: string, scene: Scene, own?: Worn): readonly Patch[] 
   ]
 }
 
-const letters = new RegExp(`\\b${said.letter} ["']?[CA]["']?(?![\\p{L}'])`, 'gu')
 const joint = new RegExp(`,| ${spoken.rosters.and} |&`)
 
 /** "Duval wears the C and Saar gets an A": each letter is that of its own clause. */
 const captainsOf = (sentence: string, scene: Scene): readonly Patch[] => {
+  const whole = sentence.split(',')
+  if (whole.length > 1 && whole.every((clause) => isOwnLetter(clause, scene.draft)))
+    return whole.flatMap((clause) => captainsOf(clause, scene))
+  const given = movedLetters(sentence, scene.draft)
+  if (given !== null) return [...given.patches, ...(given.worn === null ? [] : captains(given.words, scene, given.worn))]
   const clauses = sentence.split(joint)
-  const own = clauses.filter((clause) => clause.match(letters) !== null && refKeys(tokensOf(clause), scene.draft).length > 0)
+  const own = clauses.filter((clause) => isOwnLetter(clause, scene.draft))
   if (own.length > 1) return own.flatMap((clause) => captains(clause, scene))
-  const handed = handedOn(sentence, scene)
-  if (handed.length > 0) return handed
   const ranks = rankedIn(sentence, scene.draft)
   const worn = ranks.length > 1 ? ranks : wornLetters(sentence, scene.draft)
   return worn.length > 1 ? worn.flatMap((one) => captains(sentence, scene, one)) : captains(sentence, scene)
@@ -106,30 +104,12 @@ const rank = new RegExp(`\\b(?:(${said.alternate})|${said.captain})(?![\\p{L}'])
 /** "captain is 7, alternates 4 and 12": where both are spoken of, each of those named behind wears the letter of it. */
 const rankedIn = (sentence: string, draft: Draft): readonly Worn[] => {
   const marks = [...fold(sentence).matchAll(rank)]
-  if (sentence.match(letters) !== null || new Set(marks.map((match) => match[1] === undefined)).size < 2) return []
+  if (sentence.match(letterMarks) !== null || new Set(marks.map((match) => match[1] === undefined)).size < 2) return []
   const worn = marks.map((match, index): Worn => {
     const clause = sentence.slice(match.index, marks[index + 1]?.index ?? sentence.length)
     return { letter: match[1] === undefined ? 'C' : 'A', keys: refKeys(tokensOf(clause), draft) }
   })
   return worn.every(({ keys }) => keys.length > 0) ? worn : []
-}
-
-const givesUp = new RegExp(`\\b${said.givesUp}\\b`, 'iu')
-
-/** "4 gave up the A, put it on 19 instead": a letter that one of the list wears no more, and another may take. */
-const handedOn = (sentence: string, scene: Scene): readonly Patch[] => {
-  const at = givesUp.exec(fold(sentence))?.index
-  const letter = /[CA](?=["']?$)/u.exec(sentence.match(letters)?.[0] ?? '')?.[0]
-  if (at === undefined || letter === undefined) return []
-  const from = refKeys(tokensOf(sentence.slice(0, at)), scene.draft)
-  const id = `letter-${letter.toLowerCase()}`
-  const worn = from.filter((key) => scene.draft.rows[key]?.extras?.[id] !== undefined)
-  const to = refKeys(tokensOf(sentence.slice(at)), scene.draft)
-  if (worn.length === 0) return []
-  return [
-    ...worn.map((key): Patch => ({ path: ['rows', key, 'extras', id], value: null })),
-    ...(to.length === 0 ? [] : captains(sentence, scene, { letter, keys: to })),
-  ]
 }
 
 /** "17 is captain, she wears a C, and 28 wears an A": where people are named first each letter is theirs who stand before it, else behind it. */
@@ -139,7 +119,7 @@ const wornLetters = (sentence: string, draft: Draft): readonly Worn[] => {
     at: tokens[ref.from]?.start ?? 0,
     keys: ref.keys.length === 1 ? ref.keys : [],
   }))
-  const marks = [...sentence.matchAll(letters)].map((match) => ({
+  const marks = [...sentence.matchAll(letterMarks)].map((match) => ({
     at: match.index,
     letter: /[CA](?=["']?$)/u.exec(match[0])?.[0] ?? 'C',
   }))

@@ -3,8 +3,12 @@ import { type Change, nothing, span } from './change.ts'
 import { nameAt, rowsByName } from './refs.ts'
 import { nearName } from './renames.ts'
 import { sizeAt } from './sizes.ts'
-import { isCapital, isWord } from './tokens.ts'
+import { isCapital, isWord, type Token } from './tokens.ts'
 import { onlyKey, outside, type Told } from './told.ts'
+
+/** "one L", "two f's", "con i": letters that are told, and no size. */
+const isLetter = (tokens: readonly Token[], at: number): boolean =>
+  /^\p{L}(?:'?s)?$/u.test(tokens[at]?.text ?? '') && isWord(tokens[at - 1], ...listed.told.beforeLetter)
 
 type Named = { readonly at: number; readonly name: string }
 
@@ -35,7 +39,7 @@ const behind = ({ group }: Told, { at }: Named): boolean => group.places.every((
 /** One that is near to the name that was, where names are spoken of; else the only one behind it where the old one is refused. */
 const newName = (told: Told, had: string): string | null => {
   const fresh = strangers(told)
-  const speaks = told.tokens.some((token) => isWord(token, ...listed.told.naming))
+  const speaks = told.tokens.some((token, at) => isWord(token, ...listed.told.naming) || isLetter(told.tokens, at))
   const refused = refusesOld(told)
   const near = speaks || refused ? fresh.flatMap(({ name }) => nearName(had, name) ?? []) : []
   const byNumber = speaks && told.group.refs.every(({ by }) => by === 'number')

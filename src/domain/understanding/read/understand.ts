@@ -14,7 +14,7 @@ import { chosenHue } from './chosen-hue.ts'
 import { readFaces } from './faces.ts'
 import { askHalves } from './halved-names.ts'
 import { spreadHeadings } from './headings.ts'
-import { asksSomething, readIntent, withoutAsking } from './intents.ts'
+import { asksSomething, behindUndo, readIntent, saysWhatWas, withoutAsking } from './intents.ts'
 import { joinLabelled } from './labelled-lines.ts'
 import { languageOf } from './language.ts'
 import { readLater } from './later.ts'
@@ -183,6 +183,14 @@ const isStrange = (text: string, draft: Draft, lexicon: Scene['lexicon']): boole
   return tokens.length > 2 && idle && !sized && refsIn(tokens, draft.rows).length === 0
 }
 
+const changesNothing = ({ patches, open }: Pick<Understood, 'patches' | 'open'>): boolean => patches.length + open.length === 0
+
+/** "Undo that, his mom says he's fine": the last change is taken back, and what is said behind it changes nothing. */
+const undoes = (text: string, read: (words: string) => Pick<Understood, 'patches' | 'open'>): boolean => {
+  const reason = behindUndo(text)
+  return reason !== null && (saysWhatWas(reason) || changesNothing(read(reason)))
+}
+
 /** Everything that one message says: what it changes, what it leaves open, what it asks, whether it signs. Any text is safe. */
 export const understand = (raw: string, conversation: Conversation, context: Context): Understood => {
   const { text: clean, cut } = cleanText(raw)
@@ -209,9 +217,10 @@ export const understand = (raw: string, conversation: Conversation, context: Con
   }
   const read = (words: string) => readOrder({ text: words, conversation, context, language })
   const plain = base.signing === null ? text : withoutGoing(text)
+  if (undoes(text, read)) return { ...base, intent: { kind: 'undo' } }
   const order = read(plain)
   const unheard = order.pasted === 0 ? unheardClauses(plain, conversation.draft, read) : []
-  const empty = order.patches.length === 0 && order.open.length === 0 && !order.artwork
+  const empty = changesNothing(order) && !order.artwork
   const strange = empty && intent.kind === 'order' && base.signing === null && isStrange(text, conversation.draft, lexicon)
   return { ...base, ...order, unheard, intent: strange ? { kind: 'off-topic' } : intent }
 }

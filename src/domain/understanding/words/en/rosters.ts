@@ -79,6 +79,8 @@ export const enRowMarks: RowMarkPhrases = {
   captain: ['captains?', 'capt'],
   captainBegins: ['capt'],
   alternate: ['alternates?(?: captains?)?', 'assistant captains?'],
+  takesOff: ['no', 'not', 'without', 'off', 'remove', 'drop', 'lose', "doesn't", 'no longer'],
+  moves: ['instead', 'goes (?:over )?to', 'moves? to', 'passes to', 'should (?:go|be) (?:to|on)', 'belongs to'],
   givesUp: ['gave up', 'gives up', 'giving up', 'handed over', 'lost', 'no longer wears', 'no longer has'],
   patch: ['patch', 'letter', 'mark'],
   rightSide: ['right chest'],

@@ -129,7 +129,7 @@ export const esChanges: ChangePhrases = {
   before: ['en su lugar', 'en lugar de el', 'en lugar de ella', 'lo reemplaza', 'la reemplaza', 'lo sustituye', 'la sustituye'],
   behind: ['entra por el', 'entra por ella', 'toma su lugar', 'ocupa su lugar', 'en su lugar'],
   entering: [...['va', 'entra', 'juega', 'viene', 'pon', 'ponle', 'pongan', 'metan', 'es', 'sera', 'a', ',', ':']],
-  sameSize: ['misma talla', 'mismo talle'],
+  sameSize: ['misma talla', 'mismo talle', 'mismo numero y talla', 'mismo numero y la misma talla'],
   sameNumber: ['mismo numero', 'misma talla y numero', 'mismo talle y numero', 'su mismo numero'],
   pieces: ['playera', 'camiseta', 'camisa', 'camisola', 'sudadera', 'uniforme', 'pieza'],
   particles: ['de', 'la', 'del', 'las', 'los', 'y', 'el', 'dos'],

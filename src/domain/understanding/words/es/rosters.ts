@@ -60,6 +60,8 @@ export const esRowMarks: RowMarkPhrases = {
   captain: ['(?:sub)?capitan(?:as?|es)?'],
   captainBegins: ['capit'],
   alternate: ['subcapitan(?:as?|es)?', 'altern[oa]s?', 'asistentes?'],
+  takesOff: ['ya no', 'no', 'sin', 'quita\\w*'],
+  moves: ['en vez', 'en lugar', 'pasa', 'pasala', 'pasenla', 'mejor', 'ahora'],
   givesUp: ['dejo', 'deja', 'entrego', 'ya no lleva', 'ya no trae', 'ya no usa', 'perdio'],
   patch: ['gafete'],
   rightSide: ['pecho derecho', 'lado derecho'],

@@ -28,7 +28,7 @@ export const esTold: ToldPhrases = {
   ],
   tails: [
     ...['porfa', 'por', 'favor', 'ya', 'y', 'pero', 'porque', 'en', 'para', 'mejor', 'no', 'que', 'gracias', 'ahora', 'va', 'es'],
-    ...['porfis', 'tambien', 'entonces', 'como', 'con', 'sin', 'mas', 'de', 'le', 'lo', 'la', 'hoy', 'si', 'pues'],
+    ...['porfis', 'a', 'tambien', 'entonces', 'como', 'con', 'sin', 'mas', 'de', 'le', 'lo', 'la', 'hoy', 'si', 'pues'],
   ],
   into: ['a', 'en', 'de'],
   wearing: [
@@ -62,6 +62,7 @@ export const esTold: ToldPhrases = {
     'ponen',
     'apodo',
   ],
+  beforeLetter: ['con', 'sin', 'una', 'dos', 'doble', 'sola'],
   through: [],
   rangeFrom: ['del', 'de', 'desde'],
   rangeTo: ['al', 'a'],

@@ -43,7 +43,7 @@ export type RosterPhrases = Phrases<
 >
 
 /**
- * What only some players wear: a captain's letter with what leads to it, where it goes and whose it is, who is an `alternate` and who `givesUp` theirs; long sleeves for some, up to
+ * What only some players wear: a captain's letter with what leads to it, where it goes and whose it is, who is an `alternate` and who `givesUp` theirs, what `takesOff` one, and what `moves` one to somebody else; long sleeves for some, up to
  * the `rest`; a jersey of another colour for the one who keeps the goal (`keeper`), who `wears` it.
  */
 export type RowMarkPhrases = Phrases<
@@ -62,6 +62,8 @@ export type RowMarkPhrases = Phrases<
   | 'captainBegins'
   | 'alternate'
   | 'givesUp'
+  | 'takesOff'
+  | 'moves'
   | 'patch'
   | 'rightSide'
   | 'longSleeve'

@@ -1,0 +1,26 @@
+import type { Draft } from '../draft.ts'
+import { spoken } from '../words/languages.ts'
+import { refsIn } from './refs.ts'
+import { type Token, tokensOf } from './tokens.ts'
+
+/** One letter with those who wear it. */
+export type Worn = { readonly letter: string; readonly keys: readonly string[] }
+
+/** "the C", "an A", "una C". */
+export const letterMarks = new RegExp(`\\b${spoken.rowMarks.letter} ["']?[CA]["']?(?![\\p{L}'])`, 'gu')
+
+/** "C for 17", "A al 9". */
+const letterFor = new RegExp(`(?:^|[\\s,:])([CA])(?:'?s)? ${spoken.rowMarks.letterFor} `, 'u')
+
+export const letterIn = (clause: string): string | undefined =>
+  /[CA](?=["']?$)/u.exec(clause.match(letterMarks)?.[0] ?? '')?.[0] ?? letterFor.exec(clause)?.[1]
+
+export const letterId = (letter: string): string => `letter-${letter.toLowerCase()}`
+
+/** Rows that a stretch of tokens names for sure. */
+export const refKeys = (tokens: readonly Token[], draft: Draft): readonly string[] =>
+  refsIn(tokens, draft.rows).flatMap((ref) => (ref.keys.length === 1 ? ref.keys : []))
+
+/** A clause with a letter, and somebody of the list. */
+export const isOwnLetter = (clause: string, draft: Draft): boolean =>
+  letterIn(clause) !== undefined && refKeys(tokensOf(clause), draft).length > 0
