@@ -184,4 +184,5 @@ export const wholeJob: readonly Event[] = [
   press('checked', 'Checked by'),
   press('bagged', 'Bagged by'),
   press('collected', 'Handed over by'),
+  fill('complaint', { kind: 'lift', washes: '3', drying: 'home-dryer' }, 'Complaint: '),
 ]

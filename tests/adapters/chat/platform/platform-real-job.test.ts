@@ -16,7 +16,7 @@ const expectWhole = async (shops: RealShops): Promise<void> => {
   expect(order).toBeDefined()
   const events = (await ourShop.events.ofOrder(order?.orderId ?? '')).map(({ code }) => code)
   const acts = ['take', 'count-in', 'water-drops', 'bleed-test', 'start', 'first-piece', 'second-look', 'ask', 'short']
-  const ends = ['spoiled', 'remade', 'checked', 'bagged', 'collected']
+  const ends = ['spoiled', 'remade', 'checked', 'bagged', 'collected', 'complaint']
   const deeds = ['asked', 'quoted', 'signed-off', 'planned', 'ticketed', 'posted', ...acts, ...ends]
   for (const deed of deeds)
     expect(
