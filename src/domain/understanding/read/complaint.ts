@@ -12,6 +12,7 @@ const trouble: readonly (readonly [Complaint['kind'], RegExp])[] = [
   ['bleed', anyOf(said.bleed)],
   ['shine', anyOf(said.shine)],
   ['shrink', anyOf(said.shrink)],
+  ['other', anyOf(said.otherTrouble)],
 ]
 
 const feared = anyOf(said.feared)

@@ -20,6 +20,11 @@ export const enComplaints: ComplaintPhrases = {
   bleed: ['bled', 'bleeding', 'turned pink', 'color came through', 'colour came through'],
   shine: ['shiny (?:mark|box|spot)', 'press marks?', 'burn marks?', 'scorched'],
   shrink: ['shrank', 'shrunk'],
+  otherTrouble: [
+    '(?:want|wish|like|need) to (?:complain|make a complaint)',
+    '(?:have|got|making) a complaint',
+    '(?:came|arrived|showed up|turned out|got here|is|are)(?: \\w+){0,3} (?:crooked|damaged|ripped|torn|upside down)',
+  ],
   feared: [
     'will it',
     'does it',

@@ -32,6 +32,10 @@ export const enIntents: IntentPhrases = {
   status: [
     '(?:is|are) (?:my|our|the|it|they|everything)(?: \\w+){0,3} (?:ready|done|finished)',
     'order status',
+    'how (?:do|does) (?:it|things|they|my order|our order) stand',
+    'where are we(?: at)?(?=\\W*$)',
+    "how(?:'s| is) it (?:going|coming)(?: along)?(?=\\W*$)",
+    '(?:is|are) (?:it|they) (?:ready|done)',
     'status of',
     'when will (?:it|they|my order|our order) be ready',
     'how is (?:my|our|the) order',

@@ -27,6 +27,11 @@ export const esComplaints: ComplaintPhrases = {
   bleed: ['se destino', 'se desti[nñ]o', 'se mancho', 'se puso rosa'],
   shine: ['marca de plancha', 'quemad[oa]'],
   shrink: ['se encogio', 'encogid[oa]'],
+  otherTrouble: [
+    '(?:quiero|quisiera|vengo a) (?:quejarme|poner una queja)',
+    'tengo una queja',
+    '(?:llego|llegaron|vino|vinieron|salio|salieron|quedo|quedaron|esta|estan)(?: \\w+){0,4} (?:torcid|chuec|rot|danad)[oa]s?',
+  ],
   feared: ['la vez pasada'],
   unwashed: ['sin lavar', 'nunca (?:se |la |lo )?lav\\w+', 'no (?:se |la |lo )?(?:ha|he|hemos) lavado'],
   washes: ['lavadas?', 'veces', 'vez'],
