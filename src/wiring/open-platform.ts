@@ -3,6 +3,7 @@ import { platformDesk } from '../desk/platform/platform-desk.ts'
 import { readyDelivery } from '../desk/platform/ready-delivery.ts'
 import { tenantsOf } from '../desk/platform/tenants.ts'
 import type { Desk, WorkerDesk } from '../desk/service/desk.ts'
+import { ok, type Result, refuse } from '../domain/result/result.ts'
 import type { WaitingDelivery } from '../ports/platform-records.ts'
 
 type Report = (cause: unknown) => void
@@ -11,12 +12,17 @@ type Close = () => Promise<void>
 const nothing: Close = async () => undefined
 
 /** Connects the bot (loaded only then: its library takes as long as all others together) when its token is set; it only listens and answers, nothing is drawn or printed in its process. */
-export const openPlatform = async (desk: Desk, { platform }: Config, report: Report): Promise<Close> => {
+export const openPlatform = async (desk: Desk, { platform }: Config, report: Report): Promise<Result<Close>> => {
   const { token, api, readsContent, guild } = platform
-  if (token === null) return nothing
+  if (token === null) return ok(nothing)
   const { startPlatform } = await import('../adapters/chat/platform/platform.ts')
-  const bot = await startPlatform(platformDesk(desk, guild), { token, api, readsContent, report })
-  return bot.stop
+  try {
+    const bot = await startPlatform(platformDesk(desk, guild), { token, api, readsContent, report })
+    return ok(bot.stop)
+  } catch (cause) {
+    const said = cause instanceof Error ? cause.message : String(cause)
+    return refuse({ code: 'bot-not-opened', at: '', severity: 'stop', facts: { said } })
+  }
 }
 
 /** A worker's part: brings the shops' messages to the platform when the bot's token is set. */

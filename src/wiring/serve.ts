@@ -51,7 +51,7 @@ export const serve = async ({ toClose }: Opened, { root, config, starting, stopp
   const counter = orStop(await openDoor(door))
   toClose(counter.close)
   process.on('unhandledRejection', report)
-  toClose(await openPlatform(desk, config, report))
+  toClose(orStop(await openPlatform(desk, config, report)))
   process.stdout.write(`The counter is open: ${counter.address}
 Owner, once: ${counter.address}/owner/${await pages.newOwnerLink()}
 Stop with Ctrl-C.

@@ -76,10 +76,11 @@ const runFloor = async (): Promise<void> => {
 const runBot = async (given: unknown): Promise<void> => {
   const { desk, config } = await openBot(given)
   let faults = 0
-  const stop = await openPlatform(desk, config, (error) => {
+  const opened = await openPlatform(desk, config, (error) => {
     faults += 1
     process.stderr.write(`${String(error)}\n`)
   })
+  const stop = unwrap(opened)
   const delay = monitorEventLoopDelay({ resolution: 5 })
   delay.enable()
   let memory = 0

@@ -23,6 +23,19 @@ const refusedStart = async (settings: { readonly [name: string]: string }) => {
 const refusal = (words: string) => ({ code: 1, said: `stop: ${words}\n` })
 
 describe('a service that cannot start says why in a sentence, and leaves nothing running', () => {
+  it('when the chat platform cannot be reached', async () => {
+    const { code, said } = await refusedStart({
+      DATA: join(folder.path, 'bot'),
+      PLATFORM_TOKEN: 'no-bot-has-this',
+      PLATFORM_API: 'http://127.0.0.1:1/api',
+    })
+    expect(code).toBe(1)
+    expect(said).toMatch(
+      /^stop: The chat platform did not let the bot in: .*ECONNREFUSED.* without PLATFORM_TOKEN the counter opens alone\.\n$/,
+    )
+    expect(said).not.toContain('no-bot-has-this')
+  })
+
   it.runIf(isRoot)('when the database’s user cannot pass a folder above the data', async () => {
     const closed = join(folder.path, 'closed')
     mkdirSync(closed)
