@@ -27,6 +27,7 @@ import { readRestSizes } from './rest-sizes.ts'
 import { placeStones, readStonePlaces, setAside } from './stone-places.ts'
 import { addPlayers } from './table.ts'
 import { type Counted, readTally } from './tally.ts'
+import { readTheirSizeLater } from './their-size-later.ts'
 import { readThings } from './things.ts'
 import { fold, isCapital, isNumber, isWord, type Token, tokensOf } from './tokens.ts'
 import { tradeIn } from './trade.ts'
@@ -114,6 +115,7 @@ const readRows = (scene: Prose, tokens: readonly Token[]): Rosterlike => {
   add(addPlayers(draft.rows, inline.players))
   add(everyone.patches)
   add(addPlayers(draft.rows, everyone.players))
+  add(readTheirSizeLater(tokens, draft))
   add(readNamesInOrder(scene.text, draft))
   free = without(free, inline.taken)
   const sized = readNamedSizes({ tokens: free, draft, lexicon: scene.lexicon })

@@ -147,19 +147,23 @@ export const countedFrom = ({ number, size, fit }: RowLine): Player => ({
   quantity: Math.min(500, Math.max(1, Number(number ?? 1))),
 })
 
-/** One cell too many under a heading with one column for names: "4, Smith, John, M". */
-const joinName = (columns: readonly Column[], cells: readonly string[]): readonly string[] => {
+/** Cells too many under a heading with one column for names: "4, Smith, John, M", or "8 Van Horn L" where only blanks part them. */
+const joinName = (columns: readonly Column[], cells: readonly string[], parted: boolean): readonly string[] => {
   const at = columns.indexOf('name')
-  const whole = cells.length === columns.length + 1 && at >= 0 && !columns.includes('first')
+  const more = cells.length - columns.length
+  const whole = more > 0 && at >= 0 && !columns.includes('first')
   const [surname = '', given = ''] = cells.slice(at, at + 2)
   if (!whole || !/\p{L}{2}/u.test(given)) return cells
-  return [...cells.slice(0, at), givenFirst(`${surname},${given}`), ...cells.slice(at + 2)]
+  const name = parted ? givenFirst(`${surname},${given}`) : cells.slice(at, at + more + 1).join(' ')
+  return [...cells.slice(0, at), name, ...cells.slice(at + more + 1)]
 }
 
 /** A line under a heading: two things or more, or all the heading's cells filled. */
 const headedPlayer = (columns: readonly Column[], line: string): Player | null => {
   const cells = headedCells(line)
-  const player = cells.length > 1 && cells.length <= columns.length + 1 ? playerOf(columns, joinName(columns, cells)) : null
+  const parted = /[,;\t|]/.test(line)
+  const most = columns.length + (parted ? 1 : 3)
+  const player = cells.length > 1 && cells.length <= most ? playerOf(columns, joinName(columns, cells, parted)) : null
   const whole = cells.length === columns.length && cells.every((cell) => cell.trim() !== '')
   return player === null || (Object.keys(player).length < 2 && !whole) ? null : player
 }

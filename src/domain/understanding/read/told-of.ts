@@ -43,13 +43,19 @@ const groupOf = (tokens: readonly Token[], scene: Scene, last: Group | null): Gr
   return last !== null && speaksOfThem(tokens) ? { ...last, places: [] } : null
 }
 
+/** The only one of the list is "him" or "lo" without being named. */
+const onlyOne = ({ draft }: Scene): Group | null => {
+  const [key, ...more] = Object.keys(draft.rows)
+  return key === undefined || more.length > 0 ? null : { refs: [{ keys: [key], from: 0, to: 0, by: 'name' }], places: [] }
+}
+
 /**
  * What a sentence tells of whom it names, in any words: one size, number or name that is not theirs yet. Nothing where two of the list are
  * spoken of apart, or two values could be meant.
  */
 export const readToldOf = (tokens: readonly Token[], { trade, ...scene }: Heard): Change => {
   const found: Change[] = []
-  let last: Group | null = null
+  let last: Group | null = onlyOne(scene)
   for (const { from, to } of sentencesOf(tokens)) {
     const sentence = tokens.slice(from, to)
     last = groupOf(sentence, scene, last)

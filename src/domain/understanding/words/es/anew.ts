@@ -20,7 +20,10 @@ export const esAnew: AnewPhrases = {
   more: ['mas', 'otra', 'otras', 'otro', 'otros'],
   fewer: ['menos'],
   moreOf: ['a'],
-  raising: [...['subele', 'suban', 'sube', 'subanle', 'aumenta', 'aumentale', 'aumenten', 'agrega', 'agreguen', 'anade']],
+  raising: [
+    ...['sumele', 'sumale', 'sumenle', 'agregale', 'agreguele', 'aumentele', 'echele', 'echale', 'pongale'],
+    ...['subele', 'suban', 'sube', 'subanle', 'aumenta', 'aumentale', 'aumenten', 'agrega', 'agreguen', 'anade'],
+  ],
   changing: [...['mejor', 'cambia', 'cambien', 'sean', 'ahora', 'solo', 'realmente', 'siempre', 'perdon', 'quise', 'equivoque']],
   adding: [
     ...['agrega', 'agreguen', 'agregar', 'tambien', 'ademas', 'faltan', 'faltaban', 'faltaron', 'olvidaron', 'olvido', 'anade'],

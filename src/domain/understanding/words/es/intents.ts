@@ -10,6 +10,7 @@ export const esIntents: IntentPhrases = {
   undo: [
     'deshacer',
     'deshaz(?:lo)?',
+    'deshaga(?:lo|n|nlo)?',
     'regresa(?:lo)?',
     'mejor no',
     'cancela eso',
