@@ -54,3 +54,21 @@ test('the day of the match and the day of need, in one breath', () => {
   const { day, gameDay } = draftAfter('en', 'First match is Saturday March 20th and I need the jerseys by Thursday the 18th')
   expect({ day, gameDay }).toEqual({ day: '2027-03-18', gameDay: '2027-03-20' })
 })
+
+test('of stones that are not wanted in one size the other is taken', () => {
+  const first = 'leotardos negros, al frente que diga PANTERAS en diamantina rosa con piedritas SS10 cristal por todo el contorno'
+  const { marks } = draftAfter('es', first, 'siempre no las piedras SS10, mejor SS16')
+  expect(marks['full-front']?.style?.stones).toMatchObject({ wanted: true, size: 'SS16', colour: 'crystal' })
+})
+
+test('a team that writes "here" is nobody, and its name no colour', () => {
+  const { team, orders, garments } = draftAfter(
+    'en',
+    'hi! Copper Ridge Cicadas here, softball. need game jerseys, purple, w/ white numbers',
+  )
+  expect({ team, orders, colour: garments['jersey']?.colour }).toEqual({
+    team: 'Copper Ridge Cicadas',
+    orders: undefined,
+    colour: 'purple',
+  })
+})

@@ -11,11 +11,14 @@ import { isWord, type Token, tokensOf } from './tokens.ts'
 
 type Scene = { readonly text: string; readonly before: Draft; readonly lexicon: Lexicon; readonly asked: Asked | null }
 
-/** "Grease Lightning Roller Derby here" is a team and nobody's name. */
-const namesSport = (lexicon: Lexicon, { path, value }: Patch): boolean =>
-  path[0] === 'orders' &&
-  typeof value === 'string' &&
-  termsOf(lexicon, tokensOf(value)).some((term) => term.meaning.kind === 'sport')
+/** "Grease Lightning Roller Derby here", "Copper Ridge Cicadas here" is a team and nobody's name. */
+const namesTeam = ({ lexicon, text }: Scene, { path, value }: Patch): boolean => {
+  if (path[0] !== 'orders' || typeof value !== 'string') return false
+  const words = tokensOf(value)
+  const behind = tokensOf(text.slice(text.indexOf(value) + value.length))[0]
+  const many = words.length > 2 && /s$/u.test(value) && isWord(behind, ...listed.team.groups)
+  return many || termsOf(lexicon, words).some((term) => term.meaning.kind === 'sport')
+}
 
 /** Where the words of a team's name stand: a colour in them is no garment's. */
 export const nameSpans = (tokens: readonly Token[], team: string | undefined): ReadonlySet<number> => {
@@ -43,7 +46,7 @@ export const labels = (tokens: readonly Token[]): ReadonlySet<number> => {
 }
 
 export const headPatches = (scene: Scene, tokens: readonly Token[], terms: readonly Term[]): readonly Patch[] => {
-  const people = readPeople(scene.text, scene.before.orders).filter((patch) => !namesSport(scene.lexicon, patch))
+  const people = readPeople(scene.text, scene.before.orders).filter((patch) => !namesTeam(scene, patch))
   const names = people.flatMap((patch) =>
     typeof patch.value === 'string' && patch.path.length === 1 && patch.path[0] !== 'handOver' ? [patch.value] : [],
   )

@@ -185,8 +185,12 @@ const stonedAhead = (walk: Walk, at: number): readonly ('number' | 'name')[] => 
   return walk.items[at + 1]?.kind === 'content' ? [] : contents
 }
 
+/** "No las piedras SS10, mejor SS16": of these stones only the size is not wanted. */
+const isOtherSize = (walk: Walk, at: number): boolean =>
+  walk.items[at + 1]?.kind === 'stone-size' && sentence(walk).filter((item) => item.kind === 'stone-size').length > 1
+
 export const hearStones = (walk: Walk, at: number): void => {
-  const negated = isNegated(walk, at)
+  const negated = isNegated(walk, at) && !isOtherSize(walk, at)
   const named = stonedAhead(walk, at)
   if (named.length > 0) {
     flush(walk)

@@ -54,6 +54,13 @@ const countBefore = (walk: Walk, item: Item): number | undefined => {
   return undefined
 }
 
+/** "Rellena de piedra", "solid stones". */
+const isOfStones = (walk: Walk, item: Item): boolean => {
+  const at = placeOf(walk, item)
+  const next = walk.items[at + 1]?.kind === 'in' ? walk.items[at + 2] : walk.items[at + 1]
+  return next?.kind === 'stones'
+}
+
 const modifyStones = (walk: Walk, item: Item): boolean => {
   const each = (set: (stones: ReturnType<typeof stonesOf>) => void) => {
     speakOf(walk, 'stones')
@@ -78,7 +85,7 @@ const modifyStones = (walk: Walk, item: Item): boolean => {
       })
     }
     case 'style':
-      return stony || item.id === 'single-line' || walk.items[placeOf(walk, item) + 1]?.kind === 'stones'
+      return stony || item.id === 'single-line' || isOfStones(walk, item)
         ? each((stones) => {
             stones.style = item.id
           })

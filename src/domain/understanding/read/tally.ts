@@ -102,7 +102,7 @@ const sizeFirst = (
   at: number,
   listed: boolean,
 ): { readonly found: Omit<Counted, 'garment'>; readonly to: number } | null => {
-  const size = taken.has(at) || isNumber(tokens[at]) ? null : sizeAt(tokens, at)
+  const size = taken.has(at) ? null : sizeAt(tokens, at)
   const behind = size?.size === undefined ? null : amountBehind(tokens, size.to, listed)
   if (size?.size === undefined || behind === null) return null
   return { found: { size: size.size, fit: size.fit, quantity: behind.amount }, to: behind.to }

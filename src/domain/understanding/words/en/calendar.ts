@@ -78,7 +78,7 @@ export const enDays: DayPhrases = {
     ...['scrimmage', 'playoff', 'playoffs', 'championship', 'play', 'plays', 'final', 'party', 'wedding'],
   ],
   need: [...['need', 'needs', 'want', 'have', 'ready', 'by', 'before', 'pick', 'pickup', 'deadline', 'due']],
-  joins: ['and', 'so', 'but'],
+  joins: ['and', 'so', 'but', 'because', 'since', 'cause', 'cuz'],
   needs: ['need', 'needs', 'want'],
   aside: [
     ...[

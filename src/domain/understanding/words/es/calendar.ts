@@ -80,7 +80,7 @@ export const esDays: DayPhrases = {
     ...['necesito', 'necesitamos', 'ocupo', 'ocupamos', 'para', 'pa', 'recoger', 'recojo', 'paso', 'listas', 'listos', 'quiero'],
     'antes',
   ],
-  joins: ['y', 'pero', 'asi'],
+  joins: ['y', 'pero', 'asi', 'porque', 'xq', 'pq', 'pues'],
   needs: ['necesito', 'necesitamos', 'ocupo'],
   aside: ['practicamos', 'entrenamos', 'camion', 'ayer', 'lavamos', 'cumple'],
   within: ['en', 'dentro de'],

@@ -27,7 +27,7 @@ export const esRosters: RosterPhrases = {
   noNumber: ['sin n[uú]mero'],
   sentence: (
     'necesito necesitamos ocupo quiero queremos para por favor con que los las son es una nuestros nuestras gracias lista equipo ' +
-    'ah aparte ademas tambien jugadores vinil playeras camisetas espalda frente atras adelante pulgadas pedreria brillo contorno hola buenas paso todos todas ' +
+    'ah bueno oiga oye aparte ademas tambien jugadores vinil playeras camisetas espalda frente atras adelante pulgadas pedreria brillo contorno hola buenas paso todos todas ' +
     'tallas color quita agrega cambia son somos serian capitana capitan club beisbol futbol voleibol basquetbol piedra piedras'
   ).split(' '),
   given: ['una', 'do', 'abril', 'julio'],
