@@ -13,9 +13,9 @@ const sets = [
   { folder: 'conversations-sixth-held-out', understood: 269, wrong: 0 },
   { folder: 'conversations-seventh-held-out', understood: 348, wrong: 0 },
   { folder: 'conversations-eighth-held-out', understood: 319, wrong: 0 },
-  { folder: 'conversations-ninth-held-out', understood: 284, wrong: 2 },
+  { folder: 'conversations-ninth-held-out', understood: 285, wrong: 1 },
   { folder: 'conversations-tenth-held-out', understood: 328, wrong: 1 },
-  { folder: 'conversations-eleventh-held-out', understood: 322, wrong: 2 },
+  { folder: 'conversations-eleventh-held-out', understood: 323, wrong: 2 },
 ]
 
 test.each(sets)('$folder is understood no worse than it has been', async ({ folder, understood, wrong }) => {

@@ -21,6 +21,7 @@ import { readLater } from './later.ts'
 import { lexiconFor, termsOf } from './lexicon.ts'
 import { addCounted, mergePlayers } from './merge-players.ts'
 import { readProse } from './prose.ts'
+import { readAll } from './read-all.ts'
 import { recount } from './recount.ts'
 import { refsIn } from './refs.ts'
 import { countedFrom, playerFrom, readRoster } from './roster.ts'
@@ -30,9 +31,9 @@ import { namedRevision, readSigning, withoutGoing } from './signing.ts'
 import { spreadBySize } from './size-lists.ts'
 import { sizeAt } from './sizes.ts'
 import { addPlayers } from './table.ts'
+import { readTakenBack, type TakenBack } from './taken-back.ts'
 import { readTeam } from './team.ts'
 import { fold, type Token, tokensOf } from './tokens.ts'
-import { unheardClauses } from './unheard.ts'
 
 /** Intents of which nothing is taken into the order. */
 const aside: readonly string[] = [
@@ -191,6 +192,9 @@ const undoes = (text: string, read: (words: string) => Pick<Understood, 'patches
   return reason !== null && (saysWhatWas(reason) || changesNothing(read(reason)))
 }
 
+const asTakenBack = (back: TakenBack): Partial<Understood> =>
+  back.kind === 'undo' ? { intent: { kind: 'undo' } } : { patches: back.patches }
+
 /** Everything that one message says: what it changes, what it leaves open, what it asks, whether it signs. Any text is safe. */
 export const understand = (raw: string, conversation: Conversation, context: Context): Understood => {
   const { text: clean, cut } = cleanText(raw)
@@ -210,6 +214,8 @@ export const understand = (raw: string, conversation: Conversation, context: Con
     revision: namedRevision(text),
     asks: asksSomething(text),
   }
+  const back = readTakenBack(text, conversation)
+  if (back !== null) return { ...base, ...asTakenBack(back) }
   if (aside.includes(intent.kind)) return base
   if (isVariant(intent.kind, text, conversation.shown !== null)) {
     const asked = readOrder({ text: withoutAsking(text), conversation: { ...conversation, asked: null }, context, language })
@@ -218,9 +224,8 @@ export const understand = (raw: string, conversation: Conversation, context: Con
   const read = (words: string) => readOrder({ text: words, conversation, context, language })
   const plain = base.signing === null ? text : withoutGoing(text)
   if (undoes(text, read)) return { ...base, intent: { kind: 'undo' } }
-  const order = read(plain)
-  const unheard = order.pasted === 0 ? unheardClauses(plain, conversation.draft, read) : []
-  const empty = changesNothing(order) && !order.artwork
+  const { order, patches, open, unheard } = readAll(plain, read, { conversation, lexicon })
+  const empty = changesNothing({ patches, open }) && !order.artwork
   const strange = empty && intent.kind === 'order' && base.signing === null && isStrange(text, conversation.draft, lexicon)
-  return { ...base, ...order, unheard, intent: strange ? { kind: 'off-topic' } : intent }
+  return { ...base, ...order, patches, open, unheard, intent: strange ? { kind: 'off-topic' } : intent }
 }

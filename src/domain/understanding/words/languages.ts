@@ -92,6 +92,7 @@ export const spoken = {
   changes: sources(all.map(({ changes }) => changes)),
   anew: sources(all.map(({ anew }) => anew)),
   again: sources(all.map(({ again }) => again)),
+  clauses: sources(all.map(({ clauses }) => clauses)),
 }
 
 /** The same one by one: words that are looked for among tokens, and patterns of whole sentences with a group of their own. */
@@ -108,6 +109,7 @@ export const listed = {
   anew: lists(all.map(({ anew }) => anew)),
   again: lists(all.map(({ again }) => again)),
   told: lists(all.map(({ told }) => told)),
+  clauses: lists(all.map(({ clauses }) => clauses)),
 }
 
 /** How often something was washed, in words of any language. */

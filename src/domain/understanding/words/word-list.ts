@@ -8,6 +8,7 @@ import type { AnewPhrases } from './matters/anew.ts'
 import type { AgePhrases, AnswerPhrases, SidePhrases, SigningPhrases } from './matters/answers.ts'
 import type { Clock, DayPhrases, HourPhrases } from './matters/calendar.ts'
 import type { ChangePhrases } from './matters/changes.ts'
+import type { ClausePhrases } from './matters/clauses.ts'
 import type { ComplaintPhrases, WashCounts } from './matters/complaints.ts'
 import type { IntentPhrases } from './matters/intents.ts'
 import type { LaterPhrases, OccasionPhrases } from './matters/occasions.ts'
@@ -158,4 +159,5 @@ export type Words = {
   readonly anew: AnewPhrases
   readonly again: AgainPhrases
   readonly told: ToldPhrases
+  readonly clauses: ClausePhrases
 }

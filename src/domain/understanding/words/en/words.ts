@@ -5,6 +5,7 @@ import { enAges, enAnswers, enSides, enSigning } from './answers.ts'
 import { enBasics } from './basics.ts'
 import { enClock, enDays, enHours } from './calendar.ts'
 import { enChanges } from './changes.ts'
+import { enClauses } from './clauses.ts'
 import { enComplaints, enWashCounts } from './complaints.ts'
 import { enGarments } from './garments.ts'
 import { enIntents } from './intents.ts'
@@ -31,6 +32,7 @@ export const enWords: Words = {
   intents: enIntents,
   again: enAgain,
   told: enTold,
+  clauses: enClauses,
   anew: enAnew,
   changes: enChanges,
   players: enPlayers,

@@ -5,6 +5,7 @@ import { esAges, esAnswers, esSides, esSigning } from './answers.ts'
 import { esBasics } from './basics.ts'
 import { esClock, esDays, esHours } from './calendar.ts'
 import { esChanges } from './changes.ts'
+import { esClauses } from './clauses.ts'
 import { esComplaints, esWashCounts } from './complaints.ts'
 import { esGarments } from './garments.ts'
 import { esIntents } from './intents.ts'
@@ -50,6 +51,7 @@ export const esWords: Words = {
   intents: esIntents,
   again: esAgain,
   told: esTold,
+  clauses: esClauses,
   anew: esAnew,
   changes: esChanges,
   players: esPlayers,
