@@ -190,6 +190,18 @@ const readGone = (tokens: readonly Token[], scene: Scene): Change => {
   return nothing
 }
 
+/** Of those behind a word that drops, up to whom something else is told: "quita a Soto, y el nombre de Nuñez …", "drop Bo, Ana needs L". */
+const namedTogether = (tokens: readonly Token[], refs: readonly Ref[]): readonly Ref[] => {
+  const other = refs.findIndex((ref, index) => {
+    const between = tokens.slice(refs[index - 1]?.to ?? 0, ref.from)
+    const told = isWord(tokens[ref.to], ...listed.told.tells) || between.some((token) => isWord(token, ...namesAndSizes))
+    return index > 0 && told
+  })
+  return other < 0 ? refs : refs.slice(0, other)
+}
+
+const namesAndSizes: readonly string[] = [...listed.changes.names, ...listed.changes.sizes]
+
 /** "drop Lena", "quita al 3": who stands behind such a word, up to where somebody is added. */
 const readDropped = (tokens: readonly Token[], scene: Scene): Change => {
   const at = tokens.findIndex(isDrop)
@@ -200,8 +212,10 @@ const readDropped = (tokens: readonly Token[], scene: Scene): Change => {
   if (whole !== null) return whole
   let end = at + 1
   while (!isStop(tokens[end]) && !isAdd(tokens[end])) end += 1
-  const refs = refsIn(tokens.slice(at + 1, end), scene.draft.rows)
-  if (refs.length > 0) return { ...dropRefs(refs, scene), taken: span(at, end) }
+  const said = tokens.slice(at + 1, end)
+  const refs = namedTogether(said, refsIn(said, scene.draft.rows))
+  const last = refs.length < refsIn(said, scene.draft.rows).length ? at + 1 + (refs.at(-1)?.to ?? 0) : end
+  if (refs.length > 0) return { ...dropRefs(refs, scene), taken: span(at, last) }
   return readDroppedBefore(tokens, at, scene)
 }
 

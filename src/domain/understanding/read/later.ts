@@ -16,8 +16,8 @@ const clausesOf = (folded: string): readonly string[] => folded.match(/[^.,;\n!?
 export const sendsLater = (folded: string): boolean =>
   ofTheList.test(folded) && atAnotherTime.test(folded) && !wanted.test(folded.replace(theList, ''))
 
-/** "I'll send her size later", "su talla te la paso luego": a size that is told at another time. */
-export const sizesLater = (folded: string): boolean => named.sizes.test(folded) && atAnotherTime.test(folded)
+/** "I'll send it later", "te la paso luego". */
+export const isForLater = (folded: string): boolean => atAnotherTime.test(folded)
 
 /** "Sizes later", "names TBD", "los nombres se los paso el lunes": what of the list comes later. */
 export const readLater = (text: string): readonly Patch[] =>

@@ -1,9 +1,10 @@
 import type { Draft } from '../draft.ts'
 import type { Patch } from '../patch.ts'
-import { sizesLater } from './later.ts'
+import { listed } from '../words/languages.ts'
+import { isForLater } from './later.ts'
 import { sizeAt } from './sizes.ts'
 import { sentencesOf } from './statements.ts'
-import { fold, type Token } from './tokens.ts'
+import { fold, isWord, type Token } from './tokens.ts'
 import { groupsIn } from './whom.ts'
 
 const said = (tokens: readonly Token[]): string => fold(tokens.map(({ text }) => text).join(' '))
@@ -12,7 +13,9 @@ const said = (tokens: readonly Token[]): string => fold(tokens.map(({ text }) =>
 export const readTheirSizeLater = (tokens: readonly Token[], draft: Draft): readonly Patch[] =>
   sentencesOf(tokens).flatMap(({ from, to }) => {
     const sentence = tokens.slice(from, to)
-    if (!sizesLater(said(sentence)) || [...sentence.keys()].some((at) => sizeAt(sentence, at)?.size !== undefined)) return []
+    const ofSize = sentence.some((token) => isWord(token, ...listed.changes.sizeNoun))
+    if (!ofSize || !isForLater(said(sentence)) || [...sentence.keys()].some((at) => sizeAt(sentence, at)?.size !== undefined))
+      return []
     const [group, ...others] = groupsIn(sentence, draft)
     if (group === undefined || others.length > 0) return []
     const keys = group.refs.flatMap((ref) => (ref.keys.length === 1 ? ref.keys : []))

@@ -3,7 +3,7 @@ import { type Change, nothing, span } from './change.ts'
 import { nameAt, rowsByName } from './refs.ts'
 import { nearName } from './renames.ts'
 import { sizeAt } from './sizes.ts'
-import { isCapital, isWord, type Token } from './tokens.ts'
+import { fold, isCapital, isWord, type Token } from './tokens.ts'
 import { onlyKey, outside, type Told } from './told.ts'
 
 /** "one L", "two f's", "con i": letters that are told, and no size. */
@@ -41,11 +41,21 @@ const newName = (told: Told, had: string): string | null => {
   const fresh = strangers(told)
   const speaks = told.tokens.some((token, at) => isWord(token, ...listed.told.naming) || isLetter(told.tokens, at))
   const refused = refusesOld(told)
+  const written = speaks ? accented(told, had) : null
+  if (written !== null) return written
   const near = speaks || refused ? fresh.flatMap(({ name }) => nearName(had, name) ?? []) : []
   const byNumber = speaks && told.group.refs.every(({ by }) => by === 'number')
   const other = refused || byNumber ? fresh.filter((one) => behind(told, one)).map(({ name }) => name) : []
   const [only, ...more] = near.length > 0 ? near : other
   return more.length > 0 ? null : (only ?? null)
+}
+
+/** "el nombre de Nuñez va con acento: Núñez": a word of the name written with the accents that it lacks. */
+const accented = ({ tokens, group }: Told, had: string): string | null => {
+  const words = had.split(' ')
+  const spoken = group.places.flatMap(({ from, to }) => tokens.slice(from, to)).filter(({ text }) => /[^\x20-\x7e]/.test(text))
+  const fresh = spoken.find(({ text }) => !words.includes(text) && words.some((word) => fold(word) === fold(text)))
+  return fresh === undefined ? null : words.map((word) => (fold(word) === fold(fresh.text) ? fresh.text : word)).join(' ')
 }
 
 /** "la 14 sí es Paty pero con i, Pati", "en vez de Gordo ponle su apellido, Quiroz": another name of the one who is spoken of. */

@@ -37,6 +37,7 @@ export const enTold: ToldPhrases = {
     ...['name', 'named', 'full', 'spelled', 'spelt', 'spelling', 'spell', 'letter', 'letters', 'real', 'surname', 'nickname'],
     ...['typo', 'written', 'last', 'first'],
   ],
+  tells: ['is', 'are', 'needs', 'need', 'wants', 'should', 'goes', 'gets', 'wears', 'takes', 'becomes', 'has', 'will'],
   beforeLetter: ['one', 'two', 'double', 'single', 'with', 'without', 'an'],
   through: ['through', 'thru'],
   rangeFrom: ['from'],

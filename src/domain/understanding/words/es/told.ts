@@ -62,6 +62,7 @@ export const esTold: ToldPhrases = {
     'ponen',
     'apodo',
   ],
+  tells: ['es', 'va', 'son', 'van', 'quiere', 'necesita', 'ocupa', 'usa', 'lleva', 'trae', 'sea', 'se', 'queda', 'que'],
   beforeLetter: ['con', 'sin', 'una', 'dos', 'doble', 'sola'],
   through: [],
   rangeFrom: ['del', 'de', 'desde'],
