@@ -15,7 +15,7 @@ const sets = [
   { folder: 'conversations-eighth-held-out', understood: 319, wrong: 0 },
   { folder: 'conversations-ninth-held-out', understood: 285, wrong: 1 },
   { folder: 'conversations-tenth-held-out', understood: 328, wrong: 1 },
-  { folder: 'conversations-eleventh-held-out', understood: 323, wrong: 1 },
+  { folder: 'conversations-eleventh-held-out', understood: 324, wrong: 1 },
 ]
 
 test.each(sets)('$folder is understood no worse than it has been', async ({ folder, understood, wrong }) => {

@@ -87,6 +87,9 @@ test.each([
   'Beto or Whitlock is an M',
   'Josiah scored 32 points last night',
   'Ana Ruiz is 14 years old',
+  'Beto says hi',
+  'did you see the game last night, 42 to 7!! unreal',
+  'Beto scored 22 on Friday',
 ])('"%s" tells nothing of a size or a number', async (words) => {
   expect((await heard('en', [...english, words])).rows).toEqual(englishRows)
 })

@@ -7,6 +7,7 @@ import { whichRow } from './drops.ts'
 import { isNear } from './near-names.ts'
 import type { Said, Telling } from './telling.ts'
 import { fold, isWord } from './tokens.ts'
+import { isWorn } from './told-number.ts'
 
 const words = listed.clauses
 
@@ -45,7 +46,11 @@ const numberOf = (telling: Telling, row: Player, { rows }: Draft): string | null
   const { figures, tokens } = telling
   const numbered = Object.values(rows).some(({ number }) => number !== undefined)
   const said = fresh(figures).filter(
-    (one) => one.value !== row.number && !isWord(tokens[one.at - 1], ...words.noNumber) && !isMeasure(telling, one),
+    (one) =>
+      one.value !== row.number &&
+      isWorn(tokens, one.at) &&
+      !isWord(tokens[one.at - 1], ...words.noNumber) &&
+      !isMeasure(telling, one),
   )
   const [first, ...more] = said
   return first === undefined || more.length > 0 || !numbered ? null : first.value

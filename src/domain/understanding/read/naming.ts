@@ -12,16 +12,18 @@ const being: readonly string[] = listed.changes.being
 /** Where a name that is written as it was said comes to its end. */
 const ending: readonly string[] = listed.changes.ending
 
-type Told = { readonly at: number; readonly literal: boolean }
+/** `helped`: told by "should say" and the like; "Beto says hi" tells no name of Beto. */
+type Told = { readonly at: number; readonly literal: boolean; readonly helped: boolean }
 
 /** Where the name begins that is told of a player, and whether it is told letter by letter ("should say", "debe decir"). */
 const toldAt = (tokens: readonly Token[], from: number): Told | null => {
   let at = from
   while (at < from + 4 && isWord(tokens[at], ...helping)) at += 1
-  if (isWord(tokens[at], ...saying)) return { at: tokens[at + 1]?.text === ':' ? at + 2 : at + 1, literal: true }
+  if (isWord(tokens[at], ...saying))
+    return { at: tokens[at + 1]?.text === ':' ? at + 2 : at + 1, literal: true, helped: at > from }
   const should = isWord(tokens[at - 1], ...listed.changes.should) && isCapital(tokens[at])
-  if (isWord(tokens[at], ...being)) return { at: at + 1, literal: false }
-  return should && at > from ? { at, literal: false } : null
+  if (isWord(tokens[at], ...being)) return { at: at + 1, literal: false, helped: at > from }
+  return should && at > from ? { at, literal: false, helped: true } : null
 }
 
 /** Words in quotation marks, else capitals, else one word that ends its clause. */
@@ -56,7 +58,7 @@ export type Whose = { readonly ref: Ref; readonly key: string; readonly scene: S
 /** The name that is told right behind a player: "9 jersey should say Rojas", "9's name is Ayda", "el 9 debe decir Cruz". */
 export const namedAt = (tokens: readonly Token[], { ref, key, scene }: Whose): Change | null => {
   const told = toldAt(tokens, ref.to)
-  if (told === null || (ref.by === 'name' && !told.literal)) return null
+  if (told === null || (ref.by === 'name' && !(told.literal && told.helped))) return null
   const had = scene.draft.rows[key]?.name
   const plain = had === undefined || sizeAt(tokens, told.at) !== null ? null : nameAt(tokens, told.at, isNoName)
   const found = told.literal ? literalAt(tokens, told.at) : plain

@@ -16,7 +16,7 @@ const isBare = (tokens: readonly Token[], at: number): boolean => {
 }
 
 /** "wears 13", "asked for 13", "trae el 32": a number, and no amount. */
-const isWorn = (tokens: readonly Token[], at: number): boolean => {
+export const isWorn = (tokens: readonly Token[], at: number): boolean => {
   const before = tokens.slice(Math.max(0, at - 3), at)
   if (before.some((token) => isWord(token, ...listed.told.wearing))) return true
   const marked = isWord(tokens[at - 1], ...listed.told.article) || /^0|^\d\d/.test(tokens[at]?.text ?? '')
