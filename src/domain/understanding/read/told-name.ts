@@ -3,6 +3,7 @@ import { type Change, nothing, span } from './change.ts'
 import { nameAt, rowsByName } from './refs.ts'
 import { nearName } from './renames.ts'
 import { sizeAt } from './sizes.ts'
+import type { Stretch } from './statements.ts'
 import { fold, isCapital, isWord, type Token } from './tokens.ts'
 import { onlyKey, outside, type Told } from './told.ts'
 
@@ -26,12 +27,12 @@ const strangers = (told: Told): readonly Named[] => {
 }
 
 /** "not Petrov", "en vez de Gordo", "no va como Lupita": the name that was. */
-const refusesOld = ({ tokens, group }: Told): boolean =>
-  group.refs.some(({ by }) => by === 'name') || group.places.length > 1
-    ? group.places.some(({ from }) =>
-        tokens.slice(Math.max(0, from - 4), from).some((token) => isWord(token, ...listed.again.refusing, ...listed.changes.not)),
-      )
-    : false
+const refusesOld = ({ tokens, group }: Told): boolean => {
+  const named = group.places.length > 1 || group.refs.some(({ by }) => by === 'name')
+  const refused = ({ from }: Stretch): boolean =>
+    tokens.slice(Math.max(0, from - 4), from).some((token) => isWord(token, ...listed.again.refusing, ...listed.changes.not))
+  return named && group.places.some(refused)
+}
 
 /** Behind all words that name the player. */
 const behind = ({ group }: Told, { at }: Named): boolean => group.places.every(({ to }) => at >= to)
