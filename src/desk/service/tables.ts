@@ -1,4 +1,5 @@
 import { minutes } from '../../domain/units/units.ts'
+import { ticketStates } from '../../ports/work-records.ts'
 import type { Desk } from './desk.ts'
 import { localOf } from './floor/say-floor.ts'
 import { shopPlanFrom } from './records.ts'
@@ -28,9 +29,7 @@ const orders = async (desk: Desk): Promise<Table> => {
   const shop = desk.store.shop(desk.shopId)
   const { sold } = shopPlanFrom((await shop.plan.read()).body)
   const listed = await shop.orders.list(['signed-off', 'planned', 'ticketed', 'on-bench', 'checked', 'bagged', 'collected'])
-  const tickets = new Map(
-    await Promise.all(listed.map(async ({ orderId }) => [orderId, (await shop.tickets.ofOrder(orderId)).at(-1)] as const)),
-  )
+  const tickets = new Map((await shop.tickets.list(ticketStates)).map((ticket) => [ticket.orderId, ticket]))
   return {
     head: ['order', 'ticket', 'revision', 'state', 'promised', 'handed over'],
     rows: listed.map(({ orderId, revision, state, handedOverAt }) => {

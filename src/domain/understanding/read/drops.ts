@@ -213,8 +213,9 @@ const readDropped = (tokens: readonly Token[], scene: Scene): Change => {
   let end = at + 1
   while (!isStop(tokens[end]) && !isAdd(tokens[end])) end += 1
   const said = tokens.slice(at + 1, end)
-  const refs = namedTogether(said, refsIn(said, scene.draft.rows))
-  const last = refs.length < refsIn(said, scene.draft.rows).length ? at + 1 + (refs.at(-1)?.to ?? 0) : end
+  const named = refsIn(said, scene.draft.rows)
+  const refs = namedTogether(said, named)
+  const last = refs.length < named.length ? at + 1 + (refs.at(-1)?.to ?? 0) : end
   if (refs.length > 0) return { ...dropRefs(refs, scene), taken: span(at, last) }
   return readDroppedBefore(tokens, at, scene)
 }

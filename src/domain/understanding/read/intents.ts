@@ -17,19 +17,6 @@ const undo = new RegExp(
   ].join(''),
 )
 
-const undoFirst = new RegExp(`^(?:${said.hesitates}[,.! ]+)*${said.undo}(?: ${said.undoWhat})*[.!]* *[,;.!]`)
-
-/** What a message says behind words that take the last change back: "undo that, his mom says he's fine"; null where it begins otherwise. */
-export const behindUndo = (text: string): string | null => {
-  const begins = undoFirst.exec(fold(text))?.[0]
-  return begins === undefined ? null : text.slice(begins.length)
-}
-
-const wasSaid = new RegExp(`^ *(?:${said.was})\\b`)
-
-/** "… era M": what it was before, and nothing new. */
-export const saysWhatWas = (text: string): boolean => wasSaid.test(fold(text))
-
 const whatIf = new RegExp(`^[¿\\s]*(?:${said.opensWhatIf}[, ]+)*${said.whatIf}\\b`)
 const price = anyOf(said.price)
 

@@ -1,3 +1,5 @@
+import { fold } from './tokens.ts'
+
 /** How many letters must be changed, put in or left out to make one word of another; more than two are not counted further. */
 const apart = (a: string, b: string): number => {
   let row = Array.from({ length: b.length + 1 }, (_, index) => index)
@@ -17,4 +19,26 @@ export const isNear = (a: string, b: string): boolean => {
   if (long.startsWith(short) && short.length >= 4) return true
   const most = short.length >= 6 ? 2 : 1
   return long.length - short.length <= most && short.length > 3 && apart(a, b) <= most
+}
+
+/** Two words of four letters or more that differ by one letter: changed, put in or left out. */
+export const isLetterApart = (a: string, b: string): boolean =>
+  a !== b && Math.abs(a.length - b.length) < 2 && Math.min(a.length, b.length) > 3 && apart(a, b) < 2
+
+/** A name of which one word gives way to one that is near to it: a letter away, its accents, or the whole of what was cut short. */
+export const nearName = (had: string, fresh: string): string | null => {
+  const isMeant = (word: string): boolean => {
+    const [short, long] = word.length < fresh.length ? [word, fresh] : [fresh, word]
+    if (word === fresh || short.length < 3) return false
+    const [a, b] = [fold(short), fold(long)]
+    return (
+      a === b ||
+      isLetterApart(a, b) ||
+      b.startsWith(a) ||
+      (a.length > 4 && b.startsWith(a.slice(0, -1)) && b.length - a.length < 2)
+    )
+  }
+  const words = had.split(' ')
+  const at = words.findIndex(isMeant)
+  return at < 0 ? null : words.with(at, fresh).join(' ')
 }

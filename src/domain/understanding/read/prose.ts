@@ -29,7 +29,7 @@ import { addPlayers } from './table.ts'
 import { type Counted, readTally } from './tally.ts'
 import { readTheirSizeLater } from './their-size-later.ts'
 import { readThings } from './things.ts'
-import { fold, isCapital, isNumber, isWord, type Token, tokensOf } from './tokens.ts'
+import { fold, isCapital, isNumber, isWord, paused, type Token, tokensOf } from './tokens.ts'
 import { tradeIn } from './trade.ts'
 import { wearersSide } from './viewer.ts'
 export type Prose = {
@@ -47,11 +47,9 @@ export type Prose = {
 
 export type ProseFound = { readonly patches: readonly Patch[]; readonly open: readonly Open[] }
 
-const pause = (token: Token): Token => ({ ...token, kind: 'sign', text: ',', key: ',' })
-
 /** Tokens that were understood already stand aside as pauses. */
 const without = (tokens: readonly Token[], taken: ReadonlySet<number>): readonly Token[] =>
-  taken.size === 0 ? tokens : tokens.map((token, index) => (taken.has(index) && token.kind !== 'break' ? pause(token) : token))
+  taken.size === 0 ? tokens : tokens.map((token, index) => (taken.has(index) && token.kind !== 'break' ? paused(token) : token))
 
 const union = (...sets: readonly ReadonlySet<number>[]): ReadonlySet<number> => new Set(sets.flatMap((set) => [...set]))
 

@@ -3,31 +3,9 @@ import type { Patch } from '../patch.ts'
 import { listed } from '../words/languages.ts'
 import { type Change, nothing, type Scene, span } from './change.ts'
 import { doubled, withDoubled } from './doubled-letter.ts'
+import { isLetterApart } from './near-names.ts'
 import { nameAt, type Ref, refsIn, rowsByName } from './refs.ts'
 import { fold, isCapital, isWord, type Token } from './tokens.ts'
-
-/** Whether two words of four letters or more differ by one letter: changed, put in or left out. */
-const isNear = (a: string, b: string): boolean => {
-  if (a === b || Math.abs(a.length - b.length) > 1) return false
-  let start = 0
-  while (start < Math.min(a.length, b.length) && a[start] === b[start]) start += 1
-  let end = 0
-  while (end < Math.min(a.length, b.length) - start && a.at(-1 - end) === b.at(-1 - end)) end += 1
-  return Math.max(a.length, b.length) - start - end <= 1 && Math.min(a.length, b.length) > 3
-}
-
-/** A name of which one word gives way to one that is near to it: a letter away, its accents, or the whole of what was cut short. */
-export const nearName = (had: string, fresh: string): string | null => {
-  const isMeant = (word: string): boolean => {
-    const [short, long] = word.length < fresh.length ? [word, fresh] : [fresh, word]
-    if (word === fresh || short.length < 3) return false
-    const [a, b] = [fold(short), fold(long)]
-    return a === b || isNear(a, b) || b.startsWith(a) || (a.length > 4 && b.startsWith(a.slice(0, -1)) && b.length - a.length < 2)
-  }
-  const words = had.split(' ')
-  const at = words.findIndex(isMeant)
-  return at < 0 ? null : words.with(at, fresh).join(' ')
-}
 
 /** "Sorry, it's Liddell with two Ls": a name one letter away from one on the list takes its place. */
 export const readNearName = (tokens: readonly Token[], { draft }: Scene): Change => {
@@ -46,7 +24,7 @@ const nearTo = (tokens: readonly Token[], at: number, draft: Draft): Patch | nul
   if (fresh === undefined || !isCapital(fresh)) return null
   const accented = /[^\x20-\x7e]/.test(fresh.text)
   const isMeant = (word: string): boolean =>
-    fold(word) === fold(fresh.text) ? accented && /^[\x20-\x7e]+$/.test(word) : isNear(fold(word), fold(fresh.text))
+    fold(word) === fold(fresh.text) ? accented && /^[\x20-\x7e]+$/.test(word) : isLetterApart(fold(word), fold(fresh.text))
   if (!accented && rowsByName(draft.rows, fresh.text).length > 0) return null
   const near = Object.entries(draft.rows).flatMap(([key, { name = '' }]) =>
     name.split(' ').flatMap((word) => (isMeant(word) ? [{ key, name: name.replace(word, fresh.text) }] : [])),
@@ -102,7 +80,7 @@ const nearBehind = (tokens: readonly Token[], ref: Ref): { readonly name: string
   const old = tokens.slice(ref.from, ref.to).map((token) => fold(token.text))
   for (const at of tokens.keys()) {
     const fresh = at < ref.to ? null : nameAt(tokens, at, () => false)
-    if (fresh?.name.split(' ').some((word) => old.some((one) => isNear(one, fold(word)))) === true) return fresh
+    if (fresh?.name.split(' ').some((word) => old.some((one) => isLetterApart(one, fold(word)))) === true) return fresh
   }
   return null
 }

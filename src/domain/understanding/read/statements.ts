@@ -1,5 +1,5 @@
 import { listed } from '../words/languages.ts'
-import { isCapital, isEnd, isNumber, isWord, type Token } from './tokens.ts'
+import { isCapital, isEnd, isNumber, isWord, paused, type Token } from './tokens.ts'
 
 /** A stretch of tokens, its end not counted in. */
 export type Stretch = { readonly from: number; readonly to: number }
@@ -17,6 +17,8 @@ export const sentencesOf = (tokens: readonly Token[]): readonly Stretch[] =>
   parted(tokens, (token) => isEnd(token) || isMark(token, '?')).filter(({ from, to }) => to > from)
 
 const within = (tokens: readonly Token[], { from, to }: Stretch): readonly Token[] => tokens.slice(from, to)
+
+const placesIn = ({ from, to }: Stretch): readonly number[] => Array.from({ length: to - from }, (_, index) => from + index)
 
 /** "Is 9 a medium?" asks; "can 9 be a medium?" wishes. */
 const asks = (tokens: readonly Token[]): boolean =>
@@ -50,26 +52,22 @@ const doubtful = (tokens: readonly Token[]): boolean =>
 const idle = (tokens: readonly Token[]): readonly Stretch[] => {
   if (asks(tokens)) return [{ from: 0, to: tokens.length }]
   return parted(tokens, (token) => isMark(token, ',') || isWord(token, ...listed.again.and)).flatMap((clause) => {
-    const condition = [...tokens.keys()].find((at) => at >= clause.from && at < clause.to && isConditional(tokens, at))
+    const condition = placesIn(clause).find((at) => isConditional(tokens, at))
     if (doubtful(within(tokens, clause))) return [clause]
     return condition === undefined ? [] : [{ from: condition, to: clause.to }]
   })
 }
 
-const pause = (token: Token): Token => ({ ...token, kind: 'sign', text: ',', key: ',' })
-
 /** The tokens of a message with pauses for whatever states nothing: questions, conditions, doubts, and what is said of a player's kin. */
 export const stated = (tokens: readonly Token[]): readonly Token[] => {
   const silent = new Set(
     sentencesOf(tokens).flatMap((sentence) =>
-      idle(within(tokens, sentence)).flatMap(({ from, to }) =>
-        Array.from({ length: to - from }, (_, index) => sentence.from + from + index),
-      ),
+      idle(within(tokens, sentence)).flatMap((stretch) => placesIn(stretch).map((at) => sentence.from + at)),
     ),
   )
   return silent.size === 0
     ? tokens
     : tokens.map((token, at) =>
-        silent.has(at) && token.kind !== 'break' && !isEnd(token) && token.text !== '?' ? pause(token) : token,
+        silent.has(at) && token.kind !== 'break' && !isEnd(token) && token.text !== '?' ? paused(token) : token,
       )
 }

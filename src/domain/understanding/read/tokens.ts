@@ -83,5 +83,8 @@ export const phraseEnd = (tokens: readonly Token[], at: number, phrases: readonl
 /** A word that starts with a capital. */
 export const isCapital = (token: Token | undefined): boolean => token?.kind === 'word' && /^\p{Lu}/u.test(token.text)
 
+/** A pause in the place of a token that was understood already, or that states nothing. */
+export const paused = (token: Token): Token => ({ ...token, kind: 'sign', text: ',', key: ',' })
+
 /** Where a sentence ends. */
 export const isEnd = (token: Token): boolean => token.kind === 'break' || ['.', ';', '!'].includes(token.text)

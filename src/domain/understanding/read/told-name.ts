@@ -1,7 +1,7 @@
 import { listed } from '../words/languages.ts'
 import { type Change, nothing, span } from './change.ts'
+import { nearName } from './near-names.ts'
 import { nameAt, rowsByName } from './refs.ts'
-import { nearName } from './renames.ts'
 import { sizeAt } from './sizes.ts'
 import type { Stretch } from './statements.ts'
 import { fold, isCapital, isWord, type Token } from './tokens.ts'

@@ -14,7 +14,7 @@ import { chosenHue } from './chosen-hue.ts'
 import { readFaces } from './faces.ts'
 import { askHalves } from './halved-names.ts'
 import { spreadHeadings } from './headings.ts'
-import { asksSomething, behindUndo, readIntent, saysWhatWas, withoutAsking } from './intents.ts'
+import { asksSomething, readIntent, withoutAsking } from './intents.ts'
 import { joinLabelled } from './labelled-lines.ts'
 import { languageOf } from './language.ts'
 import { readLater } from './later.ts'
@@ -186,12 +186,6 @@ const isStrange = (text: string, draft: Draft, lexicon: Scene['lexicon']): boole
 
 const changesNothing = ({ patches, open }: Pick<Understood, 'patches' | 'open'>): boolean => patches.length + open.length === 0
 
-/** "Undo that, his mom says he's fine": the last change is taken back, and what is said behind it changes nothing. */
-const undoes = (text: string, read: (words: string) => Pick<Understood, 'patches' | 'open'>): boolean => {
-  const reason = behindUndo(text)
-  return reason !== null && (saysWhatWas(reason) || changesNothing(read(reason)))
-}
-
 const asTakenBack = (back: TakenBack): Partial<Understood> =>
   back.kind === 'undo' ? { intent: { kind: 'undo' } } : { patches: back.patches }
 
@@ -223,7 +217,6 @@ export const understand = (raw: string, conversation: Conversation, context: Con
   }
   const read = (words: string) => readOrder({ text: words, conversation, context, language })
   const plain = base.signing === null ? text : withoutGoing(text)
-  if (undoes(text, read)) return { ...base, intent: { kind: 'undo' } }
   const { order, patches, open, unheard } = readAll(plain, read, { conversation, lexicon })
   const empty = changesNothing({ patches, open }) && !order.artwork
   const strange = empty && intent.kind === 'order' && base.signing === null && isStrange(text, conversation.draft, lexicon)

@@ -180,26 +180,6 @@ export const enClauses: ClausePhrases = {
     'too',
     'plus',
   ],
-  gone: [
-    ...[
-      'no longer',
-      'not',
-      "doesn't",
-      "isn't",
-      'without',
-      'take',
-      'remove',
-      'no',
-      'off',
-      'lose',
-      'loses',
-      'from',
-      'stepped down',
-      "won't",
-    ],
-    ...["shouldn't", 'drop', 'anymore', 'wrong'],
-  ],
-  handsOn: ['goes', 'to', 'instead', 'moves', 'move', 'give', 'should', 'switch', 'belongs', 'pass', 'transfer', 'now', 'not'],
   undo: [
     ...[
       'undo',

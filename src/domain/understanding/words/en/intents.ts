@@ -6,10 +6,7 @@ export const enIntents: IntentPhrases = {
     ...['no', 'wait', 'oops', 'sorry', 'hold on', 'h+m+', 'u+h+', 'u+m+', 'er', 'ok', 'okay', 'actually', 'well', 'can you'],
     ...['could you', 'please'],
   ],
-  undo: [
-    ...['undo', 'take (?:that|it) back', 'go back', 'revert'],
-    ...['(?:leave|keep|put) (?:it|him|her|them|that) (?:back )?(?:as|how|the way|like|what) (?:it|he|she|they) (?:was|were|had)'],
-  ],
+  undo: ['undo', 'take (?:that|it) back', 'go back', 'revert'],
   undoWhat: ['that', 'it', 'this', 'please', '(?:the |that |my )?last(?: one| change| thing)?'],
   was: ['was', 'were', 'is', 'are'],
   right: ['right', 'fine', 'correct', 'ok', 'okay'],

@@ -7,15 +7,7 @@ const lost = 'perd(?:io|i|imos|ieron|ido) (?:su|el|la|mi|nuestra|nuestro|una|un)
 /** What a Spanish message wants besides the order. */
 export const esIntents: IntentPhrases = {
   hesitates: ['no', 'espera', 'perdon', 'ay', 'este', 'bueno', 'puedes?', 'por favor'],
-  undo: [
-    'deshacer',
-    'deshaz(?:lo)?',
-    'deshaga(?:lo|n|nlo)?',
-    'regresa(?:lo)?',
-    'mejor no',
-    'cancela eso',
-    '(?:deja|dejen|regresa)l[aeo]s? (?:como|igual que) (?:estaba|estaban|iba|iban|antes)',
-  ],
+  undo: ['deshacer', 'deshaz(?:lo)?', 'deshaga(?:lo|n|nlo)?', 'regresa(?:lo)?', 'mejor no', 'cancela eso'],
   undoWhat: ['eso', 'por favor', '(?:eso )?(?:lo )?ultimo', 'lo ultimo', 'el ultimo cambio'],
   was: ['estaba', 'era'],
   right: ['bien', 'correct[oa]'],
