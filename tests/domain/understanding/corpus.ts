@@ -161,7 +161,13 @@ export const openOf = ({
   return [...open, ...raised, ...hour, ...fit]
 }
 
-export type Score = { readonly facts: number; readonly missed: readonly string[]; readonly wrong: readonly string[] }
+export type Score = {
+  readonly facts: number
+  readonly missed: readonly string[]
+  readonly wrong: readonly string[]
+  readonly questions: number
+  readonly played: Played
+}
 
 const intentOf = ({ wants, replies }: Played): string => {
   const kinds = wants.map((want) => want.kind)
@@ -229,7 +235,7 @@ const countOf = (one: Case): number =>
   Number(one.signed !== undefined)
 
 /** One case's score: every fact, open question, intent, record and signature counts one; `wrong` are readings that may never hold. */
-export const score = (one: Case, shop: Shop): Score & { readonly questions: number } => {
+export const score = (one: Case, shop: Shop): Score => {
   const played = play(one, shop)
   const document = played.composed.order
   const missed = [
@@ -239,5 +245,5 @@ export const score = (one: Case, shop: Shop): Score & { readonly questions: numb
     ...endMisses(one, played),
   ]
   const wrong = (one.not ?? []).filter((fact) => holds(document, fact)).map((fact) => JSON.stringify(fact))
-  return { facts: countOf(one), missed, wrong, questions: played.questions }
+  return { facts: countOf(one), missed, wrong, questions: played.questions, played }
 }
