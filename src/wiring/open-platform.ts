@@ -11,13 +11,18 @@ type Close = () => Promise<void>
 
 const nothing: Close = async () => undefined
 
-/** Connects the bot (loaded only then: its library takes as long as all others together) when its token is set; it only listens and answers, nothing is drawn or printed in its process. */
+/**
+ * Connects the bot (loaded only then: its library takes as long as all others together) when its token is set; it only listens
+ * and answers, nothing is drawn or printed in its process. A platform that cannot be reached is tried again and again.
+ */
 export const openPlatform = async (desk: Desk, { platform }: Config, report: Report): Promise<Result<Close>> => {
   const { token, api, readsContent, guild } = platform
   if (token === null) return ok(nothing)
+  const { comeIn } = await import('../adapters/chat/platform/come-in.ts')
   const { startPlatform } = await import('../adapters/chat/platform/platform.ts')
+  const settings = { token, api, readsContent, report }
   try {
-    const bot = await startPlatform(platformDesk(desk, guild), { token, api, readsContent, report })
+    const bot = await comeIn({ connect: (signal) => startPlatform(platformDesk(desk, guild), { ...settings, signal }), report })
     return ok(bot.stop)
   } catch (cause) {
     const said = cause instanceof Error ? cause.message : String(cause)

@@ -7,7 +7,7 @@ type OwnProblems = {
   'counter-closed': { readonly host: string; readonly said: string }
   /** The port for figures and readiness. */
   'watch-closed': { readonly host: string; readonly said: string }
-  /** The chat platform did not let the bot in, or cannot be reached. */
+  /** The chat platform refuses the bot for good. */
   'bot-not-opened': { readonly said: string }
   /** A command for records that were never made. */
   'store-nothing-there': { readonly folder: string }
@@ -74,6 +74,6 @@ export const startingWords: StartingWords = {
     `The order ${order} is ${state}: its people are needed until it is handed over or cancelled. Nothing was forgotten.`,
   'watch-closed': ({ host, said }) => `Figures and readiness could not be opened at ${host}: ${said}`,
   'bot-not-opened': ({ said }) =>
-    `The chat platform did not let the bot in: ${said}. Look at PLATFORM_TOKEN, and whether the platform can be reached; without PLATFORM_TOKEN the counter opens alone.`,
+    `The chat platform did not let the bot in: ${said}. Look at PLATFORM_TOKEN; without it the counter opens alone.`,
   'counter-closed': ({ host, said }) => `The counter could not be opened at ${host}: ${said}`,
 }

@@ -4,6 +4,7 @@ import { join } from 'node:path'
 import { afterAll, describe, expect, it } from 'vitest'
 import { temporaryFolder } from '../support/embedded.ts'
 import { needs } from '../support/needs.ts'
+import { startStandIn } from '../support/platform/stand-in.ts'
 import { startRedis } from '../support/redis-server.ts'
 import { runProgram } from '../support/service.ts'
 import { leftOf } from '../support/service-watch.ts'
@@ -23,15 +24,17 @@ const refusedStart = async (settings: { readonly [name: string]: string }) => {
 const refusal = (words: string) => ({ code: 1, said: `stop: ${words}\n` })
 
 describe('a service that cannot start says why in a sentence, and leaves nothing running', () => {
-  it('when the chat platform cannot be reached', async () => {
+  it('when the chat platform does not know the bot', async () => {
+    const platform = await startStandIn()
     const { code, said } = await refusedStart({
       DATA: join(folder.path, 'bot'),
       PLATFORM_TOKEN: 'no-bot-has-this',
-      PLATFORM_API: 'http://127.0.0.1:1/api',
+      PLATFORM_API: platform.api,
     })
+    await platform.stop()
     expect(code).toBe(1)
     expect(said).toMatch(
-      /^stop: The chat platform did not let the bot in: .*ECONNREFUSED.* without PLATFORM_TOKEN the counter opens alone\.\n$/,
+      /^stop: The chat platform did not let the bot in: .*invalid token.* Look at PLATFORM_TOKEN; without it the counter opens alone\.\n$/,
     )
     expect(said).not.toContain('no-bot-has-this')
   })

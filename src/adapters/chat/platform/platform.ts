@@ -24,6 +24,8 @@ export type PlatformSettings = {
   /** Milliseconds after which a call counts as unknown. */
   readonly timeout?: number
   readonly fetch?: Fetch
+  /** Ends the connecting, however long it takes. */
+  readonly signal?: AbortSignal
 }
 export type Platform = {
   /** Our own user's id there. */
@@ -107,11 +109,21 @@ const listenTo = (client: Client, needs: Needs): void => {
   listen<Guild>((listener) => client.on(Events.GuildCreate, listener), { hear: (guild) => welcome(needs, guild), report })
 }
 
-/** Connects to the platform and hands everything people do there to the desk. Resolves when it is listening. */
+/** Rejects when the signal comes. */
+const ended = (signal: AbortSignal | undefined): Promise<never> =>
+  new Promise((_, reject) => signal?.addEventListener('abort', () => reject(signal.reason), { once: true }))
+
+/** Connects to the platform and hands everything people do there to the desk. Resolves when it is listening; leaves nothing open where it fails. */
 export const startPlatform = async (desk: PlatformDesk, settings: PlatformSettings): Promise<Platform> => {
   const client = openClient(settings)
   listenTo(client, needsOf(client, desk, settings))
   const ready = new Promise<string>((resolve) => client.once(Events.ClientReady, ({ user }) => resolve(user.id)))
-  await client.login(settings.token)
-  return { id: await ready, stop: () => client.destroy() }
+  const connected = client.login(settings.token).then(() => ready)
+  try {
+    return { id: await Promise.race([connected, ended(settings.signal)]), stop: () => client.destroy() }
+  } catch (cause) {
+    connected.catch(() => undefined)
+    await client.destroy()
+    throw cause
+  }
 }
