@@ -51,8 +51,9 @@ const run = async (words: Words): Promise<number> => {
   if (proved !== null && !proved.ok) return answerRefused(words, proved.problems)
   const { size } = await stat(file)
   const proof = proved === null ? '' : ` ${proved.value.rows} rows were put back and are the same.`
-  const rows = proved === null ? {} : { rows: proved.value.rows }
-  return answerDone(words, { file, bytes: size, ...rows }, `${file} holds every record (${size} bytes).${proof}`)
+  const { orders, rows } = written.value
+  const held = `${file} holds every record there is (orders: ${orders}; rows: ${rows}; bytes: ${size}).`
+  return answerDone(words, { file, bytes: size, orders, rows }, `${held}${proof}`)
 }
 
 await runCommand({ usage, options: { out: { type: 'string' }, prove: { type: 'boolean' }, json: { type: 'boolean' } }, run })

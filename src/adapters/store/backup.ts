@@ -30,7 +30,9 @@ const footSchema = z.strictObject({ lines: z.int().min(1), sha256: z.string() })
 /** Files are up to a megabyte each. */
 const atOnce = (table: RecordTable): number => (table === 'file' ? 8 : 200)
 
-async function* rowsOf(client: pg.PoolClient): AsyncGenerator<string> {
+type Counts = Map<RecordTable, number>
+
+async function* rowsOf(client: pg.PoolClient, counts: Counts): AsyncGenerator<string> {
   const { rows } = await client.query('select name from kysely_migration order by name')
   yield JSON.stringify({ backup: 'platenpost', version: 1, migrations: rows.map(({ name }) => name) })
   for (const table of recordTables) {
@@ -39,6 +41,7 @@ async function* rowsOf(client: pg.PoolClient): AsyncGenerator<string> {
     for (;;) {
       const { rows: read } = await client.query(`fetch ${atOnce(table)} from reading`)
       if (read.length === 0) break
+      counts.set(table, (counts.get(table) ?? 0) + read.length)
       for (const { row } of read) yield JSON.stringify({ table, row })
     }
     await client.query('close reading')
@@ -56,21 +59,30 @@ async function* withFoot(lines: AsyncIterable<string>): AsyncGenerator<string> {
   yield `${JSON.stringify({ lines: many, sha256: hash.digest('hex') })}\n`
 }
 
-/** Writes every record as it stands at one instant into one file. */
-export const writeBackup = async (address: Address, file: string): Opened<void> => {
+/** How much a backup holds: a shop that has just been opened for the first time holds next to nothing. */
+export type Held = { readonly orders: number; readonly rows: number }
+
+const heldBy = (counts: Counts): Held => ({
+  orders: counts.get('order') ?? 0,
+  rows: [...counts.values()].reduce((sum, many) => sum + many, 0),
+})
+
+/** Writes every record as it stands at one instant into one file; answers with how much it was. */
+export const writeBackup = async (address: Address, file: string): Opened<Held> => {
+  const counts: Counts = new Map()
   const pool = openPool(address, 1)
   const beside = `${file}.part`
   try {
     const client = await pool.connect()
     try {
       await client.query('begin isolation level repeatable read read only')
-      await pipeline(Readable.from(withFoot(rowsOf(client))), createGzip(), createWriteStream(beside, { mode: 0o600 }))
+      await pipeline(Readable.from(withFoot(rowsOf(client, counts))), createGzip(), createWriteStream(beside, { mode: 0o600 }))
       await client.query('commit')
     } finally {
       client.release(true)
     }
     await rename(beside, file)
-    return ok(undefined)
+    return ok(heldBy(counts))
   } catch (cause) {
     await rm(beside, { force: true })
     const said = saidBy(cause)
