@@ -42,3 +42,25 @@ export const nearName = (had: string, fresh: string): string | null => {
   const at = words.findIndex(isMeant)
   return at < 0 ? null : words.with(at, fresh).join(' ')
 }
+
+const sounds: readonly (readonly [RegExp, string])[] = [
+  [/ph/g, 'f'],
+  [/ck|q(?:u(?=[ei]))?|c(?![eih])/g, 'k'],
+  [/ll/g, 'y'],
+  [/(?<!c)h/g, ''],
+  [/z|c(?=[ei])/g, 's'],
+  [/v|w/g, 'b'],
+  [/g(?=[ei])|x/g, 'j'],
+  [/ie|ey|ee|y/g, 'i'],
+  [/(.)\1/g, '$1'],
+]
+
+const sounded = (word: string): string => sounds.reduce((left, [from, to]) => left.replace(from, to), fold(word))
+
+/** Two ways to write one word: it sounds nearly the same ("Sophia" and "Sofía", "Nayeli" and "Nallely"), or few letters are other. */
+export const isAlike = (had: string, fresh: string): boolean => {
+  if (had === fresh || Math.min(had.length, fresh.length) < 3 || Math.max(had.length, fresh.length) > 40) return false
+  const [a, b] = [fold(had), fold(fresh)]
+  const [x, y] = [sounded(had), sounded(fresh)]
+  return a === b || x === y || isNear(a, b) || isLetterApart(x, y)
+}

@@ -2,7 +2,6 @@ import type { Draft } from '../draft.ts'
 import type { Patch } from '../patch.ts'
 import { listed } from '../words/languages.ts'
 import { type Change, nothing, type Scene, span } from './change.ts'
-import { doubled, withDoubled } from './doubled-letter.ts'
 import { isLetterApart } from './near-names.ts'
 import { nameAt, type Ref, refsIn, rowsByName } from './refs.ts'
 import { fold, isCapital, isWord, type Token } from './tokens.ts'
@@ -56,7 +55,7 @@ const renameWords: readonly string[] = listed.changes.rename
 /** "change Beto to Roberto", "12 is spelled Ayda", "Pat is spelled Patt", "Ana se escribe Anna": a name that is there takes another spelling. */
 export const readRename = (tokens: readonly Token[], { draft }: Scene): Change => {
   const verb = tokens.some((token) => isWord(token, ...listed.changes.renames))
-  const spelling = tokens.some((token) => isWord(token, ...listed.changes.spells)) || doubled(tokens) !== null
+  const spelling = tokens.some((token) => isWord(token, ...listed.changes.spells))
   const refs =
     verb || spelling ? refsIn(tokens, draft.rows).filter((one) => (one.by === 'name' || spelling) && one.keys.length === 1) : []
   const found = refs.flatMap((ref) => renamedAt(tokens, ref, draft) ?? [])
@@ -85,17 +84,6 @@ const nearBehind = (tokens: readonly Token[], ref: Ref): { readonly name: string
   return null
 }
 
-/** "Anel se escribe con doble ele al final": the one letter that it can be is doubled. */
-const readDoubled = (tokens: readonly Token[], ref: Ref, draft: Draft): Change | null => {
-  const [key] = ref.keys
-  const word = tokens[ref.from]?.text ?? ''
-  const fresh = ref.by === 'name' && ref.to === ref.from + 1 ? withDoubled(word, tokens.slice(ref.to)) : null
-  const name = draft.rows[key ?? '']?.name
-  if (key === undefined || fresh === null || name === undefined) return null
-  const words = name.split(' ').map((one) => (fold(one) === fold(word) ? fresh : one))
-  return { ...nothing, patches: [{ path: ['rows', key, 'name'], value: words.join(' ') }], taken: span(ref.from, tokens.length) }
-}
-
 /** "McIntyre" for Mcintyre: the same letters, of which more are capitals inside a word. */
 const isWrittenAnew = (had: string, fresh: string): boolean =>
   had.toLowerCase() === fresh.toLowerCase() && had !== fresh && /\p{Ll}\p{Lu}/u.test(fresh)
@@ -105,7 +93,7 @@ const renamedAt = (tokens: readonly Token[], ref: Ref, draft: Draft): Change | n
   const key = ref.keys[0] ?? ''
   const fresh = freshName(tokens, ref)
   if (ref.by === 'name' && isWord(tokens[ref.from - 1], ...listed.changes.spells)) return null
-  if (fresh === null) return readDoubled(tokens, ref, draft)
+  if (fresh === null) return null
   if (isWrittenAnew(draft.rows[key]?.name ?? '', fresh.name))
     return { ...nothing, patches: [{ path: ['rows', key, 'name'], value: fresh.name }], taken: span(ref.from, fresh.to) }
   if (rowsByName(draft.rows, fresh.name).includes(key)) return null

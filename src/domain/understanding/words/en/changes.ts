@@ -92,7 +92,8 @@ export const enChanges: ChangePhrases = {
   spelledSo: ["it's", 'its', 'spelled', 'be'],
   rename: [...['to', 'is', 'spelled', 'should', 'be', 'a', 'as', 'with', 'now', 'actually']],
   renames: ['change', 'rename', 'spelled', 'spell', 'correct'],
-  spells: ['spelled', 'spelt', 'rename'],
+  spells: ['spelled', 'spelt', 'spell', 'spells', 'spelling', 'misspelled', 'typo', 'rename'],
+  without: ['without'],
   before: ['in his place', 'in her place', 'in their place', 'replaced by', 'replacing him is', 'replacing her is'],
   behind: [
     ...[

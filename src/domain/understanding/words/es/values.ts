@@ -12,5 +12,6 @@ export const esValues: WordValues = {
   letters: {
     ...{ ele: 'l', eles: 'l', te: 't', tes: 't', ene: 'n', enes: 'n', ese: 's', eses: 's', erre: 'r', erres: 'r' },
     ...{ efe: 'f', efes: 'f', pe: 'p', ce: 'c', ces: 'c', eme: 'm', emes: 'm', zeta: 'z', zetas: 'z' },
+    ...{ be: 'b', ve: 'v', uve: 'v', ge: 'g', hache: 'h', haches: 'h', jota: 'j', ka: 'k', cu: 'q', equis: 'x', ye: 'y' },
   },
 }
