@@ -60,7 +60,7 @@ const numberOf = (telling: Telling, row: Player, { rows }: Draft): string | null
 const nameOf = ({ names, tokens }: Telling, row: Player, { rows }: Draft): string | null => {
   const [first, ...more] = names.filter(({ old }) => !old)
   const named = Object.values(rows).some(({ name }) => name !== undefined)
-  if (first === undefined || more.length > 0 || !named) return null
+  if (first === undefined || more.length > 0 || !named || first.value.length < 2) return null
   const had = (row.name ?? '').split(' ')
   const near = had.filter(
     (word) => isNear(fold(word), fold(first.value)) || (fold(word) === fold(first.value) && word !== first.value),

@@ -8,6 +8,8 @@ export type Ref = { readonly keys: readonly string[]; readonly from: number; rea
 
 export type Rows = Draft['rows']
 
+const particles: readonly string[] = listed.changes.particles
+
 const entries = (rows: Rows): readonly (readonly [string, Player])[] => Object.entries(rows)
 
 export const rowsByNumber = (rows: Rows, number: string): readonly string[] =>
@@ -15,11 +17,12 @@ export const rowsByNumber = (rows: Rows, number: string): readonly string[] =>
 
 const words = (name: string): readonly string[] => fold(name).split(/[\s]+/)
 
-/** Rows whose name is this, or has this as one of its words: "Lena", "Birch". */
+/** Rows whose name is this, or has this as one of its words ("Lena", "Birch"; no "La" of "De la Rosa"). */
 export const rowsByName = (rows: Rows, name: string): readonly string[] => {
   const wanted = fold(name)
   const whole = entries(rows).flatMap(([key, row]) => (row.name !== undefined && fold(row.name) === wanted ? [key] : []))
   if (whole.length > 0) return whole
+  if (particles.includes(wanted)) return []
   return entries(rows).flatMap(([key, row]) => (row.name !== undefined && words(row.name).includes(wanted) ? [key] : []))
 }
 
@@ -83,8 +86,6 @@ export const refsIn = (tokens: readonly Token[], rows: Rows): readonly Ref[] => 
   }
   return refs
 }
-
-const particles: readonly string[] = listed.changes.particles
 
 const isSize = (tokens: readonly Token[], at: number): boolean => sizeAt(tokens, at)?.size !== undefined
 

@@ -1,11 +1,13 @@
 import type { Draft } from '../draft.ts'
-import type { Patch } from '../patch.ts'
+import { type Patch, preview } from '../patch.ts'
 import { spoken } from '../words/languages.ts'
-import { isOwnLetter, letterMarks, refKeys, type Worn } from './letters.ts'
-import { movedLetters } from './letters-moved.ts'
+import { type Clause, clausesOf } from './clauses.ts'
+import { readDrops } from './drops.ts'
+import { isOwnLetter, letterIn, letterMarks, refKeys, type Worn } from './letters.ts'
 import { type Lexicon, termsOf } from './lexicon.ts'
 import { refsIn, rowsByNumber } from './refs.ts'
 import { anyOf, blanked, fold, tokensOf } from './tokens.ts'
+import { readWishesMoved, speaksOfIt } from './wishes-moved.ts'
 
 type Scene = { readonly text: string; readonly draft: Draft; readonly lexicon: Lexicon }
 
@@ -89,8 +91,6 @@ const captainsOf = (sentence: string, scene: Scene): readonly Patch[] => {
   const whole = sentence.split(',')
   if (whole.length > 1 && whole.every((clause) => isOwnLetter(clause, scene.draft)))
     return whole.flatMap((clause) => captainsOf(clause, scene))
-  const given = movedLetters(sentence, scene.draft)
-  if (given !== null) return [...given.patches, ...(given.worn === null ? [] : captains(given.words, scene, given.worn))]
   const clauses = sentence.split(joint)
   const own = clauses.filter((clause) => isOwnLetter(clause, scene.draft))
   if (own.length > 1) return own.flatMap((clause) => captains(clause, scene))
@@ -167,16 +167,34 @@ const sleeves = (sentence: string, draft: Draft): readonly Patch[] => {
 
 export type RowMarks = { readonly patches: readonly Patch[]; readonly rest: string }
 
+/** "10 dropped out, so 6 gets the C": clauses that take somebody off the list and speak of nothing that is worn. */
+const leavings = (text: string, draft: Draft): readonly Clause[] =>
+  clausesOf(text).filter((clause) => {
+    const folded = fold(clause.text)
+    const worn =
+      letterIn(clause.text) !== undefined || longSleeve.test(clause.text) || captainSaid.test(folded) || speaksOfIt(folded)
+    const gone = worn ? [] : readDrops(tokensOf(clause.text), { draft, quote: clause.text }).patches
+    return gone.some(({ path, value }) => path[0] === 'rows' && path.length === 2 && value === null)
+  })
+
+const readMarks = (given: Scene): RowMarks => {
+  const moved = readWishesMoved(given.text, given.draft)
+  const scene = { ...given, text: moved.rest, draft: preview(given.draft, moved.patches) }
+  return sentencesOf(scene.text).reduce<RowMarks>((found, sentence) => {
+    const patches = [...captainsOf(sentence.text, scene), ...sleeves(sentence.text, scene.draft)]
+    if (patches.length === 0) return found
+    return {
+      patches: [...found.patches, ...patches],
+      rest: blanked(found.rest, sentence.at, sentence.at + sentence.text.length),
+    }
+  }, moved)
+}
+
 /** Marks and notes that only some rows wear; `rest` is the text without those sentences. */
-export const readRowMarks = (scene: Scene): RowMarks =>
-  sentencesOf(scene.text).reduce<RowMarks>(
-    (found, sentence) => {
-      const patches = [...captainsOf(sentence.text, scene), ...sleeves(sentence.text, scene.draft)]
-      if (patches.length === 0) return found
-      return {
-        patches: [...found.patches, ...patches],
-        rest: blanked(found.rest, sentence.at, sentence.at + sentence.text.length),
-      }
-    },
-    { patches: [], rest: scene.text },
-  )
+export const readRowMarks = (given: Scene): RowMarks => {
+  const aside = leavings(given.text, given.draft)
+  const text = aside.reduce((left, { from, to }) => blanked(left, from, to), given.text)
+  const { patches, rest } = readMarks({ ...given, text })
+  const whole = aside.reduce((left, { from, to }) => `${left.slice(0, from)}${given.text.slice(from, to)}${left.slice(to)}`, rest)
+  return { patches, rest: whole }
+}

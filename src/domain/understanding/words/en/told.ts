@@ -38,6 +38,7 @@ export const enTold: ToldPhrases = {
     ...['typo', 'written', 'last', 'first'],
   ],
   tells: ['is', 'are', 'needs', 'need', 'wants', 'should', 'goes', 'gets', 'wears', 'takes', 'becomes', 'has', 'will'],
+  carrying: ['for', 'to', 'on', 'with', 'at', "it's", 'its'],
   beforeLetter: ['one', 'two', 'double', 'single', 'with', 'without', 'an'],
   through: ['through', 'thru'],
   rangeFrom: ['from'],

@@ -63,6 +63,7 @@ export const esTold: ToldPhrases = {
     'apodo',
   ],
   tells: ['es', 'va', 'son', 'van', 'quiere', 'necesita', 'ocupa', 'usa', 'lleva', 'trae', 'sea', 'se', 'queda', 'que'],
+  carrying: ['para', 'con', 'a', 'al', 'pa'],
   beforeLetter: ['con', 'sin', 'una', 'dos', 'doble', 'sola'],
   through: [],
   rangeFrom: ['del', 'de', 'desde'],

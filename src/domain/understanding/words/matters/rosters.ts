@@ -43,7 +43,7 @@ export type RosterPhrases = Phrases<
 >
 
 /**
- * What only some players wear: a captain's letter with what leads to it, where it goes and whose it is, who is an `alternate` and who `givesUp` theirs, what `takesOff` one, and what `moves` one to somebody else; long sleeves for some, up to
+ * What only some players wear: a captain's letter with what leads to it, where it goes and whose it is, who is an `alternate` and who `givesUp` theirs, what `takesOff` one, what `moves` one to somebody else or says that it `changesHands`, "it" that is put on or taken off (`handsIt`), who `keeps` theirs or has one as well (`alsoWears`); long sleeves for some, up to
  * the `rest`; a jersey of another colour for the one who keeps the goal (`keeper`), who `wears` it.
  */
 export type RowMarkPhrases = Phrases<
@@ -64,6 +64,10 @@ export type RowMarkPhrases = Phrases<
   | 'givesUp'
   | 'takesOff'
   | 'moves'
+  | 'changesHands'
+  | 'handsIt'
+  | 'keeps'
+  | 'alsoWears'
   | 'patch'
   | 'rightSide'
   | 'longSleeve'

@@ -4,7 +4,7 @@ import type { Phrases } from './phrases.ts'
  * What is told of a player of the list in any words. What makes a sentence no statement: `conditional` clauses (`conditionalFirst` where the word opens them), `doubting` words, and
  * questions but for `requests`; `kin` of a player are not the player. A size that is written out is one where neither `feeling` stands before
  * it nor another word than `tails` behind it, and the one that is meant where it stands behind `into`. A figure is a number behind
- * `wearing`, or behind `choosing` where `article` or its size says that it counts nothing. `tells` says something of whoever is named before it; `naming` speaks of a name, `beforeLetter` of how it is spelled; a range goes `through`, or from `rangeFrom` to `rangeTo`;
+ * `wearing`, or behind `choosing` where `article` or its size says that it counts nothing. `tells` says something of whoever is named before it; `carrying` words lead to whom something is for; `naming` speaks of a name, `beforeLetter` of how it is spelled; a range goes `through`, or from `rangeFrom` to `rangeTo`;
  * `spoken` are words for whoever was named in the sentence before; `either` joins two of whom one is meant.
  */
 export type ToldPhrases = Phrases<
@@ -22,6 +22,7 @@ export type ToldPhrases = Phrases<
   | 'article'
   | 'naming'
   | 'tells'
+  | 'carrying'
   | 'beforeLetter'
   | 'through'
   | 'rangeFrom'
