@@ -49,21 +49,6 @@ const setHeight = (walk: Walk, group: Group, { micrometres, first }: { micrometr
   else for (const place of places) group.heights.set(place, micrometres)
 }
 
-const joins = (item: Item | undefined): boolean => item?.kind === 'and' || item?.kind === 'comma'
-const isLengthAndPlace = (items: readonly Item[], at: number): boolean =>
-  items[at]?.kind === 'length' && items[at + 1]?.kind === 'place'
-
-const isOf = (item: Item | undefined): boolean => ['de', 'of', 'at', 'a'].includes(item?.key ?? '')
-
-/** "20 cm atrás y 10 cm adelante", "de 20 cm atrás y de 10 cm adelante": each place has the length before it, in any language. */
-const isPaired = (items: readonly Item[], at: number): boolean => {
-  const next = isOf(items[at + 3]) ? at + 4 : at + 3
-  const join = isOf(items[at - 1]) ? at - 2 : at - 1
-  const ahead = (joins(items[at + 2]) && isLengthAndPlace(items, next)) || isLengthAndPlace(items, at + 2)
-  const before = (joins(items[join]) && isLengthAndPlace(items, join - 2)) || isLengthAndPlace(items, at - 2)
-  return isLengthAndPlace(items, at) && (ahead || before)
-}
-
 /** "4 and 8 inches, front and back": two heights before the two sides they are of, in their order. */
 const setSides = (walk: Walk, at: number, [first, second]: readonly [number, number]): boolean => {
   const side = walk.items.slice(at + 1, at + 5).find((item) => item.kind === 'place')
@@ -87,8 +72,7 @@ export const modifyLength = (walk: Walk, item: Extract<Item, { kind: 'length' }>
   const next = walk.items[at + 1]
   const tall = next?.kind === 'other' && listed.things.tall.includes(next.key)
   const place = tall ? walk.items[at + 2] : next
-  const behind = walk.items[at - 1]?.kind === 'place' && next?.kind === 'place' && walk.items[at + 2]?.kind === 'length'
-  if (place?.kind === 'place' && !behind && (!walk.postfix || isPaired(walk.items, at))) {
+  if (place?.kind === 'place' && !walk.postfix) {
     walk.waiting.push(item)
     return
   }

@@ -12,6 +12,8 @@ export type Item = (
   | { readonly kind: 'text'; readonly text: string }
   | { readonly kind: 'length'; readonly micrometres: number; readonly unit: number }
   | { readonly kind: 'figure'; readonly text: string }
+  /** A place with the height that was said of it. */
+  | (Extract<Meaning, { kind: 'place' }> & { readonly micrometres: number })
   | { readonly kind: 'cut'; readonly fit: Fit }
   | { readonly kind: 'size'; readonly size: Size; readonly fit: Fit | undefined }
   | { readonly kind: 'of' }

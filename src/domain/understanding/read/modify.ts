@@ -128,11 +128,13 @@ const modifyPlace = (walk: Walk, item: Extract<Item, { kind: 'place' }>): void =
   if (garment && !hasMarks(walk)) return
   if (isOfNothing(walk, item)) return
   const length = walk.waiting.find((one) => one.kind === 'length')
-  const height = figureBehind(walk, item) ?? (length?.kind === 'length' ? length.micrometres : null)
+  const own = 'micrometres' in item ? item.micrometres : null
+  const height = own ?? figureBehind(walk, item) ?? (length?.kind === 'length' ? length.micrometres : null)
   const found = new Set(currentGroups(walk).flatMap((group) => addPlaces(group, sidesOf(walk, group, item.id), height)))
   if (walk.only) for (const group of walk.groups) group.only = true
   walk.waiting = walk.waiting.filter((one) => one !== length)
-  walk.lastPlaces = [...found]
+  const turned = item.id === 'both-sides' && listed.things.back.includes(item.key)
+  walk.lastPlaces = turned ? [...found].reverse() : [...found]
   if (walk.target.kind === 'none') walk.target = { kind: 'mark' }
 }
 

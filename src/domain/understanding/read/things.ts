@@ -5,6 +5,7 @@ import { listed } from '../words/languages.ts'
 import { makeAllAlike } from './all-alike.ts'
 import { garmentIds, hearGarment, hearRole } from './hear-garment.ts'
 import { hearContent, hearOutline, hearStones, hearText, hearWord, takeMake } from './hear-mark.ts'
+import { heightsBySide } from './heights-by-side.ts'
 import { withoutPassing } from './in-passing.ts'
 import type { Item } from './items.ts'
 import { withLeftOut } from './left-out.ts'
@@ -208,7 +209,7 @@ const twoOfAKind = ({ items }: Start): boolean => {
 
 /** Reads garments and what goes on them out of a message: which thing each colour, place, height and stone is meant for. */
 export const readThings = (given: Start): ThingsFound => {
-  const start = { ...given, items: withLeftOut(withoutPassing(given.items)) }
+  const start = { ...given, items: withLeftOut(heightsBySide(withoutPassing(given.items), given.draft)) }
   const walk: Walk = {
     ...start,
     index: new Map(start.items.map((item, at) => [item, at])),

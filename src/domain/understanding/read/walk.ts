@@ -101,7 +101,7 @@ const turnsToNumbers = (walk: Walk): boolean => {
   const numbers = Object.values(walk.draft.marks).some((mark) => mark.content === 'number' && mark.wanted !== false)
   const said = sentence(walk)
   const sided = said.some((item) => item.kind === 'place' && sides.includes(item.id))
-  return numbers && sided && said.some((item) => item.kind === 'length') && !said.some((item) => item.kind === 'content')
+  return numbers && sided && said.some((item) => 'micrometres' in item) && !said.some((item) => item.kind === 'content')
 }
 
 /** What this message speaks of putting on where nothing is known yet: words or names if it names no numbers. */

@@ -48,6 +48,10 @@ export const enThings: ThingPhrases = {
   ],
   decides: ['approv\\w+', 'sign(?:s|ed)? off'],
   unitAhead: ['in'],
+  bySide: [
+    ...['on', 'for', 'at', 'the', 'one', 'ones', 'is', 'are', 'be', 'should', 'number', 'numbers', 'tall', 'high', 'to', 'make'],
+    ...['up', '=', '-', '(', 'size', 'about', 'big', 'around'],
+  ],
   going: [
     ...['moved', 'moves', 'moving', 'move', 'went', 'goes', 'gone', 'going', 'go', 'ran', 'right', 'far', 'straight', 'stay'],
     ...['stays', 'take', 'took', 'taking', 'throw', 'threw', 'come', 'comes', 'came', 'drive', 'headed', 'heading', 'from'],

@@ -52,6 +52,10 @@ export const esThings: ThingPhrases = {
   ],
   decides: ['aprueb\\w+', 'firma', 'autoriz\\w+'],
   unitAhead: [],
+  bySide: [
+    ...['el', 'los', 'la', 'las', 'a', 'para', 'es', 'son', 'va', 'van', 'sea', 'sean', 'que', 'numero', 'numeros', 'de', 'como'],
+    ...['alto', 'grandes', 'chicos', 'mejor'],
+  ],
   going: [],
   goingObjects: [],
   everythingOn: ['lo', 'impreso', 'va', 'vaya', 'sea', 'que', 'estampado', 'ello', 'eso'],
