@@ -93,15 +93,21 @@ const isNextOf = ({ tokens, since }: Here, at: number): boolean =>
   since < at &&
   tokens.slice(since, at).every((token) => isWord(token, ...listed.again.and) || [',', '&', ';'].includes(token.text))
 
+/** "Rosa, 3 M tees": behind the figure and its size stands what is counted. */
+const countsPieces = ({ tokens, lexicon }: Here, at: number): boolean => {
+  const size = sizeAt(tokens, at)
+  return size?.size !== undefined && lexicon.entries.get(tokens[size.to]?.key ?? '')?.kind === 'garment'
+}
+
 /** "Ida 18 YM", "Noé con el 15 talla CH", "Hattie 11 YL". */
 const nameFirst = (scene: Here, at: number): Found | null => {
   const before = scene.tokens[at - 1]
   const glued = isNumber(before) && before?.end === scene.tokens[at]?.start
-  const named = glued ? null : nameAt(scene.tokens, at, isOtherThan(scene.lexicon))
+  const named = glued || isWord(before, ...listed.players.ofMany) ? null : nameAt(scene.tokens, at, isOtherThan(scene.lexicon))
   if (named === null) return null
   const next = skip(scene.tokens, named.to)
   const number = numberAt(scene, next)
-  if (number === null) return null
+  if (number === null || countsPieces(scene, next + 1)) return null
   const { player, to, sized } = withSize(scene.tokens, { name: named.name, number }, next + 1)
   const joined = isWord(scene.tokens[at - 1], ...listed.players.added)
   const added = joined || isAdd(scene.tokens[at - 1]) || isAdd(scene.tokens[at - 2])

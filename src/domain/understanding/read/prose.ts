@@ -24,12 +24,14 @@ import { readNumberLists } from './number-lists.ts'
 import { readPlayers } from './players.ts'
 import { readRecolour } from './recolour.ts'
 import { readRestSizes } from './rest-sizes.ts'
+import { stated } from './statements.ts'
 import { placeStones, readStonePlaces, setAside } from './stone-places.ts'
 import { addPlayers } from './table.ts'
 import { type Counted, readTally } from './tally.ts'
 import { readTheirSizeLater } from './their-size-later.ts'
 import { readThings } from './things.ts'
 import { fold, isCapital, isNumber, isWord, paused, type Token, tokensOf } from './tokens.ts'
+import { readToldPlayers, wordsOfNewcomers } from './told-player.ts'
 import { tradeIn } from './trade.ts'
 import { wearersSide } from './viewer.ts'
 export type Prose = {
@@ -81,35 +83,50 @@ const addedNumbers = (tokens: readonly Token[]): ReadonlySet<number> =>
     ),
   )
 
+/** Where a list is there, a question ("is Ulises 8 an XL?") or a doubt puts nobody on it. */
+const asStated = (tokens: readonly Token[], { rows }: Draft): readonly Token[] =>
+  Object.keys(rows).length === 0 ? tokens : stated(tokens)
+
+/** Days and hours, where the figures of lists and of newcomers are none. */
+const datesIn = (scene: Prose, tokens: readonly Token[], corrected: ReadonlySet<number>) => {
+  const free = without(tokens, corrected)
+  const known = new Set(Object.values(scene.draft.rows).flatMap((row) => row.number ?? []))
+  const others = union(addedNumbers(tokens), wordsOfNewcomers(free, scene), readNumberLists(free, known).taken)
+  return readDates(without(free, others), {
+    draft: scene.before,
+    today: scene.context.now.slice(0, 10),
+    language: scene.language,
+    bare: scene.asked?.code === 'ask-hour' && corrected.size === 0 && tokens.length <= 6,
+    text: scene.text,
+  })
+}
+
 /** Rows, sizes and changes of rows that stand in sentences. */
 const readRows = (scene: Prose, tokens: readonly Token[]): Rosterlike => {
   const counted = readGarmentCounts(tokens, termsOf(scene.lexicon, tokens), scene.before)
   const about = { draft: scene.before, quote: scene.text.trim().slice(0, 80), trade: tradeIn(scene.lexicon, tokens) }
   const corrections = joined([counted, readCorrections(without(tokens, counted.taken), about)])
-  const known = new Set(Object.values(scene.draft.rows).flatMap((row) => row.number ?? []))
-  const numbered = readNumberLists(without(tokens, corrections.taken), known).taken
-  const calm = without(tokens, union(corrections.taken, addedNumbers(tokens), numbered))
-  const bare = scene.asked?.code === 'ask-hour' && corrections.taken.size === 0 && tokens.length <= 6
-  const dated = readDates(calm, {
-    draft: scene.before,
-    today: scene.context.now.slice(0, 10),
-    language: scene.language,
-    bare,
-    text: scene.text,
-  })
+  const dated = datesIn(scene, tokens, corrections.taken)
   const patches: Patch[] = [...corrections.patches, ...dated.patches]
   let draft = preview(scene.draft, patches)
   const add = (more: readonly Patch[]) => {
     patches.push(...more)
     draft = preview(draft, more)
   }
-  let free = without(tokens, union(corrections.taken, dated.taken))
+  const told = readToldPlayers(without(tokens, union(corrections.taken, dated.taken)), { draft, lexicon: scene.lexicon })
+  add(addPlayers(draft.rows, told.players))
+  let free = without(tokens, union(corrections.taken, dated.taken, told.taken))
   const listed = readNumberLists(free, new Set(Object.values(draft.rows).flatMap((row) => row.number ?? [])))
   add(addPlayers(draft.rows, listed.players))
   add(sizedPatches(draft, listed))
   const everyone = readEveryone(without(free, new Set()), draft)
   free = without(free, union(listed.taken, everyone.taken))
-  const inline = readPlayers({ tokens: free, draft: scene.before, lexicon: scene.lexicon, taken: new Set() })
+  const inline = readPlayers({
+    tokens: asStated(free, scene.before),
+    draft: scene.before,
+    lexicon: scene.lexicon,
+    taken: new Set(),
+  })
   add(addPlayers(draft.rows, inline.players))
   add(everyone.patches)
   add(addPlayers(draft.rows, everyone.players))
@@ -121,7 +138,7 @@ const readRows = (scene: Prose, tokens: readonly Token[]): Rosterlike => {
   return {
     patches,
     open: [...corrections.open, ...dated.open],
-    taken: union(corrections.taken, dated.taken, listed.taken, everyone.taken, inline.taken, sized.taken),
+    taken: union(corrections.taken, dated.taken, told.taken, listed.taken, everyone.taken, inline.taken, sized.taken),
   }
 }
 

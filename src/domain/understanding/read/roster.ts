@@ -1,9 +1,9 @@
 import type { Player } from '../draft.ts'
-import { spoken } from '../words/languages.ts'
+import { listed, spoken } from '../words/languages.ts'
 import { givenFirst, headedCells } from './cells.ts'
 import { type Column, columnsOf, playerOf } from './columns.ts'
 import { type RowLine, readRowLine } from './row-line.ts'
-import { fold } from './tokens.ts'
+import { fold, isCapital, tokensOf } from './tokens.ts'
 
 /** Roster lines found in a message; `rest` is the message without them, its lines kept. `counted` lines are sizes with quantities. */
 export type RosterFound = {
@@ -90,10 +90,17 @@ const beheaded = (block: Block): Block => {
   return rows.length > 0 && wordsIn(first) > Math.max(1, longest) ? { ...block, from: block.from + 1, rows: others } : block
 }
 
+/** "Plus Ulises", "she wears Ortega": in a line alone words in small letters beside a name are a sentence's, particles left out. */
+const isPlainlyNamed = ({ name }: RowLine): boolean => {
+  const words = tokensOf(name ?? '').filter(({ kind, key }) => kind === 'word' && !listed.changes.particles.includes(key))
+  return !words.some(isCapital) || words.every((token) => isCapital(token))
+}
+
 /** A run is a roster when it has two lines or more and most of them say two things, or are all bare numbers. */
 const isRoster = ({ rows }: Block, expected: boolean): boolean => {
   const full = rows.filter((row) => parts(row) > 1).length
-  if (rows.length === 1) return full === 1 && (parts(rows[0] ?? { spelled: false }) === 3 || expected)
+  const [only, ...others] = rows
+  if (only !== undefined && others.length === 0) return full === 1 && isPlainlyNamed(only) && (parts(only) === 3 || expected)
   if (full * 2 >= rows.length) return true
   const numbers = rows.every((row) => row.number !== undefined && row.name === undefined)
   return numbers || (expected && rows.every((row) => row.name !== undefined))

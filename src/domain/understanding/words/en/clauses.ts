@@ -180,6 +180,31 @@ export const enClauses: ClausePhrases = {
     'too',
     'plus',
   ],
+  missing: [
+    ...[
+      'forgot',
+      'forgotten',
+      'forget',
+      'missed',
+      'missing',
+      'left out',
+      'left off',
+      'left him off',
+      'left her off',
+      'leave off',
+    ],
+    ...[
+      "isn't on",
+      "isn't there",
+      'is not on',
+      "wasn't on",
+      "wasn't there",
+      'not listed',
+      'not on there',
+      'one more',
+      'new player',
+    ],
+  ],
   undo: [
     ...[
       'undo',

@@ -4,7 +4,7 @@ export const enPlayers: PlayerPhrases = {
   opening: [
     ...['add', 'and', 'plus', 'also', 'need', 'the', 'for', 'number', 'numbers', 'size', 'sizes', 'captain', 'coach'],
     ...['team', 'roster', 'drop', 'make', 'everybody', 'everyone', 'all', 'want', 'wants', 'order', 'ordering', 'get', 'same'],
-    ...['no', 'yes', 'ok', 'it', 'its', 'i', 'im', 'we', 'they', 'he', 'she', 'jersey'],
+    ...['no', 'yes', 'ok', 'sure', 'yeah', 'somehow', 'apparently', 'it', 'its', 'i', 'im', 'we', 'they', 'he', 'she', 'jersey'],
     ...['jerseys', 'dec', 'nov', 'jan', 'home', 'away', 'front', 'back', 'u'],
   ],
   fillers: [
@@ -15,6 +15,7 @@ export const enPlayers: PlayerPhrases = {
   takenBack: ['no', 'sorry', 'wait', 'oops', 'i'],
   added: ['plus', 'a'],
   loose: ['number', 'nº', 'n°', 'num', 'num.'],
+  ofMany: ['the'],
   sure: ['number', 'nº', 'n°', 'num', 'num.'],
   numbered: ['number', 'nº', 'n°', 'num', 'num.'],
   upTo: ['through', 'thru', 'to', 'a'],

@@ -185,6 +185,10 @@ export const esClauses: ClausePhrases = {
     ],
     ...['sumale', 'agregale', 'apunta', 'apuntame', 'inscribio', 'mas'],
   ],
+  missing: [
+    ...['falta', 'falto', 'faltaba', 'olvide', 'olvidaba', 'olvido', 'olvidaron', 'se me paso', 'se nos paso', 'se les paso'],
+    ...['no esta en', 'no esta ahi', 'no aparece', 'no viene', 'no salio', 'uno mas', 'una mas', 'inscribio'],
+  ],
   undo: [
     ...[
       'deshaz(?:lo)?',

@@ -27,6 +27,7 @@ export const esPlayers: PlayerPhrases = {
   takenBack: ['no', 'perdon', 'digo'],
   added: ['a'],
   loose: ['la', 'el', 'al', 'numero', 'nº', 'n°', 'num', 'num.'],
+  ofMany: ['los', 'las'],
   sure: ['nº', 'n°', 'num', 'num.'],
   numbered: ['numero', 'nº', 'n°', 'num', 'num.'],
   upTo: ['al', 'a'],

@@ -2,7 +2,7 @@ import type { Phrases } from './phrases.ts'
 
 /**
  * Players and sizes in sentences, word by word: `opening` words are no names, `fillers` stand between a name, its number and its size,
- * `numbered` words before a number of one player, of which the `loose` may be articles; ranges go `through`, leave out behind `leftOut`,
+ * `numbered` words before a number of one player, of which the `loose` may be articles; `ofMany` stands before a team's name, not a player's; ranges go `through`, leave out behind `leftOut`,
  * are new behind `intro` or `introColon` or from `rangeFrom` to `rangeTo` (no `lengthUnits` behind; figures before `isLength` are heights), and `areSized`. Counted sizes: `one` of a
  * size, `notAmount` before a figure, `tallyFillers` between, `all` of a cut. Everybody's size: `every`, `between`, `except`, words that make a
  * cut everybody's (`sizing`, `sizes`); so many of the `rest` or apart. `extra` large, `sizeLead` before a size and `cutLead` before a cut. `openers` begin a sentence, `cutWords` stand before a size, and
@@ -15,6 +15,7 @@ export type PlayerPhrases = Phrases<
   | 'added'
   | 'loose'
   | 'sure'
+  | 'ofMany'
   | 'numbered'
   | 'upTo'
   | 'years'
