@@ -1,10 +1,10 @@
-import type { Patch } from '../patch.ts'
 import { listed } from '../words/languages.ts'
 import { stonesOnly } from './colour-target.ts'
-import { newGroup, refusal, stonesOf } from './groups.ts'
+import { newGroup, stonesOf } from './groups.ts'
+import { hearRefused } from './hear-off.ts'
 import type { Item } from './items.ts'
 import { applyWaiting, before, isNegated } from './look-around.ts'
-import { currentGroups, flush, put, sentence, speakOf, startEdge, type Walk } from './walk.ts'
+import { currentGroups, flush, sentence, speakOf, startEdge, type Walk } from './walk.ts'
 
 /** Words after which names and numbers are a list, not a thing to press. */
 const listWords: readonly string[] = listed.things.list
@@ -23,37 +23,6 @@ const isListed = (walk: Walk, at: number): boolean => {
   const made = (end < 0 ? ahead : ahead.slice(0, end)).some((item) => ['place', 'colour', 'class'].includes(item.kind))
   return !made && walk.items.slice(Math.max(0, at - 3), at).some((item) => item.kind === 'other' && listWords.includes(item.key))
 }
-
-const refuse = (walk: Walk, content: 'number' | 'name'): void => {
-  flush(walk)
-  const places = content === 'number' ? (['front-number', 'back-number'] as const) : (['name'] as const)
-  const marks = Object.entries(walk.draft.marks).filter(([, mark]) => mark.content === content && mark.wanted !== false)
-  const scope = walk.scope
-  if (scope !== null && marks.length > 0 && walk.several) {
-    const others = (on: readonly string[] | undefined) => (on ?? Object.keys(walk.draft.garments)).filter((id) => id !== scope)
-    put(
-      walk,
-      marks.flatMap(([id, mark]): readonly Patch[] => [{ path: ['marks', id, 'on'], value: others(mark.on) }]),
-    )
-    return
-  }
-  put(walk, [
-    ...marks.map(([id]): Patch => ({ path: ['marks', id, 'wanted'], value: false })),
-    ...places.flatMap((place) => refusal(place, content)),
-  ])
-}
-
-/** "The coach: COACH on the chest, no number": where the others wear one, a single "no number" speaks of one of them. */
-const isOfOne = (walk: Walk, content: 'number' | 'name', at: number): boolean => {
-  const single = listed.things.single.includes(walk.items[at]?.key ?? '')
-  const worn = Object.values(walk.draft.marks).some((mark) => mark.content === content && mark.wanted !== false)
-  return single && worn && walk.scope === null && Object.keys(walk.draft.rows).length > 0
-}
-
-const extraWords: readonly string[] = listed.things.extra
-
-/** "2 extra, no name or number": said of some pieces, not of all. */
-const isOfExtras = (walk: Walk): boolean => sentence(walk).some((item) => extraWords.includes(item.key))
 
 /** "…, front and back, the names above the number": after both garments a name without a make of its own is for both. */
 const isForAll = (walk: Walk, at: number): boolean => {
@@ -82,7 +51,7 @@ const isJoined = (walk: Walk, at: number): boolean => {
 
 export const hearContent = (walk: Walk, content: 'number' | 'name', at: number): void => {
   if (isNegated(walk, at) || isRefusedBehind(walk, at)) {
-    if (!isOfOne(walk, content, at) && !isOfExtras(walk)) refuse(walk, content)
+    hearRefused(walk, content, at)
     return
   }
   if (isListed(walk, at)) {

@@ -1,10 +1,13 @@
 import type { Fit, Size } from '../../garment/garment.ts'
 import { faceWords, listed, wordValues } from '../words/languages.ts'
-import type { Meaning } from '../words/word-list.ts'
+import type { Meaning, Spot } from '../words/word-list.ts'
 import type { Term } from './lexicon.ts'
 import { cutAt, sizeAt } from './sizes.ts'
 import { isNumber, isWord, type Token } from './tokens.ts'
 import { quoteAt, shoutAt, titleAt } from './written.ts'
+
+/** What is of every player. */
+export type Content = Extract<Meaning, { kind: 'content' }>['id']
 
 /** What the reader of garments and decorations walks along: meanings, quoted or shouted words, lengths, figures, pauses. */
 export type Item = (
@@ -16,6 +19,8 @@ export type Item = (
   | (Extract<Meaning, { kind: 'place' }> & { readonly micrometres: number })
   | { readonly kind: 'cut'; readonly fit: Fit }
   | { readonly kind: 'size'; readonly size: Size; readonly fit: Fit | undefined }
+  /** What is not to be pressed: these things, at these places where any are said; no thing is everything there. */
+  | { readonly kind: 'off'; readonly contents: readonly Content[]; readonly spots: readonly Spot[] }
   | { readonly kind: 'of' }
   | { readonly kind: 'other'; readonly key: string }
   | { readonly kind: 'comma' }

@@ -7,7 +7,7 @@ import type { Item } from './items.ts'
 import { flush, put, type Walk } from './walk.ts'
 
 /** "Polos black, nothing on the back of those": of several garments only the one that is spoken of stays free; null where it is all. */
-const refusedOn = ({ draft, scope, several }: Walk, place: PlaceId): readonly Patch[] | null => {
+export const refusedOn = ({ draft, scope, several }: Walk, place: PlaceId): readonly Patch[] | null => {
   const mark = draft.marks[place]
   if (scope === null || !several || mark === undefined || mark.wanted === false) return null
   const worn = mark.on ?? playersGarments(draft)

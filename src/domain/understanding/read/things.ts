@@ -5,9 +5,11 @@ import { listed } from '../words/languages.ts'
 import { makeAllAlike } from './all-alike.ts'
 import { garmentIds, hearGarment, hearRole } from './hear-garment.ts'
 import { hearContent, hearOutline, hearStones, hearText, hearWord, takeMake } from './hear-mark.ts'
+import { hearOff } from './hear-off.ts'
 import { heightsBySide } from './heights-by-side.ts'
 import { withoutPassing } from './in-passing.ts'
 import type { Item } from './items.ts'
+import { withLeftOff } from './left-off.ts'
 import { withLeftOut } from './left-out.ts'
 import { applyWaiting, isNegated, isOtherOwn } from './look-around.ts'
 import { modify } from './modify.ts'
@@ -35,6 +37,9 @@ const hearHead = (walk: Walk, item: Item, at: number): boolean => {
       return true
     case 'content':
       hearContent(walk, item.id, at)
+      return true
+    case 'off':
+      hearOff(walk, item, at)
       return true
     case 'text':
       hearText(walk, item.text)
@@ -209,7 +214,8 @@ const twoOfAKind = ({ items }: Start): boolean => {
 
 /** Reads garments and what goes on them out of a message: which thing each colour, place, height and stone is meant for. */
 export const readThings = (given: Start): ThingsFound => {
-  const start = { ...given, items: withLeftOut(heightsBySide(withoutPassing(given.items), given.draft)) }
+  const items = withLeftOff(withLeftOut(heightsBySide(withoutPassing(given.items), given.draft)))
+  const start = { ...given, items }
   const walk: Walk = {
     ...start,
     index: new Map(start.items.map((item, at) => [item, at])),

@@ -104,6 +104,7 @@ export const listed = {
   team: lists(all.map(({ team }) => team)),
   written: lists(all.map(({ written }) => written)),
   things: lists(all.map(({ things }) => things)),
+  leftOff: lists(all.map(({ leftOff }) => leftOff)),
   players: lists(all.map(({ players }) => players)),
   changes: lists(all.map(({ changes }) => changes)),
   anew: lists(all.map(({ anew }) => anew)),

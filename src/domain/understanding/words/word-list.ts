@@ -11,6 +11,7 @@ import type { ChangePhrases } from './matters/changes.ts'
 import type { ClausePhrases } from './matters/clauses.ts'
 import type { ComplaintPhrases, WashCounts } from './matters/complaints.ts'
 import type { IntentPhrases } from './matters/intents.ts'
+import type { LeftOffPhrases } from './matters/left-off.ts'
 import type { LaterPhrases, OccasionPhrases } from './matters/occasions.ts'
 import type { MoneyPhrases, PeoplePhrases } from './matters/people.ts'
 import type { PlayerPhrases } from './matters/players.ts'
@@ -154,6 +155,7 @@ export type Words = {
   readonly team: TeamPhrases
   readonly written: WrittenPhrases
   readonly things: ThingPhrases
+  readonly leftOff: LeftOffPhrases
   readonly players: PlayerPhrases
   readonly changes: ChangePhrases
   readonly anew: AnewPhrases

@@ -9,6 +9,7 @@ import { enClauses } from './clauses.ts'
 import { enComplaints, enWashCounts } from './complaints.ts'
 import { enGarments } from './garments.ts'
 import { enIntents } from './intents.ts'
+import { enLeftOff } from './left-off.ts'
 import { enMarks } from './marks.ts'
 import { enLater, enOccasions } from './occasions.ts'
 import { enMoney, enPeople } from './people.ts'
@@ -37,6 +38,7 @@ export const enWords: Words = {
   changes: enChanges,
   players: enPlayers,
   things: enThings,
+  leftOff: enLeftOff,
   written: enWritten,
   team: enTeam,
   rowMarks: enRowMarks,

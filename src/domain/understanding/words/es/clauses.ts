@@ -204,7 +204,11 @@ export const esClauses: ClausePhrases = {
       'ignora (?:eso|lo anterior|lo ultimo|mi mensaje)',
       'mejor no',
     ],
-    ...['siempre no', 'haz de cuenta que no dije nada', 'no me hagas? caso'],
+    ...[
+      'siempre no(?! (?:van|va|llevan|lleva|le|les|quiero|queremos|se))',
+      'haz de cuenta que no dije nada',
+      'no me hagas? caso',
+    ],
   ],
   asWas: [
     '(?:dej[ae](?:n|mos|r)?(?:me|nos)?l?[aoe]?s?|se queda|queda|que (?:se )?quede|vuelve?l?[aoe]|regres[ae]l[aoe]s?)(?: (?:a|al|la|el|los|las))?(?: [\\w#]+)? (?:como|igual (?:que|a como)|tal como|a como) (?:estaba|estaban|antes|iba|iban|venia|lo tenia|era|esta)',

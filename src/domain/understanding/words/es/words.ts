@@ -9,6 +9,7 @@ import { esClauses } from './clauses.ts'
 import { esComplaints, esWashCounts } from './complaints.ts'
 import { esGarments } from './garments.ts'
 import { esIntents } from './intents.ts'
+import { esLeftOff } from './left-off.ts'
 import { esMarks } from './marks.ts'
 import { esLater, esOccasions } from './occasions.ts'
 import { esMoney, esPeople } from './people.ts'
@@ -56,6 +57,7 @@ export const esWords: Words = {
   changes: esChanges,
   players: esPlayers,
   things: esThings,
+  leftOff: esLeftOff,
   written: esWritten,
   team: esTeam,
   rowMarks: esRowMarks,

@@ -1,0 +1,8 @@
+import type { Phrases } from './phrases.ts'
+
+/**
+ * What is not to be pressed, and where: words that refuse (`refusing`) and small ones between them and what they refuse (`between`), words
+ * between that and its place (`at`), `off` behind what is named ("leave the names off"), a place that is to stay `blank`, and what else
+ * may stand in such a clause (`beside`).
+ */
+export type LeftOffPhrases = Phrases<'refusing' | 'between' | 'at' | 'leaving' | 'off' | 'blank' | 'beside'>

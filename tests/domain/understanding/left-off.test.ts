@@ -1,0 +1,87 @@
+import { expect, test } from 'vitest'
+import { play } from './corpus.ts'
+import { starterShop } from './starter-shop.ts'
+
+/** What stays off, and where: only that is taken away. Sentences of our own; common practice. */
+const shop = await starterShop()
+
+const all = 'front-number back-number name'
+
+const english = {
+  base: '12 navy soccer jerseys for the Marsh Harriers, white numbers front and back, white names on the back',
+  sentences: [
+    ['no names on the back, just numbers', 'front-number back-number'],
+    ['no names on the back', 'front-number back-number'],
+    ['actually no names on the back', 'front-number back-number'],
+    ['skip the names on the back', 'front-number back-number'],
+    ["we don't want names on the back", 'front-number back-number'],
+    ["let's not do names", 'front-number back-number'],
+    ["let's not do the names on the back after all", 'front-number back-number'],
+    ["we don't need the names anymore", 'front-number back-number'],
+    ['leave the names off', 'front-number back-number'],
+    ['take the names off the back please', 'front-number back-number'],
+    ['no names after all, numbers only', 'front-number back-number'],
+    ['no numbers on the front', 'back-number name'],
+    ['no numbers on front please', 'back-number name'],
+    ['we want no number on the front', 'back-number name'],
+    ["don't put numbers on the front", 'back-number name'],
+    ["we don't need numbers on the front", 'back-number name'],
+    ["let's not do numbers on the front", 'back-number name'],
+    ['without the numbers on the front', 'back-number name'],
+    ['leave the front blank', 'back-number name'],
+    ['keep the front plain', 'back-number name'],
+    ['nothing on the front', 'back-number name'],
+    ['the front stays blank', 'back-number name'],
+    ['leave the numbers off the front', 'back-number name'],
+    ['numbers only on the back', 'back-number name'],
+    ['no front numbers', 'back-number name'],
+    ['no numbers on the sleeves', all],
+    ['no numbers on the front and no names', 'back-number'],
+    ['neither names nor numbers on the front', 'back-number name'],
+  ],
+} as const
+
+const spanish = {
+  base: '12 jerseys de futbol azul marino para los Gavilanes de Anáhuac, números blancos adelante y atrás, el nombre atrás en blanco',
+  sentences: [
+    ['sin nombres atrás, nomás números', 'front-number back-number'],
+    ['sin nombre en la espalda', 'front-number back-number'],
+    ['mejor sin nombres atrás', 'front-number back-number'],
+    ['no le pongan nombres atrás', 'front-number back-number'],
+    ['ya no queremos los nombres', 'front-number back-number'],
+    ['ya no llevan nombre atrás', 'front-number back-number'],
+    ['quítenle los nombres de atrás', 'front-number back-number'],
+    ['siempre no van los nombres', 'front-number back-number'],
+    ['sin números adelante', 'back-number name'],
+    ['sin número al frente', 'back-number name'],
+    ['no queremos números adelante', 'back-number name'],
+    ['no le pongan número al frente', 'back-number name'],
+    ['ya no llevan número adelante', 'back-number name'],
+    ['quiten los números de adelante', 'back-number name'],
+    ['dejen el frente liso', 'back-number name'],
+    ['el frente déjenlo sin nada', 'back-number name'],
+    ['nada adelante', 'back-number name'],
+    ['adelante no lleva nada', 'back-number name'],
+    ['adelante va liso', 'back-number name'],
+    ['números nomás atrás', 'back-number name'],
+    ['sin números en las mangas', all],
+    ['sin números adelante y sin nombres', 'back-number'],
+  ],
+} as const
+
+const tables = [
+  { language: 'en', ...english },
+  { language: 'es', ...spanish },
+] as const
+
+const cases = tables.flatMap(({ language, base, sentences }) =>
+  sentences.flatMap(([sentence, left]) => [
+    { language, left, says: [base, sentence] },
+    { language, left, says: [`${base}. ${sentence}`] },
+  ]),
+)
+
+test.each(cases)('$says leaves $left', ({ language, says, left }) => {
+  const { composed } = play({ id: 'left-off', now: '2026-11-20T10:00', language, says, facts: [] }, shop)
+  expect(composed.order.decorations.map(({ place }) => place).sort()).toEqual(left.split(' ').sort())
+})
