@@ -90,9 +90,13 @@ const isReported = (walk: Walk, at: number): boolean =>
   listed.written.reported.includes(walk.items[at]?.key ?? '') &&
   !sentence(walk).some((item) => item.kind === 'text' || item.kind === 'place')
 
+/** "Everything else the same": nothing is written, and nothing changes. */
+const staysSo = ({ items }: Walk, at: number): boolean =>
+  items.slice(at + 1, at + 4).some(({ key }) => listed.things.unchanged.includes(key))
+
 /** "COACH on the back in white letters": the letters are those of the text, unless another text follows. */
 export const hearWord = (walk: Walk, at: number): void => {
-  if (isReported(walk, at)) return
+  if (isReported(walk, at) || staysSo(walk, at)) return
   const another = walk.items.slice(at + 1, at + 4).some((item) => item.kind === 'text')
   const [only] = walk.groups
   if (another || walk.groups.length !== 1 || only?.content !== 'text') {

@@ -55,20 +55,39 @@ const unitBeyond = ({ tokens, terms }: Termed, at: number): { readonly unit: 'in
   return behind === null ? null : { unit: behind.unit, to: at + 1 }
 }
 
-/** "8 1/2 inch", "20 cm", "a quarter inch", '8"', "10-inch": longer than 24 in is no length on a garment ("44 in gold"). */
-const lengthAt = (tokens: readonly Token[], terms: ReadonlyMap<number, Term>, at: number) => {
+/** "and a half", "y media": a part of a unit that is joined to whole ones. */
+const fractionAt = (tokens: readonly Token[], at: number): { readonly value: number; readonly to: number } | null => {
+  if (!isWord(tokens[at], ...listed.again.and)) return null
+  const to = isWord(tokens[at + 1], ...listed.things.ofUnit) ? at + 2 : at + 1
+  const value = fractions[tokens[to]?.key ?? ''] ?? 1
+  return value < 1 ? { value, to: to + 1 } : null
+}
+
+/** What a figure counts of a unit, with where the unit is to stand: "8 1/2", "two and a half", "10-". */
+const amountAt = (
+  tokens: readonly Token[],
+  at: number,
+): { readonly value: number; readonly to: number; readonly whole: boolean } | null => {
   const token = tokens[at]
-  if (token === undefined) return null
-  const whole = isNumber(token) ? figureOf(token.text) : (fractions[token.key] ?? null)
-  if (whole === null) return null
+  const value = token === undefined ? null : isNumber(token) ? figureOf(token.text) : (fractions[token.key] ?? null)
+  if (value === null) return null
   const next = tokens[at + 1]
   const part = next !== undefined && isNumber(next) && next.text.includes('/') ? figureOf(next.text) : null
-  let to = part === null ? at + 1 : at + 2
-  if (tokens[to]?.text === '-' || isWord(tokens[to], ...listed.things.ofUnit)) to += 1
-  const unit = unitAt(terms, to) ?? unitBeyond({ tokens, terms }, at)
+  if (part !== null) return { value: value + part, to: at + 2, whole: false }
+  const joined = fractionAt(tokens, at + 1)
+  return joined === null ? { value, to: at + 1, whole: true } : { value: value + joined.value, to: joined.to, whole: false }
+}
+
+/** "8 1/2 inch", "2 pulgadas y media", "20 cm", "a quarter inch", '8"', "10-inch": longer than 24 in is no length on a garment ("44 in gold"). */
+const lengthAt = (tokens: readonly Token[], terms: ReadonlyMap<number, Term>, at: number) => {
+  const amount = amountAt(tokens, at)
+  if (amount === null) return null
+  const linked = tokens[amount.to]?.text === '-' || isWord(tokens[amount.to], ...listed.things.ofUnit)
+  const unit = unitAt(terms, linked ? amount.to + 1 : amount.to) ?? unitBeyond({ tokens, terms }, at)
   if (unit === null) return null
-  const micrometres = Math.round((whole + (part ?? 0)) * perUnit[unit.unit])
-  return micrometres > 0 && micrometres <= 610_000 ? { micrometres, unit: perUnit[unit.unit], to: unit.to } : null
+  const behind = amount.whole ? fractionAt(tokens, unit.to) : null
+  const micrometres = Math.round((amount.value + (behind?.value ?? 0)) * perUnit[unit.unit])
+  return micrometres > 0 && micrometres <= 610_000 ? { micrometres, unit: perUnit[unit.unit], to: behind?.to ?? unit.to } : null
 }
 
 const pauses: Readonly<Record<string, 'comma' | 'stop'>> = {

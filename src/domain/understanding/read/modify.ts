@@ -115,8 +115,16 @@ const addPlaces = (group: Group, places: readonly PlaceId[], height: number | nu
   return places
 }
 
+/** "The sleeve number should be 3 inches": "the sleeve" is the one where such a thing stands already. */
+const sleevesOf = ({ was }: Walk, { content }: Group): readonly PlaceId[] =>
+  (['left-sleeve', 'right-sleeve'] as const).filter((place) =>
+    Object.values(was.marks).some((mark) => mark.place === place && mark.content === content && mark.wanted !== false),
+  )
+
 /** "Underneath the number, in back": the back is where the number is, and no second place of the name. */
-const sidesOf = (walk: Walk, group: Group, spot: Extract<Item, { kind: 'place' }>['id']): readonly PlaceId[] => {
+const sidesOf = (walk: Walk, group: Group, { id: spot, key }: Extract<Item, { kind: 'place' }>): readonly PlaceId[] => {
+  const own = listed.things.oneSleeve.includes(key) ? sleevesOf(walk, group) : []
+  if (own.length > 0) return own
   const under = (spot === 'below' || spot === 'above') && group.content === 'number'
   if (under && walk.last?.places.has('full-front')) return ['front-number']
   return spot === 'back' && group.content === 'name' && group.places.has('below-number') ? [] : placesAt(group.content, spot)
@@ -130,7 +138,7 @@ const modifyPlace = (walk: Walk, item: Extract<Item, { kind: 'place' }>): void =
   const length = walk.waiting.find((one) => one.kind === 'length')
   const own = 'micrometres' in item ? item.micrometres : null
   const height = own ?? figureBehind(walk, item) ?? (length?.kind === 'length' ? length.micrometres : null)
-  const found = new Set(currentGroups(walk).flatMap((group) => addPlaces(group, sidesOf(walk, group, item.id), height)))
+  const found = new Set(currentGroups(walk).flatMap((group) => addPlaces(group, sidesOf(walk, group, item), height)))
   if (walk.only) for (const group of walk.groups) group.only = true
   walk.waiting = walk.waiting.filter((one) => one !== length)
   const turned = item.id === 'both-sides' && listed.things.back.includes(item.key)

@@ -21,6 +21,7 @@ import { readMove } from './moves.ts'
 import { readNamedSizes } from './named-sizes.ts'
 import { readNamesInOrder } from './names-in-order.ts'
 import { readNumberLists } from './number-lists.ts'
+import { readPlaceCorrected } from './place-corrected.ts'
 import { readPlayers } from './players.ts'
 import { readRecolour } from './recolour.ts'
 import { readRestSizes } from './rest-sizes.ts'
@@ -232,7 +233,8 @@ export const readProse = (given: Prose): ProseFound => {
   const first = without(tokens, rows.taken)
   const named = termsOf(scene.lexicon, first)
   const recolour = readRecolour(first, named, scene.before)
-  const move = readMove(scene.text, { tokens: first, terms: named, draft: scene.before })
+  const corrected = readPlaceCorrected(first, named, scene.before)
+  const move = corrected.taken.size > 0 ? corrected : readMove(scene.text, { tokens: first, terms: named, draft: scene.before })
   const calm = without(first, union(recolour.taken, move.taken))
   const terms = termsOf(scene.lexicon, calm)
   const before = [...rows.patches, ...recolour.patches, ...move.patches]

@@ -6,7 +6,7 @@ export const enAnew: AnewPhrases = {
     ...['actually', "that's", 'a', 'up', 'down'],
   ],
   fillers: ['of', 'the', 'size', 'in'],
-  not: ['not', 'no', "isn't", "aren't", 'instead', 'rather'],
+  not: ['not', 'no', "isn't", "aren't", "wasn't", 'isnt', 'wasnt', 'instead', 'rather'],
   notOf: ['of', 'than', 'the', 'like'],
   insteadLead: ['and'],
   told: ['it', 'make', 'that', 'want', 'need'],

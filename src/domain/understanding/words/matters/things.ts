@@ -6,7 +6,8 @@ import type { Phrases } from './phrases.ts'
  * what stones are on (`stonesOn`, `stoneJoins`, `made`), `nothing` there, a colour `ofRole`, sides, lengths (`ofUnit`, `tall`, `unitAhead` of a place, `bySide` between a height and its side), cuts, shares of a blend, one
  * colour for another (`recolour`, of which `into` must be one), and stones left off by place (`small` to `butNot`).
  * Said in passing: who is `going` away or home, or takes it there (`goingObjects`); what the shop did before (`doers`, `deeds`).
- * `everything` (with `everythingOn` behind it) that was named is made alike; `correcting` says that what was said is said anew.
+ * `everything` (with `everythingOn` behind it) that was named is made alike; `correcting` says that what was said is said anew, `mistaken` that it was a mistake;
+ * `past` of what it was; `oneSleeve` is one that was spoken of before; what stays `unchanged`; `shifting` verbs put a thing elsewhere; `sideNoun` beside "left" and "right" alone.
  * Patterns: `moves` puts a thing elsewhere; `decides` and `drawingGoesOn` are said beside a drawing.
  */
 export type ThingPhrases = Phrases<
@@ -56,5 +57,11 @@ export type ThingPhrases = Phrases<
   | 'everything'
   | 'everythingOn'
   | 'correcting'
+  | 'mistaken'
+  | 'past'
+  | 'oneSleeve'
+  | 'unchanged'
+  | 'shifting'
+  | 'sideNoun'
   | 'deeds'
 >
