@@ -1,13 +1,14 @@
 import type { Language } from '../../units/language.ts'
 import type { Asked, Open } from '../conversation.ts'
 import type { Context } from '../document.ts'
-import type { Draft, Player } from '../draft.ts'
+import type { Draft } from '../draft.ts'
 import { type Patch, preview } from '../patch.ts'
 import { languages, listed, spoken } from '../words/languages.ts'
 import { readBlend } from './blend.ts'
 import { isAdd, joined } from './change.ts'
 import { readChangedTally } from './changed-tally.ts'
 import { readCorrections } from './corrections.ts'
+import { countedPatches } from './counted-pieces.ts'
 import { readDates } from './dates.ts'
 import { readEveryone } from './everyone.ts'
 import { readGarmentCounts } from './garment-counts.ts'
@@ -16,7 +17,6 @@ import { garmentIds } from './hear-garment.ts'
 import { placeLoose, swapColours } from './hues.ts'
 import { itemsOf } from './items.ts'
 import { type Lexicon, type Term, termsOf } from './lexicon.ts'
-import { addCounted } from './merge-players.ts'
 import { readMove } from './moves.ts'
 import { readNamedSizes } from './named-sizes.ts'
 import { readNamesInOrder } from './names-in-order.ts'
@@ -28,7 +28,7 @@ import { readRestSizes } from './rest-sizes.ts'
 import { stated } from './statements.ts'
 import { placeStones, readStonePlaces, setAside } from './stone-places.ts'
 import { addPlayers } from './table.ts'
-import { type Counted, readTally } from './tally.ts'
+import { readTally } from './tally.ts'
 import { readTheirSizeLater } from './their-size-later.ts'
 import { readThings } from './things.ts'
 import { fold, isCapital, isNumber, isWord, paused, type Token, tokensOf } from './tokens.ts'
@@ -57,14 +57,6 @@ const without = (tokens: readonly Token[], taken: ReadonlySet<number>): readonly
 const union = (...sets: readonly ReadonlySet<number>[]): ReadonlySet<number> => new Set(sets.flatMap((set) => [...set]))
 
 type Rosterlike = { readonly patches: readonly Patch[]; readonly open: readonly Open[]; readonly taken: ReadonlySet<number> }
-
-const countedGarment = (draft: Draft, terms: readonly Term[], counted: Counted): string | undefined => {
-  const ids = Object.keys(draft.garments)
-  const term = terms.find((one) => one.from === counted.garment)
-  if (term?.meaning.kind !== 'garment') return undefined
-  const id = garmentIds[term.meaning.id]
-  return ids.includes(id) || ids.length === 0 ? id : undefined
-}
 
 const sizedPatches = (draft: Draft, listed: ReturnType<typeof readNumberLists>): readonly Patch[] =>
   Object.entries(draft.rows).flatMap(([key, row]) =>
@@ -144,33 +136,6 @@ const readRows = (scene: Prose, tokens: readonly Token[]): Rosterlike => {
 }
 
 type Sorted = { readonly scene: Prose; readonly tokens: readonly Token[]; readonly terms: readonly Term[] }
-
-const countedPatches = (
-  draft: Draft,
-  things: Draft,
-  { terms, counted }: { terms: readonly Term[]; counted: readonly Counted[] },
-): readonly Patch[] => {
-  const several = Object.keys(things.garments).length > 1
-  const players = counted.map((one): Player => {
-    const garment = countedGarment(things, terms, one)
-    const fit = one.fit === undefined ? {} : { fit: one.fit }
-    return { size: one.size, quantity: one.quantity, ...fit, ...(garment === undefined || !several ? {} : { garment }) }
-  })
-  return areNumbers(draft, things, players) ? addPlayers(draft.rows, players.map(numbered)) : addCounted(draft, players)
-}
-
-const numbered = ({ quantity, ...player }: Player): Player => ({ ...player, number: String(quantity ?? 1) })
-
-/** "22 L, 7 M, 15 XL, 30 M": where numbers are put on and a size stands twice, the figures are the players' numbers. */
-const areNumbers = (draft: Draft, things: Draft, players: readonly Player[]): boolean => {
-  const worn = Object.values(things.marks).some(({ content, wanted }) => content === 'number' && wanted !== false)
-  const figures = players.map(({ quantity }) => quantity ?? 1)
-  const sizes = new Set(players.map(({ fit, size }) => `${fit ?? ''} ${size ?? ''}`))
-  const said = Object.values(things.garments).map(({ count }) => count ?? draft.count)
-  const sum = figures.reduce((all, one) => all + one, 0)
-  const repeated = players.length > 2 && sizes.size < players.length && new Set(figures).size === figures.length
-  return worn && repeated && Math.max(...figures) > 9 && !said.includes(sum) && Object.keys(draft.tally).length === 0
-}
 
 /** "Luz, Gris y Blanca son tallas de mujer": colours in capitals that are names of the list are those players. */
 const namedHues = ({ scene, tokens, terms }: Sorted): ReadonlySet<number> => {
