@@ -111,7 +111,7 @@ const isBothSets = (walk: Walk, kind: GarmentKind, at: number): boolean => {
   if (kind !== 'jersey' && kind !== 't-shirt') return false
   const roles = walk.items.flatMap((item, index) => (item.kind === 'role' && index > at ? [item.id] : []))
   const coloured = walk.waiting.some((item) => item.kind === 'colour')
-  return new Set(roles).size === 2 && !coloured && walk.draft.garments[garmentIds[kind]] === undefined
+  return (walk.setsTold || new Set(roles).size === 2) && !coloured && walk.draft.garments[garmentIds[kind]] === undefined
 }
 
 /** "Local: playera roja", "Home: white shirts": the garment of the role right before it. */

@@ -24,14 +24,18 @@ const isListed = (walk: Walk, at: number): boolean => {
   return !made && walk.items.slice(Math.max(0, at - 3), at).some((item) => item.kind === 'other' && listWords.includes(item.key))
 }
 
-/** "…, front and back, the names above the number": after both garments a name without a make of its own is for both. */
+/** "…, the names above the number", "…, red numbers on both": after both garments what has no make of its own, or is said of both, is for both. */
 const isForAll = (walk: Walk, at: number): boolean => {
   const before = walk.items[at - 1]
-  const paused = before?.kind === 'comma' || (before?.kind === 'other' && walk.items[at - 2]?.kind === 'comma')
+  const led = before?.kind === 'other' || before?.kind === 'colour'
+  const paused = before?.kind === 'comma' || (led && walk.items[at - 2]?.kind === 'comma')
   const ahead = walk.items.slice(at + 1, at + 5)
   const end = ahead.findIndex((item) => item.kind === 'comma' || item.kind === 'stop')
-  const made = (end < 0 ? ahead : ahead.slice(0, end)).some((item) => ['colour', 'class', 'role', 'garment'].includes(item.kind))
-  return paused && !made && walk.waiting.length === 0 && walk.fresh.has('home') && walk.fresh.has('away')
+  const clause = end < 0 ? ahead : ahead.slice(0, end)
+  const made = clause.some((item) => ['colour', 'class', 'role', 'garment'].includes(item.kind))
+  const both = clause.some((item) => item.kind === 'both')
+  const alike = both || (!made && walk.waiting.length === 0)
+  return paused && alike && walk.fresh.has('home') && walk.fresh.has('away')
 }
 
 const ending: ReadonlySet<Item['kind']> = new Set(['comma', 'stop'])

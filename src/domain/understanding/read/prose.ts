@@ -25,6 +25,7 @@ import { readPlaceCorrected } from './place-corrected.ts'
 import { readPlayers } from './players.ts'
 import { readRecolour } from './recolour.ts'
 import { readRestSizes } from './rest-sizes.ts'
+import { readSetColours } from './set-colours.ts'
 import { stated } from './statements.ts'
 import { placeStones, readStonePlaces, setAside } from './stone-places.ts'
 import { addPlayers } from './table.ts'
@@ -154,9 +155,12 @@ const readGoods = (
   const tally = readTally({ tokens, terms, taken })
   const stones = readStonePlaces({ tokens, terms }, scene.draft)
   const aside = union(tally.taken, blend?.taken ?? new Set(), namedHues({ scene, tokens, terms }))
-  const spare = without(setAside(tokens, stones.taken), aside)
+  const postfix = languages[scene.language].basics.nounFirst
+  const known = preview(scene.draft, before)
+  const sets = readSetColours({ tokens, terms, draft: known, postfix })
+  const spare = without(setAside(tokens, union(stones.taken, sets.taken)), aside)
   const items = itemsOf({ text: scene.text, tokens: spare, terms: termsOf(scene.lexicon, spare), shouted: scene.shouted })
-  const walked = readThings({ draft: preview(scene.draft, before), items, postfix: languages[scene.language].basics.nounFirst })
+  const walked = readThings({ draft: preview(known, sets.patches), items, postfix, setsTold: sets.taken.size > 0 })
   const found = placeStones(scene.before, walked, stones)
   const things = found.draft
   const [first = 'jersey'] = Object.keys(things.garments)
@@ -167,7 +171,7 @@ const readGoods = (
   const counted = [...changed.patches, ...countedPatches(scene.draft, things, { terms, counted: changed.fresh })]
   return {
     things,
-    patches: [...found.patches, ...cloth, ...swapped, ...loose.patches, ...counted],
+    patches: [...sets.patches, ...found.patches, ...cloth, ...swapped, ...loose.patches, ...counted],
     open: [...found.open, ...loose.open, ...changed.open],
   }
 }

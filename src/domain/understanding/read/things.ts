@@ -192,7 +192,12 @@ const step = (walk: Walk, item: Item, at: number): void => {
   describe(walk, item, at)
 }
 
-type Start = { readonly draft: Draft; readonly items: readonly Item[]; readonly postfix: boolean }
+type Start = {
+  readonly draft: Draft
+  readonly items: readonly Item[]
+  readonly postfix: boolean
+  readonly setsTold: boolean
+}
 
 const garmentsNamed = ({ draft, items }: Start): number => {
   const roles = new Set(items.flatMap((item) => (item.kind === 'role' ? [item.id] : [])))

@@ -45,6 +45,8 @@ export type Walk = {
   /** Garments that this message named first. */
   readonly fresh: Set<string>
   readonly several: boolean
+  /** Home and away were told apart in this message before the walk. */
+  readonly setsTold: boolean
   lastPlaces: readonly PlaceId[]
   /** "On the back: …": the side of what is listed behind it. */
   label: Spot | null
