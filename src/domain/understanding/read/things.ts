@@ -3,7 +3,8 @@ import type { Draft } from '../draft.ts'
 import type { Patch } from '../patch.ts'
 import { listed } from '../words/languages.ts'
 import { makeAllAlike } from './all-alike.ts'
-import { garmentIds, hearGarment, hearRole } from './hear-garment.ts'
+import { isSeveral, type Start } from './garments-named.ts'
+import { hearGarment, hearRole } from './hear-garment.ts'
 import { hearContent, hearOutline, hearStones, hearText, hearWord, takeMake } from './hear-mark.ts'
 import { hearOff } from './hear-off.ts'
 import { heightsBySide } from './heights-by-side.ts'
@@ -192,31 +193,6 @@ const step = (walk: Walk, item: Item, at: number): void => {
   describe(walk, item, at)
 }
 
-type Start = {
-  readonly draft: Draft
-  readonly items: readonly Item[]
-  readonly postfix: boolean
-  readonly setsTold: boolean
-}
-
-const garmentsNamed = ({ draft, items }: Start): number => {
-  const roles = new Set(items.flatMap((item) => (item.kind === 'role' ? [item.id] : [])))
-  const kinds = new Set(items.flatMap((item) => (item.kind === 'garment' ? [garmentIds[item.id]] : [])))
-  if (roles.size > 0) kinds.delete('jersey')
-  return new Set([...Object.keys(draft.garments), ...roles, ...kinds]).size
-}
-
-const twoOfAKind = ({ items }: Start): boolean => {
-  const colours = (kind: string) =>
-    items.flatMap((item, at) =>
-      item.kind === 'garment' && item.id === kind
-        ? [items.slice(Math.max(0, at - 3), at).find((one) => one.kind === 'colour')?.key]
-        : [],
-    )
-  if (items.some((item) => item.kind === 'garment' && item.another === true)) return true
-  return Object.keys(garmentIds).some((kind) => new Set(colours(kind).filter((colour) => colour !== undefined)).size > 1)
-}
-
 /** Reads garments and what goes on them out of a message: which thing each colour, place, height and stone is meant for. */
 export const readThings = (given: Start): ThingsFound => {
   const items = withLeftOff(withLeftOut(heightsBySide(withoutPassing(given.items), given.draft)))
@@ -235,7 +211,7 @@ export const readThings = (given: Start): ThingsFound => {
     groups: [],
     waiting: [],
     fresh: new Set(),
-    several: garmentsNamed(start) > 1 || twoOfAKind(start),
+    several: isSeveral(start),
     lastPlaces: [],
     label: null,
     only: false,
