@@ -4,6 +4,7 @@ import type { Open } from '../conversation.ts'
 import type { Draft } from '../draft.ts'
 import type { Patch } from '../patch.ts'
 import { listed } from '../words/languages.ts'
+import { daysBeforeEvent } from './before-game.ts'
 import type { WhenFound } from './day-parts.ts'
 import { hourAt } from './hours.ts'
 import { sendsLater } from './later.ts'
@@ -71,6 +72,19 @@ const roleOf = (tokens: readonly Token[], from: number, to: number): Role => {
   return game ? 'game' : 'need'
 }
 
+/** "Need them by Friday for a game on Saturday": of two days of a clause that speaks of both, each is what the last such word before it says. */
+const apart = (tokens: readonly Token[], mentions: readonly Mention[]): readonly Mention[] =>
+  mentions.map((one) => {
+    const clause = clauseAt(tokens, one.from, one.to)
+    const days = mentions.filter(
+      (other) => other.kind === 'day' && clause.some(({ start }) => start === tokens[other.from]?.start),
+    )
+    if (one.role !== 'both' || days.length < 2) return one
+    const before = clause.filter(({ start }) => start < (tokens[one.from]?.start ?? 0)).map(keyOf)
+    const isGame = before.findLastIndex((key) => gameWords.has(key)) > before.findLastIndex((key) => needWords.has(key))
+    return { ...one, role: isGame ? 'game' : 'need' }
+  })
+
 type Scan = { readonly today: string; readonly language: Language; readonly bare: boolean }
 
 const mentionsOf = (tokens: readonly Token[], scan: Scan): readonly Mention[] => {
@@ -89,7 +103,7 @@ const mentionsOf = (tokens: readonly Token[], scan: Scan): readonly Mention[] =>
     mentions.push(early ? { ...found, hours: found.hours.slice(0, 1), role } : { ...found, role })
     at = found.to
   }
-  return mentions
+  return apart(tokens, mentions)
 }
 
 /** An event named only by a weekday or a day of the month comes on or after the day the garments are needed. */
@@ -108,9 +122,12 @@ const sameDateLater = (day: string, need: string | undefined): string => {
 
 const bareLength = 2
 
+const gameOf = (mentions: readonly Mention[]): Extract<Mention, { kind: 'day' }> | undefined =>
+  mentions.flatMap((one) => (one.kind === 'day' && (one.role === 'game' || one.role === 'both') ? [one] : [])).at(-1)
+
 const gamePatches = (tokens: readonly Token[], mentions: readonly Mention[], need: string | undefined): readonly Patch[] => {
-  const game = mentions.filter((one) => one.kind === 'day' && (one.role === 'game' || one.role === 'both')).at(-1)
-  const [day] = game?.kind === 'day' ? game.days : []
+  const game = gameOf(mentions)
+  const [day] = game?.days ?? []
   if (game === undefined || day === undefined) return []
   const bare = game.to - game.from <= bareLength
   const numbered = tokens.slice(game.from, game.to).some((token) => token.kind === 'number')
@@ -181,7 +198,9 @@ export const readDates = (tokens: readonly Token[], scene: Scene): DatesFound =>
   const counted = mentions.some((mention) => mention.kind === 'day')
     ? null
     : relativeDay(withoutLater(scene.text), `${scene.today}T12:00`, scene.language)
-  const days = day?.days ?? (counted === null ? [] : [counted])
+  const dated = ({ from, to }: Mention): boolean => tokens.slice(from, to).some((token) => /\d/.test(token.text))
+  const event = { beside: gameOf(mentions.filter(dated))?.days[0], known: scene.draft.gameDay }
+  const days = day === undefined ? (counted === null ? [] : [counted]) : daysBeforeEvent(tokens, day, event)
   const hours = hour?.hours ?? []
   const sure: readonly Patch[] = [
     { path: ['day'], value: single(days) },

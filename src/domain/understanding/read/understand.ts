@@ -14,6 +14,7 @@ import { chosenHue } from './chosen-hue.ts'
 import { readFaces } from './faces.ts'
 import { askHalves } from './halved-names.ts'
 import { spreadHeadings } from './headings.ts'
+import { spreadRows } from './inline-rows.ts'
 import { asksSomething, readIntent, withoutAsking } from './intents.ts'
 import { joinLabelled } from './labelled-lines.ts'
 import { languageOf } from './language.ts'
@@ -192,7 +193,7 @@ const asTakenBack = (back: TakenBack): Partial<Understood> =>
 /** Everything that one message says: what it changes, what it leaves open, what it asks, whether it signs. Any text is safe. */
 export const understand = (raw: string, conversation: Conversation, context: Context): Understood => {
   const { text: clean, cut } = cleanText(raw)
-  const text = spreadBySize(spreadHeadings(joinLabelled(clean))).replace(hyphenSize, ' ')
+  const text = spreadBySize(spreadHeadings(spreadRows(joinLabelled(clean)))).replace(hyphenSize, ' ')
   const told = conversation.settled ? conversation.language : languageOf(text)
   const language = told ?? conversation.language
   const lexicon = lexiconFor(context.shop, language)
