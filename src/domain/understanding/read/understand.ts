@@ -6,6 +6,7 @@ import type { Draft } from '../draft.ts'
 import { type Patch, preview } from '../patch.ts'
 import { type Intent, nothing, type Understood } from '../understood.ts'
 import { spoken } from '../words/languages.ts'
+import { isOfAges, readAgeAnswer } from './age-answer.ts'
 import { readAges } from './ages.ts'
 import { readAnswer } from './answers.ts'
 import { readApart } from './apart.ts'
@@ -68,6 +69,7 @@ const choosing: readonly string[] = [
 const isChosen = (code: string, text: string): boolean =>
   choosing.includes(code) && (code !== 'count' || tokensOf(text).length <= 4)
 
+const ageQuestions: readonly string[] = ['ask-ages', 'ask-ages-rows']
 const rosterQuestions: readonly string[] = ['ask-roster', 'ask-sizes', 'ask-names', 'ask-numbers']
 
 const teamIn = (text: string, tokens: readonly Token[], context: Scene): string | null => {
@@ -149,11 +151,7 @@ const readOrder = ({
     asked,
     shouted: isShouted(text),
   })
-  const after = preview(start, prose.patches)
-  const ages = readAges(roster.rest, {
-    draft: after,
-    asked: prose.patches.length + merged.length === 0 ? (asked?.code ?? null) : null,
-  })
+  const ages = readAges(roster.rest)
   const all = [...special, ...prose.patches, ...apart.patches, ...ages, ...readLater(roster.rest)]
   const answered =
     asked !== null && prose.open.length === 0 && (all.length === 0 || isChosen(asked.code, text))
@@ -190,6 +188,10 @@ const changesNothing = ({ patches, open }: Pick<Understood, 'patches' | 'open'>)
 const asTakenBack = (back: TakenBack): Partial<Understood> =>
   back.kind === 'undo' ? { intent: { kind: 'undo' } } : { patches: back.patches }
 
+/** What is told of ages where they were asked, in a message of nothing else. */
+const agesAnswered = (text: string, { asked, draft }: Conversation, lexicon: Scene['lexicon']): readonly Patch[] =>
+  ageQuestions.includes(asked?.code ?? '') && isOfAges(text, lexicon) ? readAgeAnswer(text, draft) : []
+
 /** Everything that one message says: what it changes, what it leaves open, what it asks, whether it signs. Any text is safe. */
 export const understand = (raw: string, conversation: Conversation, context: Context): Understood => {
   const { text: clean, cut } = cleanText(raw)
@@ -216,6 +218,8 @@ export const understand = (raw: string, conversation: Conversation, context: Con
     const asked = readOrder({ text: withoutAsking(text), conversation: { ...conversation, asked: null }, context, language })
     return { ...base, variant: asked.open.length === 0 ? asked.patches : [] }
   }
+  const answered = agesAnswered(text, conversation, lexicon)
+  if (answered.length > 0) return { ...base, patches: answered }
   const read = (words: string) => readOrder({ text: words, conversation, context, language })
   const plain = base.signing === null ? text : withoutGoing(text)
   const { order, patches, open, unheard } = readAll(plain, read, { conversation, lexicon })

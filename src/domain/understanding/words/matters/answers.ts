@@ -38,7 +38,9 @@ export type AnswerPhrases = Phrases<
 
 /**
  * The players' ages: grown up, children, years with a range between; `group` says that years are everybody's, `all … between` that
- * bare figures are; who is 12 or younger in answer to that question, none, all or some.
+ * bare figures are; who is 12 or younger in answer to that question, none, all or some; `agreed` is a bare yes to it. Said in figures: from one `up` or `down`
+ * (behind it), `over`, `under` or at `least` one (before it), a `division` by age (with a group for the figure before or behind its sign), a
+ * `grade` of school, schools of both ages (`mixed`), whom an age is told of (`aged`), and those who are left (`others`).
  */
 export type AgePhrases = Phrases<
   | 'grownUp'
@@ -54,8 +56,19 @@ export type AgePhrases = Phrases<
   | 'nobody'
   | 'everybody'
   | 'older'
+  | 'agreed'
   | 'some'
   | 'underThree'
+  | 'up'
+  | 'down'
+  | 'over'
+  | 'under'
+  | 'least'
+  | 'division'
+  | 'grade'
+  | 'mixed'
+  | 'aged'
+  | 'others'
 >
 
 /**
