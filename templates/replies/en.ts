@@ -355,6 +355,7 @@ export const en = {
       return `“${quote}”: ${show.money(total)}.${beside}${when} Nothing is changed unless you choose it.`
     },
     'variant-refused': ({ quote }) => `“${quote}”: that cannot be made, and the order stays as it is. This is why:`,
+    'no-hurry': () => 'No hurry. Nothing is made before you sign, and what you have told me is kept.',
     'kept-as-is': () => 'Good, the order stays as it was shown.',
     care: () =>
       'Turn them inside out, wash cold or warm without softener or bleach, hang them up or dry on low: a hot dryer lets vinyl and stones come off. Do not iron on the print. The first wash is not before the day printed on your care card; the shop gives you the card with the order. The label in the garment goes before all this.',

@@ -383,6 +383,7 @@ export const es = {
       return `«${quote}»: ${show.money(total)}.${beside}${when} Nada cambia si usted no lo elige.`
     },
     'variant-refused': ({ quote }) => `«${quote}»: así no se puede hacer, y el pedido queda como está. La razón:`,
+    'no-hurry': () => 'Sin prisa. No se hace nada antes de que usted apruebe, y lo que me ha dicho queda guardado.',
     'kept-as-is': () => 'Bien, el pedido queda como se lo mostré.',
     care: () =>
       'Voltéelas al revés, lave con agua fría o tibia sin suavizante ni cloro, y cuélguelas o séquelas a baja temperatura: la secadora caliente despega el vinilo y las piedras. No planche sobre el estampado. La primera lavada no es antes del día que dice su tarjeta de cuidado; la tienda se la da con el pedido. La etiqueta de la prenda manda sobre todo esto.',

@@ -21,6 +21,7 @@ const reply = (
     | 'greeting'
     | 'care'
     | 'kept-as-is'
+    | 'no-hurry'
     | 'thanks'
     | 'off-topic'
     | 'rude'
@@ -81,6 +82,8 @@ const hearIntent = (conversation: Conversation, intent: Intent, context: Context
       })
     case 'complaint':
       return noteComplaint(conversation, intent.complaint, false)
+    case 'waits':
+      return only(conversation, [reply('no-hurry')])
     case 'care':
     case 'thanks':
     case 'rude':

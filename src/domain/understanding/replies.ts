@@ -127,6 +127,8 @@ export type Replies = {
   }
   'variant-refused': { readonly quote: string }
   'kept-as-is': Record<never, never>
+  /** Who wants to look or ask first. */
+  'no-hurry': Record<never, never>
   care: Record<never, never>
 }
 export type ReplyCode = keyof Replies

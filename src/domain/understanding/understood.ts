@@ -18,6 +18,7 @@ export type Intent =
         | 'photo'
         | 'person'
         | 'undo'
+        | 'waits'
         | 'cancel'
         | 'start-over'
         | 'yes'

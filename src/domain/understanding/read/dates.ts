@@ -66,9 +66,11 @@ const roleOf = (tokens: readonly Token[], from: number, to: number): Role => {
   if (isTakenBack(tokens, from)) return 'aside'
   const keys = near(tokens, from, to).map(keyOf)
   if (keys.some((key) => asideWords.has(key)) || sendsLater(keys.join(' '))) return 'aside'
+  const needed = keys.some((key) => said.needs.includes(key))
+  if (!needed && keys.some((key) => said.doing.includes(key))) return 'aside'
   const game = keys.some((key) => gameWords.has(key))
   const need = keys.some((key) => needWords.has(key))
-  if (game && need && keys.some((key) => said.needs.includes(key))) return 'both'
+  if (game && need && needed) return 'both'
   return game ? 'game' : 'need'
 }
 

@@ -30,6 +30,7 @@ const simple: readonly (readonly [Exclude<Intent['kind'], 'order' | 'complaint' 
   ['start-over', anyOf(said.startOver)],
   ['cancel', anyOf(said.cancel)],
   ['person', anyOf(said.person)],
+  ['waits', new RegExp(`^(?:${said.hesitates}[,.! ]+)*${said.waits}${ends}`)],
   ['thanks', new RegExp(`^${said.thanks}${ends}`)],
   ['greeting', new RegExp(`^${said.greets}(?: ${said.greetsMore})*[.!, ]*$`)],
   ['yes', new RegExp(`^${said.yes}(?: ${said.yesMore})*${ends}`)],

@@ -6,12 +6,12 @@ const said = spoken.signing
 
 /** Words that approve, in full sentences; a thumb, a heart or praise never does. */
 const approves = anyOf(said.approves)
-const praises: readonly RegExp[] = [anyOf(said.praises), /\p{Extended_Pictographic}/u]
+const praises: readonly RegExp[] = [anyOf(said.praises), new RegExp(`^${said.agrees}[.! ]*$`), /\p{Extended_Pictographic}/u]
 const withheld = anyOf(said.withheld)
 
 /** Whether a message signs: clear words and no reservation; anything near it is unclear. */
 export const readSigning = (text: string): Signing => {
-  const folded = fold(text)
+  const folded = fold(text).trim()
   const clear = approves.test(folded)
   if (clear && !withheld.test(folded) && !folded.includes('?')) return 'clear'
   return clear || praises.some((pattern) => pattern.test(folded)) ? 'unclear' : null

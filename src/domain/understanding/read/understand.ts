@@ -35,7 +35,7 @@ import { sizeAt } from './sizes.ts'
 import { addPlayers } from './table.ts'
 import { readTakenBack, type TakenBack } from './taken-back.ts'
 import { readTeam } from './team.ts'
-import { fold, type Token, tokensOf } from './tokens.ts'
+import { anyOf, fold, type Token, tokensOf } from './tokens.ts'
 
 /** Intents of which nothing is taken into the order. */
 const aside: readonly string[] = [
@@ -175,12 +175,14 @@ const isOwnSpelling = (intent: Intent, { draft, signed }: Conversation): boolean
 /** "Kim-M", "Lee-XL": a size joined to a name by a hyphen. */
 const hyphenSize = /(?<=\p{Ll})-(?=(?:[YAW]?(?:XS|S|M|L|XL)|[2-4]XL)(?:[\s,;.]|$))/gu
 
-/** Words of nothing that is made here: no term of the trade, no size, nobody of the list. */
+const business = anyOf(spoken.intents.business)
+
+/** Words of nothing that is made here, nor of an order: no term of the trade, no size, nobody of the list. */
 const isStrange = (text: string, draft: Draft, lexicon: Scene['lexicon']): boolean => {
   const tokens = tokensOf(text)
   const idle = termsOf(lexicon, tokens).every(({ meaning }) => idleTerms.includes(meaning.kind))
   const sized = [...tokens.keys()].some((at) => sizeAt(tokens, at)?.size !== undefined)
-  return tokens.length > 2 && idle && !sized && refsIn(tokens, draft.rows).length === 0
+  return tokens.length > 2 && idle && !business.test(fold(text)) && !sized && refsIn(tokens, draft.rows).length === 0
 }
 
 const changesNothing = ({ patches, open }: Pick<Understood, 'patches' | 'open'>): boolean => patches.length + open.length === 0

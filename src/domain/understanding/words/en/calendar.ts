@@ -97,6 +97,7 @@ export const enDays: DayPhrases = {
     ],
     ...['tryouts'],
   ],
+  doing: ['confirm', 'check', 'know', 'call', 'decide', 'ask', 'talk', 'pay', 'think', 'tell'],
   within: ['in', 'within'],
   about: ['about'],
   span: ['days?', 'weeks?', 'months?'],

@@ -9,6 +9,25 @@ export const esSigning: SigningPhrases = {
     ...['perfecto', 'adelante', 'se ve (?:bien|padre|genial|chido)', 'esta (?:bien|perfecto|padre)'],
     ...['todo (?:bien|perfecto|correcto)', 'me gusta', 'excelente', 'dale', 'sale', 'va', 'si'],
   ],
+  agrees: [
+    ...[
+      '(?:ya )?(?:imprima(?:n)?l[oa]s?|hag?(?:a|an)l[oa]s?|mande(?:n)?l[oa]s?)(?: por favor)?',
+      'de acuerdo',
+      'listo',
+      'andale',
+      'orale',
+      'jalo',
+    ],
+    ...[
+      '(?:muy|esta) bien(?: gracias)?',
+      '(?:esta |es )?correcto',
+      'ok',
+      'sale y vale',
+      'va que va',
+      'asi (?:mero|esta bien)',
+      'claro(?: que si)?',
+    ],
+  ],
   withheld: [
     ...['pero', 'excepto', 'menos', 'salvo', 'aunque', 'nomas que', 'solo que', 'si me', 'cuando', 'todavia no', 'aun no'],
     ...['no (?:lo |la )?(?:apruebo|firmo|autorizo)', 'casi'],

@@ -86,6 +86,7 @@ export type DayPhrases = Phrases<
   | 'need'
   | 'needs'
   | 'aside'
+  | 'doing'
   | 'within'
   | 'about'
   | 'span'

@@ -1,0 +1,67 @@
+import { expect, test } from 'vitest'
+import { play } from './corpus.ts'
+import { starterShop } from './starter-shop.ts'
+
+/** What is said to a proof and signs nothing: who wants to look first is not hurried, who agrees in other words is asked to be sure. */
+const shop = await starterShop()
+
+const bases = {
+  en: [
+    '3 navy mesh soccer jerseys for the Marsh Harriers, white numbers on the back, need them Dec 12 at 5pm, Dana Whitlow ordering\n1 Ana YM\n2 Bea YM\n12 Cleo YL',
+    'all 13 or older',
+  ],
+  es: [
+    '3 jerseys de futbol de malla azul marino para los Gavilanes de Anáhuac, numeros blancos atras, los necesito el 12 de diciembre a las 5 de la tarde, soy Dana Ortiz\n1 Ana YM\n2 Bea YM\n12 Cleo YL',
+    'nadie es menor de 13',
+  ],
+} as const
+
+const answerTo = (language: 'en' | 'es', word: string) => {
+  const says = [...bases[language], word]
+  const now = '2026-11-20T10:00'
+  const { wants, replies, composed } = play({ id: 'sure', now, language, says, facts: [], signed: true }, shop)
+  const before = play({ id: 'sure', now, language, says: bases[language], facts: [] }, shop)
+  const changed = composed.order.needBy !== before.composed.order.needBy || replies.some(({ code }) => code === 'changed')
+  return { code: replies.at(-1)?.code, signed: wants.some(({ kind }) => kind === 'sign-off'), changed }
+}
+
+const waits = {
+  en: [
+    'not yet',
+    'wait',
+    'hold on',
+    'let me check with the coach',
+    "I'll confirm tomorrow",
+    "don't print it yet",
+    'ok let me think',
+  ],
+  es: ['todavía no', 'espérame tantito', 'déjame checar', 'mañana te confirmo', 'lo platico con el entrenador', 'un momento'],
+} as const
+
+const agrees = {
+  en: [
+    'yes',
+    'looks great!',
+    'print it',
+    'we are good to go',
+    'that works',
+    'confirmed',
+    'do it',
+    'this is right',
+    'all set',
+    'fine',
+    'k',
+  ],
+  es: ['sí', 'perfecto', 'imprímanlo', 'de acuerdo', 'listo', 'ándale', 'muy bien gracias', 'así está bien'],
+} as const
+
+const cases = (table: { readonly en: readonly string[]; readonly es: readonly string[] }) =>
+  (['en', 'es'] as const).flatMap((language) => table[language].map((word) => [language, word] as const))
+
+test.each(cases(waits))('%s: "%s" waits', (language, word) => {
+  expect(answerTo(language, word)).toEqual({ code: 'no-hurry', signed: false, changed: false })
+})
+
+test.each(cases(agrees))('%s: "%s" is asked to be sure', (language, word) => {
+  expect(answerTo(language, word)).toEqual({ code: 'not-signed-unclear', signed: false, changed: false })
+})
