@@ -1,7 +1,8 @@
 import { listed } from '../words/languages.ts'
 import type { Term } from './lexicon.ts'
 import { type SizeFound, sizeAt } from './sizes.ts'
-import { isNumber, isWord, type Token } from './tokens.ts'
+import { stated } from './statements.ts'
+import { isCapital, isEnd, isNumber, isWord, type Token } from './tokens.ts'
 
 export type Scene = { readonly tokens: readonly Token[]; readonly terms: readonly Term[] }
 
@@ -133,6 +134,33 @@ const byAmount = (scene: Scene, at: number): Said | null => {
 }
 
 const raising: readonly string[] = listed.anew.raising
+
+/** "otra", "another", "one for …", "una extra": one piece more, some words before its size. */
+const isOneMore = (tokens: readonly Token[], at: number): boolean => {
+  const next = tokens[at + 1]
+  if (isWord(next, ...listed.changes.sizeNoun)) return false
+  const single = isWord(tokens[at], ...listed.clauses.single, ...listed.players.one)
+  const besides = isWord(next, ...listed.changes.hands, ...more) && sizeAt(tokens, at + 1) === null
+  return isWord(tokens[at], ...listed.anew.another) || (single && besides)
+}
+
+/** "otra igual de hombre en 3XL", "one for my mother in law, womens XL": the size of one piece more; none where somebody is named. */
+const oneMoreAt = ({ tokens }: Scene, at: number): Said | null => {
+  if (!isOneMore(tokens, at)) return null
+  for (let next = at + 1; next < at + 9; next += 1) {
+    const size = sizeAt(tokens, next)
+    if (size?.size !== undefined) return { size, amount: 1, by: true }
+    const token = tokens[next]
+    if (token === undefined || isEnd(token) || isNumber(token) || isCapital(token)) return null
+  }
+  return null
+}
+
+/** Pieces that are told one by one, besides those that are counted. */
+export const oneMores = (scene: Scene): readonly Said[] => {
+  const tokens = stated(scene.tokens)
+  return [...tokens.keys()].flatMap((at) => oneMoreAt({ ...scene, tokens }, at) ?? [])
+}
 
 /** Every amount of a size that a message says anew. */
 export const saidAnew = (scene: Scene): readonly Said[] =>

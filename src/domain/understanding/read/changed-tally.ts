@@ -2,7 +2,7 @@ import type { Open } from '../conversation.ts'
 import type { Draft } from '../draft.ts'
 import type { Patch } from '../patch.ts'
 import { listed } from '../words/languages.ts'
-import { type Said, type Scene, saidAnew } from './amounts-anew.ts'
+import { oneMores, type Said, type Scene, saidAnew } from './amounts-anew.ts'
 import type { Counted } from './tally.ts'
 import type { Token } from './tokens.ts'
 
@@ -54,11 +54,22 @@ const adding: readonly string[] = listed.anew.adding
 
 const isSaid = (tokens: readonly Token[], words: readonly string[]): boolean => tokens.some((token) => words.includes(token.key))
 
+/** Pieces that are put to those of their size and cut; of others they are lines of their own. */
+const added = (before: Draft, counted: readonly Counted[]): TallyChange => {
+  const known = counted.map((one) => ({ one, found: exactly(before, one).filter(([, { fit }]) => fit === one.fit) }))
+  return {
+    patches: known.flatMap(({ one, found }) => found.map((entry) => patchOf(entry, { amount: one.quantity, by: true }))),
+    open: [],
+    fresh: known.flatMap(({ one, found }) => (found.length === 0 ? [one] : [])),
+  }
+}
+
 /** Sizes counted once more without a word of what they were: changed, added or asked, by the words around them. */
 const countedAgain = (before: Draft, scene: Scene, counted: readonly Counted[]): TallyChange => {
   const { tokens } = scene
   const [adds, changes] = [isSaid(tokens, adding), isSaid(tokens, changing)]
-  if (Object.keys(before.garments).length > 1 || (adds && !changes)) return { patches: [], open: [], fresh: counted }
+  if (Object.keys(before.garments).length > 1) return { patches: [], open: [], fresh: counted }
+  if (adds && !changes) return added(before, counted)
   const quote = quoteOf(tokens)
   const known = counted.map((one) => ({ one, found: exactly(before, one) }))
   const whole = new Set(known.flatMap(({ found }) => found.map(([key]) => key))).size === Object.keys(before.tally).length
@@ -86,12 +97,22 @@ const quoteOf = (tokens: readonly Token[]): string =>
     .join(' ')
     .slice(0, 80)
 
+/** Pieces told one by one of sizes that nothing else of the message speaks of. */
+const besides = (scene: Scene, others: readonly Pick<Said, 'size'>[], counted: readonly Counted[]): readonly Said[] =>
+  oneMores(scene).filter(
+    ({ size }) => !others.some((one) => one.size.size === size.size) && !counted.some((one) => one.size === size.size),
+  )
+
+const asCounted = ({ size, amount }: Said): Counted => ({ size: size.size, fit: size.fit, quantity: amount, garment: null })
+
 /** Amounts of sizes that were counted before, said otherwise; where two cuts of a size, or two amounts, may be meant it is asked. */
 export const readChangedTally = (before: Draft, scene: Scene, counted: readonly Counted[]): TallyChange => {
   if (Object.keys(before.tally).length === 0) return { patches: [], open: [], fresh: counted }
-  const known = saidAnew(scene)
-    .map((one) => ({ one, found: meant(before, one) }))
-    .filter(({ found }) => found.length > 0)
+  const anew = saidAnew(scene)
+  const single = besides(scene, anew, counted)
+  const all = [...anew, ...single].map((one) => ({ one, found: meant(before, one) }))
+  const known = all.filter(({ found }) => found.length > 0)
+  const fresh = all.filter(({ one, found }) => found.length === 0 && single.includes(one)).map(({ one }) => asCounted(one))
   const others = counted.filter(({ size }) => !known.some(({ one }) => one.size.size === size))
   const again = countedAgain(before, scene, others)
   return {
@@ -103,6 +124,6 @@ export const readChangedTally = (before: Draft, scene: Scene, counted: readonly 
       ...known.flatMap(({ one, found }) => (found.length > 1 ? [whichCut(found, one, quoteOf(scene.tokens))] : [])),
       ...again.open,
     ],
-    fresh: again.fresh,
+    fresh: [...again.fresh, ...fresh],
   }
 }

@@ -70,10 +70,19 @@ const isSecondHue = (walk: Walk, id: string, item: Hue): boolean => {
   return !walk.items.slice(Math.max(0, at - 6), at).some(anew)
 }
 
+/** "Puro cristal, sin vinil": what no vinyl is of is stones. */
+const isWithoutVinyl = (walk: Walk): boolean =>
+  walk.items.some((item, at) => item.kind === 'vinyl' && walk.items[at - 1]?.kind === 'no')
+
 const colourMark = (walk: Walk, item: Hue): void => {
   if (isGarmentsHue(walk, item)) return
   const groups = currentGroups(walk)
   const stony = groups.filter((group) => group.style.stones !== undefined && group.style.stones.wanted !== false)
+  const bare = groups.filter((group) => group.style.vinyl === false || isWithoutVinyl(walk))
+  if (stonesOnly.includes(item.id) && stony.length === 0 && bare.length > 0) {
+    for (const group of bare) Object.assign(stonesOf(group), { wanted: true, colour: item.id })
+    return
+  }
   if (stonesOnly.includes(item.id) && stony.length > 0) {
     for (const group of stony) stonesOf(group).colour = item.id
     return

@@ -33,7 +33,7 @@ const garmentOf = ({ meaning }: Term, draft: Draft): string | null => {
   return id !== null && draft.garments[id] !== undefined && draft.garments[`${id}-2`] === undefined ? id : null
 }
 
-/** "Las polos son 3, no 2", "polos should be 4": how many of a garment of the order there shall be; its counted sizes are told apart elsewhere. */
+/** "Las polos son 3, no 2", "polos should be 4": how many of a garment of the order there shall be; where several of its sizes are counted they are told apart elsewhere. */
 export const readGarmentCounts = (tokens: readonly Token[], terms: readonly Term[], draft: Draft): Change => {
   for (const term of terms) {
     const id = garmentOf(term, draft)
@@ -42,9 +42,12 @@ export const readGarmentCounts = (tokens: readonly Token[], terms: readonly Term
     while (at < term.to + 3 && isWord(tokens[at], ...listed.changes.turning, ...listed.things.are, ...listed.rosters.weAre))
       at += 1
     const found = at === term.to ? null : amountAt(tokens, terms, at)
-    const counted = Object.values(draft.tally).some((entry) => entry.garment === id)
-    if (found === null || counted || !ends(tokens[found.to])) continue
-    const patches: readonly Patch[] = [{ path: ['garments', id, 'count'], value: found.amount }]
+    const [line, ...lines] = Object.entries(draft.tally).filter(([, entry]) => entry.garment === id)
+    if (found === null || lines.length > 0 || !ends(tokens[found.to])) continue
+    const patches: readonly Patch[] = [
+      { path: ['garments', id, 'count'], value: found.amount },
+      ...(line === undefined ? [] : [{ path: ['tally', line[0], 'quantity'], value: found.amount }]),
+    ]
     return { ...nothing, patches, taken: span(term.from, pastOld(tokens, terms, found.to)) }
   }
   return nothing

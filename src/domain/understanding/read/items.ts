@@ -4,7 +4,7 @@ import type { Meaning, Spot } from '../words/word-list.ts'
 import type { Term } from './lexicon.ts'
 import { cutAt, sizeAt } from './sizes.ts'
 import { isNumber, isWord, type Token } from './tokens.ts'
-import { quoteAt, shoutAt, titleAt } from './written.ts'
+import { isToldText, quoteAt, shoutAt, titleAt } from './written.ts'
 
 /** What is of every player. */
 export type Content = Extract<Meaning, { kind: 'content' }>['id']
@@ -177,7 +177,9 @@ export const itemsOf = (sentence: Sentence): readonly Item[] => {
   for (const [at, token] of tokens.entries()) {
     if (at < next) continue
     const term = terms.get(at)
-    const item = sizeItem(tokens, term, at) ?? longItem(sentence, terms, at) ?? termItem(tokens, term) ?? plainItem(token, at)
+    const told = !sentence.shouted && isToldText(tokens, at) ? longItem(sentence, terms, at) : null
+    const own = told ?? sizeItem(tokens, term, at) ?? longItem(sentence, terms, at)
+    const item = own ?? termItem(tokens, term) ?? plainItem(token, at)
     const parts = withItsNumber(sentence, terms, item)
     items.push(...parts)
     next = item.to

@@ -1,4 +1,5 @@
 import { listed } from '../words/languages.ts'
+import { isAdd } from './change.ts'
 import { isCapital, type Token } from './tokens.ts'
 
 /** Words that stand in sentences about orders and hardly in a name. */
@@ -9,4 +10,4 @@ const changeWords: ReadonlySet<string> = new Set(listed.anew.sentence)
 
 /** Whether a word stands in sentences about orders and in no name. */
 export const isSentence = (token: Token): boolean =>
-  sentenceWords.has(token.key) || (changeWords.has(token.key) && !isCapital(token))
+  sentenceWords.has(token.key) || (!isCapital(token) && (changeWords.has(token.key) || isAdd(token)))

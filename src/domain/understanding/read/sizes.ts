@@ -110,6 +110,13 @@ const letteredSize = (tokens: readonly Token[], at: number): SizeFound | null =>
   return size === null || size.fit !== undefined ? null : { ...size, fit: fit ?? 'women' }
 }
 
+/** "de dama en chica", "women's in medium": a size that is led to behind its cut. */
+const pastLink = (tokens: readonly Token[], to: number): number => {
+  let at = to
+  while (at < to + 2 && isWord(tokens[at], ...listed.players.sizeLink)) at += 1
+  return at
+}
+
 /**
  * The size that begins at a token: cut before or after it ("youth medium", "M de niño"), "size" and "talla" skipped. With `loose`
  * the letters s, m, l and g count in small writing too, as in a column of sizes.
@@ -119,7 +126,7 @@ export const sizeAt = (tokens: readonly Token[], from: number, loose = false): S
   const lettered = letteredSize(tokens, at)
   if (lettered !== null) return lettered
   const before = fitAt(tokens, at)
-  const sized = bareSize(tokens, before?.to ?? at, loose || before !== null || at > from)
+  const sized = bareSize(tokens, before === null ? at : pastLink(tokens, before.to), loose || before !== null || at > from)
   if (sized === null) return null
   if (sized.fit !== undefined) return sized
   if (before !== null) return { ...sized, fit: before.fit }

@@ -96,6 +96,18 @@ const isListed = (tokens: readonly Token[]): boolean =>
     return size?.size !== undefined && amountBehind(tokens, size.to, true) !== null
   }).length > 1
 
+/** "en chica 3 de dama": the amount and the cut behind a size that has none. */
+const cutBehind = (
+  tokens: readonly Token[],
+  at: number,
+): { readonly amount: number; readonly fit: Fit; readonly to: number } | null => {
+  const figure = tokens[at]?.text === ':' ? at + 1 : at
+  const amount = /^[1-9]\d{0,2}$/.test(tokens[figure]?.text ?? '') ? Number(tokens[figure]?.text) : null
+  const cut = amount === null ? null : cutAt(tokens, figure + 1)
+  if (amount === null || cut === null || sizeAt(tokens, figure) !== null || sizeAt(tokens, figure + 1) !== null) return null
+  return { amount, fit: cut.fit, to: cut.to }
+}
+
 /** "youth M x2", "YS (2)", "L: 4": the amount behind the size. */
 const sizeFirst = (
   { tokens, taken }: Scene,
@@ -103,8 +115,11 @@ const sizeFirst = (
   listed: boolean,
 ): { readonly found: Omit<Counted, 'garment'>; readonly to: number } | null => {
   const size = taken.has(at) ? null : sizeAt(tokens, at)
-  const behind = size?.size === undefined ? null : amountBehind(tokens, size.to, listed)
-  if (size?.size === undefined || behind === null) return null
+  if (size?.size === undefined) return null
+  const cut = size.fit === undefined ? cutBehind(tokens, size.to) : null
+  if (cut !== null) return { found: { size: size.size, fit: cut.fit, quantity: cut.amount }, to: cut.to }
+  const behind = amountBehind(tokens, size.to, listed)
+  if (behind === null) return null
   return { found: { size: size.size, fit: size.fit, quantity: behind.amount }, to: behind.to }
 }
 

@@ -42,19 +42,40 @@ const isBetween = (tokens: readonly Token[], at: number): boolean =>
   isShouted(tokens[at + 1]) &&
   sizeAt(tokens, at + 1) === null
 
+/** "que digan LLANO GRANDE", "say TEAM ONE": capitals behind a word that tells what to write are written, whatever else they mean. */
+export const isToldText = (tokens: readonly Token[], at: number): boolean => {
+  const told = [':', '"'].includes(tokens[at - 1]?.text ?? '') ? at - 2 : at - 1
+  const lead = isWord(tokens[told], ...small, ...listed.written.leading) ? told - 1 : told
+  return isShouted(tokens[at]) && [told, lead].some((place) => isWord(tokens[place], ...telling))
+}
+
+/** A word that is written where it is told to be, though it is a size or an amount elsewhere; never a size's letters. */
+const isAnyWord = (tokens: readonly Token[], terms: ReadonlyMap<number, Term>, at: number): boolean =>
+  (tokens[at]?.text.length ?? 0) > 3 || (sizeAt(tokens, at) === null && terms.get(at)?.meaning.kind === 'count')
+
+const isShout = (
+  tokens: readonly Token[],
+  terms: ReadonlyMap<number, Term>,
+  { at, told }: { at: number; told: boolean },
+): boolean => {
+  const kind = terms.get(at)?.meaning.kind
+  const free = told && isAnyWord(tokens, terms, at)
+  return (
+    isShouted(tokens[at]) && (sizeAt(tokens, at) === null || free) && (isText(tokens, terms, at) || (free && kind === 'count'))
+  )
+}
+
 /** A run of shouted words: what is to be written, unless everything is shouted. */
 export const shoutAt = (tokens: readonly Token[], terms: ReadonlyMap<number, Term>, at: number): number => {
+  const told = isToldText(tokens, at)
   let to = at
-  while (
-    (to > at && isBetween(tokens, to)) ||
-    (isShouted(tokens[to]) && sizeAt(tokens, to) === null && isText(tokens, terms, to))
-  ) {
+  while ((to > at && isBetween(tokens, to)) || isShout(tokens, terms, { at: to, told })) {
     to += 1
     if (to > at && isWrittenFigure(tokens, to)) to += 1
   }
   const words = tokens.slice(at, to)
   const only = words.length === 1 ? words[0] : undefined
-  if (only !== undefined && (notText.includes(only.key) || isReference(tokens, at) || endsName(tokens, at))) return at
+  if (only !== undefined && ((notText.includes(only.key) && !told) || isReference(tokens, at) || endsName(tokens, at))) return at
   if (only !== undefined && only.text.length <= 3 && !isToldToWrite(tokens, terms, at)) return at
   if (words.length === 0) return to
   if (isYear(tokens[to])) return to + 1

@@ -19,6 +19,7 @@ export const enAnew: AnewPhrases = {
   ends: ['and', 'please', 'now'],
   more: ['more', 'extra', 'additional'],
   fewer: ['less', 'fewer'],
+  another: ['another'],
   moreOf: ['a', 'to', 'of'],
   raising: ['add'],
   changing: [

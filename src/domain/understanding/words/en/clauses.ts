@@ -163,7 +163,7 @@ export const enClauses: ClausePhrases = {
   ],
   more: ['more', 'additional', 'another'],
   fewer: ['fewer', 'less'],
-  single: ['one', 'a'],
+  single: ['one', 'a', 'an'],
   plural: ['the', 'all', 'those'],
   newcomer: [
     'add',

@@ -60,6 +60,7 @@ export const enPlayers: PlayerPhrases = {
   forEachDoes: ['gets?', 'needs?', 'wants?', 'too', 'also'],
   extra: ['extra', 'x'],
   cutLead: [],
+  sizeLink: ['in', 'size'],
   sizeLead: ['size', 'sz'],
   openers: [
     ...['need', 'we', 'the', 'they', 'please', 'thanks', 'thank', 'i', "i'm", 'can', 'add', 'also', 'all'],

@@ -11,6 +11,7 @@ export const enWritten: WrittenPhrases = {
   writing: ['put', 'says', 'say', 'saying', 'print', 'read', 'reads', 'letters'],
   isIn: ['is', 'in'],
   telling: ['say', 'says', 'saying', 'read', 'reads', 'word', 'words'],
+  leading: ['just', 'simply'],
   reported: ['say', 'says', 'saying', 'read', 'reads', 'that', 'team', 'name', 'club', 'school', 'company', 'business'],
   small: ['of', 'the', '&', 'and', 'n'],
 }

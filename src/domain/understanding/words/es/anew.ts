@@ -19,6 +19,7 @@ export const esAnew: AnewPhrases = {
   ends: ['y', 'por', 'ahora'],
   more: ['mas', 'otra', 'otras', 'otro', 'otros'],
   fewer: ['menos'],
+  another: ['otra', 'otro'],
   moreOf: ['a'],
   raising: [
     ...['sumele', 'sumale', 'sumenle', 'agregale', 'agreguele', 'aumentele', 'echele', 'echale', 'pongale'],

@@ -67,6 +67,7 @@ export const esPlayers: PlayerPhrases = {
   forEachDoes: ['llevan?', 'quieren', 'tambien'],
   extra: ['extra', 'x'],
   cutLead: ['de', 'para'],
+  sizeLink: ['en', 'talla'],
   sizeLead: ['talla'],
   openers: [
     ...['los', 'las', 'el', 'la', 'para', 'son', 'todos', 'todas', 'gracias', 'necesito', 'lo', 'le', 'por'],

@@ -21,6 +21,7 @@ export const esWritten: WrittenPhrases = {
   writing: ['diga', 'digan', 'pon', 'ponle', 'ponga', 'pongan'],
   isIn: ['es', 'en'],
   telling: ['diga', 'digan', 'dice', 'palabra', 'palabras', 'leyenda'],
+  leading: ['nomas', 'solo', 'asi'],
   reported: ['que', 'el', 'nombre', 'dice', 'dicen'],
   small: ['de', 'del', 'la', 'las', 'los', 'el', '&', 'y', 'e'],
 }
