@@ -3,7 +3,9 @@ import type { Draft } from '../draft.ts'
 import type { Patch } from '../patch.ts'
 import { spoken } from '../words/languages.ts'
 import { answerAgain } from './answer-again.ts'
+import { isGivenName } from './given-names.ts'
 import { refsIn } from './refs.ts'
+import { sentenceWords } from './sentence-words.ts'
 import { cutAt } from './sizes.ts'
 import { anyOf, fold, isCapital, tokensOf } from './tokens.ts'
 
@@ -128,6 +130,13 @@ const answerAmount = (scene: Scene): readonly Patch[] => {
 const answerWritten = ({ asked, text }: Scene): readonly Patch[] =>
   asked.readings?.find(({ value }) => fold(value) === fold(text).trim().replace(/[.!]$/, ''))?.patches ?? []
 
+/** A name in capitals, or a few words that stand in no sentence about orders: "dana whitlow". */
+const isPerson = (text: string): boolean => {
+  const tokens = tokensOf(text.trim().replace(leads, ''))
+  if (isCapital(tokens[0])) return true
+  return tokens.length <= 4 && tokens.every((token) => isGivenName(token) || !sentenceWords.has(token.key))
+}
+
 /** What a message says in answer to the question that was put, where its words alone would not say it. */
 export const readAnswer = (scene: Scene): readonly Patch[] => {
   const { asked, text } = scene
@@ -135,9 +144,7 @@ export const readAnswer = (scene: Scene): readonly Patch[] => {
     case 'ask-team':
       return nameAnswer(text, 'team')
     case 'ask-who':
-      return isCapital(tokensOf(text.trim().replace(leads, ''))[0]) || tokensOf(text).length <= 4
-        ? nameAnswer(text, 'orders')
-        : []
+      return isPerson(text) ? nameAnswer(text, 'orders') : []
     case 'ask-fit':
       return answerFit(text)
     case 'ask-sizes':

@@ -192,6 +192,21 @@ const onlyPatches = (group: Group): readonly Patch[] => {
   return usual.filter((place) => !group.places.has(place)).flatMap((place) => refusal(place, 'number'))
 }
 
+const nameLines: readonly PlaceId[] = ['name', 'below-number']
+
+/** A name stands once on the back: said of the other side of the number it moves there, with its make. */
+const movedName = (draft: Draft, { content, places }: Group): readonly Patch[] => {
+  const [to, ...more] = nameLines.filter((place) => places.has(place))
+  const from = nameLines.find((place) => place !== to)
+  const old = draft.marks[from ?? '']
+  if (content !== 'name' || to === undefined || more.length > 0 || old?.content !== 'name' || old.wanted === false) return []
+  const kept = Object.entries({ style: old.style, on: old.on }).filter(([, value]) => value !== undefined)
+  return [
+    ...kept.map(([key, value]): Patch => ({ path: ['marks', to, key], value: value ?? null })),
+    ...refusal(from ?? to, 'name'),
+  ]
+}
+
 /** A place that stays free. */
 export const refusal = (place: PlaceId, content: ContentKind): readonly Patch[] => [
   { path: ['marks', place, 'content'], value: content },
@@ -220,5 +235,6 @@ export const groupPatches = (draft: Draft, group: Group, several: boolean): read
   if (isMakeOnly(group)) return letteringPatches(draft, group)
   if (group.content === 'text' && group.places.size === 0) return groupPatches(draft, freeText(draft, group), several)
   if (group.places.size === 0) return everyPatches(draft, group, several)
-  return [...[...group.places].flatMap((place) => placePatches(draft, group, { place, several })), ...onlyPatches(group)]
+  const placed = [...group.places].flatMap((place) => placePatches(draft, group, { place, several }))
+  return [...movedName(draft, group), ...placed, ...onlyPatches(group)]
 }

@@ -59,11 +59,18 @@ const withPiece = (tokens: readonly Token[], ref: Ref): Ref => {
   return { ...ref, to: isWord(tokens[to], ...pieces) ? to + 1 : to }
 }
 
+/** "2 jerseys", "2 coach polos": pieces behind a figure, with at most two words between them. */
+const countsPieces = (tokens: readonly Token[], from: number): boolean => {
+  const words = tokens.slice(from, from + 3)
+  const end = words.findIndex((token) => token.kind !== 'word' || isCapital(token))
+  return (end < 0 ? words : words.slice(0, end)).some((token) => isWord(token, ...severalPieces))
+}
+
 const numberRef = (tokens: readonly Token[], at: number, rows: Rows): Ref | null => {
   const [token, next] = [tokens[at], tokens[at + 1]]
   if (token === undefined || !/^\d{1,3}$/.test(token.text)) return null
   const joined = next?.kind === 'word' && next.start === token.end
-  const counted = isWord(next, ...severalPieces) && tokens[at - 1]?.text !== '#'
+  const counted = countsPieces(tokens, at + 1) && tokens[at - 1]?.text !== '#'
   const keys = joined || counted ? [] : rowsByNumber(rows, token.text)
   return keys.length === 0 ? null : { keys, from: at, to: at + 1, by: 'number' }
 }

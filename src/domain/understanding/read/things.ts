@@ -1,6 +1,6 @@
 import type { Open } from '../conversation.ts'
 import type { Draft } from '../draft.ts'
-import type { Patch } from '../patch.ts'
+import { type Patch, preview } from '../patch.ts'
 import { listed } from '../words/languages.ts'
 import { makeAllAlike } from './all-alike.ts'
 import { isSeveral, type Start } from './garments-named.ts'
@@ -14,6 +14,7 @@ import { withLeftOff } from './left-off.ts'
 import { withLeftOut } from './left-out.ts'
 import { applyWaiting, isNegated, isOtherOwn } from './look-around.ts'
 import { modify } from './modify.ts'
+import { turnedGarment } from './other-garment.ts'
 import { usesOf } from './recolour.ts'
 import { negatedPlace } from './refused-place.ts'
 import { split, splitsAt } from './split-makes.ts'
@@ -194,7 +195,9 @@ const step = (walk: Walk, item: Item, at: number): void => {
 }
 
 /** Reads garments and what goes on them out of a message: which thing each colour, place, height and stone is meant for. */
-export const readThings = (given: Start): ThingsFound => {
+export const readThings = (told: Start): ThingsFound => {
+  const turned = turnedGarment(told.draft, told.items)
+  const given = { ...told, items: turned.items, draft: preview(told.draft, turned.patches) }
   const items = withLeftOff(withLeftOut(heightsBySide(withoutPassing(given.items), given.draft)))
   const start = { ...given, items }
   const walk: Walk = {
@@ -202,7 +205,7 @@ export const readThings = (given: Start): ThingsFound => {
     index: new Map(start.items.map((item, at) => [item, at])),
     at: 0,
     was: start.draft,
-    patches: [],
+    patches: [...turned.patches],
     open: [],
     negated: [],
     loose: [],

@@ -114,6 +114,10 @@ const doubts = (draft: Draft, rows: readonly RowLine[]): readonly Open[] => {
   return [{ about: 'numbers-or-pieces', path: '/roster', quote, readings }]
 }
 
+/** A line of garments and what goes on them is no player's: "4 navy jerseys, white numbers". */
+const isOfThings = (line: string, lexicon: Scene['lexicon']): boolean =>
+  termsOf(lexicon, tokensOf(line)).some(({ meaning: { kind } }) => kind === 'garment' || kind === 'content')
+
 type Read = {
   readonly text: string
   readonly conversation: Conversation
@@ -162,7 +166,7 @@ const readOrder = ({
   return {
     patches: [...patches, ...recount(draft, preview(draft, patches)), ...answered],
     open,
-    unread: roster.unread,
+    unread: roster.unread.filter((line) => !isOfThings(line, lexicon)),
     artwork: artwork.said,
     pasted: roster.players.length + roster.counted.length,
   }

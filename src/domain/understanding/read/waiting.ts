@@ -52,13 +52,22 @@ const isBareGarments = (walk: Walk, at: number): boolean => {
 /** A garment that was put in where its noun is left out stands behind its colour in any language. */
 const isPutIn = (item: Item | undefined): boolean => item?.kind === 'garment' && item.from === item.to
 
+/** "Glitter for the names", "dorado para los números": a make whose thing is named behind a "for". */
+const isForThing = (walk: Walk, at: number): boolean => {
+  const [link, article, noun] = walk.items.slice(at + 1, at + 4)
+  const before = walk.items[at - 1]
+  if (!['class', 'colour'].includes(walk.items[at]?.kind ?? '') || link?.kind !== 'other') return false
+  const thing = article?.kind === 'other' && listed.things.articles.includes(article.key) ? noun : article
+  return listed.things.makeFor.includes(link.key) && thing?.kind === 'content' && before?.kind !== 'content'
+}
+
 /** An adjective waits for the noun it stands before; in Spanish it belongs to the noun before it, where there is one. */
 export const waits = (walk: Walk, item: Item, at: number): boolean => {
   if (!glue.has(item.kind)) return false
   if (item.kind === 'figure' || item.kind === 'count') return true
   if (item.kind === 'place' && (isPlaceOf(walk, at) || isPlaceAhead(walk, at))) return true
-  if (item.kind === 'colour' && (isPairedHue(walk, at) || isRoleHue(walk, at))) return true
-  if (item.kind === 'colour' && isPutIn(walk.items[at + 1])) return true
+  if (item.kind === 'colour' && (isPairedHue(walk, at) || isRoleHue(walk, at) || isPutIn(walk.items[at + 1]))) return true
+  if (isForThing(walk, at)) return true
   if (walk.postfix && walk.target.kind !== 'none') return false
   if (item.kind === 'colour' && isBareGarments(walk, at)) return false
   return headAhead(walk, at) !== null

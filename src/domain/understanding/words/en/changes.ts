@@ -113,6 +113,6 @@ export const enChanges: ChangePhrases = {
   entering: ['is', 'put', 'add', 'a', ',', ':'],
   sameSize: ['same size', 'same number and size', 'same size and number'],
   sameNumber: ['same number', 'same size and number'],
-  pieces: ['jersey', 'shirt', 'tee', 'top', 'hoodie', 'uniform', 'piece', 'one'],
+  pieces: ['jersey', 'shirt', 'tee', 'top', 'hoodie', 'polo', 'jacket', 'uniform', 'piece', 'one'],
   particles: ['van', 'von', 'da', 'der', 'st.', 'di'],
 }

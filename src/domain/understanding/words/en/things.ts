@@ -8,6 +8,11 @@ export const enThings: ThingPhrases = {
   articles: [...['the', 'our', 'my', 'your', 'all', 'any', 'a', 'an', 'of', 'them']],
   or: ['or', 'nor'],
   onGarment: ['on', 'for'],
+  makeFor: ['for'],
+  turning: ['make', 'change', 'switch', 'turn', 'swap', 'do', 'want', 'go', 'prefer', 'actually', 'them'],
+  turned: ['them', 'it', 'those', 'these', 'to', 'into', 'with', 'jerseys', 'jersey'],
+  turnedInto: ['instead'],
+  besides: ['also', 'too', 'plus', 'add', 'another', 'and', 'some', 'extra', 'more', 'no', 'not'],
   each: ['every', 'each', 'everyone', 'everybody', 'per'],
   list: [
     ...['here', 'heres', "here's", 'send', 'list', 'roster', 'spell', 'spelling', 'my', 'their', 'phone', 'order', 'po'],

@@ -132,6 +132,6 @@ export const esChanges: ChangePhrases = {
   entering: [...['va', 'entra', 'juega', 'viene', 'pon', 'ponle', 'pongan', 'metan', 'es', 'sera', 'a', ',', ':']],
   sameSize: ['misma talla', 'mismo talle', 'mismo numero y talla', 'mismo numero y la misma talla'],
   sameNumber: ['mismo numero', 'misma talla y numero', 'mismo talle y numero', 'su mismo numero'],
-  pieces: ['playera', 'camiseta', 'camisa', 'camisola', 'sudadera', 'uniforme', 'pieza'],
+  pieces: ['playera', 'camiseta', 'camisa', 'camisola', 'sudadera', 'polo', 'chamarra', 'uniforme', 'pieza'],
   particles: ['de', 'la', 'del', 'las', 'los', 'y', 'el', 'dos'],
 }

@@ -2,7 +2,7 @@ import type { Phrases } from './phrases.ts'
 
 /**
  * Small words round garments and what goes on them, by where they stand: `articles` and `nounWords` before a noun, words before a
- * garment in passing (`onGarment`), for each of them (`each`), a list of names (`list`, `are`), one alone (`single`), spare pieces (`extra`),
+ * garment in passing (`onGarment`), between a make and what is made so (`makeFor`), what makes another garment of what is ordered (`turning` it, what is `turned`, `turnedInto` what) and nothing `besides`, for each of them (`each`), a list of names (`list`, `are`), one alone (`single`), spare pieces (`extra`),
  * what stones are on (`stonesOn`, `stoneJoins`, `made`), `nothing` there, a colour `ofRole`, sides, lengths (`ofUnit`, `tall`, `unitAhead` of a place, `bySide` between a height and its side), cuts, shares of a blend, one
  * colour for another (`recolour`, of which `into` must be one), and stones left off by place (`small` to `butNot`).
  * Said in passing: who is `going` away or home, or takes it there (`goingObjects`); what the shop did before (`doers`, `deeds`).
@@ -15,6 +15,11 @@ export type ThingPhrases = Phrases<
   | 'articles'
   | 'or'
   | 'onGarment'
+  | 'turning'
+  | 'turned'
+  | 'turnedInto'
+  | 'besides'
+  | 'makeFor'
   | 'each'
   | 'list'
   | 'are'
