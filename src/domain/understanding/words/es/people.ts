@@ -1,6 +1,16 @@
 import type { MoneyPhrases, PeoplePhrases } from '../matters/people.ts'
 
-const body = 'escuela|liga|club|colegio|municipio|iglesia|papás|secundaria|preparatoria|delegación'
+/** What can pay: a body of people, by its noun. */
+const noun = [
+  ...['escuela', 'liga', 'club', 'colegio', 'municipio', 'ayuntamiento', 'alcaldía', 'iglesia', 'parroquia', 'papás', 'mamás', 'padres'],
+  ...['primaria', 'secundaria', 'preparatoria', 'prepa', 'kínder', 'universidad', 'facultad', 'academia', 'instituto', 'delegación'],
+  ...['sociedad', 'asociación', 'patronato', 'cooperativa', 'mesa', 'comité', 'consejo', 'federación', 'fundación', 'sindicato'],
+  ...['empresa', 'compañía', 'oficina', 'negocio', 'patrocinador', 'patrocinadores', 'gimnasio', 'comunidad', 'colonia', 'dirección'],
+].join('|')
+const kinds = 'directiva|técnica|estatal|municipal|vecinal|escolar|deportiv[oa]|social|regional|privad[oa]|públic[oa]|infantil|juvenil'
+/** With what it is of, and its name: "sociedad de padres", "secundaria técnica 12", "primaria Benito Juárez". */
+const body = `((?:${noun})(?: (?:de (?:la |los |las )?|del )[\\p{L}]{3,}| (?:${kinds})(?!\\p{L})| \\p{Lu}[\\p{L}]+| \\d{1,3}(?!\\d)){0,4})(?!\\p{L})`
+const ofThe = '(?:de |del |a |al )?(?:la |el |los |las |nuestr[oa]s? |mi )?'
 
 /** How a Spanish-speaking customer says who orders, signs, pays and collects, and how it is handed over. */
 export const esPeople: PeoplePhrases = {
@@ -29,20 +39,23 @@ export const esPeople: PeoplePhrases = {
   heOrShe: ['ella', 'él', 'el', 'ellos'],
   isOurs: ['es (?:nuestr[oa]|mi|el|la)'],
   isPerson: ['es'],
-  iSign: ['(?:yo )?soy (?:quien|el que|la que) (?:firma|aprueba|autoriza)'],
+  iSign: ['quien (?:firma|aprueba|autoriza) soy yo', 'yo (?:apruebo|autorizo|firmo)', '(?:apruebo|autorizo|firmo) yo', '(?:yo )?soy (?:quien|el que|la que) (?:firma|aprueba|autoriza)'],
   iPay: ['yo (?:lo |los |las )?pago', 'pago yo', 'yo (?:voy a pagar|pagaré)'],
   iCollect: ['yo (?:los |las )?(?:recojo|paso|voy)', 'paso yo', 'recojo yo'],
   signs: ['(?:es (?:la|el|quien) (?:que )?)?(?:aprueba|autoriza|firma|da el visto bueno)'],
   signer: ['[Ff]irma', '[Aa]prueba', '[Aa]utoriza'],
   theirs: ['nuestr[oa]', 'mi', 'el', 'la'],
-  signedBy: ['(?:[Ff]irma|[Aa]prueba|[Aa]utoriza|da el visto bueno)(?: es|:)?'],
+  signedBy: [
+    '(?:[Ff]irma|[Aa]prueba|[Aa]utoriza|da el visto bueno)(?: es|:)?',
+    '(?:[Vv]isto bueno|[Oo][Kk]|[Aa]probación|[Aa]utorización) (?:lo |la )?(?:da|dará|firma|es|por|de)(?: de)?',
+  ],
   pays: ['(?:es (?:la|el|quien) (?:que )?)?(?:paga|va a pagar|pagará)'],
   paidBy: ['(?:[Pp]aga|va a pagar|pagará):?'],
   collects: ['(?:es (?:la|el|quien) (?:que )?)?(?:los |las )?(?:recoge|recogerá|va a recoger|pasa por|pasa a recoger)'],
   collectedBy: [
-    '[Rr]ecoge(?:rá|n)?:?',
+    '[Rr]ecoge(?:rá|n)?(?: es|:)?',
     '[Pp]asa(?:rá)? (?:a recoger|por)(?:l[ao]s)?',
-    ...['[Vv]a a recoger', '[Pp]asa por (?:ellos|ellas)', 'los recoge', 'las recoge'],
+    ...['[Vv]a a recoger(?:l[oa]s)?', '[Vv](?:a|iene) por (?:ellos|ellas)', '[Vv]iene a recoger(?:l[oa]s)?', '[Pp]asa por (?:ellos|ellas)', 'los recoge', 'las recoge'],
   ],
   notNames: [
     'El',
@@ -64,7 +77,8 @@ export const esPeople: PeoplePhrases = {
     'Aquí',
   ],
   body: [
-    `(?:[Pp]aga|pagará|va a pagar|[Ff]actura a):? (?:la |el |los |las )?((?:${body})(?: (?!(?:con|y|por|para|en|al|a|el|la|los|las|que|todo|con)\\b)[\\p{L}]+)?)`,
+    `(?:[Pp]agan?|[Pp]agar[áa]n?|[Vv]an? a pagar|[Cc]ubren?|[Pp]atrocinan?|[Ff]actura(?:r|n)? a(?: nombre)?|[Pp]or cuenta|[Cc]ár?guen(?:lo|los)|[Pp]ago (?:lo |los )?(?:hace|cubre|da)):? (?:es |son )?${ofThe}${body}`,
+    `(?<!(?:de|del) )(?<!\\p{L})(?:[Ll]a|[Ee]l|[Ll]os|[Ll]as|[Nn]uestr[oa]s?|[Mm]i) ${body} (?:(?:es|son) (?:quien|quienes|(?:el|la|los|las) que) )?(?:l[oa]s? )?(?:pagan?|van? a pagar|pagar[áa]n?|cubren?|hace el pago)(?!\\p{L})`,
   ],
   post: ['por correo', 'envi(?:o|en|ar)', 'mand(?:en|ar)(?:los|las)? por', 'por paqueteria'],
   toField: [
