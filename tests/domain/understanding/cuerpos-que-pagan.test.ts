@@ -7,7 +7,10 @@ test.each([
     ['sociedad de padres', 'Leticia Arrieta', 'Hilario Bustos'],
   ],
   ['paga el club, autoriza el profe Ramón Solís y recoge Marta Lugo', ['club', 'Ramón Solís', 'Marta Lugo']],
-  ['los paga la asociación de vecinos; el visto bueno lo da Irma Peña; los recoge Beto Lara', ['asociación de vecinos', 'Irma Peña', 'Beto Lara']],
+  [
+    'los paga la asociación de vecinos; el visto bueno lo da Irma Peña; los recoge Beto Lara',
+    ['asociación de vecinos', 'Irma Peña', 'Beto Lara'],
+  ],
   ['el pago lo hace el patronato, aprueba Rosa Díaz, recoge Pepe Díaz', ['patronato', 'Rosa Díaz', 'Pepe Díaz']],
   ['corre por cuenta de la empresa, el ok lo da Julia Ríos y va por ellos Martín Coss', ['empresa', 'Julia Ríos', 'Martín Coss']],
   ['quien paga es la liga y quien recoge es Doña Chela Ruiz', ['liga', undefined, 'Chela Ruiz']],

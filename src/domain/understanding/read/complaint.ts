@@ -50,19 +50,26 @@ const namesIn = (text: string): readonly string[] => [
 ]
 
 const figure = '\\d{1,3}\\b'
+/** Figures one after the other: "5", "2, 8 and 10", "4 y la 9"; none that counts washes or days. */
+const figures = `#?${figure}(?:(?:,|,? ${said.and}| &) (?:${said.theNumber})?#?${figure}){0,12}(?! ${said.counted})`
+/** No part of a date or an hour. */
+const plainly = `(?![/.:]\\d)(?! ?${said.notNumber})`
 const numbered = new RegExp(
-  [
-    `(?:#|\\b${said.numberSaid}|\\b${said.garment}s? ${said.of}?${said.theNumber}?`,
-    `|\\b${said.onThe} ${said.number}?(?=${figure}(?! ?${said.notNumber})))`,
-    `\\s?#?(${figure})(?! ${said.counted})(?:(?:,| ${said.and}| &) #?(${figure}))?`,
-  ].join(''),
+  `(?:#|\\b${said.numberSaid}|\\b${said.garment}s? ${said.of}?${said.theNumber}?|\\b${said.onThe} ${said.number}?(?=${figure}${plainly}))\\s?(${figures})`,
+  'g',
+)
+/** Where pieces are asked about: "son el 5 y el 17", "they are 2, 8 and 10", figures alone. */
+const pointed = new RegExp(
+  `(?:^|[.;!?\\n] ?|(?<!\\ba )\\b${said.pointing} )(?:${said.theNumber}|${said.onThe} )?(${figures}${plainly})`,
   'g',
 )
 
-/** "#7", "number 7", "the numbers on 8 and 22", "la número 06". */
-const numbersIn = (folded: string): readonly string[] => [
-  ...new Set([...folded.matchAll(numbered)].flatMap((match) => [match[1] ?? '', ...(match[2] === undefined ? [] : [match[2]])])),
+const numbersBy = (pattern: RegExp, folded: string): readonly string[] => [
+  ...new Set([...folded.matchAll(pattern)].flatMap((match) => (match[1] ?? '').match(/\d{1,3}/g) ?? [])),
 ]
+
+/** "#7", "number 7", "the numbers on 8 and 22", "la número 06". */
+const numbersIn = (folded: string): readonly string[] => numbersBy(numbered, folded)
 
 const titled = "\\p{Lu}[\\p{L}\\p{M}'-]"
 const teamSaid = new RegExp(`\\b${said.teamIs} ${said.teamArticle}?(${titled}*(?: (?:${said.links} )?${titled}*)*)`, 'u')
@@ -108,7 +115,9 @@ const wishes = anyOf(said.orders)
 
 /** A complaint with what was said of it later; null when that was nothing. */
 export const complaintWith = (complaint: Complaint, text: string, team: string | null): Complaint | null => {
-  const more = complaintDetails(text, team)
+  const told = complaintDetails(text, team)
+  const loose = numbersBy(pointed, fold(text))
+  const more = loose.length === 0 ? told : { ...told, numbers: [...new Set([...(told.numbers ?? []), ...loose])] }
   if (Object.keys(more).length === 0 || wishes.test(fold(text))) return null
   const numbers = [...new Set([...(complaint.numbers ?? []), ...(more.numbers ?? [])])]
   const names = [...new Set([...(complaint.names ?? []), ...(more.names ?? [])])]

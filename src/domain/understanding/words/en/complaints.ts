@@ -10,6 +10,7 @@ export const enComplaints: ComplaintPhrases = {
     "(?:spelled|spelt|printed|put) (?:[\\w']+ ){1,5}?(?:name|number) wrong",
     "(?:name|number) (?:[\\w']+ ){0,3}?(?:is|was) (?:wrong|misspelled)",
     'spelled it wrong',
+    '(?:name|number)s? (?:\\w+ ){0,3}?(?:came|come|turned) out wrong',
   ],
   stonesLost: [
     '(?:stones?|rhinestones?|crystals|bling|gems)(?: \\w+){0,4} (?:fell|fall|falling|came|come|coming|missing|lost|dropped)',
@@ -49,6 +50,7 @@ export const enComplaints: ComplaintPhrases = {
   theNumber: ['the ', 'number ', 'no\\. ?'],
   onThe: ['on the', 'of the'],
   number: ['number '],
+  pointing: ["it'?s", 'it is', "they'?re", 'they are', 'on', 'the', 'are', 'was', 'were', 'just'],
   notNumber: ['th', 'nd', 'rd', 'st', 'wash', 'day', 'week'],
   counted: ['wash', 'times', 'days', 'weeks'],
   and: ['and'],

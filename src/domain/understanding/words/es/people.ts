@@ -2,12 +2,48 @@ import type { MoneyPhrases, PeoplePhrases } from '../matters/people.ts'
 
 /** What can pay: a body of people, by its noun. */
 const noun = [
-  ...['escuela', 'liga', 'club', 'colegio', 'municipio', 'ayuntamiento', 'alcaldía', 'iglesia', 'parroquia', 'papás', 'mamás', 'padres'],
-  ...['primaria', 'secundaria', 'preparatoria', 'prepa', 'kínder', 'universidad', 'facultad', 'academia', 'instituto', 'delegación'],
+  ...[
+    'escuela',
+    'liga',
+    'club',
+    'colegio',
+    'municipio',
+    'ayuntamiento',
+    'alcaldía',
+    'iglesia',
+    'parroquia',
+    'papás',
+    'mamás',
+    'padres',
+  ],
+  ...[
+    'primaria',
+    'secundaria',
+    'preparatoria',
+    'prepa',
+    'kínder',
+    'universidad',
+    'facultad',
+    'academia',
+    'instituto',
+    'delegación',
+  ],
   ...['sociedad', 'asociación', 'patronato', 'cooperativa', 'mesa', 'comité', 'consejo', 'federación', 'fundación', 'sindicato'],
-  ...['empresa', 'compañía', 'oficina', 'negocio', 'patrocinador', 'patrocinadores', 'gimnasio', 'comunidad', 'colonia', 'dirección'],
+  ...[
+    'empresa',
+    'compañía',
+    'oficina',
+    'negocio',
+    'patrocinador',
+    'patrocinadores',
+    'gimnasio',
+    'comunidad',
+    'colonia',
+    'dirección',
+  ],
 ].join('|')
-const kinds = 'directiva|técnica|estatal|municipal|vecinal|escolar|deportiv[oa]|social|regional|privad[oa]|públic[oa]|infantil|juvenil'
+const kinds =
+  'directiva|técnica|estatal|municipal|vecinal|escolar|deportiv[oa]|social|regional|privad[oa]|públic[oa]|infantil|juvenil'
 /** With what it is of, and its name: "sociedad de padres", "secundaria técnica 12", "primaria Benito Juárez". */
 const body = `((?:${noun})(?: (?:de (?:la |los |las )?|del )[\\p{L}]{3,}| (?:${kinds})(?!\\p{L})| \\p{Lu}[\\p{L}]+| \\d{1,3}(?!\\d)){0,4})(?!\\p{L})`
 const ofThe = '(?:de |del |a |al )?(?:la |el |los |las |nuestr[oa]s? |mi )?'
@@ -39,7 +75,12 @@ export const esPeople: PeoplePhrases = {
   heOrShe: ['ella', 'él', 'el', 'ellos'],
   isOurs: ['es (?:nuestr[oa]|mi|el|la)'],
   isPerson: ['es'],
-  iSign: ['quien (?:firma|aprueba|autoriza) soy yo', 'yo (?:apruebo|autorizo|firmo)', '(?:apruebo|autorizo|firmo) yo', '(?:yo )?soy (?:quien|el que|la que) (?:firma|aprueba|autoriza)'],
+  iSign: [
+    'quien (?:firma|aprueba|autoriza) soy yo',
+    'yo (?:apruebo|autorizo|firmo)',
+    '(?:apruebo|autorizo|firmo) yo',
+    '(?:yo )?soy (?:quien|el que|la que) (?:firma|aprueba|autoriza)',
+  ],
   iPay: ['yo (?:lo |los |las )?pago', 'pago yo', 'yo (?:voy a pagar|pagaré)'],
   iCollect: ['yo (?:los |las )?(?:recojo|paso|voy)', 'paso yo', 'recojo yo'],
   signs: ['(?:es (?:la|el|quien) (?:que )?)?(?:aprueba|autoriza|firma|da el visto bueno)'],
@@ -55,7 +96,14 @@ export const esPeople: PeoplePhrases = {
   collectedBy: [
     '[Rr]ecoge(?:rá|n)?(?: es|:)?',
     '[Pp]asa(?:rá)? (?:a recoger|por)(?:l[ao]s)?',
-    ...['[Vv]a a recoger(?:l[oa]s)?', '[Vv](?:a|iene) por (?:ellos|ellas)', '[Vv]iene a recoger(?:l[oa]s)?', '[Pp]asa por (?:ellos|ellas)', 'los recoge', 'las recoge'],
+    ...[
+      '[Vv]a a recoger(?:l[oa]s)?',
+      '[Vv](?:a|iene) por (?:ellos|ellas)',
+      '[Vv]iene a recoger(?:l[oa]s)?',
+      '[Pp]asa por (?:ellos|ellas)',
+      'los recoge',
+      'las recoge',
+    ],
   ],
   notNames: [
     'El',
