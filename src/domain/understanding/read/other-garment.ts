@@ -50,6 +50,8 @@ export const turnedGarment = (draft: Draft, items: readonly Item[]): Turned => {
   const sentence = items.slice(start, stop < 0 ? items.length : stop)
   const only = [...named].every((id) => id === to || id === from)
   if (!only || !isTurned(sentence, at - start)) return none
-  const left = items.filter((one) => one.kind !== 'garment' || garmentIds[one.id] !== from)
+  const isOld = (one: Item, index: number): boolean =>
+    one.kind === 'garment' && garmentIds[one.id] === from && items[index - 1]?.kind !== 'no'
+  const left = items.filter((one, index) => !isOld(one, index))
   return { patches: renamed(draft, from, to), items: left }
 }
