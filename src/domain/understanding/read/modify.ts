@@ -191,10 +191,11 @@ const isApart = (walk: Walk, item: Item): boolean => {
   return walk.groups.length > 0 && before?.kind === 'comma' && pause(walk.items[at + 1])
 }
 
-/** A size right after a garment is the size of all of them. */
+/** A size right after a garment, or in a clause of its own behind it, is the size of all of them. */
 const modifySize = (walk: Walk, item: Extract<Item, { kind: 'size' }>): void => {
   const id = garmentOf(walk)
-  if (id === null || walk.target.kind !== 'garment') return
+  const apart = id !== null && isApart(walk, item) && walk.fresh.has(id) && walk.draft.garments[id]?.size === undefined
+  if (id === null || !(walk.target.kind === 'garment' || apart)) return
   putGarment(walk, id, { size: item.size, ...(item.fit === undefined ? {} : { fit: item.fit }) })
 }
 

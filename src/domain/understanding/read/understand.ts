@@ -29,6 +29,7 @@ import { refsIn } from './refs.ts'
 import { countedFrom, playerFrom, readRoster } from './roster.ts'
 import type { RowLine } from './row-line.ts'
 import { readRowMarks } from './row-marks.ts'
+import { withWholeSides } from './short-sides.ts'
 import { namedRevision, readSigning, withoutGoing } from './signing.ts'
 import { spreadBySize } from './size-lists.ts'
 import { sizeAt } from './sizes.ts'
@@ -201,7 +202,7 @@ const agesAnswered = (text: string, { asked, draft }: Conversation, lexicon: Sce
 /** Everything that one message says: what it changes, what it leaves open, what it asks, whether it signs. Any text is safe. */
 export const understand = (raw: string, conversation: Conversation, context: Context): Understood => {
   const { text: clean, cut } = cleanText(raw)
-  const text = spreadBySize(spreadHeadings(spreadRows(joinLabelled(clean)))).replace(hyphenSize, ' ')
+  const text = spreadBySize(spreadHeadings(spreadRows(joinLabelled(withWholeSides(clean))))).replace(hyphenSize, ' ')
   const told = conversation.settled ? conversation.language : languageOf(text)
   const language = told ?? conversation.language
   const lexicon = lexiconFor(context.shop, language)

@@ -176,6 +176,8 @@ export const enSides: SidePhrases = {
   chest: ['chest'],
   chestLead: ['on the chest,? the', 'chest,? the'],
   leftChest: ['left chest'],
+  shortLeft: ['lft', 'lt'],
+  shortRight: ['rt', 'rgt'],
   rightChest: ['right chest'],
   takenOff: ['[Tt]ake (the [a-z]{3,12}(?: [a-z]{3,12})?|those [a-z]{3,12}) off'],
   without: ['without'],

@@ -120,6 +120,8 @@ export const esSides: SidePhrases = {
   chest: ['pecho'],
   chestLead: ['en el pecho,? (?:d?el )?lado'],
   leftChest: ['pecho izquierdo'],
+  shortLeft: ['izq(?:d[oa])?'],
+  shortRight: ['der', 'dch[oa]'],
   rightChest: ['pecho derecho'],
   takenOff: [],
   without: ['sin'],

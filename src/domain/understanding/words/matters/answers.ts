@@ -73,9 +73,19 @@ export type AgePhrases = Phrases<
 
 /**
  * The wearer's left and right as an onlooker says them: `left` and `right` pair by pair, words for looking at somebody, the chest and
- * what leads to its side; `leftChest` and `rightChest` name those places. `takenOff` are whole patterns with a group for what is put
+ * what leads to its side; `leftChest` and `rightChest` name those places; `shortLeft` and `shortRight` are the sides cut short, as patterns. `takenOff` are whole patterns with a group for what is put
  * after `without`.
  */
 export type SidePhrases = Phrases<
-  'left' | 'right' | 'looking' | 'chest' | 'chestLead' | 'leftChest' | 'rightChest' | 'takenOff' | 'without'
+  | 'left'
+  | 'right'
+  | 'looking'
+  | 'chest'
+  | 'chestLead'
+  | 'leftChest'
+  | 'rightChest'
+  | 'shortLeft'
+  | 'shortRight'
+  | 'takenOff'
+  | 'without'
 >
