@@ -1,13 +1,13 @@
 import type { Conversation, Reading } from '../conversation.ts'
 import type { Draft } from '../draft.ts'
 import type { Patch } from '../patch.ts'
-import { spoken } from '../words/languages.ts'
+import { listed, spoken } from '../words/languages.ts'
 import { answerAgain } from './answer-again.ts'
 import { isGivenName } from './given-names.ts'
 import { refsIn } from './refs.ts'
 import { sentenceWords } from './sentence-words.ts'
 import { cutAt } from './sizes.ts'
-import { anyOf, fold, isCapital, tokensOf } from './tokens.ts'
+import { anyOf, fold, isCapital, type Token, tokensOf } from './tokens.ts'
 
 type Scene = { readonly draft: Draft; readonly asked: NonNullable<Conversation['asked']>; readonly text: string }
 
@@ -130,11 +130,14 @@ const answerAmount = (scene: Scene): readonly Patch[] => {
 const answerWritten = ({ asked, text }: Scene): readonly Patch[] =>
   asked.readings?.find(({ value }) => fold(value) === fold(text).trim().replace(/[.!]$/, ''))?.patches ?? []
 
-/** A name in capitals, or a few words that stand in no sentence about orders: "dana whitlow". */
+const particles: readonly string[] = listed.changes.particles
+
+/** "Dana Whitlow", "Ana de la Rosa", "dana whitlow": a name and nothing else, no sentence of somebody on the list. */
 const isPerson = (text: string): boolean => {
-  const tokens = tokensOf(text.trim().replace(leads, ''))
-  if (isCapital(tokens[0])) return true
-  return tokens.length <= 4 && tokens.every((token) => isGivenName(token) || !sentenceWords.has(token.key))
+  const words = tokensOf(text.trim().replace(leads, '')).filter(({ text: sign }) => sign !== '.' && sign !== '-' && sign !== "'")
+  const small = words.filter((token) => !isCapital(token) && !particles.includes(token.key))
+  const isName = (token: Token): boolean => token.kind === 'word' && (isGivenName(token) || !sentenceWords.has(token.key))
+  return words.length > 0 && words.length <= 5 && (small.length === 0 || (small.length === words.length && small.every(isName)))
 }
 
 /** What a message says in answer to the question that was put, where its words alone would not say it. */

@@ -6,6 +6,7 @@ import { type Change, isAdd, nothing, type Scene, span } from './change.ts'
 import { type Ref, refsIn } from './refs.ts'
 import { isOfSize, type SizeFound, sizeAt } from './sizes.ts'
 import { isCapital, isEnd, isNumber, isWord, phraseEnd, phrasesOf, type Token } from './tokens.ts'
+import { groupsIn, togetherIn } from './whom.ts'
 
 const dropWords: readonly string[] = listed.changes.drop
 /** Quita, quítenla, quítenle, bórralo, elimínenla, sáquenlo, saca. */
@@ -181,11 +182,13 @@ const readSizedGone = (tokens: readonly Token[], scene: Scene): Change => {
   return nothing
 }
 
-/** "Brisa ya no, en su lugar …", "Gus is out": who is named right before is taken off. */
+/** "Brisa ya no, en su lugar …", "Gus and Bo are out": who is named right before is taken off. */
 const readGone = (tokens: readonly Token[], scene: Scene): Change => {
-  for (const ref of refsIn(tokens, scene.draft.rows)) {
-    const to = leavesAt(tokens, ref.to)
-    if (to !== null) return { ...dropRefs([ref], scene), taken: span(ref.from, to) }
+  for (const group of groupsIn(tokens, scene.draft)) {
+    const refs = group.range === true ? group.refs : togetherIn(tokens, group)
+    const [first] = refs
+    const to = leavesAt(tokens, refs.at(-1)?.to ?? 0)
+    if (to !== null && first !== undefined) return { ...dropRefs(refs, scene), taken: span(first.from, to) }
   }
   return nothing
 }

@@ -5,6 +5,7 @@ import type { Spot } from '../words/word-list.ts'
 import { placesAt, refusal } from './groups.ts'
 import type { Content, Item } from './items.ts'
 import { refusedOn } from './refused-place.ts'
+import { fold } from './tokens.ts'
 import { flush, put, sentence, type Walk } from './walk.ts'
 
 const refuse = (walk: Walk, content: 'number' | 'name'): void => {
@@ -38,9 +39,15 @@ const extraWords: readonly string[] = listed.things.extra
 /** "2 extra, no name or number": said of some pieces, not of all. */
 const isOfExtras = (walk: Walk): boolean => sentence(walk).some((item) => extraWords.includes(item.key))
 
+/** "No names for Ana": said of players of the list, not of all. */
+const isOfPlayers = (walk: Walk): boolean => {
+  const names = Object.values(walk.draft.rows).flatMap(({ name = '' }) => fold(name).split(' '))
+  return sentence(walk).some(({ kind, key }) => kind === 'other' && key.length > 2 && names.includes(key.replace(/'s$/, '')))
+}
+
 /** No numbers, or no names, wherever they stand. */
 export const hearRefused = (walk: Walk, content: Content, at: number): void => {
-  if (!isOfOne(walk, content, at) && !isOfExtras(walk)) refuse(walk, content)
+  if (!isOfOne(walk, content, at) && !isOfExtras(walk) && !isOfPlayers(walk)) refuse(walk, content)
 }
 
 const refuseAt = (walk: Walk, content: ContentKind, spots: readonly Spot[]): void => {

@@ -4,7 +4,7 @@ import type { Patch } from '../patch.ts'
 import { listed } from '../words/languages.ts'
 import { type Change, nothing } from './change.ts'
 import { whichRow } from './drops.ts'
-import { isNear } from './near-names.ts'
+import { isNear, renamed } from './near-names.ts'
 import type { Said, Telling } from './telling.ts'
 import { fold, isWord } from './tokens.ts'
 import { isWorn } from './told-number.ts'
@@ -57,7 +57,7 @@ const numberOf = (telling: Telling, row: Player, { rows }: Draft): string | null
 }
 
 /** A name that is near to the one that stands there takes its place, word for word; another only where words of printing lead to it. */
-const nameOf = ({ names, tokens }: Telling, row: Player, { rows }: Draft): string | null => {
+const nameOf = ({ names, tokens, refs }: Telling, row: Player, { rows }: Draft): string | null => {
   const [first, ...more] = names.filter(({ old }) => !old)
   const named = Object.values(rows).some(({ name }) => name !== undefined)
   if (first === undefined || more.length > 0 || !named || first.value.length < 2) return null
@@ -67,7 +67,12 @@ const nameOf = ({ names, tokens }: Telling, row: Player, { rows }: Draft): strin
   )
   if (near.length === 1 && !first.value.includes(' ')) return had.map((word) => (word === near[0] ? first.value : word)).join(' ')
   if (near.length > 0) return first.value
-  return isWord(tokens[first.at - 1], ...words.print) && first.ends ? first.value : null
+  if (!isWord(tokens[first.at - 1], ...words.print) || !first.ends) return null
+  const spoken = {
+    words: refs.flatMap(({ from, to }) => tokens.slice(from, to)).map(({ text }) => fold(text)),
+    surname: tokens.some((token) => isWord(token, ...listed.told.surname)),
+  }
+  return renamed(row.name ?? '', first.value, spoken)
 }
 
 const toldOf = (telling: Telling, row: Player, draft: Draft): Told => {

@@ -64,3 +64,15 @@ export const isAlike = (had: string, fresh: string): boolean => {
   const [x, y] = [sounded(had), sounded(fresh)]
   return a === b || x === y || isNear(a, b) || isLetterApart(x, y)
 }
+
+/** How somebody was spoken of: the folded words of the name that were said, and whether another surname is told. */
+export type Spoken = { readonly words: readonly string[]; readonly surname: boolean }
+
+/** Of a name of several words one alone changes: the one that was said ("Flo goes by Florence"), or the last where a surname is told. */
+export const renamed = (had: string, value: string, { words: spoken, surname }: Spoken): string => {
+  const words = had.split(' ')
+  if (words.length < 2 || value.includes(' ') || words.some((word) => fold(word) === fold(value))) return value
+  if (surname) return [...words.slice(0, -1), value].join(' ')
+  const said = words.filter((word) => spoken.includes(fold(word)))
+  return said.length === 1 ? words.map((word) => (word === said[0] ? value : word)).join(' ') : value
+}

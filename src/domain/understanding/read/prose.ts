@@ -138,11 +138,11 @@ const readRows = (scene: Prose, tokens: readonly Token[]): Rosterlike => {
 
 type Sorted = { readonly scene: Prose; readonly tokens: readonly Token[]; readonly terms: readonly Term[] }
 
-/** "Luz, Gris y Blanca son tallas de mujer": colours in capitals that are names of the list are those players. */
-const namedHues = ({ scene, tokens, terms }: Sorted): ReadonlySet<number> => {
+/** "Luz, Gris y Blanca son tallas de mujer", "Stone quit": words of the trade in capitals that are names of the list are those players. */
+const namedTerms = ({ scene, tokens, terms }: Sorted): ReadonlySet<number> => {
   const names = new Set(Object.values(scene.draft.rows).flatMap(({ name }) => (name === undefined ? [] : fold(name).split(' '))))
-  const hues = terms.filter(({ meaning, from }) => meaning.kind === 'colour' && isCapital(tokens[from]))
-  return new Set(hues.flatMap(({ from }) => (names.has(tokens[from]?.key ?? '') ? [from] : [])))
+  const capital = terms.filter(({ from, to }) => to === from + 1 && isCapital(tokens[from]))
+  return new Set(capital.flatMap(({ from }) => (names.has(tokens[from]?.key ?? '') ? [from] : [])))
 }
 
 /** Garments, what goes on them, counted sizes, and colours of nothing in particular. */
@@ -154,7 +154,7 @@ const readGoods = (
   const blend = readBlend(tokens, terms)
   const tally = readTally({ tokens, terms, taken })
   const stones = readStonePlaces({ tokens, terms }, scene.draft)
-  const aside = union(tally.taken, blend?.taken ?? new Set(), namedHues({ scene, tokens, terms }))
+  const aside = union(tally.taken, blend?.taken ?? new Set(), namedTerms({ scene, tokens, terms }))
   const postfix = languages[scene.language].basics.nounFirst
   const known = preview(scene.draft, before)
   const sets = readSetColours({ tokens, terms, draft: known, postfix })

@@ -1,6 +1,6 @@
 import { listed } from '../words/languages.ts'
 import { type Change, nothing, span } from './change.ts'
-import { nearName } from './near-names.ts'
+import { nearName, renamed, type Spoken } from './near-names.ts'
 import { nameAt, rowsByName } from './refs.ts'
 import { sizeAt } from './sizes.ts'
 import type { Stretch } from './statements.ts'
@@ -59,11 +59,21 @@ const accented = ({ tokens, group }: Told, had: string): string | null => {
   return fresh === undefined ? null : words.map((word) => (fold(word) === fold(fresh.text) ? fresh.text : word)).join(' ')
 }
 
+/** The words of the name by which somebody is spoken of, and whether a surname is told. */
+const spokenOf = ({ tokens, group }: Told): Spoken => ({
+  words: group.places.flatMap(({ from, to }) => tokens.slice(from, to)).map(({ text }) => fold(text)),
+  surname: tokens.some((token) => isWord(token, ...listed.told.surname)),
+})
+
 /** "la 14 sí es Paty pero con i, Pati", "en vez de Gordo ponle su apellido, Quiroz": another name of the one who is spoken of. */
 export const nameTold = (told: Told): Change => {
   const key = onlyKey(told)
   const had = key === null ? undefined : told.scene.draft.rows[key]?.name
   const value = had === undefined ? null : newName(told, had)
-  if (key === null || value === null) return nothing
-  return { ...nothing, patches: [{ path: ['rows', key, 'name'], value }], taken: span(0, told.tokens.length) }
+  if (key === null || had === undefined || value === null) return nothing
+  return {
+    ...nothing,
+    patches: [{ path: ['rows', key, 'name'], value: renamed(had, value, spokenOf(told)) }],
+    taken: span(0, told.tokens.length),
+  }
 }

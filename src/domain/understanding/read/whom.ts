@@ -51,3 +51,10 @@ export const groupsIn = (tokens: readonly Token[], draft: Draft): readonly Group
   }
   return groups
 }
+
+/** Those who are joined by a word, or who stands last: "Bo, Ana is out" is of Ana alone. */
+export const togetherIn = (tokens: readonly Token[], { refs }: Group): readonly Ref[] => {
+  const [before, last] = refs.slice(-2)
+  const joined = tokens.slice(before?.to, last?.from).some((token) => isWord(token, ...listed.again.joins))
+  return joined ? refs : refs.slice(-1)
+}

@@ -19,8 +19,11 @@ export const enPeople: PeoplePhrases = {
     '(?:[Tt]he )?[Pp]rincipal',
   ],
   ours: ['[Mm]y', '[Oo]ur'],
-  nameIs: ['[Mm]y name is', '(?<!(?:[Tt]eam|[Cc]lub|[Ss]chool|[Gg]roup|[Ss]quad)(?:.s)? )[Nn]ame is'],
-  iAm: ["[Ii]'m", '[Ii]m', '[Ii] am', '[Tt]his is', "[Ii]t'?s"],
+  nameIs: [
+    '[Mm]y name is',
+    '(?<!(?:[Ll]ast|[Ff]irst|[Hh]er|[Hh]is|[Tt]heir|[Tt]eam|[Cc]lub|[Ss]chool|[Gg]roup|[Ss]quad)(?:.s)? )[Nn]ame is',
+  ],
+  iAm: ["[Ii]'m", '[Ii]m', '[Ii] am', '[Tt]his is', "[Ii]t'?s(?![^.\\n]{0,40} not )"],
   orders: ['here(?=[\\s,.!]|$)', 'orders'],
   greets: ['[Hh]i', '[Hh]ello', '[Hh]ey', '[Gg]ood (?:morning|afternoon|evening|day)', '[Mm]orning'],
   speaks: ['I', "I'm", 'we', "we're"],

@@ -3,7 +3,8 @@ import type { ToldPhrases } from '../matters/told.ts'
 export const enTold: ToldPhrases = {
   conditional: ['if', 'unless', 'whether'],
   conditionalFirst: [],
-  doubting: ['might', 'maybe', 'perhaps', 'possibly'],
+  surname: ['last', 'surname'],
+  doubting: ['might', 'maybe', 'perhaps', 'possibly', 'won', 'beat', 'tied', 'score', 'scored'],
   requests: ['can', 'could', 'would', 'may', 'please', 'pls', 'shall', "let's", 'about', 'ok', 'okay', 'right', 'yes'],
   kin: ['brother', 'sister', 'cousin', 'friend', 'twin', 'neighbor', 'roommate', 'girlfriend', 'boyfriend'],
   of: ['of'],

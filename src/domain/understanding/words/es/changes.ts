@@ -47,7 +47,7 @@ export const esChanges: ChangePhrases = {
       'se salio',
     ],
   ],
-  goneAtEnd: ['ya no'],
+  goneAtEnd: ['ya no', 'no va', 'no van', 'no viene', 'no vienen', 'no juega', 'no juegan', 'se salieron', 'se salio'],
   one: ['lo', 'la'],
   several: ['los', 'las'],
   number: [

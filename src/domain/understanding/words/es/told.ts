@@ -3,7 +3,8 @@ import type { ToldPhrases } from '../matters/told.ts'
 export const esTold: ToldPhrases = {
   conditional: [],
   conditionalFirst: ['si'],
-  doubting: ['quiza', 'quizas', 'capaz'],
+  surname: ['apellido'],
+  doubting: ['quiza', 'quizas', 'capaz', 'ganamos', 'perdimos', 'empatamos', 'marcador'],
   requests: [
     ...['puedes', 'puede', 'pueden', 'podemos', 'podrias', 'podria', 'podrian', 'puedo', 'porfa', 'porfis', 'favor', 'me'],
     ...['cambiamos', 'ponemos', 'se', 'verdad', 'va', 'sale', 'vale', 'ok'],

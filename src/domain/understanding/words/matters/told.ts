@@ -11,6 +11,7 @@ export type ToldPhrases = Phrases<
   | 'conditional'
   | 'conditionalFirst'
   | 'doubting'
+  | 'surname'
   | 'requests'
   | 'kin'
   | 'of'
