@@ -14,9 +14,13 @@ const isPause = ({ text }: Token): boolean => [',', '(', ')', ':'].includes(text
 
 const things = new Set(['content', 'garment', 'role', 'sport', 'colour', 'stones', 'use', 'word'])
 
-/** From the pause before the drawing's word to the next pause behind which other things of the order are spoken of. */
+/** From the pause before the drawing's word, or the garment it goes on, to the next pause behind which other things of the order are spoken of. */
 const stretch = (tokens: readonly Token[], at: number, lexicon: Lexicon): readonly [from: number, to: number] => {
-  const from = tokens.slice(0, at).findLastIndex(isPause) + 1
+  const pause = tokens.slice(0, at).findLastIndex(isPause) + 1
+  const garment = termsOf(lexicon, tokens).findLast(
+    ({ meaning, from, to }) => meaning.kind === 'garment' && from >= pause && to <= at,
+  )
+  const from = garment?.to ?? pause
   for (const [index, token] of tokens.entries()) {
     if (index <= at || !isPause(token)) continue
     if (termsOf(lexicon, tokens.slice(index + 1)).some((term) => things.has(term.meaning.kind))) return [from, index]

@@ -45,7 +45,8 @@ export const headAhead = (walk: Walk, from: number): Item | null => {
   for (const item of walk.items.slice(from + 1, from + 9)) {
     if (heads.has(item.kind)) return item
     const owned = walk.items[from]?.kind === 'own' && articles.includes(item.key)
-    if (!glue.has(item.kind) && !owned && !(item.kind === 'other' && cuts.includes(item.key))) return null
+    const skipped = owned || item.kind === 'sleeve-length' || (item.kind === 'other' && cuts.includes(item.key))
+    if (!glue.has(item.kind) && !skipped) return null
   }
   return null
 }

@@ -1,5 +1,5 @@
 import { clockWords, listed } from '../words/languages.ts'
-import type { WhenFound } from './day-parts.ts'
+import { isWeekday, type WhenFound } from './day-parts.ts'
 import { isNumber, isWord, phraseEnd, phrasesOf, type Token } from './tokens.ts'
 
 const said = listed.hours
@@ -101,6 +101,10 @@ const tailOf = (tokens: readonly Token[], clock: Clock): Clock => {
   return exact ? { ...clock, to: exact, sure: true } : clock
 }
 
+/** "about 14 shirts", "unas 20 playeras": a figure that counts what stands behind it. */
+const countsThings = (token: Token | undefined): boolean =>
+  token?.kind === 'word' && /\p{L}{3}s$/u.test(token.key) && !isWord(token, ...said.sharp) && !isWeekday(token)
+
 /** The hour that is named at a token: with its part of the day, a colon, or a word before it that makes it an hour. */
 export const hourAt = (tokens: readonly Token[], at: number, bare = false): WhenFound | null => {
   const noon = noonAt(tokens, at)
@@ -110,8 +114,8 @@ export const hourAt = (tokens: readonly Token[], at: number, bare = false): When
   const clock = tailOf(tokens, plain)
   const { part, to } = partAt(tokens, clock.to)
   const led = isWord(tokens[at - 1], ...said.article) && isWord(tokens[at - 2], ...said.lead)
-  const opened =
-    bare || led || (openers.includes(tokens[at - 1]?.key ?? '') && !said.notHours.includes(tokens[clock.to]?.key ?? ''))
+  const other = said.notHours.includes(tokens[clock.to]?.key ?? '') || countsThings(tokens[clock.to])
+  const opened = bare || led || (openers.includes(tokens[at - 1]?.key ?? '') && !other)
   if (part === null && !clock.sure && !opened) return null
   if (part === null && tokens[clock.to]?.text === '/') return null
   const hours = hoursFor(clock.hour, clock.minute, part)

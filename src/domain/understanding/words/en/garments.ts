@@ -41,7 +41,7 @@ export const enGarments: WordList = [
       'tank tops',
     ],
   },
-  { means: { kind: 'garment', id: 't-shirt', loose: true }, words: ['shirt', 'shirts'] },
+  { means: { kind: 'garment', id: 't-shirt', loose: true }, words: ['shirt', 'shirts', 'tops'] },
   {
     means: { kind: 'garment', id: 'hoodie' },
     words: ['hoodie', 'hoodies', 'hooded sweatshirt', 'hooded sweatshirts', 'sweatshirt', 'sweatshirts', 'hoody', 'hoodys'],
