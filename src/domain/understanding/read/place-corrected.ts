@@ -20,13 +20,17 @@ const sideWords: Readonly<Record<Side, readonly string[]>> = {
 const sideOf = (token: Token | undefined): Side | null =>
   isWord(token, ...sideWords.left) ? 'left' : isWord(token, ...sideWords.right) ? 'right' : null
 
-const sided = /^(left|right)-(\w+)$/
+/** "left-sleeve" is the left one of two sleeves. */
+const sidedOf = (place: string): { readonly side: Side; readonly part: string } | null => {
+  const [side, part, ...more] = place.split('-')
+  return (side === 'left' || side === 'right') && part !== undefined && more.length === 0 ? { side, part } : null
+}
 
 /** What has two sides, by the words that stand beside "left" and "right": "manga" and "sleeve" of "left-sleeve". */
 const parts: ReadonlyMap<string, string> = new Map(
   every.flatMap(({ list }) =>
     list.flatMap(({ means, words }) => {
-      const part = means.kind === 'place' ? sided.exec(means.id)?.[2] : undefined
+      const part = means.kind === 'place' ? sidedOf(means.id)?.part : undefined
       return words.flatMap((phrase) => {
         const own = phrase.split(' ').filter((word) => ![...sideWords.left, ...sideWords.right].includes(fold(word)))
         return part !== undefined && own.length === 1 && phrase.includes(' ') ? [[fold(own[0] ?? ''), part] as const] : []
@@ -65,7 +69,7 @@ const mentionsIn = (tokens: readonly Token[], terms: readonly Term[]): readonly 
 
 const isPlaceId = (id: string): id is PlaceId => placeIds.some((one) => one === id)
 
-const partOf = (place: string): string | undefined => sided.exec(place)?.[2]
+const partOf = (place: string): string | undefined => sidedOf(place)?.part
 
 /** The places that a mention means of a thing that stands somewhere; a side alone is that of what is named beside it, or of what has it. */
 const meantBy = ({ spot, side }: Mention, mark: Mark, part: string | null): readonly PlaceId[] => {
@@ -74,7 +78,10 @@ const meantBy = ({ spot, side }: Mention, mark: Mark, part: string | null): read
   return isPlaceId(id) ? [id] : []
 }
 
-const opposite = (place: PlaceId): string => place.replace(sided, (_, side: Side, part: string) => `${other[side]}-${part}`)
+const opposite = (place: PlaceId): string => {
+  const sided = sidedOf(place)
+  return sided === null ? place : `${other[sided.side]}-${sided.part}`
+}
 
 type Said = {
   readonly wanted: Mention
@@ -86,13 +93,17 @@ type Said = {
   readonly content: string | null
 }
 
+/** "Switch the right sleeve to the left", "cambia la manga derecha por la izquierda": the second place takes over from the first. */
+const isTurned = (tokens: readonly Token[], { from }: Mention): boolean =>
+  tokens.some((token) => isWord(token, ...listed.things.shifting)) &&
+  tokens.slice(Math.max(0, from - 3), from).some((token) => isWord(token, ...listed.told.rangeTo, ...listed.things.into))
+
 /** What one sentence says of places; null where it wants none or several. */
 const saidIn = (tokens: readonly Token[], terms: readonly Term[]): Said | null => {
   const mentions = mentionsIn(tokens, terms)
-  const changes = tokens.some((token) => isWord(token, ...listed.things.shifting, ...listed.things.mistaken))
   const [first, second, ...more] = mentions
-  const turned =
-    changes && first !== undefined && second !== undefined && more.length === 0 && !mentions.some((one) => one.refused)
+  const two = first !== undefined && second !== undefined && more.length === 0 && !mentions.some((one) => one.refused)
+  const turned = two && isTurned(tokens, second)
   const all = turned ? [{ ...first, refused: true }, second] : mentions
   const [wanted, ...others] = all.filter(({ refused }) => !refused)
   if (wanted === undefined || others.length > 0) return null

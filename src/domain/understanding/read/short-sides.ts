@@ -1,4 +1,4 @@
-import { either, languages } from '../words/languages.ts'
+import { either, languages, spoken } from '../words/languages.ts'
 import { fold } from './tokens.ts'
 
 type Side = 'left' | 'right'
@@ -8,7 +8,7 @@ type Phrase = { readonly part: string; readonly side: Side; readonly text: strin
 const phrases: readonly Phrase[] = Object.values(languages).flatMap(({ list, sides, basics: { nounFirst } }) =>
   list.flatMap(({ means, words }) => {
     const side: Side | null =
-      means.kind !== 'place' ? null : /^left-/.test(means.id) ? 'left' : /^right-/.test(means.id) ? 'right' : null
+      means.kind !== 'place' ? null : means.id.startsWith('left-') ? 'left' : means.id.startsWith('right-') ? 'right' : null
     return words.flatMap((text) => {
       const [one = '', two = '', ...more] = text.split(' ')
       const part = nounFirst ? one : two
@@ -23,7 +23,9 @@ const shorts = (side: Side): string =>
 
 const replaced = phrases.map(({ part, side, text, nounFirst }) => {
   const short = `${shorts(side)}(?!\\p{L})(?:\\.(?=,| \\p{Ll}))?`
-  const pattern = nounFirst ? `(?<!\\p{L})${part} (?:lado )?${short}` : `(?<!\\p{L})${short} ${part}(?!\\p{L})`
+  const pattern = nounFirst
+    ? `(?<!\\p{L})${part} (?:${spoken.things.sideNoun} )?${short}`
+    : `(?<!\\p{L})${short} ${part}(?!\\p{L})`
   return { pattern: new RegExp(pattern, 'giu'), text }
 })
 
