@@ -136,6 +136,13 @@ const hearText = (start: Conversation, text: string, context: Context): Heard =>
   return hearUnderstood(conversation, { understood, text }, context)
 }
 
+/** The last change is taken back, and what else the message says is taken into the order as it is then. */
+const undoBeside = (conversation: Conversation, { understood, text }: Words, context: Context): Heard => {
+  const before = takeBack(conversation)
+  if (before === null) return only(conversation, [reply('nothing-to-undo')])
+  return closeTurn(before, { understood, quote: text, first: [reply('undone')] }, context)
+}
+
 type Words = { readonly understood: Understood; readonly text: string }
 
 const hearUnderstood = (conversation: Conversation, { understood, text }: Words, context: Context): Heard => {
@@ -145,6 +152,7 @@ const hearUnderstood = (conversation: Conversation, { understood, text }: Words,
     const answered = hearIntent(conversation, understood.intent, context)
     if (answered !== null) return answered
   }
+  if (understood.intent.kind === 'undo') return undoBeside(conversation, { understood, text }, context)
   if (understood.signing !== null) {
     const signed = signSaid(conversation, understood, context)
     if (signed !== null) return signed

@@ -8,14 +8,8 @@ const said = spoken.intents
 
 const ends = '[.! ]*$'
 
-/** "Oops, undo that please", "undo that, 9 was right": a whole message that takes the last change back. */
-const undo = new RegExp(
-  [
-    `^(?:${said.hesitates}[,.! ]+)*${said.undo}(?: ${said.undoWhat})*`,
-    `(?:[,;.] *[\\w# ]{1,30} ${said.was} ${said.right}(?: ${said.before})?|[,;.] *${said.because}\\b[\\w' ]{0,40}`,
-    `|[,;.] *[\\w# ]{1,30} ${said.stays} ${said.asBefore}|[,;.]? *[\\w' ]{1,40} ${said.afterAll})?${ends}`,
-  ].join(''),
-)
+/** "Oops, undo that please": a whole message that takes the last change back. */
+const undo = new RegExp(`^(?:${said.hesitates}[,.! ]+)*${said.undo}(?: ${said.undoWhat})*${ends}`)
 
 const whatIf = new RegExp(`^[¿\\s]*(?:${said.opensWhatIf}[, ]+)*${said.whatIf}\\b`)
 const price = anyOf(said.price)

@@ -2,34 +2,29 @@ import { canonical } from '../content-hash.ts'
 import type { Conversation } from '../conversation.ts'
 import type { Draft } from '../draft.ts'
 import type { Patch } from '../patch.ts'
-import { spoken } from '../words/languages.ts'
+import { listed, spoken } from '../words/languages.ts'
+import { type Lexicon, termsOf } from './lexicon.ts'
+import { usesOf } from './recolour.ts'
 import { refsIn } from './refs.ts'
 import { sizeAt } from './sizes.ts'
-import { fold, isNumber, tokensOf } from './tokens.ts'
+import { stated } from './statements.ts'
+import { fold, isWord, type Token, tokensOf } from './tokens.ts'
 
 const hesitates = `(?:${spoken.intents.hesitates}[,.! ]+)*`
-const undo = new RegExp(`^[¡ ]*${hesitates}${spoken.clauses.undo}\\b`)
-const asWas = new RegExp(`(?:^|[,.;!] *|\\b${spoken.intents.hesitates} )[¡ ]*${hesitates}${spoken.clauses.asWas}`)
+const undo = new RegExp(`^[¡¿ ]*${hesitates}${spoken.takenBack.undo}\\b`)
+const dismiss = new RegExp(`^[¡¿ ]*${hesitates}${spoken.takenBack.dismiss}\\b`)
+const asWas = new RegExp(`(?:^|[,.;!] *|\\b${spoken.intents.hesitates} )[¡¿ ]*${hesitates}${spoken.takenBack.asWas}`)
+const polite = new RegExp(`^[¿\\s]*${hesitates}${spoken.clauses.polite}\\b`)
 
-/** What was so before: `undo` the last change of all, or what the lines named were before they were changed last. */
-export type TakenBack = { readonly kind: 'undo' } | { readonly kind: 'lines'; readonly patches: readonly Patch[] }
+/**
+ * What was so before: `undo` the last change of all (`tail` and `rest` are what else its sentence and the others say), or the values to
+ * which some lines or colours return.
+ */
+export type TakenBack =
+  | { readonly kind: 'undo'; readonly tail: string; readonly rest: string; readonly plainly: boolean }
+  | { readonly kind: 'values'; readonly patches: readonly Patch[] }
 
 const differs = (a: Draft, b: Draft, key: string): boolean => canonical(a.rows[key] ?? null) !== canonical(b.rows[key] ?? null)
-
-/** A value that stood nowhere before and stands nowhere now: the message says something new. */
-const saysMore = (text: string, drafts: readonly Draft[]): boolean => {
-  const tokens = tokensOf(text)
-  const rows = drafts.flatMap(({ rows: all, tally }) => [...Object.values(all), ...Object.values(tally)])
-  const values: readonly string[] = rows.flatMap((row) => [
-    row.size ?? '',
-    'number' in row ? (row.number ?? '') : '',
-    String(row.quantity ?? ''),
-  ])
-  return [...tokens.keys()].some((at) => {
-    const said = sizeAt(tokens, at)?.size ?? (isNumber(tokens[at]) ? tokens[at]?.text : undefined)
-    return said !== undefined && !values.includes(said)
-  })
-}
 
 /** The lines as they were before the last change of each. */
 const linesBefore = ({ draft, past }: Conversation, keys: readonly string[]): readonly Patch[] =>
@@ -38,20 +33,93 @@ const linesBefore = ({ draft, past }: Conversation, keys: readonly string[]): re
     return was === undefined ? [] : [{ path: ['rows', key], value: was }]
   })
 
-const longest = 160
+const painted = ({ garments, styles, marks }: Draft) => ({ garments, styles, marks })
 
-/** "Undo that, his mom says he is fine", "déjalo como estaba", "leave 9 as he was": what the message takes back, and nothing else is said in it. */
-export const readTakenBack = (text: string, conversation: Conversation): TakenBack | null => {
+/** Where a colour stood that was replaced since. */
+const hueBefore = ({ draft, past }: Conversation, hue: string): readonly Patch[] => {
+  const uses = (one: Draft): readonly (readonly string[])[] => usesOf(painted(one), hue)
+  const last = uses(draft).length === 0 ? past.findLast((one) => uses(one.draft).length > 0) : undefined
+  return last === undefined ? [] : uses(last.draft).map((path) => ({ path, value: hue }))
+}
+
+/** "Back to navy, red is too loud", "the navy was better": the one colour that is named and was replaced, where the words return to it. */
+const huesBefore = (tokens: readonly Token[], conversation: Conversation, lexicon: Lexicon): readonly Patch[] => {
+  const hues = termsOf(lexicon, tokens).flatMap(({ meaning }) => (meaning.kind === 'colour' ? [meaning] : []))
+  const returning = hues.flatMap(({ id, readings = [id] }) => {
+    const found = readings.map((one) => hueBefore(conversation, one)).filter((patches) => patches.length > 0)
+    return found.length === 1 ? found : []
+  })
+  const others = hues.filter(({ id }) => usesOf(painted(conversation.draft), id).length > 0)
+  const [only = []] = returning
+  const spoken = returning.length + others.length
+  const whole = others.length === 0 || !termsOf(lexicon, tokens).some(({ meaning }) => meaning.kind === 'content')
+  return returning.length === 1 && spoken === hues.length && whole ? only : []
+}
+
+const returns = (tokens: readonly Token[]): boolean => tokens.some((token) => isWord(token, ...listed.takenBack.returning))
+
+const longest = 200
+
+/** The end of the sentence in which a place stands. */
+const sentenceEnd = (text: string, from: number): number => {
+  const end = text.slice(from).search(/[.!?;\n…]/)
+  return end < 0 ? text.length : from + end + 1
+}
+
+const parted = (text: string, from: number): { readonly tail: string; readonly rest: string } => {
+  const end = sentenceEnd(text, from)
+  return { tail: text.slice(from, end), rest: text.slice(end) }
+}
+
+/** Words that take something back, to where they stand; null where there are none, or somebody asks whether it was so. */
+const takesBack = (text: string): { readonly to: number; readonly how: 'undo' | 'dismiss' | 'as-was' } | null => {
+  const folded = fold(text)
+  const plain = undo.exec(folded)
+  if (plain !== null) return { to: plain[0].length, how: 'undo' }
+  const loose = dismiss.exec(folded)
+  if (loose !== null) return { to: loose[0].length, how: 'dismiss' }
+  const was = asWas.exec(folded)
+  if (was === null) return null
+  const to = was.index + was[0].length
+  return /\?\s*$/.test(text.slice(0, sentenceEnd(text, to))) && !polite.test(folded) ? null : { to, how: 'as-was' }
+}
+
+/** Words that only return to a colour: nothing else of the trade is said. */
+const returnsToHue = (text: string, conversation: Conversation, lexicon: Lexicon): readonly Patch[] => {
+  const tokens = stated(tokensOf(text))
+  const plain = termsOf(lexicon, tokens).every(
+    ({ meaning, from }) => besides.includes(meaning.kind) || isWord(tokens[from], ...listed.takenBack.returning),
+  )
+  return plain && returns(tokens) && text.length <= 90 ? huesBefore(tokens, conversation, lexicon) : []
+}
+
+const besides: readonly string[] = ['colour', 'content', 'and', 'in', 'with', 'no', 'only', 'count']
+
+/** "Undo that, his mom says he is fine", "déjalo como estaba", "leave 9 as he was", "the navy was better": what the message takes back. */
+export const readTakenBack = (said: string, conversation: Conversation, lexicon: Lexicon): TakenBack | null => {
   const { draft, past } = conversation
-  const folded = fold(text).trim()
+  const text = said.trim()
   const last = past.at(-1)?.draft
-  const back = undo.test(folded)
-  if (last === undefined || text.length > longest || text.includes('?') || !(back || asWas.test(folded))) return null
-  if (saysMore(text, [draft, last])) return null
-  const keys = [...new Set(refsIn(tokensOf(text), draft.rows).flatMap((ref) => (ref.keys.length === 1 ? ref.keys : [])))]
-  const touched = keys.filter((key) => differs(last, draft, key))
-  if (keys.length === 0 || touched.length > 0)
-    return back || keys.length > 0 || canonical(last) !== canonical(draft) ? { kind: 'undo' } : null
-  const patches = linesBefore(conversation, keys)
-  return patches.length === 0 ? null : { kind: 'lines', patches }
+  if (last === undefined || text.length > longest) return null
+  const back = takesBack(text)
+  const hues = returnsToHue(text, conversation, lexicon)
+  if (back === null) return hues.length === 0 ? null : { kind: 'values', patches: hues }
+  const parts = parted(text, back.to)
+  const keys = [
+    ...new Set(
+      refsIn(tokensOf(`${text.slice(0, back.to)} ${parts.tail}`), draft.rows).flatMap((ref) =>
+        ref.keys.length === 1 ? ref.keys : [],
+      ),
+    ),
+  ]
+  const elsewhere = keys.length > 0 && keys.every((key) => !differs(last, draft, key))
+  const patches = elsewhere && !sized(parts.tail) ? linesBefore(conversation, keys) : hues
+  if (patches.length > 0) return { kind: 'values', patches }
+  const sure = back.how !== 'as-was' || (keys.length > 0 && !elsewhere) || canonical(last) !== canonical(draft)
+  return sure ? { kind: 'undo', ...parts, plainly: back.how === 'undo' } : null
+}
+
+const sized = (text: string): boolean => {
+  const tokens = tokensOf(text)
+  return [...tokens.keys()].some((at) => sizeAt(tokens, at)?.size !== undefined)
 }

@@ -11,6 +11,7 @@ import { readAges } from './ages.ts'
 import { readAnswer } from './answers.ts'
 import { readApart } from './apart.ts'
 import { readArtwork } from './artwork.ts'
+import { takenBack } from './beside-undo.ts'
 import { chosenHue } from './chosen-hue.ts'
 import { readFaces } from './faces.ts'
 import { askHalves } from './halved-names.ts'
@@ -34,7 +35,7 @@ import { namedRevision, readSigning, withoutGoing } from './signing.ts'
 import { spreadBySize } from './size-lists.ts'
 import { sizeAt } from './sizes.ts'
 import { addPlayers } from './table.ts'
-import { readTakenBack, type TakenBack } from './taken-back.ts'
+import { readTakenBack } from './taken-back.ts'
 import { readTeam } from './team.ts'
 import { anyOf, fold, type Token, tokensOf } from './tokens.ts'
 
@@ -192,9 +193,6 @@ const isStrange = (text: string, draft: Draft, lexicon: Scene['lexicon']): boole
 
 const changesNothing = ({ patches, open }: Pick<Understood, 'patches' | 'open'>): boolean => patches.length + open.length === 0
 
-const asTakenBack = (back: TakenBack): Partial<Understood> =>
-  back.kind === 'undo' ? { intent: { kind: 'undo' } } : { patches: back.patches }
-
 /** What is told of ages where they were asked, in a message of nothing else. */
 const agesAnswered = (text: string, { asked, draft }: Conversation, lexicon: Scene['lexicon']): readonly Patch[] =>
   ageQuestions.includes(asked?.code ?? '') && isOfAges(text, lexicon) ? readAgeAnswer(text, draft) : []
@@ -218,8 +216,10 @@ export const understand = (raw: string, conversation: Conversation, context: Con
     revision: namedRevision(text),
     asks: asksSomething(text),
   }
-  const back = readTakenBack(text, conversation)
-  if (back !== null) return { ...base, ...asTakenBack(back) }
+  const read = (words: string, of = conversation) => readOrder({ text: words, conversation: of, context, language })
+  const back = readTakenBack(text, conversation, lexicon)
+  const taken = back === null ? null : takenBack(back, { conversation, lexicon, read })
+  if (taken !== null) return { ...base, ...taken }
   if (aside.includes(intent.kind)) return base
   if (isVariant(intent.kind, text, conversation.shown !== null)) {
     const asked = readOrder({ text: withoutAsking(text), conversation: { ...conversation, asked: null }, context, language })
@@ -227,9 +227,9 @@ export const understand = (raw: string, conversation: Conversation, context: Con
   }
   const answered = agesAnswered(text, conversation, lexicon)
   if (answered.length > 0) return { ...base, patches: answered }
-  const read = (words: string) => readOrder({ text: words, conversation, context, language })
-  const plain = base.signing === null ? text : withoutGoing(text)
-  const { order, patches, open, unheard } = readAll(plain, read, { conversation, lexicon })
+  const left = back?.kind === 'undo' ? `${back.tail}${back.rest}`.replace(/^[\s,.;:-]+/, '') : text
+  const plain = base.signing === null ? left : withoutGoing(left)
+  const { order, patches, open, unheard } = readAll(plain, (words) => read(words), { conversation, lexicon })
   const empty = changesNothing({ patches, open }) && !order.artwork
   const strange = empty && intent.kind === 'order' && base.signing === null && isStrange(text, conversation.draft, lexicon)
   return { ...base, ...order, patches, open, unheard, intent: strange ? { kind: 'off-topic' } : intent }

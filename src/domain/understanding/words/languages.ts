@@ -93,6 +93,7 @@ export const spoken = {
   anew: sources(all.map(({ anew }) => anew)),
   again: sources(all.map(({ again }) => again)),
   clauses: sources(all.map(({ clauses }) => clauses)),
+  takenBack: sources(all.map(({ takenBack }) => takenBack)),
 }
 
 /** The same one by one: words that are looked for among tokens, and patterns of whole sentences with a group of their own. */
@@ -111,6 +112,7 @@ export const listed = {
   again: lists(all.map(({ again }) => again)),
   told: lists(all.map(({ told }) => told)),
   clauses: lists(all.map(({ clauses }) => clauses)),
+  takenBack: lists(all.map(({ takenBack }) => takenBack)),
 }
 
 /** How often something was washed, in words of any language. */

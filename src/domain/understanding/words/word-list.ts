@@ -16,6 +16,7 @@ import type { LaterPhrases, OccasionPhrases } from './matters/occasions.ts'
 import type { MoneyPhrases, PeoplePhrases } from './matters/people.ts'
 import type { PlayerPhrases } from './matters/players.ts'
 import type { RosterPhrases, RowMarkPhrases } from './matters/rosters.ts'
+import type { TakenBackPhrases } from './matters/taken-back.ts'
 import type { TeamPhrases } from './matters/team.ts'
 import type { ThingPhrases } from './matters/things.ts'
 import type { ToldPhrases } from './matters/told.ts'
@@ -161,5 +162,6 @@ export type Words = {
   readonly anew: AnewPhrases
   readonly again: AgainPhrases
   readonly told: ToldPhrases
+  readonly takenBack: TakenBackPhrases
   readonly clauses: ClausePhrases
 }

@@ -205,26 +205,4 @@ export const enClauses: ClausePhrases = {
       'new player',
     ],
   ],
-  undo: [
-    ...[
-      'undo',
-      'take (?:that|it)(?: last (?:one|bit|change))? back',
-      'scratch that',
-      'forget (?:that|it|what i (?:just )?said)',
-      'revert',
-    ],
-    ...[
-      'never ?mind(?: that)?',
-      'disregard (?:that|the last (?:one|message|change))',
-      '(?:i )?take that back',
-      'ignore (?:that|my last)',
-    ],
-    ...['(?:go|change|put|switch|set) (?:it|that|him|her|them)? ?back', 'cancel that(?: change| last)?', 'reverse that'],
-  ],
-  asWas: [
-    "(?:leave|keep|put) (?:it|that|him|her|them|[\\w#']+)(?: \\d+)? (?:back )?(?:as|the way|how|like|to what|in what) (?:it|that|he|she|they|things?|is|was|had|before)\\b",
-    "(?:leave|keep) (?:it|that|him|her|them|[\\w#']+)(?: \\d+)? (?:alone|the same|where (?:it|he|she|they) (?:was|were))",
-    '(?:stays?|remains?) (?:as|the way|how|like) (?:it|he|she|they|was|before)\\b',
-    'back to (?:what|how|the way) (?:it|he|she|they) (?:was|were|had)',
-  ],
 }

@@ -4,20 +4,11 @@ import type { IntentPhrases } from '../matters/intents.ts'
 export const enIntents: IntentPhrases = {
   hesitates: [
     ...['no', 'wait', 'oops', 'sorry', 'hold on', 'h+m+', 'u+h+', 'u+m+', 'er', 'ok', 'okay', 'actually', 'well', 'can you'],
-    ...['could you', 'please'],
+    ...['could you', 'please', 'nah', 'nope', 'ugh', 'lol', 'haha', 'on second thought', 'my bad', 'oh', 'yeah', "let's", 'lets'],
+    ...['shoot', 'so', 'and', 'hey', 'just', 'but', 'crap'],
   ],
   undo: ['undo', 'take (?:that|it) back', 'go back', 'revert'],
   undoWhat: ['that', 'it', 'this', 'please', '(?:the |that |my )?last(?: one| change| thing)?'],
-  was: ['was', 'were', 'is', 'are'],
-  right: ['right', 'fine', 'correct', 'ok', 'okay'],
-  before: ['before'],
-  afterAll: ['after all', 'anyway'],
-  stays: ['stays?', 'remains?'],
-  asBefore: [
-    ...['as (?:is|was|before)', 'as (?:it|he|she|they) (?:is|was|were|are)', 'the same'],
-    '(?:the way|how|like|what) (?:it|he|she|they) (?:was|were)',
-  ],
-  because: ['yes', 'he', 'she', 'they', 'actually', 'because'],
   startOver: ['start over', 'start again', 'reset the order'],
   cancel: ['cancel (?:the|my|our|this|whole)(?: whole)? order', 'cancel everything', 'cancel it all'],
   person: [

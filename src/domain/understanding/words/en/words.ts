@@ -17,6 +17,7 @@ import { enPlayers } from './players.ts'
 import { enRosters, enRowMarks } from './rosters.ts'
 import { enShades } from './shades.ts'
 import { enSports } from './sports.ts'
+import { enTakenBack } from './taken-back.ts'
 import { enTeam } from './team.ts'
 import { enThings } from './things.ts'
 import { enTold } from './told.ts'
@@ -33,6 +34,7 @@ export const enWords: Words = {
   intents: enIntents,
   again: enAgain,
   told: enTold,
+  takenBack: enTakenBack,
   clauses: enClauses,
   anew: enAnew,
   changes: enChanges,

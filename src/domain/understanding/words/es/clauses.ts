@@ -189,29 +189,4 @@ export const esClauses: ClausePhrases = {
     ...['falta', 'falto', 'faltaba', 'olvide', 'olvidaba', 'olvido', 'olvidaron', 'se me paso', 'se nos paso', 'se les paso'],
     ...['no esta en', 'no esta ahi', 'no aparece', 'no viene', 'no salio', 'uno mas', 'una mas', 'inscribio'],
   ],
-  undo: [
-    ...[
-      'deshaz(?:lo)?',
-      'deshacer',
-      'olvidal[oa]',
-      'olvida (?:eso|lo (?:ultimo|anterior|que dije))',
-      'cancela (?:eso|lo ultimo|ese cambio)',
-    ],
-    ...[
-      'regresal[oae]s?',
-      'revierte(?:lo)?',
-      'echa(?:lo)? para atras',
-      'ignora (?:eso|lo anterior|lo ultimo|mi mensaje)',
-      'mejor no',
-    ],
-    ...[
-      'siempre no(?! (?:van|va|llevan|lleva|le|les|quiero|queremos|se))',
-      'haz de cuenta que no dije nada',
-      'no me hagas? caso',
-    ],
-  ],
-  asWas: [
-    '(?:dej[ae](?:n|mos|r)?(?:me|nos)?l?[aoe]?s?|se queda|queda|que (?:se )?quede|vuelve?l?[aoe]|regres[ae]l[aoe]s?)(?: (?:a|al|la|el|los|las))?(?: [\\w#]+)? (?:como|igual (?:que|a como)|tal como|a como) (?:estaba|estaban|antes|iba|iban|venia|lo tenia|era|esta)',
-    '(?:lo|la) (?:dejamos|dejas|dejan) (?:como|igual) (?:estaba|antes|que antes)',
-  ],
 }

@@ -17,6 +17,7 @@ import { esPlayers } from './players.ts'
 import { esRosters, esRowMarks } from './rosters.ts'
 import { esShades } from './shades.ts'
 import { esSports } from './sports.ts'
+import { esTakenBack } from './taken-back.ts'
 import { esTeam } from './team.ts'
 import { esThings } from './things.ts'
 import { esTold } from './told.ts'
@@ -52,6 +53,7 @@ export const esWords: Words = {
   intents: esIntents,
   again: esAgain,
   told: esTold,
+  takenBack: esTakenBack,
   clauses: esClauses,
   anew: esAnew,
   changes: esChanges,

@@ -1,7 +1,7 @@
 import type { Phrases } from './phrases.ts'
 
 /**
- * What a message wants besides the order. `hesitates … afterAll` are the parts of a whole message that takes the last change back;
+ * What a message wants besides the order. `hesitates`, `undo` and `undoWhat` are the parts of a whole message that takes the last change back;
  * `language` asks the shop to speak this one; `asksPrice` and `ofPrice` are what a question of the price has beside the wish itself;
  * `single` is one lost piece of an earlier order, `withoutSeniors` leaves those out who have left; a plain answer may go on with
  * `yesMore` and `noMore`; `waits` is a whole message of somebody who wants to look or ask first; `business` are words of an order, so that what has one is not off the subject.
@@ -10,13 +10,6 @@ export type IntentPhrases = Phrases<
   | 'hesitates'
   | 'undo'
   | 'undoWhat'
-  | 'was'
-  | 'right'
-  | 'before'
-  | 'because'
-  | 'stays'
-  | 'asBefore'
-  | 'afterAll'
   | 'startOver'
   | 'cancel'
   | 'person'
