@@ -121,8 +121,11 @@ export const nameAt = (
   }
 }
 
-/** "5 and 6 men's L", "1-4": the last figure of a list or a range speaks for all of them. */
-export const isListed = (tokens: readonly Token[], ref: Ref): boolean =>
-  ref.by === 'number' &&
-  isNumber(tokens[ref.from - 2]) &&
-  (isWord(tokens[ref.from - 1], ...listed.changes.through) || [',', '-', '&'].includes(tokens[ref.from - 1]?.text ?? ''))
+const joints: readonly string[] = [...listed.changes.through, ...listed.again.joins]
+
+/** "5 and 6 men's L", "#9 and the 12", "1-4": the last figure of a list or a range speaks for all of them. */
+export const isListed = (tokens: readonly Token[], ref: Ref): boolean => {
+  let at = ref.from - 1
+  while (at > ref.from - 5 && (isWord(tokens[at], ...joints) || [',', '-', '&', '#'].includes(tokens[at]?.text ?? ''))) at -= 1
+  return ref.by === 'number' && at < ref.from - 1 && isNumber(tokens[at])
+}

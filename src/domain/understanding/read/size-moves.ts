@@ -27,11 +27,19 @@ type Shift = { readonly by: number; readonly from: number; readonly to: number }
 /** "Up a size", "one size bigger", "una talla más grande", "súbeles una talla". */
 const shiftAt = (tokens: readonly Token[]): Shift | null => {
   const at = tokens.findIndex((token, index) => isWord(token, ...listed.changes.sizes) && steps[tokens[index - 1]?.key ?? ''])
-  if (at < 0) return null
-  const near = [at + 1, at + 2, at - 2, at - 3].find((index) => isWord(tokens[index], ...ups, ...downs))
+  if (at < 0) return plainShift(tokens)
+  const near = [at + 2, at + 1, at - 2, at - 3].find((index) => isWord(tokens[index], ...ups, ...downs))
   if (near === undefined) return null
   const many = steps[tokens[at - 1]?.key ?? ''] ?? 1
   return { by: isWord(tokens[near], ...ups) ? many : -many, from: Math.min(at - 1, near), to: Math.max(at, near) + 1 }
+}
+
+/** "Both need to size down". */
+const plainShift = (tokens: readonly Token[]): Shift | null => {
+  const at = tokens.findIndex(
+    (token, index) => isWord(token, ...listed.changes.sizing) && isWord(tokens[index + 1], ...ups, ...downs),
+  )
+  return at < 0 ? null : { by: isWord(tokens[at + 1], ...ups) ? 1 : -1, from: at, to: at + 2 }
 }
 
 const everybody: readonly string[] = listed.changes.everybody
@@ -104,14 +112,15 @@ type Turn = { readonly was: SizeFound; readonly now: SizeFound; readonly from: n
 
 /** "All mediums become larges", "change the mediums to large", "las medianas pasan a grandes". */
 const turnAt = (tokens: readonly Token[], at: number): Turn | null => {
-  const was = isWord(tokens[at - 1], ...whole) ? sizeAt(tokens, at) : null
+  const counted = steps[tokens[at - 1]?.key ?? ''] === undefined ? at : at - 1
+  const was = isWord(tokens[counted - 1], ...whole) ? sizeAt(tokens, at) : null
   if (was?.size === undefined) return null
   let next = was.to
   while (isWord(tokens[next], ...turning) && sizeAt(tokens, next) === null) next += 1
   const links = tokens.slice(was.to, next).some((token) => isWord(token, ...linking))
   const now = links ? sizeAt(tokens, next) : null
   if (now?.size === undefined) return null
-  const several = isWord(tokens[at - 1], ...listed.changes.wholeSeveral) || /s$/.test(tokens[was.to - 1]?.key ?? '')
+  const several = isWord(tokens[counted - 1], ...listed.changes.wholeSeveral) || /s$/.test(tokens[was.to - 1]?.key ?? '')
   return { was, now, from: at, several }
 }
 

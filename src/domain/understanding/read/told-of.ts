@@ -1,6 +1,8 @@
+import type { Draft } from '../draft.ts'
 import { listed, spoken } from '../words/languages.ts'
 import { type Change, isAdd, joined, nothing, type Scene } from './change.ts'
 import { isDrop } from './drops.ts'
+import { rowsByNumber } from './refs.ts'
 import { sizeAt } from './sizes.ts'
 import { sentencesOf } from './statements.ts'
 import { isCapital, isNumber, isWord, type Token } from './tokens.ts'
@@ -15,18 +17,19 @@ const clitic = new RegExp(`^${spoken.again.clitic}$`, 'u')
 const speaksOfThem = (tokens: readonly Token[]): boolean =>
   tokens.some((token) => isWord(token, ...listed.told.spoken) || clitic.test(token.key))
 
-/** "Put Ida on the list", "agrega el 10"; not "put M down for Josiah". */
-const putsOn = (tokens: readonly Token[], at: number): boolean => {
+/** "Put Ida on the list", "agrega el 10"; not "put M down for Josiah" or "put 4 and 9 in XL". */
+const putsOn = (tokens: readonly Token[], at: number, { rows }: Draft): boolean => {
   const next = tokens[at + 1]
-  return isAdd(tokens[at]) && (isCapital(next) || isNumber(next)) && sizeAt(tokens, at + 1) === null
+  const fresh = isCapital(next) || (isNumber(next) && rowsByNumber(rows, next?.text ?? '').length === 0)
+  return isAdd(tokens[at]) && fresh && sizeAt(tokens, at + 1) === null
 }
 
 /** What is known where changes of a roster are heard; `trade`: the places of words that speak of cloth and print. */
 export type Heard = Scene & { readonly trade: ReadonlySet<number> }
 
 /** Sentences that put somebody on the list or off it, or speak of cloth and print, are read elsewhere. */
-const isElsewhere = (tokens: readonly Token[], trade: ReadonlySet<number>, from: number): boolean =>
-  tokens.some((token, at) => trade.has(from + at) || putsOn(tokens, at) || isDrop(token))
+const isElsewhere = (tokens: readonly Token[], { trade, draft }: Heard, from: number): boolean =>
+  tokens.some((token, at) => trade.has(from + at) || putsOn(tokens, at, draft) || isDrop(token))
 
 const moved = (change: Change, by: number): Change => ({ ...change, taken: new Set([...change.taken].map((at) => at + by)) })
 
@@ -53,24 +56,24 @@ const onlyOne = ({ draft }: Scene): Group | null => {
  * What a sentence tells of whom it names, in any words: one size, number or name that is not theirs yet. Nothing where two of the list are
  * spoken of apart, or two values could be meant.
  */
-export const readToldOf = (tokens: readonly Token[], { trade, ...scene }: Heard): Change => {
+export const readToldOf = (tokens: readonly Token[], scene: Heard): Change => {
   const found: Change[] = []
   let last: Group | null = onlyOne(scene)
   for (const { from, to } of sentencesOf(tokens)) {
     const sentence = tokens.slice(from, to)
     last = groupOf(sentence, scene, last)
-    if (last === null || isElsewhere(sentence, trade, from)) continue
+    if (last === null || isElsewhere(sentence, scene, from)) continue
     found.push(moved(readSentence({ tokens: sentence, group: last, scene }), from))
   }
   return found.length === 0 ? nothing : joined(found)
 }
 
 /** "del 9 al 12 son L": a size told of everybody from one number to another, before their figures are taken for anything else. */
-export const readRanges = (tokens: readonly Token[], { trade, ...scene }: Heard): Change => {
+export const readRanges = (tokens: readonly Token[], scene: Heard): Change => {
   const found = sentencesOf(tokens).flatMap(({ from, to }) => {
     const sentence = tokens.slice(from, to)
     const group = groupOf(sentence, scene, null)
-    const heard = group?.range === true && !isElsewhere(sentence, trade, from)
+    const heard = group?.range === true && !isElsewhere(sentence, scene, from)
     return heard ? [moved(sizeTold({ tokens: sentence, group, scene }), from)] : []
   })
   return found.length === 0 ? nothing : joined(found)

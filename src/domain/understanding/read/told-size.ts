@@ -41,6 +41,17 @@ const newSize = (told: Told): Sized | null => {
   return only ?? null
 }
 
+/** "12 and 6 are L and M": as many sizes beside each other as players, each has the one at its place. */
+const inTurn = (told: Told): readonly Sized[] => {
+  const found = sizesIn(told).filter((one) => !isRefused(told.tokens, one))
+  const beside = found.every(({ from }, index) => index === 0 || isJoined(told.tokens, found[index - 1]?.to ?? 0, from))
+  const several = new Set(found.map(({ size, fit }) => `${size} ${fit ?? ''}`)).size > 1
+  return beside && several && found.length === told.group.refs.length ? found : []
+}
+
+const isJoined = (tokens: readonly Token[], from: number, to: number): boolean =>
+  to > from && tokens.slice(from, to).every((token) => isWord(token, ...listed.again.joins) || [',', '&'].includes(token.text))
+
 /** Between those who are named and the size somebody is named who is not on the list. */
 const hasStranger = ({ tokens, group }: Told, size: Sized): boolean => {
   const ends = group.places.flatMap(({ from, to }) => (to <= size.from ? [to] : [from]))
@@ -54,6 +65,8 @@ const hasStranger = ({ tokens, group }: Told, size: Sized): boolean => {
 
 /** "Josiah says he's really more of a medium": the size that is told of whoever is named; of two of a number or name it is asked. */
 export const sizeTold = (told: Told): Change => {
+  const each = inTurn(told)
+  if (each.length > 0) return toldInTurn(told, each)
   const size = newSize(told)
   if (size === null || hasStranger(told, size)) return nothing
   const { group, scene } = told
@@ -70,3 +83,12 @@ export const sizeTold = (told: Told): Change => {
     taken: new Set([...group.places.flatMap(({ from, to }) => [...span(from, to)]), ...span(size.from, size.to)]),
   }
 }
+
+const toldInTurn = ({ group, tokens }: Told, sizes: readonly Sized[]): Change => ({
+  ...nothing,
+  patches: group.refs.flatMap(({ keys: [key, ...more] }, index) => {
+    const size = sizes[index]
+    return key === undefined || size === undefined || more.length > 0 ? [] : sized(key, size)
+  }),
+  taken: span(0, tokens.length),
+})

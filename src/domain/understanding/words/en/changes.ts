@@ -92,6 +92,7 @@ export const enChanges: ChangePhrases = {
   sizes: ['size', 'sizes'],
   names: ['name', 'names'],
   swapVaguely: ['switch', 'backwards', 'exchange'],
+  sizing: ['size', 'sized', 'sizing'],
   ups: ['up', 'bigger', 'larger'],
   downs: ['down', 'smaller'],
   everybody: ['everyone', 'everybody', 'all', 'every', 'everything', 'them'],

@@ -11,7 +11,7 @@ export const esAgain: AgainPhrases = {
   clitic: ['(?:cambi|camb|pon|pong|haz|hag|pas|sub|baj|dej|qued)\\p{L}{0,4}l[aeo]s?'],
   of: [],
   to: ['a'],
-  joins: ['y', 'e', 'la', 'el', 'a'],
+  joins: ['y', 'e', 'la', 'el', 'a', 'al', 'como', 'ni'],
   twice: ['doble', 'dos'],
   end: ['final'],
   addedNumber: ['el', 'la', 'numero', 'al', 'a', 'un', 'una'],

@@ -50,6 +50,7 @@ export type ChangePhrases = Phrases<
   | 'names'
   | 'swapVaguely'
   | 'ups'
+  | 'sizing'
   | 'downs'
   | 'everybody'
   | 'except'
