@@ -105,3 +105,7 @@ export const takenBack = (back: TakenBack, { conversation, lexicon, read }: Talk
   if (!back.plainly && saysOther(back.tail, scene)) return null
   return { intent: { kind: 'undo' }, ...besideUndo(back, scene) }
 }
+
+/** "Scratch that, Luis is a YM": what the message says behind the words that make room for it. */
+export const withoutDismissing = (text: string, back: TakenBack): string =>
+  back.kind === 'undo' ? `${back.tail}${back.rest}`.replace(/^[\s,.;:-]+/, '') : text

@@ -1,5 +1,6 @@
 import type { Patch } from '../patch.ts'
 import { listed, spoken } from '../words/languages.ts'
+import { bodyIn, readBodies } from './bodies.ts'
 
 const said = spoken.people
 
@@ -40,14 +41,21 @@ const patterns: readonly (readonly [Role, readonly RegExp[]])[] = [
       pattern(`${said.signedBy} TITLENAME`),
     ],
   ],
-  ['pays', [pattern(`${said.paidBy} TITLENAME`), pattern(`TITLENAME ${said.pays}`)]],
+  [
+    'pays',
+    [
+      pattern(`${said.paidBy} TITLENAME`),
+      pattern(`TITLENAME ${said.pays}(?!\\p{L})`),
+      pattern(`${said.ours} (?:\\p{L}{2,20} )?\\p{L}{2,20}, NAME, ${said.pays}(?!\\p{L})`),
+    ],
+  ],
   ['collects', [pattern(`${said.collectedBy} TITLENAME`), pattern(`TITLENAME ${said.collects}`)]],
 ]
 
 /** Words that begin like a name and are none. */
 const notNames = new RegExp(`^${said.notNames}$`, 'u')
 
-const bodies = listed.people.body.map((source) => new RegExp(source, 'u'))
+const payers = listed.people.bodyPays.map((source) => new RegExp(source, 'u'))
 
 /** Somebody who is said to be something: "Jill Paxton is our treasurer", "our AD is Mark Sutter". */
 const introduced: readonly RegExp[] = [
@@ -91,8 +99,9 @@ const personPatches = (text: string, writer: string | undefined): readonly Patch
     if (name !== undefined) found.push({ path: [role], value: name })
   }
   found.push(...byPronoun(text, found, writer))
-  const body = bodies.map((one) => one.exec(text)?.[1]).find((one) => one !== undefined)
-  return body === undefined ? found : [...found, { path: ['pays'], value: body }]
+  const bodies = readBodies(text).filter(({ path }) => !found.some((other) => other.path[0] === path[0]))
+  const payer = bodyIn(text, payers)
+  return [...found, ...bodies, ...(payer === undefined ? [] : [{ path: ['pays'], value: payer }])]
 }
 
 const plainly = (...sources: readonly string[]): RegExp => new RegExp(`\\b(?:${sources.join('|')})\\b`, 'iu')

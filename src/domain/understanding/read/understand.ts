@@ -11,7 +11,7 @@ import { readAges } from './ages.ts'
 import { readAnswer } from './answers.ts'
 import { readApart } from './apart.ts'
 import { readArtwork } from './artwork.ts'
-import { takenBack } from './beside-undo.ts'
+import { takenBack, withoutDismissing } from './beside-undo.ts'
 import { chosenHue } from './chosen-hue.ts'
 import { readFaces } from './faces.ts'
 import { askHalves } from './halved-names.ts'
@@ -227,7 +227,7 @@ export const understand = (raw: string, conversation: Conversation, context: Con
   }
   const answered = agesAnswered(text, conversation, lexicon)
   if (answered.length > 0) return { ...base, patches: answered }
-  const left = back?.kind === 'undo' ? `${back.tail}${back.rest}`.replace(/^[\s,.;:-]+/, '') : text
+  const left = back === null ? text : withoutDismissing(text, back)
   const plain = base.signing === null ? left : withoutGoing(left)
   const { order, patches, open, unheard } = readAll(plain, (words) => read(words), { conversation, lexicon })
   const empty = changesNothing({ patches, open }) && !order.artwork

@@ -5,8 +5,8 @@ import type { Phrases } from './phrases.ts'
  * their full stop, and ends before `endsName`; `titles` and what is `ours` may stand before it. What a person does stands behind the
  * name (`orders`, `signs`, `pays`, `collects`) or before it (`signer` with `theirs` between, `signedBy`, `paidBy`, `collectedBy`).
  * Somebody introduced (`isOurs`, `isPerson`) is who `heOrShe` speaks of; `iSign`, `iPay` and `iCollect` speak of who writes.
- * `opens` and `closes` a message with its writer; `itIs … itIsFrom` holds a name in small letters. `body`: whole patterns, each with
- * one group, of a club or school that pays. `post`, `toField` and `collect` are looked for without accents.
+ * `opens` and `closes` a message with its writer; `itIs … itIsFrom` holds a name in small letters. `bodyPays`: whole patterns with one group, of a body that pays; `body`: nouns of a club, a school or
+ * kin that pays, signs or collects, with `bodyLead` (articles) before, `bodyMore` behind, `bodyObject` before a verb; `endsBody` is none of it. `post`, `toField` and `collect` are looked for without accents.
  */
 export type PeoplePhrases = Phrases<
   | 'particles'
@@ -39,7 +39,12 @@ export type PeoplePhrases = Phrases<
   | 'collects'
   | 'collectedBy'
   | 'notNames'
+  | 'bodyPays'
   | 'body'
+  | 'bodyLead'
+  | 'bodyMore'
+  | 'bodyObject'
+  | 'endsBody'
   | 'post'
   | 'toField'
   | 'collect'
