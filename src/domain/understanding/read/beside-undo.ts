@@ -94,10 +94,10 @@ type Talk = {
 }
 
 /** What is taken back, and what else the message says of the order as it is then; null where it only makes room for something else. */
-export const takenBack = (back: TakenBack, { conversation, lexicon, read }: Talk): Partial<Understood> | null => {
+export const takenBack = (back: TakenBack | null, { conversation, lexicon, read }: Talk): Partial<Understood> | null => {
   const last = conversation.past.at(-1)
-  if (back.kind === 'values') return { patches: back.patches }
-  if (last === undefined) return null
+  if (back?.kind === 'values') return { patches: back.patches }
+  if (back === null || last === undefined) return null
   const past = [...conversation.past, { draft: conversation.draft, facts: [], open: [] }]
   const before = { ...conversation, draft: last.draft, open: last.open, asked: null, past }
   const readBefore = (text: string) => readAll(text, (words) => read(words, before), { conversation: before, lexicon })
@@ -107,5 +107,5 @@ export const takenBack = (back: TakenBack, { conversation, lexicon, read }: Talk
 }
 
 /** "Scratch that, Luis is a YM": what the message says behind the words that make room for it. */
-export const withoutDismissing = (text: string, back: TakenBack): string =>
-  back.kind === 'undo' ? `${back.tail}${back.rest}`.replace(/^[\s,.;:-]+/, '') : text
+export const withoutDismissing = (text: string, back: TakenBack | null): string =>
+  back?.kind === 'undo' ? `${back.tail}${back.rest}`.replace(/^[\s,.;:-]+/, '') : text

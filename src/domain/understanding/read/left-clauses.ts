@@ -10,6 +10,7 @@ import { toldOfCounts } from './left-counts.ts'
 import { toldOfNewcomer } from './left-newcomer.ts'
 import { respelled, type Subject, toldOfRows } from './left-rows.ts'
 import type { Lexicon } from './lexicon.ts'
+import { ofItsPiece } from './of-one-garment.ts'
 import { isBare, type Telling, tellingOf } from './telling.ts'
 import { blanked, fold, isWord } from './tokens.ts'
 
@@ -94,7 +95,8 @@ const frameOf = (
   given: { readonly draft: Draft; readonly quote: string; readonly asks: boolean; readonly old: readonly string[] },
 ): Change => {
   if (telling.tokens.some(isDrop)) return nothing
-  const rows = toldOfRows(telling, subject, given)
+  const told = toldOfRows(telling, subject, given)
+  const rows = { ...told, patches: ofItsPiece(told.patches, telling.terms, given.draft) }
   if (!isCalm(rows) || keysOf(telling).length > 0) return rows
   const counts = toldOfCounts(telling, given.draft)
   return isCalm(counts) && telling.sizes.length + telling.figures.length === 0

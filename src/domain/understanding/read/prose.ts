@@ -3,13 +3,13 @@ import type { Asked, Open } from '../conversation.ts'
 import type { Context } from '../document.ts'
 import type { Draft } from '../draft.ts'
 import { type Patch, preview } from '../patch.ts'
-import { languages, listed, spoken } from '../words/languages.ts'
+import { languages, spoken } from '../words/languages.ts'
 import { readBlend } from './blend.ts'
-import { isAdd, joined } from './change.ts'
+import { joined } from './change.ts'
 import { readChangedTally } from './changed-tally.ts'
 import { readCorrections } from './corrections.ts'
 import { countedPatches } from './counted-pieces.ts'
-import { readDates } from './dates.ts'
+import { datesIn } from './dates-beside.ts'
 import { readEveryone } from './everyone.ts'
 import { readGarmentCounts } from './garment-counts.ts'
 import { headPatches, labels, nameSpans } from './heads.ts'
@@ -21,10 +21,12 @@ import { readMove } from './moves.ts'
 import { readNamedSizes } from './named-sizes.ts'
 import { readNamesInOrder } from './names-in-order.ts'
 import { readNumberLists } from './number-lists.ts'
+import { readOfOneGarment } from './of-one-garment.ts'
 import { readPlaceCorrected } from './place-corrected.ts'
 import { readPlayers } from './players.ts'
 import { readRecolour } from './recolour.ts'
 import { readRestSizes } from './rest-sizes.ts'
+import { union, without } from './set-aside.ts'
 import { readSetColours } from './set-colours.ts'
 import { stated } from './statements.ts'
 import { placeStones, readStonePlaces, setAside } from './stone-places.ts'
@@ -32,8 +34,8 @@ import { addPlayers } from './table.ts'
 import { readTally } from './tally.ts'
 import { readTheirSizeLater } from './their-size-later.ts'
 import { readThings } from './things.ts'
-import { fold, isCapital, isNumber, isWord, paused, type Token, tokensOf } from './tokens.ts'
-import { readToldPlayers, wordsOfNewcomers } from './told-player.ts'
+import { fold, isCapital, type Token, tokensOf } from './tokens.ts'
+import { readToldPlayers } from './told-player.ts'
 import { tradeIn } from './trade.ts'
 import { wearersSide } from './viewer.ts'
 export type Prose = {
@@ -51,12 +53,6 @@ export type Prose = {
 
 export type ProseFound = { readonly patches: readonly Patch[]; readonly open: readonly Open[] }
 
-/** Tokens that were understood already stand aside as pauses. */
-const without = (tokens: readonly Token[], taken: ReadonlySet<number>): readonly Token[] =>
-  taken.size === 0 ? tokens : tokens.map((token, index) => (taken.has(index) && token.kind !== 'break' ? paused(token) : token))
-
-const union = (...sets: readonly ReadonlySet<number>[]): ReadonlySet<number> => new Set(sets.flatMap((set) => [...set]))
-
 type Rosterlike = { readonly patches: readonly Patch[]; readonly open: readonly Open[]; readonly taken: ReadonlySet<number> }
 
 const sizedPatches = (draft: Draft, listed: ReturnType<typeof readNumberLists>): readonly Patch[] =>
@@ -69,37 +65,19 @@ const sizedPatches = (draft: Draft, listed: ReturnType<typeof readNumberLists>):
       ]),
   )
 
-/** "agréguenle el 10 en 2XL": the number of somebody who is put on the list is no day. */
-const addedNumbers = (tokens: readonly Token[]): ReadonlySet<number> =>
-  new Set(
-    [...tokens.keys()].filter(
-      (at) => isNumber(tokens[at]) && isAdd(tokens[at - 2]) && isWord(tokens[at - 1], ...listed.again.addedNumber),
-    ),
-  )
-
 /** Where a list is there, a question ("is Ulises 8 an XL?") or a doubt puts nobody on it. */
 const asStated = (tokens: readonly Token[], { rows }: Draft): readonly Token[] =>
   Object.keys(rows).length === 0 ? tokens : stated(tokens)
-
-/** Days and hours, where the figures of lists and of newcomers are none. */
-const datesIn = (scene: Prose, tokens: readonly Token[], corrected: ReadonlySet<number>) => {
-  const free = without(tokens, corrected)
-  const known = new Set(Object.values(scene.draft.rows).flatMap((row) => row.number ?? []))
-  const others = union(addedNumbers(tokens), wordsOfNewcomers(free, scene), readNumberLists(free, known).taken)
-  return readDates(without(free, others), {
-    draft: scene.before,
-    today: scene.context.now.slice(0, 10),
-    language: scene.language,
-    bare: scene.asked?.code === 'ask-hour' && corrected.size === 0 && tokens.length <= 6,
-    text: scene.text,
-  })
-}
 
 /** Rows, sizes and changes of rows that stand in sentences. */
 const readRows = (scene: Prose, tokens: readonly Token[]): Rosterlike => {
   const counted = readGarmentCounts(tokens, termsOf(scene.lexicon, tokens), scene.before)
   const about = { draft: scene.before, quote: scene.text.trim().slice(0, 80), trade: tradeIn(scene.lexicon, tokens) }
-  const corrections = joined([counted, readCorrections(without(tokens, counted.taken), about)])
+  const read = (words: readonly Token[]) => readCorrections(words, about)
+  const apart = readOfOneGarment(without(tokens, counted.taken), { ...about, lexicon: scene.lexicon, read })
+  const before = { ...about, draft: preview(about.draft, apart.patches) }
+  const first = joined([counted, apart])
+  const corrections = joined([first, readCorrections(without(tokens, first.taken), before)])
   const dated = datesIn(scene, tokens, corrections.taken)
   const patches: Patch[] = [...corrections.patches, ...dated.patches]
   let draft = preview(scene.draft, patches)

@@ -218,7 +218,7 @@ export const understand = (raw: string, conversation: Conversation, context: Con
   }
   const read = (words: string, of = conversation) => readOrder({ text: words, conversation: of, context, language })
   const back = readTakenBack(text, conversation, lexicon)
-  const taken = back === null ? null : takenBack(back, { conversation, lexicon, read })
+  const taken = takenBack(back, { conversation, lexicon, read })
   if (taken !== null) return { ...base, ...taken }
   if (aside.includes(intent.kind)) return base
   if (isVariant(intent.kind, text, conversation.shown !== null)) {
@@ -227,7 +227,7 @@ export const understand = (raw: string, conversation: Conversation, context: Con
   }
   const answered = agesAnswered(text, conversation, lexicon)
   if (answered.length > 0) return { ...base, patches: answered }
-  const left = back === null ? text : withoutDismissing(text, back)
+  const left = withoutDismissing(text, back)
   const plain = base.signing === null ? left : withoutGoing(left)
   const { order, patches, open, unheard } = readAll(plain, (words) => read(words), { conversation, lexicon })
   const empty = changesNothing({ patches, open }) && !order.artwork
