@@ -11,6 +11,7 @@ import { readReplaced } from './replaced.ts'
 import { readChanges } from './row-changes.ts'
 import { readShift, readTurned } from './size-moves.ts'
 import { readSizedAgain } from './sized-again.ts'
+import { readSizesGone } from './sizes-gone.ts'
 import { readSpelledOut } from './spelled-out.ts'
 import { stated } from './statements.ts'
 import { isEnd, isNumber, isWord, type Token } from './tokens.ts'
@@ -37,7 +38,9 @@ export const readCorrections = (said: readonly Token[], { draft, quote, trade }:
   const scene = { draft, quote, trade }
   const tokens = stated(said)
   const part =
-    [readRanges, readPartTurned, readSpelledOut].map((read) => read(tokens, scene)).find(({ taken }) => taken.size > 0) ?? nothing
+    [readSizesGone, readRanges, readPartTurned, readSpelledOut]
+      .map((read) => read(tokens, scene))
+      .find(({ taken }) => taken.size > 0) ?? nothing
   if (part.taken.size > 0)
     return joined([part, readCorrections(without(tokens, part.taken), { ...scene, draft: preview(draft, part.patches) })])
   const whole = [readSwap, readSteps, readTurned].map((read) => read(tokens, scene)).find(({ taken }) => taken.size > 0)

@@ -75,6 +75,10 @@ const sizeTurned = (telling: Telling, draft: Draft): readonly Patch[] => {
   return single ? split(lines, line, { now: now.value, draft }) : []
 }
 
+/** "6 L", "6 of the ladies M": between the figure and its size stand small words at most. */
+const leadsTo = ({ tokens }: Telling, from: number, to: number | undefined): boolean =>
+  to !== undefined && from <= to && tokens.slice(from, to).every((token) => isWord(token, ...words.small, ...words.plural))
+
 /** "De las extra grandes dame 3": another amount of one counted size, so many in all, more or fewer. */
 const amountTold = (telling: Telling, draft: Draft): readonly Patch[] => {
   const lines = ofGarment(telling, draft)
@@ -84,11 +88,12 @@ const amountTold = (telling: Telling, draft: Draft): readonly Patch[] => {
   const [line, ...others] =
     size === undefined ? (lines.length < Object.keys(draft.tally).length ? lines : []) : linesOf(lines, size.value)
   if (line === undefined || others.length > 0) return []
-  const isAmount = figure.ends || figure.to === size?.at || telling.terms.some(({ from }) => from === figure.to)
+  const isAmount = figure.ends || leadsTo(telling, figure.to, size?.at) || telling.terms.some(({ from }) => from === figure.to)
   const has = (kind: readonly string[]): boolean => telling.tokens.some((token) => isWord(token, ...kind))
   const said = Number(figure.value)
   const [key, { quantity }] = line
   const amount = has(words.more) ? quantity + said : has(words.fewer) ? quantity - said : said
+  if (isAmount && said === 0) return [{ path: ['tally', key], value: null }]
   return !isAmount || amount < 1 || amount > 500 || amount === quantity
     ? []
     : [{ path: ['tally', key, 'quantity'], value: amount }]

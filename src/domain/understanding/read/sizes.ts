@@ -51,7 +51,7 @@ const figureSize = (tokens: readonly Token[], at: number): SizeFound | null => {
   const letters = tokens[at + 1]
   if (figure === undefined || !isNumber(figure) || letters === undefined || !touches(figure, letters)) return null
   const key = letters.key.replace(/\.$/, '')
-  if (key === 't') {
+  if (key === 't' || key === 'ts') {
     const size = baby[figure.text]
     return size === undefined ? null : { size, fit: 'toddler', to: at + 2 }
   }

@@ -112,6 +112,7 @@ export const readTakenBack = (said: string, conversation: Conversation, lexicon:
       ),
     ),
   ]
+  if (back.how === 'dismiss' && keys.length === 0 && /^\s+\p{L}/u.test(parts.tail) && sized(parts.tail)) return null
   const elsewhere = keys.length > 0 && keys.every((key) => !differs(last, draft, key))
   const patches = elsewhere && !sized(parts.tail) ? linesBefore(conversation, keys) : hues
   if (patches.length > 0) return { kind: 'values', patches }

@@ -1,6 +1,7 @@
 import { listed } from '../words/languages.ts'
 import { isMonth, isWeekday } from './day-parts.ts'
 import type { Lexicon } from './lexicon.ts'
+import { sizeAt } from './sizes.ts'
 import { isCapital, isWord, type Token } from './tokens.ts'
 
 const cues: readonly string[] = listed.team.cues
@@ -153,13 +154,16 @@ const score = (scene: Scene, run: Run): number => {
   )
 }
 
+/** "6 de las M de dama": a size is nobody's name. */
+const isSize = (tokens: readonly Token[], { from, to }: Run): boolean => (sizeAt(tokens, from)?.to ?? 0) >= to
+
 /** The team's name as it is written: a run of capitals beside a word like team, a sport, or at the head of a message; null when none is. */
 export const readTeam = (scene: Scene): string | null => {
   const runs = runsOf(scene.tokens, scene.text).flatMap((run) => trimmed(run, scene) ?? [])
   let best: { readonly run: Run; readonly points: number } | null = null
   for (const run of runs) {
     const points = score(scene, run)
-    if (points >= 2 && points > (best?.points ?? 0)) best = { run, points }
+    if (points >= 2 && !isSize(scene.tokens, run) && points > (best?.points ?? 0)) best = { run, points }
   }
   if (best === null) return null
   const { run } = best

@@ -46,7 +46,7 @@ export const enRosters: RosterPhrases = {
     'this that them they there vinyl jersey jerseys tee tees shirt shirts hoodie hoodies polo polos number numbers names roster ' +
     'front back sleeve sleeves chest inch stones glitter outline hello hi hey pick pickup game games match bus will i im everybody ' +
     'everyone all each sizes colour color players going here drop add make change remove swap put get gets same quit his her total ' +
-    'also just only am pm captain club squad baseball softball soccer football basketball volleyball hockey lacrosse rugby handball ' +
+    'also just only now then instead am pm captain club squad baseball softball soccer football basketball volleyball hockey lacrosse rugby handball ' +
     'border trim price cost how much when what who where which does do can could would should'
   ).split(' '),
   given: ['will', 'kit', 'april', 'may', 'june'],

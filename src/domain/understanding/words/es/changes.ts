@@ -101,6 +101,14 @@ export const esChanges: ChangePhrases = {
   sizes: ['talla', 'tallas'],
   names: ['nombre', 'nombres'],
   swapVaguely: ['cambia', 'cambien'],
+  sizeGone: [
+    ...['olvida', 'olvidate', 'olvidense', 'olviden', 'ya no', 'sin', 'siempre no', 'no van', 'no va', 'no ocupamos', 'cancela'],
+    ...['cancelen', 'no queremos', 'no necesitamos', 'ninguna', 'ningun', 'mejor no', 'ya no quiero'],
+  ],
+  besideGone: [
+    ...['de', 'las', 'los', 'la', 'el', 'ocupamos', 'queremos', 'necesitamos', 'ocupo', 'quiero', 'necesito', 'van', 'va', 'son'],
+    ...['y', 'porfa', 'por', 'favor', 'mejor', 'gracias', 'entonces', 'ahora', 'siempre', 'ni', 'pues'],
+  ],
   sizing: [],
   ups: [
     ...['grande', 'grandes', 'arriba', 'suban', 'sube', 'subeles', 'subanle', 'subanles', 'subale', 'subales', 'suben', 'subir'],
