@@ -16,11 +16,11 @@ const sets = [
   { folder: 'conversations-fifth-held-out', understood: 324, wrong: 0, silent: 0 },
   { folder: 'conversations-sixth-held-out', understood: 269, wrong: 0, silent: 0 },
   { folder: 'conversations-seventh-held-out', understood: 348, wrong: 0, silent: 0 },
-  { folder: 'conversations-eighth-held-out', understood: 319, wrong: 0, silent: 0 },
+  { folder: 'conversations-eighth-held-out', understood: 320, wrong: 0, silent: 0 },
   { folder: 'conversations-ninth-held-out', understood: 285, wrong: 1, silent: 0 },
   { folder: 'conversations-tenth-held-out', understood: 329, wrong: 1, silent: 0 },
   { folder: 'conversations-eleventh-held-out', understood: 326, wrong: 1, silent: 0 },
-  { folder: 'conversations-twelfth-held-out', understood: 241, wrong: 1, silent: 0 },
+  { folder: 'conversations-twelfth-held-out', understood: 244, wrong: 0, silent: 0 },
 ]
 
 test.each(sets)('$folder is understood no worse than it has been', async ({ folder, understood, wrong, silent }) => {

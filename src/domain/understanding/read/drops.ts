@@ -59,7 +59,8 @@ const choose = (keys: readonly string[], scene: Scene): Open =>
 
 const countWords = wordValues.dropped
 
-const amountOf = (token: Token | undefined): number | null => {
+/** An amount in figures or in words. */
+export const amountOf = (token: Token | undefined): number | null => {
   if (token === undefined) return null
   if (isNumber(token)) return /^\d{1,2}$/.test(token.text) ? Number(token.text) : null
   return countWords[token.key] ?? null

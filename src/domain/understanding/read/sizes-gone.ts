@@ -1,6 +1,6 @@
 import { listed } from '../words/languages.ts'
 import { type Change, joined, nothing, type Scene, span } from './change.ts'
-import { isDrop } from './drops.ts'
+import { amountOf, isDrop } from './drops.ts'
 import { isOfSize, type SizeFound, sizeAt } from './sizes.ts'
 import { type Stretch, sentencesOf } from './statements.ts'
 import { isWord, phraseEnd, phrasesOf, type Token } from './tokens.ts'
@@ -20,6 +20,8 @@ const partAt = (tokens: readonly Token[], at: number): Part | null => {
   const gone = phraseEnd(tokens, at, refusing)
   if (gone !== null) return isWord(tokens[at - 1], ...listed.changes.not) ? null : { kind: 'gone', to: gone }
   if (token === undefined || isDrop(token)) return token === undefined ? null : { kind: 'gone', to: at + 1 }
+  // "One of the mediums" is an amount of them, not all.
+  if (amountOf(token) !== null) return null
   const small = token.kind === 'sign' || token.kind === 'break' || isWord(token, ...beside)
   return small ? { kind: 'small', to: at + 1 } : null
 }
