@@ -153,7 +153,8 @@ const hearUnderstood = (conversation: Conversation, { understood, text }: Words,
     if (answered !== null) return answered
   }
   if (understood.intent.kind === 'undo') return undoBeside(conversation, { understood, text }, context)
-  if (understood.signing !== null) {
+  // What was not understood may be a change: nothing is signed in the same breath, and it is said.
+  if (understood.signing !== null && understood.unheard.length === 0) {
     const signed = signSaid(conversation, understood, context)
     if (signed !== null) return signed
   }

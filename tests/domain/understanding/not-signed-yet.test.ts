@@ -65,3 +65,10 @@ test.each(cases(waits))('%s: "%s" waits', (language, word) => {
 test.each(cases(agrees))('%s: "%s" is asked to be sure', (language, word) => {
   expect(answerTo(language, word)).toEqual({ code: 'not-signed-unclear', signed: false, changed: false })
 })
+
+test('a change that is not understood is said, and nothing is signed in the same breath', () => {
+  const says = [...bases.es, 'va, pero Bea ya no es la 2, ahora como que agarra mejor la 22 o algo así']
+  const { wants, replies } = play({ id: 'change', now: '2026-11-20T10:00', language: 'es', says, facts: [], signed: true }, shop)
+  expect(wants.some(({ kind }) => kind === 'sign-off')).toBe(false)
+  expect(replies.map(({ code }) => code).slice(-3)).not.toContain('signed')
+})

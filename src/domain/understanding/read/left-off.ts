@@ -3,11 +3,13 @@ import type { Spot } from '../words/word-list.ts'
 import type { Content, Item } from './items.ts'
 
 type Off = Extract<Item, { kind: 'off' }>
-/** A stretch of items that says what stays off; its end not counted in. */
-type Found = { readonly off: Off; readonly to: number }
+/** A stretch of items that says what stays off, its end not counted in; `before`: how many in front of it belong to it. */
+type Found = { readonly off: Off; readonly to: number; readonly before?: number }
 
 const said = listed.leftOff
 const most = 5
+
+const ends: ReadonlySet<Item['kind']> = new Set(['comma', 'stop'])
 
 const isSmall = (item: Item | undefined, words: readonly string[]): boolean =>
   item?.kind === 'of' || item?.kind === 'in' || (item?.kind === 'other' && words.includes(item.key))
@@ -53,6 +55,14 @@ const offFrom = (
   what: { readonly contents: readonly Content[]; readonly spots: readonly Spot[]; readonly key: string },
 ): Off => ({ kind: 'off', ...what, from: items[from]?.from ?? 0, to: items[to - 1]?.to ?? 0 })
 
+/** "Al frente sin número", "on the front no numbers": a place that opens the clause of a refusal. */
+const placesAhead = (items: readonly Item[], from: number): readonly Item[] => {
+  const start = items.slice(0, from).findLastIndex(({ kind }) => ends.has(kind) || kind === 'and') + 1
+  const before = items.slice(start, from)
+  const only = before.every((item) => item.kind === 'place' || isSmall(item, said.at))
+  return only && before.some(({ kind }) => kind === 'place') ? before : []
+}
+
 /** "no numbers on the front", "don't put names on the back", "without names or numbers on the sleeves". */
 const refused = (items: readonly Item[], from: number): Found | null => {
   if (!refuses(items[from])) return null
@@ -61,11 +71,16 @@ const refused = (items: readonly Item[], from: number): Found | null => {
   const [first] = contents.all
   if (first === undefined) return null
   const places = run(items, contents.to, { kind: 'place', words: said.at })
+  const ahead = places.all.length > 0 ? [] : placesAhead(items, from)
   const plainly = items.slice(from + 1, start).every(({ key }) => listed.things.articles.includes(key))
-  if (places.all.length === 0 && plainly && items[from]?.kind === 'no') return null
-  const what = { contents: contents.all.map(({ id }) => id), spots: spotsOf(places.all), key: first.key }
+  if (places.all.length + ahead.length === 0 && plainly && items[from]?.kind === 'no') return null
+  const what = {
+    contents: contents.all.map(({ id }) => id),
+    spots: spotsOf([...places.all, ...ahead.flatMap((item) => (item.kind === 'place' ? [item] : []))]),
+    key: first.key,
+  }
   const to = places.all.length > 0 ? places.to : contents.to
-  return { off: offFrom(items, { from, to }, what), to }
+  return { off: offFrom(items, { from, to }, what), to, before: ahead.length }
 }
 
 /** "leave the names off", "take the numbers off the front". */
@@ -80,8 +95,6 @@ const taken = (items: readonly Item[], from: number): Found | null => {
   const to = places.all.length > 0 ? places.to : contents.to + 1
   return { off: offFrom(items, { from, to }, what), to }
 }
-
-const ends: ReadonlySet<Item['kind']> = new Set(['comma', 'stop'])
 
 const isBlank = ({ kind, key }: Item): boolean => ['other', 'no', 'class'].includes(kind) && said.blank.includes(key)
 
@@ -109,7 +122,7 @@ export const withLeftOff = (items: readonly Item[]): readonly Item[] => {
   while (at < items.length) {
     const off = blank(items, at) ?? refused(items, at) ?? taken(items, at)
     const item = items[at]
-    if (off !== null) found.push(off.off)
+    if (off !== null) found.splice(found.length - (off.before ?? 0), off.before ?? 0, off.off)
     else if (item !== undefined) found.push(item)
     at = off?.to ?? at + 1
   }

@@ -3,7 +3,23 @@ import type { IntentPhrases } from '../matters/intents.ts'
 /** What an English message wants besides the order. */
 export const enIntents: IntentPhrases = {
   hesitates: [
-    ...['no', 'wait', 'oops', 'sorry', 'hold on', 'h+m+', 'u+h+', 'u+m+', 'er', 'ok', 'okay', 'actually', 'well', 'can you'],
+    ...[
+      'no',
+      'wait',
+      'oops',
+      'sorry',
+      'hold on',
+      'h+m+',
+      'm+',
+      'u+h+',
+      'u+m+',
+      'er',
+      'ok',
+      'okay',
+      'actually',
+      'well',
+      'can you',
+    ],
     ...['could you', 'please', 'nah', 'nope', 'ugh', 'lol', 'haha', 'on second thought', 'my bad', 'oh', 'yeah', "let's", 'lets'],
     ...['shoot', 'so', 'and', 'hey', 'just', 'but', 'crap'],
   ],

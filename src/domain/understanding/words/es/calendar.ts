@@ -53,7 +53,7 @@ export const esDays: DayPhrases = {
   ],
   givesBy: ['a', 'con', 'por'],
   alsoGives: ['y', 'con'],
-  becomes: ['es', 'sea', 'ahora'],
+  becomes: ['ser', 'es', 'sea', 'ahora'],
   happening: [
     ...['torneo', 'juego', 'partido', 'evento', 'fiesta', 'boda', 'carrera', 'final', 'entrega', 'fecha', 'competencia'],
     ...['inauguracion', 'desfile', 'dia', 'jugamos', 'todo', 'eso', 'esto', 'que', 'primero', 'inicio', 'viaje', 'cita'],

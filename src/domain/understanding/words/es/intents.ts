@@ -8,6 +8,8 @@ const lost = 'perd(?:io|i|imos|ieron|ido) (?:su|el|la|mi|nuestra|nuestro|una|un)
 export const esIntents: IntentPhrases = {
   hesitates: [
     ...[
+      'm+h*m*',
+      'e+h+m*',
       'no',
       'espera',
       'perdon',
