@@ -85,6 +85,18 @@ const cases = tables.flatMap(({ language, base, sentences }) =>
   ]),
 )
 
+test.each([
+  ['en', 'no number on the front please'],
+  ['en', 'on the front no number'],
+  ['es', 'adelante sin número por favor'],
+  ['es', 'sin número al frente'],
+] as const)('%s: "%s" is of all, though it is said of one number and the list is there', (language, sentence) => {
+  const { base } = language === 'en' ? english : spanish
+  const says = [`${base}\n1 Ana YM\n2 Bea YM\n9 Cleo YL`, sentence]
+  const { composed } = play({ id: 'left-off', now: '2026-11-20T10:00', language, says, facts: [] }, shop)
+  expect(composed.order.decorations.map(({ place }) => place).sort()).toEqual(['back-number', 'name'])
+})
+
 test.each(cases)('$says leaves $left', ({ language, says, left }) => {
   const { composed } = play({ id: 'left-off', now: '2026-11-20T10:00', language, says, facts: [] }, shop)
   expect(composed.order.decorations.map(({ place }) => place).sort()).toEqual(left.split(' ').sort())

@@ -79,6 +79,6 @@ export const hearOff = (walk: Walk, { contents, spots }: Extract<Item, { kind: '
   }
   for (const content of contents) {
     if (spots.length === 0) hearRefused(walk, content, at)
-    else if (!isOfOne(walk, content, at) && !isOfExtras(walk)) refuseAt(walk, content, spots)
+    else if (!isOfPlayers(walk) && !isOfExtras(walk)) refuseAt(walk, content, spots)
   }
 }
