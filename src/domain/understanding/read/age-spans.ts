@@ -6,6 +6,7 @@ const said = spoken.ages
 export type Years = { readonly from: number; readonly to: number; readonly start: number; readonly end: number }
 
 const oldest = 99
+/** Players are no babies, unless it is said: "12 and under" begins here, "2 and under" at birth. */
 const youngest = 3
 
 const figure = '(\\d{1,2})'
@@ -19,6 +20,8 @@ const way = (source: string, means: Way['means']): Way => ({
   means,
 })
 
+const upTo = (high: number): readonly [number, number] => [high < youngest ? 0 : youngest, high]
+
 /** Players of a division are at most as old as it says, and seldom three years younger. */
 const ofDivision = 3
 /** Children of the first grade are six or seven. */
@@ -27,9 +30,9 @@ const beforeSchool = 5
 const ways: readonly Way[] = [
   way(`${figure}${years} ?(?:-|–|${said.to}) ?${figure}${years}`, ([low = 0, high = 0]) => [low, high]),
   way(`${figure}${years} ?(?:\\+|${said.up})`, ([low = 0]) => [low, oldest]),
-  way(`${figure}${years} ${said.down}`, ([high = 0]) => [youngest, high]),
+  way(`${figure}${years} ${said.down}`, ([high = 0]) => upTo(high)),
   way(`${said.over} ${figure}${years}`, ([low = 0]) => [low + 1, oldest]),
-  way(`${said.under} ${figure}${years}`, ([high = 0]) => [youngest, high - 1]),
+  way(`${said.under} ${figure}${years}`, ([high = 0]) => upTo(high - 1)),
   way(said.division, ([high = 0]) => [Math.max(youngest, high - ofDivision), high]),
   way(said.grade, ([grade = 0]) => [grade + beforeSchool, grade + beforeSchool + 1]),
   way(said.mixed, () => [12, 13]),
@@ -42,8 +45,11 @@ const overlaps = (a: Years, b: Years): boolean => a.start < b.end && b.start < a
 
 /** "Nobody is over 12", "ninguna es menor de 13": all but these years; null where they have an end on both sides. */
 export const allBut = ({ from, to, ...place }: Years): Years | null => {
-  if (to === oldest) return { ...place, from: youngest, to: from - 1 }
-  return from === youngest ? { ...place, from: to + 1, to: oldest } : null
+  if (to === oldest) {
+    const [low, high] = upTo(from - 1)
+    return { ...place, from: low, to: high }
+  }
+  return from === 0 || from === youngest ? { ...place, from: to + 1, to: oldest } : null
 }
 
 /** The years that are told in a folded text, in their order; of two ways to read the same words the first. */
@@ -54,7 +60,7 @@ export const yearsIn = (folded: string): readonly Years[] => {
       const figures = match.slice(1).flatMap((text) => (text === undefined ? [] : [Number(text)]))
       const [from, to] = means(figures)
       const one = { from, to, start: match.index, end: match.index + match[0].length }
-      if (from <= to && to > 0 && !found.some((other) => overlaps(other, one))) found.push(one)
+      if (from <= to && !found.some((other) => overlaps(other, one))) found.push(one)
     }
   }
   return found.toSorted((a, b) => a.start - b.start)
