@@ -1,6 +1,7 @@
 import type { Button, Conversation, How, Said, SaidFile, Want } from './conversation.ts'
 import { type Context, documentOf } from './document.ts'
 import { hearFiles } from './files.ts'
+import { firstReplies } from './first-replies.ts'
 import { moreOfComplaint, noteComplaint } from './hear-complaint.ts'
 import { askedOnce, hearEarlier } from './hear-earlier.ts'
 import { hearQuote } from './hear-quoted.ts'
@@ -18,7 +19,6 @@ const reply = (
     | 'earlier-order-elsewhere'
     | 'undone'
     | 'nothing-to-undo'
-    | 'greeting'
     | 'care'
     | 'kept-as-is'
     | 'no-hurry'
@@ -28,8 +28,6 @@ const reply = (
     | 'started-over'
     | 'cancelled'
     | 'status-asked'
-    | 'not-read-photo'
-    | 'artwork-said'
     | 'not-understood',
 ): Reply => ({ code, facts: {} })
 
@@ -100,28 +98,6 @@ const hearIntent = (conversation: Conversation, intent: Intent, context: Context
   }
 }
 
-/** Replies that go before the next question because of what the message was. */
-const before = (understood: Understood): readonly Reply[] => {
-  switch (understood.intent.kind) {
-    case 'greeting':
-      return understood.patches.length === 0 ? [reply('greeting')] : []
-    case 'photo':
-      return [reply('not-read-photo')]
-    case 'earlier-order':
-      return [{ code: 'earlier-order-noted', facts: { team: understood.intent.asks.team } }]
-    default:
-      return []
-  }
-}
-
-const unread = ({ unread: lines }: Understood): readonly Reply[] =>
-  lines.length === 0 ? [] : [{ code: 'lines-unread', facts: { lines: lines.slice(0, 10) } }]
-
-const unheard = ({ unheard: words }: Understood): readonly Reply[] =>
-  words.length === 0 ? [] : [{ code: 'words-unheard', facts: { words } }]
-
-const drawn = (understood: Understood): readonly Reply[] => (understood.artwork ? [reply('artwork-said')] : [])
-
 const hearText = (start: Conversation, text: string, context: Context): Heard => {
   const told = moreOfComplaint(start, text)
   if (told !== null) return told
@@ -158,16 +134,7 @@ const hearUnderstood = (conversation: Conversation, { understood, text }: Words,
     const signed = signSaid(conversation, understood, context)
     if (signed !== null) return signed
   }
-  const cut = understood.cut ? [{ code: 'text-cut', facts: { characters: 4_000 } } as const] : []
-  return closeTurn(
-    conversation,
-    {
-      understood,
-      quote: text,
-      first: [...cut, ...unread(understood), ...unheard(understood), ...drawn(understood), ...before(understood)],
-    },
-    context,
-  )
+  return closeTurn(conversation, { understood, quote: text, first: firstReplies(understood) }, context)
 }
 
 const cancel = (conversation: Conversation): Heard =>

@@ -31,7 +31,7 @@ const notYet = (cause?: unknown): Error =>
 export const comeIn = async ({ connect, report, pauses = usual }: ComingIn): Promise<{ readonly stop: () => Promise<void> }> => {
   const leaving = new AbortController()
   const { signal } = leaving
-  const state: { bot: Platform | null; awaited: boolean } = { bot: null, awaited: true }
+  const state: { bot: Platform | null } = { bot: null }
 
   const tryOnce = async (): Promise<'in' | 'later'> => {
     try {
@@ -53,12 +53,9 @@ export const comeIn = async ({ connect, report, pauses = usual }: ComingIn): Pro
   }
 
   const first = tryOnce()
-  const ended = again(first).catch((cause: unknown) => {
-    if (!state.awaited) report(cause)
-  })
   const slow = pause(pauses.first, 'slow' as const, { ref: false })
   if ((await Promise.race([first, slow])) === 'slow') report(notYet())
-  state.awaited = false
+  const ended = again(first).catch(report)
   return {
     stop: async () => {
       leaving.abort()

@@ -26,12 +26,12 @@ const agreed = new RegExp(`^${said.agreed}\\b`)
 const opening = new RegExp(`^${said.agreed}[,.!]* +(?=\\S)`)
 const refused = new RegExp(`^${no}\\b`)
 const grownUp = new RegExp(`\\b${said.grownUp}(?!\\w)`)
-const children = anyOf(said.children)
+export const children = anyOf(said.children)
 
 /** A pause, or an "and" before those who are left. */
 const pause = new RegExp(`[,;.!?\\n]| (?:${spoken.rosters.and}|${spoken.clauses.closing}) (?=${said.others}\\b)`, 'u')
 
-type Part = { readonly rows: readonly string[]; readonly of: NonNullable<Draft['ages']> | null }
+type Part = { readonly folded: string; readonly rows: readonly string[]; readonly of: NonNullable<Draft['ages']> | null }
 
 /** What figures, schools or words tell of the ages in a part of an answer; null where they tell nothing. */
 const agesIn = (folded: string): NonNullable<Draft['ages']> | null => {
@@ -44,8 +44,7 @@ const agesIn = (folded: string): NonNullable<Draft['ages']> | null => {
     return classIn({ from, to, start: 0, end: 0 })
   }
   if (children.test(folded)) return '3-12'
-  if (grownUp.test(folded)) return '13-up'
-  if (nobody.test(folded)) return '13-up'
+  if (grownUp.test(folded) || nobody.test(folded)) return '13-up'
   if (everybody.test(folded) && !older.test(folded)) return '3-12'
   return agreed.test(folded) ? 'mixed' : null
 }
@@ -56,10 +55,10 @@ const partOf = (text: string, { rows }: Draft): Part => {
   const tokens = tokensOf(text)
   const inYears = (start: number): boolean => told.some((one) => start >= one.start && start < one.end)
   const refs = refsIn(tokens, rows).filter(({ from, keys }) => keys.length === 1 && !inYears(tokens[from]?.start ?? 0))
-  return { rows: [...new Set(refs.flatMap(({ keys }) => keys))], of: agesIn(folded) }
+  return { folded, rows: [...new Set(refs.flatMap(({ keys }) => keys))], of: agesIn(folded) }
 }
 
-const ofRow = (of: Part['of'], folded: string): Age => {
+const ageOf = ({ of, folded }: Part): Age => {
   if (of === '13-up' || of === 'under-3') return of
   return underThree.test(folded) && !/12/.test(folded) ? 'under-3' : '3-12'
 }
@@ -70,12 +69,10 @@ const ofRow = (of: Part['of'], folded: string): Age => {
  */
 export const readAgeAnswer = (text: string, draft: Draft): readonly Patch[] => {
   const own = text.slice(opening.exec(fold(text))?.[0].length ?? 0)
-  const parts = own.split(pause).map((part) => ({ ...partOf(part.trim(), draft), folded: fold(part.trim()) }))
+  const parts = own.split(pause).map((part) => partOf(part.trim(), draft))
   const named = parts.filter(({ rows, folded }) => rows.length > 0 && !refused.test(folded))
   const all = parts.flatMap(({ rows, of }) => (rows.length === 0 && of !== null ? [of] : []))
-  const patches = named.flatMap(({ rows, of, folded }) =>
-    rows.map((key): Patch => ({ path: ['rows', key, 'age'], value: ofRow(of, folded) })),
-  )
+  const patches = named.flatMap((part) => part.rows.map((key): Patch => ({ path: ['rows', key, 'age'], value: ageOf(part) })))
   const young = patches.some(({ value }) => value !== '13-up')
   const base = new Set(all).size > 1 ? 'mixed' : (all[0] ?? (young ? '13-up' : null))
   return base === null ? patches : [{ path: ['ages'], value: base }, ...patches]

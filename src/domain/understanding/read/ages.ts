@@ -1,13 +1,12 @@
 import type { Draft } from '../draft.ts'
 import type { Patch } from '../patch.ts'
 import { spoken } from '../words/languages.ts'
-import { classOf } from './age-answer.ts'
+import { children, classOf } from './age-answer.ts'
 import { anyOf, fold } from './tokens.ts'
 
 const said = spoken.ages
 
 const grownUp = new RegExp(`\\b${said.grownUp}\\b|(?:^|[,.;] ?)${said.adults}(?=[,.;]|$)`)
-const children = anyOf(said.children)
 const years = new RegExp(`\\b(\\d{1,2})(?:\\s*(?:-|${said.to})\\s*(\\d{1,2}))?\\s*${said.years}\\b`)
 
 const group = anyOf(said.group)

@@ -19,9 +19,11 @@ const addedNumbers = (tokens: readonly Token[]): ReadonlySet<number> =>
     ),
   )
 
-/** The drafts before the message and with its roster lines, and how days are told apart. */
-type Given = {
+/** A message, the drafts around it, and how its days are told apart. */
+export type Given = {
+  /** The message without its roster lines. */
   readonly text: string
+  /** The draft before the message, and with its roster lines. */
   readonly before: Draft
   readonly draft: Draft
   readonly lexicon: Lexicon

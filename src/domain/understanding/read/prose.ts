@@ -1,6 +1,4 @@
-import type { Language } from '../../units/language.ts'
-import type { Asked, Open } from '../conversation.ts'
-import type { Context } from '../document.ts'
+import type { Open } from '../conversation.ts'
 import type { Draft } from '../draft.ts'
 import { type Patch, preview } from '../patch.ts'
 import { languages, spoken } from '../words/languages.ts'
@@ -9,7 +7,7 @@ import { joined } from './change.ts'
 import { readChangedTally } from './changed-tally.ts'
 import { readCorrections } from './corrections.ts'
 import { countedPatches } from './counted-pieces.ts'
-import { datesIn } from './dates-beside.ts'
+import { datesIn, type Given } from './dates-beside.ts'
 import { readEveryone } from './everyone.ts'
 import { readGarmentCounts } from './garment-counts.ts'
 import { headPatches, labels, nameSpans } from './heads.ts'
@@ -38,18 +36,8 @@ import { fold, isCapital, type Token, tokensOf } from './tokens.ts'
 import { readToldPlayers } from './told-player.ts'
 import { tradeIn } from './trade.ts'
 import { wearersSide } from './viewer.ts'
-export type Prose = {
-  /** The message without its roster lines. */
-  readonly text: string
-  /** The draft before the message, and with its roster lines. */
-  readonly before: Draft
-  readonly draft: Draft
-  readonly lexicon: Lexicon
-  readonly context: Context
-  readonly language: Language
-  readonly asked: Asked | null
-  readonly shouted: boolean
-}
+
+export type Prose = Given & { readonly shouted: boolean }
 
 export type ProseFound = { readonly patches: readonly Patch[]; readonly open: readonly Open[] }
 

@@ -94,7 +94,7 @@ const one = <Kind extends Part['kind']>(parts: readonly Part[], kind: Kind): Ext
 
 const playerOf = (parts: readonly Part[], draft: Draft): Player | null => {
   const [number, name, size] = [one(parts, 'number'), one(parts, 'name'), one(parts, 'size')]
-  const known = (one(parts, 'number') === null ? [] : ['number']).length + (name === null ? 0 : 1) + (size === null ? 0 : 1)
+  const known = [number, name, size].filter((part) => part !== null).length
   if (known < parts.length || name === null || size === null) return null
   const unnamed = Object.values(draft.rows).length > 0 && Object.values(draft.rows).every((row) => row.name === undefined)
   return {

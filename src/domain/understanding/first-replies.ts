@@ -1,0 +1,31 @@
+import type { Reply } from './replies.ts'
+import type { Understood } from './understood.ts'
+
+/** What was left of a message that is too long. */
+const cut = ({ cut: isCut }: Understood): readonly Reply[] => (isCut ? [{ code: 'text-cut', facts: { characters: 4_000 } }] : [])
+
+const unread = ({ unread: lines }: Understood): readonly Reply[] =>
+  lines.length === 0 ? [] : [{ code: 'lines-unread', facts: { lines: lines.slice(0, 10) } }]
+
+const unheard = ({ unheard: words }: Understood): readonly Reply[] =>
+  words.length === 0 ? [] : [{ code: 'words-unheard', facts: { words } }]
+
+const drawn = ({ artwork }: Understood): readonly Reply[] => (artwork ? [{ code: 'artwork-said', facts: {} }] : [])
+
+/** What the message was, besides a part of the order. */
+const greeted = ({ intent, patches }: Understood): readonly Reply[] => {
+  switch (intent.kind) {
+    case 'greeting':
+      return patches.length === 0 ? [{ code: 'greeting', facts: {} }] : []
+    case 'photo':
+      return [{ code: 'not-read-photo', facts: {} }]
+    case 'earlier-order':
+      return [{ code: 'earlier-order-noted', facts: { team: intent.asks.team } }]
+    default:
+      return []
+  }
+}
+
+/** Replies that go before the next question: what could not be read or heard, what is kept for a person, and what the message was. */
+export const firstReplies = (understood: Understood): readonly Reply[] =>
+  [cut, unread, unheard, drawn, greeted].flatMap((repliesOf) => repliesOf(understood))
