@@ -1,3 +1,4 @@
+import { once } from 'node:events'
 import { Client, Events, GatewayDispatchEvents, GatewayIntentBits, type Guild, Options, REST } from 'discord.js'
 import { platformWords } from '../../../../templates/platform/languages.ts'
 import type { PlatformDesk } from '../../../ports/platform-desk.ts'
@@ -109,9 +110,17 @@ const listenTo = (client: Client, needs: Needs): void => {
   listen<Guild>((listener) => client.on(Events.GuildCreate, listener), { hear: (guild) => welcome(needs, guild), report })
 }
 
-/** Rejects when the signal comes. */
-const ended = (signal: AbortSignal | undefined): Promise<never> =>
-  new Promise((_, reject) => signal?.addEventListener('abort', () => reject(signal.reason), { once: true }))
+/** What comes of the work, or the end that the signal brings; leaves nothing of it on a signal that outlives the work. */
+const orEnded = async <T>(work: Promise<T>, signal: AbortSignal | undefined): Promise<T> => {
+  const over = new AbortController()
+  const ended =
+    signal === undefined ? [] : [once(signal, 'abort', { signal: over.signal }).then(() => Promise.reject(signal.reason))]
+  try {
+    return await Promise.race([work, ...ended])
+  } finally {
+    over.abort()
+  }
+}
 
 /** Connects to the platform and hands everything people do there to the desk. Resolves when it is listening; leaves nothing open where it fails. */
 export const startPlatform = async (desk: PlatformDesk, settings: PlatformSettings): Promise<Platform> => {
@@ -120,7 +129,7 @@ export const startPlatform = async (desk: PlatformDesk, settings: PlatformSettin
   const ready = new Promise<string>((resolve) => client.once(Events.ClientReady, ({ user }) => resolve(user.id)))
   const connected = client.login(settings.token).then(() => ready)
   try {
-    return { id: await Promise.race([connected, ended(settings.signal)]), stop: () => client.destroy() }
+    return { id: await orEnded(connected, settings.signal), stop: () => client.destroy() }
   } catch (cause) {
     connected.catch(() => undefined)
     await client.destroy()

@@ -1,4 +1,4 @@
-import { once } from 'node:events'
+import { getEventListeners, once } from 'node:events'
 import { createServer } from 'node:http'
 import type { AddressInfo } from 'node:net'
 import { afterEach, describe, expect, it } from 'vitest'
@@ -80,6 +80,16 @@ describe('the bot on its way in', () => {
     const platform = await startStandIn({ port: other.port })
     closing.push(platform.stop)
     await answers(platform)
+  })
+
+  it('leaves nothing of a try that failed on the signal that ends the next one', async () => {
+    const gone = await listening(null)
+    await gone.close()
+    const leaving = new AbortController()
+    const settings = { token, api: api(gone.port), readsContent: false, report: () => undefined, signal: leaving.signal }
+    for (let tries = 0; tries < 3; tries += 1)
+      await expect(startPlatform(smallDesk().desk, settings)).rejects.toThrow('ECONNREFUSED')
+    expect(getEventListeners(leaving.signal, 'abort')).toEqual([])
   })
 
   it('is told at once of a secret that the platform refuses', async () => {
