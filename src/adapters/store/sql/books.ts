@@ -2,6 +2,7 @@ import { sql } from 'kysely'
 import { ok, refuse } from '../../../domain/result/result.ts'
 import type { Kept } from '../../../ports/keeping.ts'
 import type { Events, PlanBook, ShopEvent } from '../../../ports/work-records.ts'
+import { compiled } from './compiled.ts'
 import { json, text } from './json.ts'
 import { alone } from './once.ts'
 import { pack, unpack } from './packed.ts'
@@ -55,41 +56,50 @@ const keepPlan = (shopId: string, plan: KeptPlan): void => {
 
 const stamp = sql<string>`concat_ws(' ', xmin, version, ${sql.ref('writtenAt')})`
 
-const readPlan = async ({ db, shopId }: Scope): Promise<{ readonly version: number; readonly body: unknown }> => {
-  const kept = keptPlans.get(shopId)
-  const row = await db
+const thePlan = compiled((db, values: { readonly shopId: string; readonly known: string }) =>
+  db
     .selectFrom('plan')
     .select([
       'version',
       stamp.as('stamp'),
-      sql<Buffer | null>`case when ${stamp} = ${kept?.stamp ?? ''} then null else body end`.as('body'),
+      sql<Buffer | null>`case when ${stamp} = ${values.known} then null else body end`.as('body'),
     ])
-    .where('shopId', '=', shopId)
-    .executeTakeFirst()
+    .where('shopId', '=', values.shopId),
+)
+
+const readPlan = async ({ db, shopId }: Scope): Promise<{ readonly version: number; readonly body: unknown }> => {
+  const kept = keptPlans.get(shopId)
+  const row = await thePlan.first(db, { shopId, known: kept?.stamp ?? '' })
   if (row === undefined) return { version: 0, body: null }
   const body = row.body === null ? kept?.body : unpack(row.body)
   keepPlan(shopId, { stamp: row.stamp, body })
   return { version: row.version, body }
 }
 
+type Written = { readonly shopId: string; readonly seen: number; readonly version: number; readonly body: Buffer }
+const writtenAt = sql<Date>`now()`
+
+const firstPlan = compiled((db, { shopId, version, body }: Written) =>
+  db
+    .insertInto('plan')
+    .values({ shopId, version, body, writtenAt })
+    .onConflict((on) => on.doNothing())
+    .returning(['version', stamp.as('stamp')]),
+)
+
+const nextPlan = compiled((db, { shopId, seen, version, body }: Written) =>
+  db
+    .updateTable('plan')
+    .set({ version, body, writtenAt })
+    .where('shopId', '=', shopId)
+    .where('version', '=', seen)
+    .returning(['version', stamp.as('stamp')]),
+)
+
 const writePlan = async (scope: Scope, version: number, body: unknown): Kept<number> => {
   const { db, shopId } = scope
-  const next = { version: version + 1, body: pack(body), writtenAt: sql<Date>`now()` }
-  const written =
-    version === 0
-      ? await db
-          .insertInto('plan')
-          .values({ shopId, ...next })
-          .onConflict((on) => on.doNothing())
-          .returning(['version', stamp.as('stamp')])
-          .executeTakeFirst()
-      : await db
-          .updateTable('plan')
-          .set(next)
-          .where('shopId', '=', shopId)
-          .where('version', '=', version)
-          .returning(['version', stamp.as('stamp')])
-          .executeTakeFirst()
+  const statement = version === 0 ? firstPlan : nextPlan
+  const written = await statement.first(db, { shopId, seen: version, version: version + 1, body: pack(body) })
   if (written !== undefined) {
     keepPlan(shopId, { stamp: written.stamp, body })
     return ok(written.version)

@@ -1,5 +1,6 @@
 import { sql } from 'kysely'
 import type { Files, HashedFile, StoredBytes } from '../../../ports/talk-records.ts'
+import { compiled } from './compiled.ts'
 import { text } from './json.ts'
 import { atomic, type Scope } from './tables.ts'
 import { unawaited } from './unawaited.ts'
@@ -50,17 +51,19 @@ const hide = (outer: Scope, owner: string, hash: string): Promise<void> =>
       .execute()
   })
 
-const read = async ({ db, shopId }: Scope, owner: string, hash: string): Promise<StoredBytes | null> => {
-  const row = await db
-    .selectFrom('fileUse')
-    .innerJoin('file', (on) => on.onRef('file.shopId', '=', 'fileUse.shopId').onRef('file.hash', '=', 'fileUse.hash'))
-    .select(['fileUse.name', 'fileUse.mime', 'file.bytes'])
-    .where('fileUse.shopId', '=', shopId)
-    .where('fileUse.owner', '=', owner)
-    .where('fileUse.hash', '=', hash)
-    .executeTakeFirst()
-  return row ?? null
-}
+const theFile = compiled(
+  (db, { shopId, owner, hash }: { readonly shopId: string; readonly owner: string; readonly hash: string }) =>
+    db
+      .selectFrom('fileUse')
+      .innerJoin('file', (on) => on.onRef('file.shopId', '=', 'fileUse.shopId').onRef('file.hash', '=', 'fileUse.hash'))
+      .select(['fileUse.name', 'fileUse.mime', 'file.bytes'])
+      .where('fileUse.shopId', '=', shopId)
+      .where('fileUse.owner', '=', owner)
+      .where('fileUse.hash', '=', hash),
+)
+
+const read = async ({ db, shopId }: Scope, owner: string, hash: string): Promise<StoredBytes | null> =>
+  (await theFile.first(db, { shopId, owner, hash })) ?? null
 
 export const filesIn = (scope: Scope): Files => ({
   keep: (owner, file) => keep(scope, owner, file),

@@ -1,10 +1,11 @@
-import { type RawBuilder, sql } from 'kysely'
+import { sql } from 'kysely'
 import { ok } from '../../../domain/result/result.ts'
 import { type Minutes, minutes } from '../../../domain/units/units.ts'
 import type { Kept, Seen } from '../../../ports/keeping.ts'
 import type { Hold, OrderChange, OrderState, Orders, RowState, StoredOrder, StoredRevision } from '../../../ports/work-records.ts'
+import { compiled, compiledByShape } from './compiled.ts'
 import { json, text } from './json.ts'
-import { atomic, type Scope } from './tables.ts'
+import { atomic, type Database, type Scope } from './tables.ts'
 import { alreadyThere, outdated } from './versions.ts'
 
 const orderColumns = ['orderId', 'conversationId', 'state', 'hold', 'revision', 'version', 'handedOverAt'] as const
@@ -22,60 +23,98 @@ const revisionOf = ({ signedBy, signedAt, ...row }: RevisionRow): StoredRevision
   signed: signedBy === null || signedAt === null ? null : { by: signedBy, at: minutes(signedAt) },
 })
 
+type OrderKey = { readonly shopId: string; readonly orderId: string }
+
+const theOrder = compiled((db, { shopId, orderId }: OrderKey) =>
+  db.selectFrom('order').select(orderColumns).where('shopId', '=', shopId).where('orderId', '=', orderId),
+)
+
 const read = async ({ db, shopId }: Scope, orderId: string): Promise<StoredOrder | null> => {
-  const row = await db
-    .selectFrom('order')
-    .select(orderColumns)
-    .where('shopId', '=', shopId)
-    .where('orderId', '=', orderId)
-    .executeTakeFirst()
+  const row = await theOrder.first(db, { shopId, orderId })
   return row === undefined ? null : orderOf(row)
 }
 
-/** Raises the version only when it still is the one the caller saw. */
-const change = async (
-  scope: Scope,
-  seen: Seen,
-  changes: OrderChange & { readonly revision?: RawBuilder<number> },
-): Kept<StoredOrder> => {
-  const { hold, ...plain } = changes
-  const row = await scope.db
+type Changed = OrderKey & {
+  readonly seen: number
+  readonly version: number
+  readonly state?: OrderState
+  readonly hold?: string | null
+  readonly handedOverAt?: number
+}
+
+/** What of an order may be changed; a new revision counts itself. */
+const changeOf = (values: Changed, shape: readonly string[]) => {
+  const all = { state: values.state, hold: values.hold, handedOverAt: values.handedOverAt, revision: sql<number>`revision + 1` }
+  return Object.fromEntries(Object.entries(all).filter(([name]) => shape.includes(name)))
+}
+
+const raise = compiledByShape((db, values: Changed, shape) =>
+  db
     .updateTable('order')
-    .set({ ...plain, ...(hold === undefined ? {} : { hold: hold === null ? null : json(hold) }), version: seen.version + 1 })
-    .where('shopId', '=', scope.shopId)
-    .where('orderId', '=', seen.id)
-    .where('version', '=', seen.version)
-    .returning(orderColumns)
-    .executeTakeFirst()
+    .set({ ...changeOf(values, shape), version: values.version })
+    .where('shopId', '=', values.shopId)
+    .where('orderId', '=', values.orderId)
+    .where('version', '=', values.seen)
+    .returning(orderColumns),
+)
+
+/** Raises the version only when it still is the one the caller saw. */
+const change = async (scope: Scope, seen: Seen, changes: OrderChange & { readonly revision?: 'next' }): Kept<StoredOrder> => {
+  const { hold, revision: _next, ...plain } = changes
+  const held = hold === undefined ? {} : { hold: hold === null ? null : json(hold) }
+  const key = { shopId: scope.shopId, orderId: seen.id, seen: seen.version, version: seen.version + 1 }
+  const row = await raise(Object.keys(changes).sort()).first(scope.db, { ...key, ...plain, ...held })
   if (row !== undefined) return ok(orderOf(row))
   return outdated('order', seen, (await read(scope, seen.id))?.version)
 }
 
+type RevisionKey = OrderKey & { readonly revision: number }
+
+const addRevision = compiled((db, values: RevisionKey & { readonly hash: string; readonly document: string }) =>
+  db
+    .insertInto('orderRevision')
+    .values({
+      shopId: values.shopId,
+      orderId: values.orderId,
+      revision: values.revision,
+      hash: values.hash,
+      document: values.document,
+    })
+    .returning(revisionColumns),
+)
+
 const revise = (outer: Scope, seen: Seen, added: { readonly document: unknown; readonly hash: string }): Kept<StoredRevision> =>
   atomic(outer, async (scope) => {
-    const raised = await change(scope, seen, { revision: sql<number>`revision + 1` })
+    const raised = await change(scope, seen, { revision: 'next' })
     if (!raised.ok) return raised
     const { orderId, revision } = raised.value
-    const row = await scope.db
-      .insertInto('orderRevision')
-      .values({ shopId: scope.shopId, orderId, revision, hash: added.hash, document: json(added.document) })
-      .returning(revisionColumns)
-      .executeTakeFirstOrThrow()
+    const { shopId } = scope
+    const row = await addRevision.first(scope.db, {
+      ...{ shopId, orderId, revision },
+      hash: added.hash,
+      document: json(added.document),
+    })
+    if (row === undefined) throw new Error(`revision ${revision} of ${orderId} was not written`)
     return ok(revisionOf(row))
   })
+
+const signRevision = compiled((db, values: RevisionKey & { readonly by: string; readonly at: Minutes }) =>
+  db
+    .updateTable('orderRevision')
+    .set({ signedBy: values.by, signedAt: values.at })
+    .where('shopId', '=', values.shopId)
+    .where('orderId', '=', values.orderId)
+    .where('revision', '=', values.revision)
+    .returning('revision'),
+)
 
 const sign = (outer: Scope, seen: Seen, signed: { readonly by: string; readonly at: Minutes }): Kept<StoredOrder> =>
   atomic(outer, async (scope) => {
     const order = await change(scope, seen, { state: 'signed-off' })
     if (!order.ok) return order
-    const row = await scope.db
-      .updateTable('orderRevision')
-      .set({ signedBy: text(signed.by), signedAt: signed.at })
-      .where('shopId', '=', scope.shopId)
-      .where('orderId', '=', seen.id)
-      .where('revision', '=', order.value.revision)
-      .returning('revision')
-      .executeTakeFirst()
+    const { shopId } = scope
+    const { orderId, revision } = order.value
+    const row = await signRevision.first(scope.db, { shopId, orderId, revision, by: text(signed.by), at: signed.at })
     if (row === undefined) throw new Error(`order ${seen.id} was to be signed before its first revision`)
     return order
   })
@@ -89,13 +128,16 @@ const setRows = async ({ db, shopId }: Scope, orderId: string, rows: readonly Ro
     .execute()
 }
 
-const add = async ({ db, shopId }: Scope, order: Pick<StoredOrder, 'orderId' | 'conversationId'>): Kept<StoredOrder> => {
-  const row = await db
+const addOrder = compiled((db, { shopId, orderId, conversationId }: OrderKey & Pick<StoredOrder, 'conversationId'>) =>
+  db
     .insertInto('order')
-    .values({ shopId, state: 'asked', ...order })
+    .values({ shopId, state: 'asked', orderId, conversationId })
     .onConflict((on) => on.doNothing())
-    .returning(orderColumns)
-    .executeTakeFirst()
+    .returning(orderColumns),
+)
+
+const add = async ({ db, shopId }: Scope, order: Pick<StoredOrder, 'orderId' | 'conversationId'>): Kept<StoredOrder> => {
+  const row = await addOrder.first(db, { shopId, ...order })
   return row === undefined ? alreadyThere('order', order.orderId) : ok(orderOf(row))
 }
 
@@ -110,25 +152,18 @@ const list = async ({ db, shopId }: Scope, states: readonly OrderState[]): Promi
   return rows.map(orderOf)
 }
 
-const revisions = async ({ db, shopId }: Scope, orderId: string): Promise<readonly StoredRevision[]> => {
-  const rows = await db
-    .selectFrom('orderRevision')
-    .select(revisionColumns)
-    .where('shopId', '=', shopId)
-    .where('orderId', '=', orderId)
-    .orderBy('revision')
-    .execute()
-  return rows.map(revisionOf)
-}
+const theRevisions = (db: Database, { shopId, orderId }: OrderKey) =>
+  db.selectFrom('orderRevision').select(revisionColumns).where('shopId', '=', shopId).where('orderId', '=', orderId)
+
+const everyRevision = compiled((db, key: OrderKey) => theRevisions(db, key).orderBy('revision'))
+
+const oneRevision = compiled((db, key: RevisionKey) => theRevisions(db, key).where('revision', '=', key.revision))
+
+const revisions = async ({ db, shopId }: Scope, orderId: string): Promise<readonly StoredRevision[]> =>
+  (await everyRevision.all(db, { shopId, orderId })).map(revisionOf)
 
 const revision = async ({ db, shopId }: Scope, orderId: string, wanted: number): Promise<StoredRevision | null> => {
-  const row = await db
-    .selectFrom('orderRevision')
-    .select(revisionColumns)
-    .where('shopId', '=', shopId)
-    .where('orderId', '=', orderId)
-    .where('revision', '=', wanted)
-    .executeTakeFirst()
+  const row = await oneRevision.first(db, { shopId, orderId, revision: wanted })
   return row === undefined ? null : revisionOf(row)
 }
 

@@ -1,6 +1,7 @@
 import { ok } from '../../../domain/result/result.ts'
 import type { Minutes } from '../../../domain/units/units.ts'
 import type { Key, Keys, Members } from '../../../ports/talk-records.ts'
+import { compiled } from './compiled.ts'
 import { text } from './json.ts'
 import type { Scope } from './tables.ts'
 import { alreadyThere } from './versions.ts'
@@ -31,24 +32,25 @@ export const membersIn = ({ db, shopId }: Scope): Members => ({
 
 const isOpen = (until: Minutes | null, now: Minutes): boolean => until === null || until > now
 
+type KeyName = Pick<Key, 'kind' | 'hash'> & { readonly shopId: string }
+
+const theKey = compiled((db, { shopId, kind, hash }: KeyName) =>
+  db.selectFrom('key').select(['holder', 'until']).where('shopId', '=', shopId).where('kind', '=', kind).where('hash', '=', hash),
+)
+
+const addKey = compiled((db, { shopId, hash, kind, holder, until }: Key & KeyName) =>
+  db.insertInto('key').values({ shopId, hash, kind, holder, until }),
+)
+
 const drop = ({ db, shopId }: Scope, kind: Key['kind'], hash: string) =>
   db.deleteFrom('key').where('shopId', '=', shopId).where('kind', '=', kind).where('hash', '=', hash)
 
 export const keysIn = (scope: Scope): Keys => ({
   add: async (key) => {
-    await scope.db
-      .insertInto('key')
-      .values({ shopId: scope.shopId, ...key })
-      .execute()
+    await addKey.all(scope.db, { shopId: scope.shopId, ...key })
   },
   read: async (kind, hash, now) => {
-    const row = await scope.db
-      .selectFrom('key')
-      .select(['holder', 'until'])
-      .where('shopId', '=', scope.shopId)
-      .where('kind', '=', kind)
-      .where('hash', '=', hash)
-      .executeTakeFirst()
+    const row = await theKey.first(scope.db, { shopId: scope.shopId, kind, hash })
     return row !== undefined && isOpen(row.until, now) ? row.holder : null
   },
   use: async (kind, hash, now) => {

@@ -1,6 +1,7 @@
 import { sql } from 'kysely'
 import type { GuildSettings } from '../../../ports/platform-desk.ts'
 import type { DeliveryBook, HeardBook, KeptTalk, PlatformRecords, ServerBook, Talks } from '../../../ports/platform-records.ts'
+import { compiled } from './compiled.ts'
 import { deliveriesIn } from './deliveries.ts'
 import { text } from './json.ts'
 import { postingsIn } from './postings.ts'
@@ -20,14 +21,15 @@ const serverColumns = [
 ] as const
 const talkColumns = ['shopId as shop', 'conversationId as conversation', 'person', 'channel', 'language'] as const
 
+const serverOf = (db: Database, shopId: string) => db.selectFrom('server').select(serverColumns).where('shopId', '=', shopId)
+
+type ServerKey = { readonly shopId: string }
+const theServer = compiled((db, { shopId }: ServerKey) => serverOf(db, shopId))
+const heldServer = compiled((db, { shopId }: ServerKey) => serverOf(db, shopId).forUpdate())
+
 export const serverIn = ({ db, shopId }: Scope): ServerBook => ({
   read: async (): Promise<GuildSettings | null> =>
-    (await db
-      .selectFrom('server')
-      .select(serverColumns)
-      .where('shopId', '=', shopId)
-      .$if(db.isTransaction, (query) => query.forUpdate())
-      .executeTakeFirst()) ?? null,
+    (await (db.isTransaction ? heldServer : theServer).first(db, { shopId })) ?? null,
   save: async (settings) => {
     const row = {
       ...settings,

@@ -1,28 +1,34 @@
-import type { Pieces, Quotes } from '../../../ports/work-records.ts'
+import type { Pieces, QuoteKey, Quotes } from '../../../ports/work-records.ts'
+import { compiled } from './compiled.ts'
 import { json } from './json.ts'
 import { atomic, type Scope } from './tables.ts'
 import { unawaited } from './unawaited.ts'
 
+type Key = QuoteKey & { readonly shopId: string }
+
+const theQuote = compiled((db, { shopId, orderId, revision, hash }: Key) =>
+  db
+    .selectFrom('quote')
+    .select('body')
+    .where('shopId', '=', shopId)
+    .where('orderId', '=', orderId)
+    .where('revision', '=', revision)
+    .where('hash', '=', hash),
+)
+
+const addQuote = compiled((db, { shopId, orderId, revision, hash, body }: Key & { readonly body: string }) =>
+  db
+    .insertInto('quote')
+    .values({ shopId, orderId, revision, hash, body })
+    .onConflict((on) => on.doNothing())
+    .modifyEnd(unawaited),
+)
+
 export const quotesIn = ({ db, shopId }: Scope): Quotes => ({
   put: async (key, body) => {
-    await db
-      .insertInto('quote')
-      .values({ shopId, ...key, body: json(body) })
-      .onConflict((on) => on.doNothing())
-      .modifyEnd(unawaited)
-      .execute()
+    await addQuote.all(db, { shopId, ...key, body: json(body) })
   },
-  read: async ({ orderId, revision, hash }) => {
-    const row = await db
-      .selectFrom('quote')
-      .select('body')
-      .where('shopId', '=', shopId)
-      .where('orderId', '=', orderId)
-      .where('revision', '=', revision)
-      .where('hash', '=', hash)
-      .executeTakeFirst()
-    return row?.body ?? null
-  },
+  read: async (key) => (await theQuote.first(db, { shopId, ...key }))?.body ?? null,
 })
 
 const use = async ({ db, shopId }: Scope, orderId: string, hashes: readonly string[]): Promise<void> => {

@@ -1,5 +1,6 @@
 import { sql } from 'kysely'
 import type { StepKey, StepRecord, Steps } from '../../../ports/work-records.ts'
+import { compiled } from './compiled.ts'
 import { text } from './json.ts'
 import { tell } from './once.ts'
 import { atomic, type Scope } from './tables.ts'
@@ -59,17 +60,18 @@ const again = (outer: Scope, key: StepKey): Promise<void> =>
     if (row !== undefined) await toOutbox(scope, key, row.attempt)
   })
 
-const read = async ({ db, shopId }: Scope, { step, orderId, revision }: StepKey): Promise<StepRecord | null> => {
-  const row = await db
+const theStep = compiled((db, { shopId, step, orderId, revision }: StepKey & { readonly shopId: string }) =>
+  db
     .selectFrom('step')
     .select(columns)
     .where('shopId', '=', shopId)
     .where('orderId', '=', orderId)
     .where('revision', '=', revision)
-    .where('step', '=', step)
-    .executeTakeFirst()
-  return row ?? null
-}
+    .where('step', '=', step),
+)
+
+const read = async ({ db, shopId }: Scope, key: StepKey): Promise<StepRecord | null> =>
+  (await theStep.first(db, { shopId, ...key })) ?? null
 
 const all = ({ db, shopId }: Scope) =>
   db.selectFrom('step').select(columns).where('shopId', '=', shopId).orderBy('orderId').orderBy('revision').orderBy('step')

@@ -1,6 +1,7 @@
 import { sql } from 'kysely'
 import type { MoveKind, Need, StockChange } from '../../../domain/stock/ledger.ts'
 import type { LedgerPart, ShelfTemplate, StockBook, StockLot } from '../../../ports/stock-records.ts'
+import { compiled } from './compiled.ts'
 import { text } from './json.ts'
 import { atomic, type Scope } from './tables.ts'
 import { unawaited } from './unawaited.ts'
@@ -45,6 +46,17 @@ const ledger = async (scope: Scope, part: LedgerPart | undefined): Promise<reado
   return part.items?.length === 0 ? [] : partOfLedger(scope, part)
 }
 
+type OfOrder = { readonly shopId: string; readonly orderId: string }
+
+const movesOfOrder = compiled((db, { shopId, orderId }: OfOrder) =>
+  db
+    .selectFrom('stockMove')
+    .select(['item', 'lot', 'amount', 'kind', 'orderId', 'at'])
+    .where('shopId', '=', shopId)
+    .where('orderId', '=', orderId)
+    .orderBy('moveId'),
+)
+
 const movesIn = ({ db, shopId, time }: Scope): Moves => ({
   move: async (moves) => {
     if (moves.length === 0) return
@@ -61,14 +73,7 @@ const movesIn = ({ db, shopId, time }: Scope): Moves => ({
       .execute()
     return new Map(rows.map(({ item, amount }) => [item, amount]))
   },
-  ofOrder: (orderId) =>
-    db
-      .selectFrom('stockMove')
-      .select(['item', 'lot', 'amount', 'kind', 'orderId', 'at'])
-      .where('shopId', '=', shopId)
-      .where('orderId', '=', orderId)
-      .orderBy('moveId')
-      .execute(),
+  ofOrder: (orderId) => movesOfOrder.all(db, { shopId, orderId }),
   ledger: (part) => ledger({ db, shopId, time }, part),
 })
 
@@ -89,6 +94,14 @@ const lacking = ({ db, shopId }: Scope, items: readonly string[]): Promise<reado
     .orderBy('item')
     .execute()
 
+const needsOfOrder = compiled((db, { shopId, orderId }: OfOrder) =>
+  db.selectFrom('stockNeed').select(needColumns).where('shopId', '=', shopId).where('orderId', '=', orderId).orderBy('item'),
+)
+
+const dropNeeds = compiled((db, { shopId, orderId }: OfOrder) =>
+  db.deleteFrom('stockNeed').where('shopId', '=', shopId).where('orderId', '=', orderId).modifyEnd(unawaited),
+)
+
 const needsIn = (outer: Scope): Needs => ({
   needs: () =>
     outer.db
@@ -99,19 +112,11 @@ const needsIn = (outer: Scope): Needs => ({
       .orderBy('orderId')
       .orderBy('item')
       .execute(),
-  wantedBy: (orderId) =>
-    outer.db
-      .selectFrom('stockNeed')
-      .select(needColumns)
-      .where('shopId', '=', outer.shopId)
-      .where('orderId', '=', orderId)
-      .orderBy('item')
-      .execute(),
+  wantedBy: (orderId) => needsOfOrder.all(outer.db, { shopId: outer.shopId, orderId }),
   lacking: (items) => (items.length === 0 ? Promise.resolve([]) : lacking(outer, items)),
   want: (orderId, needs) =>
     atomic(outer, async ({ db, shopId }) => {
-      const old = db.deleteFrom('stockNeed').where('shopId', '=', shopId).where('orderId', '=', orderId)
-      await old.modifyEnd(unawaited).execute()
+      await dropNeeds.all(db, { shopId, orderId })
       const rows = needs.filter(({ amount }) => amount > 0).map((need) => ({ shopId, orderId, ...need }))
       if (rows.length > 0) await db.insertInto('stockNeed').values(rows).modifyEnd(unawaited).execute()
     }),
@@ -169,15 +174,17 @@ const comingIn = (scope: Scope): Coming => {
 
 type Templates = Pick<StockBook, 'templates' | 'putTemplate' | 'dropTemplate'>
 
+const everyTemplate = compiled((db, { shopId }: { readonly shopId: string }) =>
+  db
+    .selectFrom('shelfTemplate')
+    .select(['key', 'box', 'made', 'brushed'])
+    .where('shopId', '=', shopId)
+    .orderBy('box')
+    .orderBy('key'),
+)
+
 const templatesIn = ({ db, shopId }: Scope): Templates => ({
-  templates: () =>
-    db
-      .selectFrom('shelfTemplate')
-      .select(['key', 'box', 'made', 'brushed'])
-      .where('shopId', '=', shopId)
-      .orderBy('box')
-      .orderBy('key')
-      .execute(),
+  templates: () => everyTemplate.all(db, { shopId }),
   putTemplate: async (template: ShelfTemplate) => {
     await db
       .insertInto('shelfTemplate')

@@ -10,6 +10,7 @@ import type {
   StoredConversation,
   StoredMessage,
 } from '../../../ports/talk-records.ts'
+import { compiled } from './compiled.ts'
 import { waitForDelivery } from './deliveries.ts'
 import { json, text } from './json.ts'
 import { inTurn, notice } from './once.ts'
@@ -19,36 +20,44 @@ import { alreadyThere, outdated } from './versions.ts'
 
 const columns = ['conversationId', 'state', 'version'] as const
 
-const read = async ({ db, shopId }: Scope, conversationId: string): Promise<StoredConversation | null> => {
-  const row = await db
-    .selectFrom('conversation')
-    .select(columns)
-    .where('shopId', '=', shopId)
-    .where('conversationId', '=', conversationId)
-    .executeTakeFirst()
-  return row ?? null
-}
+type TalkKey = { readonly shopId: string; readonly conversationId: string }
+
+const theTalk = compiled((db, { shopId, conversationId }: TalkKey) =>
+  db.selectFrom('conversation').select(columns).where('shopId', '=', shopId).where('conversationId', '=', conversationId),
+)
+
+const read = async ({ db, shopId }: Scope, conversationId: string): Promise<StoredConversation | null> =>
+  (await theTalk.first(db, { shopId, conversationId })) ?? null
+
+/** The state that was seen is at hand: only the new version is answered. */
+const saveTalk = compiled((db, values: TalkKey & { readonly state: string; readonly seen: number; readonly version: number }) =>
+  db
+    .updateTable('conversation')
+    .set({ state: values.state, version: values.version })
+    .where('shopId', '=', values.shopId)
+    .where('conversationId', '=', values.conversationId)
+    .where('version', '=', values.seen)
+    .returning(['conversationId', 'version']),
+)
+
+const addTalk = compiled((db, { shopId, conversationId, state }: TalkKey & { readonly state: string }) =>
+  db
+    .insertInto('conversation')
+    .values({ shopId, conversationId, state })
+    .onConflict((on) => on.doNothing())
+    .returning(columns),
+)
 
 const save = async (scope: Scope, seen: Seen, state: unknown): Kept<StoredConversation> => {
-  const row = await scope.db
-    .updateTable('conversation')
-    .set({ state: json(state), version: seen.version + 1 })
-    .where('shopId', '=', scope.shopId)
-    .where('conversationId', '=', seen.id)
-    .where('version', '=', seen.version)
-    .returning(columns)
-    .executeTakeFirst()
-  return row === undefined ? outdated('conversation', seen, (await read(scope, seen.id))?.version) : ok(row)
+  const { db, shopId } = scope
+  const key = { shopId, conversationId: seen.id, seen: seen.version, version: seen.version + 1 }
+  const row = await saveTalk.first(db, { ...key, state: json(state) })
+  return row === undefined ? outdated('conversation', seen, (await read(scope, seen.id))?.version) : ok({ ...row, state })
 }
 
 export const conversationsIn = (scope: Scope): Conversations => ({
   add: async (conversationId, state) => {
-    const row = await scope.db
-      .insertInto('conversation')
-      .values({ shopId: scope.shopId, conversationId, state: json(state) })
-      .onConflict((on) => on.doNothing())
-      .returning(columns)
-      .executeTakeFirst()
+    const row = await addTalk.first(scope.db, { shopId: scope.shopId, conversationId, state: json(state) })
     return row === undefined ? alreadyThere('conversation', conversationId) : ok(row)
   },
   read: (conversationId) => read(scope, conversationId),

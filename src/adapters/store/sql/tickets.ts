@@ -3,56 +3,78 @@ import { ok } from '../../../domain/result/result.ts'
 import { minutes } from '../../../domain/units/units.ts'
 import type { Kept, Seen } from '../../../ports/keeping.ts'
 import type { Finding, StoredTicket, Tick, TicketState, Tickets } from '../../../ports/work-records.ts'
+import { compiled, compiledByShape } from './compiled.ts'
 import { json, text } from './json.ts'
 import { atomic, type Scope } from './tables.ts'
 import { alreadyThere, outdated } from './versions.ts'
 
 const columns = ['ticketId', 'orderId', 'revision', 'number', 'state', 'replacedBy', 'body', 'version'] as const
 
-const read = async ({ db, shopId }: Scope, ticketId: string): Promise<StoredTicket | null> => {
-  const row = await db
-    .selectFrom('ticket')
-    .select(columns)
-    .where('shopId', '=', shopId)
-    .where('ticketId', '=', ticketId)
-    .executeTakeFirst()
-  return row ?? null
-}
+type TicketKey = { readonly shopId: string; readonly ticketId: string }
 
-const nextNumber = async ({ db, shopId }: Scope): Promise<number> => {
-  const row = await db
+const theTicket = compiled((db, { shopId, ticketId }: TicketKey) =>
+  db.selectFrom('ticket').select(columns).where('shopId', '=', shopId).where('ticketId', '=', ticketId),
+)
+
+const read = async ({ db, shopId }: Scope, ticketId: string): Promise<StoredTicket | null> =>
+  (await theTicket.first(db, { shopId, ticketId })) ?? null
+
+const countUp = compiled((db, { shopId }: { readonly shopId: string }) =>
+  db
     .updateTable('shop')
     .set({ ticketNumber: sql<number>`ticket_number + 1` })
     .where('shopId', '=', shopId)
-    .returning('ticketNumber')
-    .executeTakeFirstOrThrow()
+    .returning('ticketNumber'),
+)
+
+const nextNumber = async ({ db, shopId }: Scope): Promise<number> => {
+  const row = await countUp.first(db, { shopId })
+  if (row === undefined) throw new Error(`there is no shop ${shopId} to number a ticket`)
   return row.ticketNumber
 }
+
+type NewTicket = TicketKey & {
+  readonly orderId: string
+  readonly revision: number
+  readonly number: number
+  readonly body: string
+}
+
+const addTicket = compiled((db, { shopId, ticketId, orderId, revision, number, body }: NewTicket) =>
+  db
+    .insertInto('ticket')
+    .values({ shopId, ticketId, orderId, revision, number, state: 'open', body })
+    .onConflict((on) => on.doNothing())
+    .returning(columns),
+)
 
 const add = (outer: Scope, ticket: Pick<StoredTicket, 'ticketId' | 'orderId' | 'revision' | 'body'>): Kept<StoredTicket> =>
   atomic(outer, async (scope) => {
     // The shop's row is held by now: whoever adds the same ticket at the same time waits here and then sees ours.
     const number = await nextNumber(scope)
-    const row = await scope.db
-      .insertInto('ticket')
-      .values({ shopId: scope.shopId, ...ticket, number, state: 'open', body: json(ticket.body) })
-      .onConflict((on) => on.doNothing())
-      .returning(columns)
-      .executeTakeFirst()
+    const row = await addTicket.first(scope.db, { shopId: scope.shopId, ...ticket, number, body: json(ticket.body) })
     return row === undefined ? alreadyThere('ticket', ticket.ticketId) : ok(row)
   })
 
 type Change = { readonly state?: TicketState; readonly replacedBy?: number; readonly body?: unknown }
 
-const change = async (scope: Scope, seen: Seen, { body, ...plain }: Change): Kept<StoredTicket> => {
-  const row = await scope.db
+type Changed = TicketKey & { readonly seen: number; readonly version: number } & Omit<Change, 'body'> & { readonly body?: string }
+
+const raise = compiledByShape((db, values: Changed, shape) => {
+  const all = { state: values.state, replacedBy: values.replacedBy, body: values.body }
+  return db
     .updateTable('ticket')
-    .set({ ...plain, ...(body === undefined ? {} : { body: json(body) }), version: seen.version + 1 })
-    .where('shopId', '=', scope.shopId)
-    .where('ticketId', '=', seen.id)
-    .where('version', '=', seen.version)
+    .set({ ...Object.fromEntries(Object.entries(all).filter(([name]) => shape.includes(name))), version: values.version })
+    .where('shopId', '=', values.shopId)
+    .where('ticketId', '=', values.ticketId)
+    .where('version', '=', values.seen)
     .returning(columns)
-    .executeTakeFirst()
+})
+
+const change = async (scope: Scope, seen: Seen, { body, ...plain }: Change): Kept<StoredTicket> => {
+  const changes = { ...plain, ...(body === undefined ? {} : { body: json(body) }) }
+  const key = { shopId: scope.shopId, ticketId: seen.id, seen: seen.version, version: seen.version + 1 }
+  const row = await raise(Object.keys(changes).sort()).first(scope.db, { ...key, ...changes })
   return row === undefined ? outdated('ticket', seen, (await read(scope, seen.id))?.version) : ok(row)
 }
 
@@ -100,14 +122,12 @@ const findings = async ({ db, shopId }: Scope, ticketId: string): Promise<readon
   return rows.map((row) => ({ ...row, at: minutes(row.at) }))
 }
 
+const ofOneOrder = compiled((db, { shopId, orderId }: { readonly shopId: string; readonly orderId: string }) =>
+  db.selectFrom('ticket').select(columns).where('shopId', '=', shopId).where('orderId', '=', orderId).orderBy('revision'),
+)
+
 const ofOrder = ({ db, shopId }: Scope, orderId: string): Promise<readonly StoredTicket[]> =>
-  db
-    .selectFrom('ticket')
-    .select(columns)
-    .where('shopId', '=', shopId)
-    .where('orderId', '=', orderId)
-    .orderBy('revision')
-    .execute()
+  ofOneOrder.all(db, { shopId, orderId })
 
 const list = ({ db, shopId }: Scope, states: readonly TicketState[]): Promise<readonly StoredTicket[]> =>
   db.selectFrom('ticket').select(columns).where('shopId', '=', shopId).where('state', 'in', states).orderBy('number').execute()
