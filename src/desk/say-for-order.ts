@@ -14,7 +14,7 @@ const calledIn = (order: Order, shop: Shop, id: unknown): string | null => {
   return ticketWords[order.language].pick.vinylName(show.colour(garment.colour), record.name[order.language])
 }
 
-/** What people call a vinyl or a stone of the shop ("white plain vinyl" is its colour and class); null for an id the shop has not. */
+/** What people call a vinyl or a stone of the shop ("white standard vinyl" is its colour and class); null for an id the shop has not. */
 const materialCalled = (shop: Shop, { language }: Order, id: unknown): string | null => {
   const words = ticketWords[language].pick
   const { colour } = showFor(shop, language)
@@ -37,10 +37,11 @@ const decorationCalled = (order: Order, id: unknown): string | null => {
 
 const isRecord = (value: FactValue): value is Facts => typeof value === 'object' && value !== null && !Array.isArray(value)
 
-/** A way out with its material called as people call it. */
-const wayCalled = (way: FactValue, order: Order, shop: Shop): FactValue => {
-  const subject = isRecord(way) ? materialCalled(shop, order, way['subject']) : null
-  return isRecord(way) && subject !== null ? { ...way, subject } : way
+/** A fact with every material in it called as people call it: one id, a list of them, or a way out with its subject. */
+const materialsCalled = (fact: FactValue, order: Order, shop: Shop): FactValue => {
+  if (Array.isArray(fact)) return fact.map((one) => materialsCalled(one, order, shop))
+  if (!isRecord(fact)) return materialCalled(shop, order, fact) ?? fact
+  return 'subject' in fact ? { ...fact, subject: materialsCalled(fact['subject'] ?? null, order, shop) } : fact
 }
 
 /**
@@ -49,18 +50,11 @@ const wayCalled = (way: FactValue, order: Order, shop: Shop): FactValue => {
  */
 export const calledForCustomer = (problem: Problem, order: Order, shop: Shop): Problem => {
   const named = calledSo(problem, order, shop)
-  const { material, ways, ...rest } = named.facts
-  const places = ['first', 'second', 'decoration'].flatMap((fact) => {
-    const called = decorationCalled(order, rest[fact])
-    return called === null ? [] : [[fact, called]]
+  const called = Object.entries(named.facts).map(([fact, value]): readonly [string, FactValue] => {
+    const place = ['first', 'second', 'decoration'].includes(fact) ? decorationCalled(order, value) : null
+    return [fact, place ?? materialsCalled(value, order, shop)]
   })
-  const facts = {
-    ...named.facts,
-    ...Object.fromEntries(places),
-    ...(material === undefined ? {} : { material: materialCalled(shop, order, material) ?? material }),
-    ...(Array.isArray(ways) ? { ways: ways.map((one) => wayCalled(one, order, shop)) } : {}),
-  }
-  return { ...named, facts }
+  return { ...named, facts: Object.fromEntries(called) }
 }
 
 /** A problem of an order in words, its garment called as people call it and not by its id. */

@@ -168,16 +168,26 @@ const figure = (field: string, value: number, show: { temperature: (tenthsC: num
 
 const late = (minute: string, show: { moment: (minute: string) => string }): string => show.moment(minute)
 
+type Part = Pick<Changed, 'was' | 'now'> & { readonly at: string }
+
+/** Parts of an order that came or went, by the path of their change. */
+const cameOrWent: Readonly<Record<string, (part: Part, show: Show) => string>> = {
+  '/garments/gone': ({ was }) => `dropped ${garmentText(garments, String(was))}`,
+  '/decorations/gone': ({ was, at }) => `dropped ${words.contents[String(was)] ?? 'text'}${at}`,
+  '/decorations/stones': ({ now, at }) => `${now === null ? 'stones off' : 'stones on'}${at}`,
+  '/decorations/shadow': ({ now, at }, show) => `${now === null ? 'shadow off' : `shadow: ${show.colour(String(now))}`}${at}`,
+  '/decorations/surround': ({ now, at }, show) => `${now === null ? 'outline off' : `outline: ${show.colour(String(now))}`}${at}`,
+}
+
 const changeText = ({ path, was, now, row: whose, place }: Changed, show: Show): string => {
   const field = path.split('/').at(-1) ?? path
   const say = (value: unknown) => {
     if (value === null) return 'nothing'
     return field === 'colour' ? show.colour(String(value)) : field === 'micrometres' ? show.given(Number(value)) : String(value)
   }
-  const at = place === undefined || place === null ? '' : ` (${placesOf([place])})`
-  if (path === '/garments/gone') return `dropped ${garmentText(garments, String(was))}`
-  if (path === '/decorations/gone') return `dropped ${words.contents[String(was)] ?? 'text'}${at}`
-  if (path === '/decorations/stones') return now === null ? `stones off${at}` : `stones on${at}`
+  const gone = cameOrWent[path]
+  if (gone !== undefined)
+    return gone({ was, now, at: place === undefined || place === null ? '' : ` (${placesOf([place])})` }, show)
   if (field === 'row') return was === null ? `added ${say(now)}` : `dropped ${say(was)}`
   const who = whose === null ? '' : `${row({ ...whose, size: null })}: `
   return `${who}${fields[field] ?? field} ${say(was)} → ${say(now)}`

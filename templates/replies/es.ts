@@ -210,16 +210,27 @@ const lateText = ({ row, needs, amount }: LateChange, show: Show): string => {
   return `${who} ${why} suma ${show.money(amount)}.`
 }
 
+type Part = Pick<Changed, 'was' | 'now'> & { readonly at: string }
+
+/** Parts of an order that came or went, by the path of their change. */
+const cameOrWent: Readonly<Record<string, (part: Part, show: Show) => string>> = {
+  '/garments/gone': ({ was }) => `quitado: ${garmentText(garments, String(was))}`,
+  '/decorations/gone': ({ was, at }) => `quitado: ${words.contents[String(was)] ?? 'texto'}${at}`,
+  '/decorations/stones': ({ now, at }) => `${now === null ? 'sin piedras' : 'con piedras'}${at}`,
+  '/decorations/shadow': ({ now, at }, show) => `${now === null ? 'sin sombra' : `con sombra: ${show.colour(String(now))}`}${at}`,
+  '/decorations/surround': ({ now, at }, show) =>
+    `${now === null ? 'sin contorno' : `con contorno: ${show.colour(String(now))}`}${at}`,
+}
+
 const changeText = ({ path, was, now, row: whose, place }: Changed, show: Show): string => {
   const field = path.split('/').at(-1) ?? path
   const say = (value: unknown) => {
     if (value === null) return 'nada'
     return field === 'colour' ? show.colour(String(value)) : field === 'micrometres' ? show.given(Number(value)) : String(value)
   }
-  const at = place === undefined || place === null ? '' : ` (${placesOf([place])})`
-  if (path === '/garments/gone') return `quitado: ${garmentText(garments, String(was))}`
-  if (path === '/decorations/gone') return `quitado: ${words.contents[String(was)] ?? 'texto'}${at}`
-  if (path === '/decorations/stones') return now === null ? `sin piedras${at}` : `con piedras${at}`
+  const gone = cameOrWent[path]
+  if (gone !== undefined)
+    return gone({ was, now, at: place === undefined || place === null ? '' : ` (${placesOf([place])})` }, show)
   if (field === 'row') return was === null ? `agregado ${say(now)}` : `quitado ${say(was)}`
   const who = whose === null ? '' : `${row({ ...whose, size: null })}: `
   return `${who}${fields[field] ?? field} ${say(was)} → ${say(now)}`

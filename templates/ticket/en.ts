@@ -137,7 +137,7 @@ const place: PlaceWords = {
     'back-number': 'back number',
     name: 'name',
     nape: 'nape',
-    yoke: 'yoke',
+    yoke: 'upper back (yoke)',
     'left-chest': 'left chest',
     'right-chest': 'right chest',
     'full-front': 'full front',

@@ -137,7 +137,7 @@ const place: PlaceWords = {
     'back-number': 'número de la espalda',
     name: 'nombre',
     nape: 'nuca',
-    yoke: 'canesú',
+    yoke: 'parte alta de la espalda (canesú)',
     'left-chest': 'pecho izquierdo',
     'right-chest': 'pecho derecho',
     'full-front': 'frente entero',

@@ -25,6 +25,12 @@ test.each([
   expect(facts['garment']).not.toBe(garment?.id)
 })
 
+test('every material of a sentence is called in words, whatever it is there for', () => {
+  const facts = { decoration: 'nowhere', above: 'vinyl-puff-gold', below: 'vinyl-standard-black', ways: [] }
+  const { facts: called } = calledForCustomer({ code: 'not-on-top', at: '', severity: 'stop', facts }, asked, shop)
+  expect(called).toEqual({ decoration: 'nowhere', above: 'gold puff vinyl', below: 'black standard vinyl', ways: [] })
+})
+
 test('what the shop has no name for stays as it is', () => {
   const problem = {
     code: 'finish-needs-test',

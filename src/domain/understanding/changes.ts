@@ -69,9 +69,24 @@ const hasMoved = (before: Known, after: Known): boolean =>
     return now !== undefined && row.number !== now.number && row.name !== now.name
   })
 
-const stonesOf = ({ layers }: KnownDecoration): string | null => layers?.find((layer) => layer.kind === 'stones')?.size ?? null
+/** Parts of a decoration that may come and go while it stays, each with what tells it: the stones' size, the vinyl's colour. */
+const parts: Readonly<Record<string, (decoration: KnownDecoration) => string | null>> = {
+  stones: ({ layers }) => layers?.find((layer) => layer.kind === 'stones')?.size ?? null,
+  shadow: ({ layers }) => colourOf(layers, 'shadow'),
+  surround: ({ layers }) => colourOf(layers, 'surround'),
+}
 
-/** What is no more: a garment, a thing at a place, stones at a place; and stones that came. */
+const colourOf = (layers: KnownDecoration['layers'], shape: 'shadow' | 'surround'): string | null =>
+  layers?.find((layer) => layer.kind === 'vinyl' && typeof layer.shape === 'object' && shape in layer.shape)?.colour ?? null
+
+const partsThatCameOrWent = (was: KnownDecoration, now: KnownDecoration): readonly Changed[] =>
+  Object.entries(parts).flatMap(([part, tell]) => {
+    const [had, has] = [tell(was), tell(now)]
+    const change = { path: `/decorations/${part}`, was: had, now: has, row: null, place: was.place ?? null }
+    return (had === null) === (has === null) ? [] : [change]
+  })
+
+/** What is no more: a garment, a thing at a place; and stones, shadows and outlines that came or went. */
 const lessAndMore = (before: Known, after: Known): readonly Changed[] => {
   const garments = before.garments.filter(({ id }) => !after.garments.some((other) => other.id === id))
   const single = after.garments.length < 2
@@ -86,10 +101,8 @@ const lessAndMore = (before: Known, after: Known): readonly Changed[] => {
     ...garments.map(({ id }) => ({ path: '/garments/gone', was: id, now: null, row: null })),
     ...before.decorations.flatMap((was): readonly Changed[] => {
       const now = twin(was)
-      const at = { row: null, place: was.place ?? null }
-      if (now === undefined) return [{ path: '/decorations/gone', was: was.content?.kind ?? null, now: null, ...at }]
-      const [had, has] = [stonesOf(was), stonesOf(now)]
-      return (had === null) === (has === null) ? [] : [{ path: '/decorations/stones', was: had, now: has, ...at }]
+      if (now !== undefined) return partsThatCameOrWent(was, now)
+      return [{ path: '/decorations/gone', was: was.content?.kind ?? null, now: null, row: null, place: was.place ?? null }]
     }),
   ]
 }

@@ -9,10 +9,18 @@ const isBranch = (value: unknown): value is { readonly [key: string]: unknown } 
 const isLeaf = (value: unknown): value is string | number | boolean | null =>
   value === null || typeof value === 'string' || typeof value === 'number' || typeof value === 'boolean'
 
-/** A list's member is known by its id, line or fibre, so that dropping one does not seem to change the next. */
+/** A layer of a decoration by what it is there for: blocker, face, outline, shadow, stones. */
+const layerKey = ({ kind, shape, class: made }: { readonly [key: string]: unknown }): string | null => {
+  if (kind === 'stones') return kind
+  if (kind !== 'vinyl') return null
+  if (isBranch(shape)) return Object.keys(shape).join()
+  return made === 'blocker' ? made : 'face'
+}
+
+/** A list's member is known by its id, line, fibre or purpose, so that one that comes or goes does not seem to change the next. */
 const memberKey = (member: unknown, index: number): string => {
   if (!isBranch(member)) return String(index)
-  const named = member['id'] ?? member['line'] ?? member['fibre']
+  const named = member['id'] ?? member['line'] ?? member['fibre'] ?? layerKey(member)
   return isLeaf(named) && named !== null ? `=${String(named)}` : String(index)
 }
 

@@ -78,4 +78,10 @@ test('who is dropped is said beside who takes the number, and stones that go are
   expect(changes(talk('en', 'Navy jerseys, white numbers front and back with stones', 'no stones on the back'))).toEqual([
     ['/decorations/stones', 'SS10', null],
   ])
+  const tees = 'Black cotton tees, STAFF across the front in red glitter'
+  expect(changes(talk('en', tees, 'make the letters white with a red shadow'))).toEqual([
+    ['/decorations/shadow', null, 'red'],
+    ['/decorations/0/layers/1/colour', 'red', 'white'],
+  ])
+  expect(changes(talk('en', `${tees} with a navy shadow`, 'no shadow please'))).toEqual([['/decorations/shadow', 'navy', null]])
 })

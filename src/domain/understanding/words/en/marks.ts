@@ -50,6 +50,10 @@ export const enMarks: WordList = [
   {
     means: { kind: 'contours', id: 'outer' },
     words: [
+      'around the outside',
+      'around the outside edge',
+      'around the outside only',
+      'on the outside edge',
       'outer edge only',
       'outside only',
       'only outside',
