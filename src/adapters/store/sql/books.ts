@@ -1,41 +1,38 @@
 import { sql } from 'kysely'
 import { ok, refuse } from '../../../domain/result/result.ts'
 import type { Kept } from '../../../ports/keeping.ts'
-import type { Events, PlanBook, ShopEvent } from '../../../ports/work-records.ts'
+import type { Events, PlanBook } from '../../../ports/work-records.ts'
 import { compiled } from './compiled.ts'
-import { json, text } from './json.ts'
 import { alone } from './once.ts'
 import { pack, unpack } from './packed.ts'
+import { noteEvent, settle } from './pending.ts'
 import type { Scope } from './tables.ts'
-import { unawaited } from './unawaited.ts'
 
 const eventColumns = ['code', 'orderId', 'ticketId', 'by', 'at', 'facts'] as const
 
-export const eventsIn = ({ db, shopId }: Scope): Events => ({
-  add: async (event: ShopEvent) => {
-    await db
-      .insertInto('event')
-      .values({ shopId, ...event, by: text(event.by), facts: json(event.facts) })
-      .modifyEnd(unawaited)
-      .execute()
-  },
-  ofOrder: (orderId) =>
-    db
+export const eventsIn = (scope: Scope): Events => ({
+  add: (event) => noteEvent(scope, event),
+  ofOrder: async (orderId) => {
+    await settle(scope)
+    return scope.db
       .selectFrom('event')
       .select(eventColumns)
-      .where('shopId', '=', shopId)
+      .where('shopId', '=', scope.shopId)
       .where('orderId', '=', orderId)
       .orderBy('eventId')
-      .execute(),
-  between: (from, to) =>
-    db
+      .execute()
+  },
+  between: async (from, to) => {
+    await settle(scope)
+    return scope.db
       .selectFrom('event')
       .select(eventColumns)
-      .where('shopId', '=', shopId)
+      .where('shopId', '=', scope.shopId)
       .where('at', '>=', from)
       .where('at', '<', to)
       .orderBy('eventId')
-      .execute(),
+      .execute()
+  },
 })
 
 type KeptPlan = { readonly stamp: string; readonly body: unknown }

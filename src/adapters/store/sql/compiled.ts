@@ -1,4 +1,4 @@
-import type { Compilable, CompiledQuery } from 'kysely'
+import type { Compilable, CompiledQuery, RawBuilder } from 'kysely'
 import type { Database } from './tables.ts'
 
 /** Stands in a statement for a value that is given when it is run. */
@@ -39,6 +39,10 @@ export const compiled = <V extends object, Row>(build: (db: Database, values: V)
     first: async (db, values) => (await run(db, values)).rows[0],
   }
 }
+
+/** The same for a statement that is written out. */
+export const compiledText = <V extends object, Row>(write: (values: V) => RawBuilder<Row>): Compiled<V, Row> =>
+  compiled((db, values) => ({ compile: () => write(values).compile(db) }))
 
 /** The same for a statement whose shape depends on what is written: one for each shape that comes. */
 export const compiledByShape = <V extends object, Row>(

@@ -1,28 +1,6 @@
-import { type RawBuilder, sql } from 'kysely'
+import { sql } from 'kysely'
 import type { ShopDeliveries, WaitingDelivery } from '../../../ports/platform-records.ts'
-import type { Posting } from '../../../ports/talk-records.ts'
 import type { Database } from './tables.ts'
-
-/** Whether messages of a channel stand on the platform too: a customer's talk there, or a channel of a shop that has a server. */
-const stands = (shopId: string, channel: string) =>
-  channel.startsWith('shop:')
-    ? sql`exists (select from server where shop_id = ${shopId})`
-    : sql`exists (select from talk where shop_id = ${shopId} and 'conversation:' || conversation_id = ${channel})`
-
-/** The part of a message's own statement, after `put`: a new body of the bot waits until it is delivered. */
-export const waitForDelivery = ({
-  shopId,
-  channel,
-  nonce,
-  by,
-}: Pick<Posting, 'channel' | 'nonce' | 'by'> & { readonly shopId: string }): RawBuilder<unknown> =>
-  by === 'bot'
-    ? sql`
-      insert into delivery (shop_id, nonce, channel, seq, changed)
-      select ${shopId}, ${nonce}, ${channel}, seq, changed from put where ${stands(shopId, channel)}
-      on conflict (shop_id, nonce) do update set changed = excluded.changed, due_at = now(), tries = 0
-      returning nonce`
-    : sql`select where false`
 
 const claim = async (db: Database, atMost: number, seconds: number): Promise<readonly WaitingDelivery[]> => {
   const { rows } = await sql<WaitingDelivery>`

@@ -1,8 +1,9 @@
 import { sql } from 'kysely'
 import type { Files, HashedFile, StoredBytes } from '../../../ports/talk-records.ts'
+import { atomic } from './atomic.ts'
 import { compiled } from './compiled.ts'
 import { text } from './json.ts'
-import { atomic, type Scope } from './tables.ts'
+import type { Scope } from './tables.ts'
 import { unawaited } from './unawaited.ts'
 
 /** The bytes once for all, and who may show them, in one statement. */

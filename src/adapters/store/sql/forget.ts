@@ -1,6 +1,7 @@
 import { sql } from 'kysely'
 import type { Minutes } from '../../../domain/units/units.ts'
-import { atomic, type Scope } from './tables.ts'
+import { atomic } from './atomic.ts'
+import type { Scope } from './tables.ts'
 
 export const toForget = async ({ db, shopId }: Scope, before: Minutes): Promise<readonly string[]> => {
   const rows = await db

@@ -1,12 +1,12 @@
 import { type RawBuilder, sql } from 'kysely'
-import type { Database, Scope } from './tables.ts'
+import type { Database } from './tables.ts'
 import { unawaited } from './unawaited.ts'
 
 const before = new WeakMap<Database, Set<string>>()
 
 /**
- * Whether a transaction does something for the first time: a lock that it has already is its own until it ends, and the same
- * news is told once when it is kept. Outside of a transaction every time is the first.
+ * Whether a transaction does something for the first time: a lock that it has already is its own until it ends. Outside of a
+ * transaction every time is the first.
  */
 const isFirst = (db: Database, what: string): boolean => {
   if (!db.isTransaction) return true
@@ -27,16 +27,4 @@ export const alone = async (db: Database, name: string): Promise<void> => {
 /** The same for what is said to the records alone: the name is held before the next statement is run. */
 export const inTurn = async (db: Database, name: string): Promise<void> => {
   if (isFirst(db, `alone: ${name}`)) await sql`${lock(name)} ${unawaited}`.execute(db)
-}
-
-type News = { readonly topic: string; readonly id: string }
-
-const told = (shopId: string, news: News): string => JSON.stringify({ shopId, ...news })
-
-/** The part of a statement that tells everybody who listens, when the transaction is kept. */
-export const notice = (shopId: string, news: News): RawBuilder<unknown> => sql`pg_notify('platenpost', ${told(shopId, news)})`
-
-/** Everybody who listens hears of it when the transaction is kept. */
-export const tell = async ({ db, shopId }: Scope, news: News): Promise<void> => {
-  if (isFirst(db, `tell: ${told(shopId, news)}`)) await sql`select ${notice(shopId, news)} ${unawaited}`.execute(db)
 }

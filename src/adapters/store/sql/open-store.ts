@@ -7,6 +7,7 @@ import { type Address, shown } from '../address.ts'
 import { isDiskFull, saidBy, unopened } from '../problems.ts'
 import { listenTo } from './news.ts'
 import { outboxIn } from './outbox.ts'
+import { settle } from './pending.ts'
 import { platformIn } from './platform.ts'
 import { openDatabase, openStatements } from './pool.ts'
 import { shopStore } from './shop-store.ts'
@@ -30,11 +31,13 @@ const once = <T, P extends Problem>({ db, time }: Records, shopId: string, work:
   return db
     .transaction()
     .execute(async (trx) => {
-      const result = await work(shopStore({ db: trx, shopId, time }))
+      const scope = { db: trx, shopId, time }
+      const result = await work(shopStore(scope))
       if (!result.ok) {
         refused.result = result
         throw new Undone()
       }
+      await settle(scope)
       return result
     })
     .catch((cause: unknown): Result<T, P> => {

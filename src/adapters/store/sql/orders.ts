@@ -3,9 +3,10 @@ import { ok } from '../../../domain/result/result.ts'
 import { type Minutes, minutes } from '../../../domain/units/units.ts'
 import type { Kept, Seen } from '../../../ports/keeping.ts'
 import type { Hold, OrderChange, OrderState, Orders, RowState, StoredOrder, StoredRevision } from '../../../ports/work-records.ts'
+import { atomic } from './atomic.ts'
 import { compiled, compiledByShape } from './compiled.ts'
 import { json, text } from './json.ts'
-import { atomic, type Database, type Scope } from './tables.ts'
+import type { Database, Scope } from './tables.ts'
 import { alreadyThere, outdated } from './versions.ts'
 
 const orderColumns = ['orderId', 'conversationId', 'state', 'hold', 'revision', 'version', 'handedOverAt'] as const

@@ -1,11 +1,12 @@
 import { sql } from 'kysely'
 import type { GuildSettings } from '../../../ports/platform-desk.ts'
 import type { DeliveryBook, HeardBook, KeptTalk, PlatformRecords, ServerBook, Talks } from '../../../ports/platform-records.ts'
+import { atomic } from './atomic.ts'
 import { compiled } from './compiled.ts'
 import { deliveriesIn } from './deliveries.ts'
 import { text } from './json.ts'
 import { postingsIn } from './postings.ts'
-import { atomic, type Database, type Scope } from './tables.ts'
+import type { Database, Scope } from './tables.ts'
 
 const serverColumns = [
   'guild',

@@ -1,7 +1,8 @@
 import type { Pieces, QuoteKey, Quotes } from '../../../ports/work-records.ts'
+import { atomic } from './atomic.ts'
 import { compiled } from './compiled.ts'
 import { json } from './json.ts'
-import { atomic, type Scope } from './tables.ts'
+import type { Scope } from './tables.ts'
 import { unawaited } from './unawaited.ts'
 
 type Key = QuoteKey & { readonly shopId: string }

@@ -4,8 +4,8 @@ import { figures } from './figures.ts'
 import { filesIn } from './files.ts'
 import { floorIn } from './floor.ts'
 import { forget, toForget } from './forget.ts'
-import { tell } from './once.ts'
 import { ordersIn } from './orders.ts'
+import { noteNews, settle } from './pending.ts'
 import { keysIn, membersIn } from './people.ts'
 import { deliveryBookIn, heardIn, serverIn, talksIn } from './platform.ts'
 import { piecesIn, quotesIn } from './quotes.ts'
@@ -36,8 +36,14 @@ export const shopStore = (scope: Scope): ShopStore => ({
   talks: talksIn(scope),
   heard: heardIn(scope),
   deliveries: deliveryBookIn(scope),
-  figures: () => figures(scope),
-  tell: (topic, id) => tell(scope, { topic, id }),
+  figures: async () => {
+    await settle(scope)
+    return figures(scope)
+  },
+  tell: (topic, id) => noteNews(scope, { topic, id }),
   toForget: (before) => toForget(scope, before),
-  forget: (orderId) => forget(scope, orderId),
+  forget: async (orderId) => {
+    await settle(scope)
+    await forget(scope, orderId)
+  },
 })

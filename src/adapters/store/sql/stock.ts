@@ -1,9 +1,10 @@
 import { sql } from 'kysely'
 import type { MoveKind, Need, StockChange } from '../../../domain/stock/ledger.ts'
 import type { LedgerPart, ShelfTemplate, StockBook, StockLot } from '../../../ports/stock-records.ts'
+import { atomic } from './atomic.ts'
 import { compiled } from './compiled.ts'
 import { text } from './json.ts'
-import { atomic, type Scope } from './tables.ts'
+import type { Scope } from './tables.ts'
 import { unawaited } from './unawaited.ts'
 
 const total = sql<number>`sum(amount)::bigint`

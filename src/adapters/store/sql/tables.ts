@@ -137,7 +137,3 @@ export type Database = Kysely<Tables>
 
 /** A connection or transaction, the one shop it is used for, and the shop's time in epoch milliseconds. */
 export type Scope = { readonly db: Database; readonly shopId: string; readonly time: () => number }
-
-/** Runs several statements as one: in the transaction at hand, or in one of their own. */
-export const atomic = <T>(scope: Scope, work: (scope: Scope) => Promise<T>): Promise<T> =>
-  scope.db.isTransaction ? work(scope) : scope.db.transaction().execute((db) => work({ ...scope, db }))

@@ -1,7 +1,6 @@
-import { type RawBuilder, sql } from 'kysely'
+import { sql } from 'kysely'
 import { ok } from '../../../domain/result/result.ts'
 import type { Kept, Seen } from '../../../ports/keeping.ts'
-import { deliveryTopic } from '../../../ports/platform-records.ts'
 import type {
   Conversations,
   Messages,
@@ -10,13 +9,13 @@ import type {
   StoredConversation,
   StoredMessage,
 } from '../../../ports/talk-records.ts'
+import { atomic } from './atomic.ts'
 import { compiled } from './compiled.ts'
-import { waitForDelivery } from './deliveries.ts'
-import { json, text } from './json.ts'
-import { inTurn, notice } from './once.ts'
-import { atomic, type Scope } from './tables.ts'
-import { unawaited } from './unawaited.ts'
+import { json } from './json.ts'
+import { noteMessage, settle } from './pending.ts'
+import type { Scope } from './tables.ts'
 import { alreadyThere, outdated } from './versions.ts'
+import { writeMessage } from './write-messages.ts'
 
 const columns = ['conversationId', 'state', 'version'] as const
 
@@ -64,74 +63,57 @@ export const conversationsIn = (scope: Scope): Conversations => ({
   save: (seen, state) => save(scope, seen, state),
 })
 
-type Put = { readonly messageId: string; readonly edits: number }
-
-/**
- * The message, and in the same statement the note that a new body of the bot waits to be delivered where its channel stands on a platform,
- * and the news of it. One statement, so that two processes that post the same nonce at once make one message.
- */
-const putting = ({ shopId, time }: Scope, { channel, nonce, by, body }: Posting): RawBuilder<Put> => sql<Put>`
-    with put as (
-      insert into message (shop_id, message_id, channel, nonce, seq, changed, by, at, body)
-      values (${shopId}, gen_random_uuid()::text, ${channel}, ${nonce}, nextval('message_change'), currval('message_change'),
-        ${text(by)}, ${new Date(time())}, ${json(body)})
-      on conflict (shop_id, nonce) do update set body = excluded.body, changed = excluded.changed, edits = message.edits + 1
-        where message.body is distinct from excluded.body
-      returning message_id, edits, seq, changed
-    ), waits as (${waitForDelivery({ shopId, channel, nonce, by })})
-    select message_id, edits, (select ${notice(shopId, { topic: deliveryTopic, id: channel })} from waits) as told from put`
-
-/**
- * Readers ask for what is newer than the change number they saw last, so the numbers of a channel must appear in order: posting to a
- * channel goes one by one.
- */
-const oneByOne = ({ db, shopId }: Scope, channel: string): Promise<void> => inTurn(db, `channel ${channel} of ${shopId}`)
+/** When it is said, by the shop's time. */
+const now = ({ time }: Scope): string => new Date(time()).toISOString()
 
 const say = async (scope: Scope, posting: Posting): Promise<void> => {
-  await oneByOne(scope, posting.channel)
-  await sql`${putting(scope, posting)} ${unawaited}`.execute(scope.db)
+  const { channel, nonce, by, body } = posting
+  await noteMessage(scope, { channel, nonce, by, body, at: now(scope) })
 }
 
 const put = async (scope: Scope, posting: Posting): ReturnType<Messages['put']> => {
-  const { db, shopId } = scope
-  await oneByOne(scope, posting.channel)
-  const [row] = (await putting(scope, posting).execute(db)).rows
+  await settle(scope)
+  const row = await writeMessage(scope, { ...posting, at: now(scope) })
   if (row !== undefined) return { messageId: row.messageId, outcome: row.edits === 0 ? 'posted' : 'edited' }
-  const { messageId } = await db
-    .selectFrom('message')
-    .select('messageId')
-    .where('shopId', '=', shopId)
-    .where('nonce', '=', posting.nonce)
-    .executeTakeFirstOrThrow()
-  return { messageId, outcome: 'already-there' }
+  const known = await theMessage.first(scope.db, { shopId: scope.shopId, nonce: posting.nonce })
+  if (known === undefined) throw new Error(`the message ${posting.nonce} was not written`)
+  return { messageId: known.messageId, outcome: 'already-there' }
 }
 
 const messageColumns = ['messageId', 'channel', 'seq', 'changed', 'edits', 'by', 'at', 'body'] as const
 
-const of = async ({ db, shopId }: Scope, nonce: string): Promise<StoredMessage | null> => {
-  const row = await db
-    .selectFrom('message')
-    .select(messageColumns)
-    .where('shopId', '=', shopId)
-    .where('nonce', '=', nonce)
-    .executeTakeFirst()
+const theMessage = compiled((db, { shopId, nonce }: { readonly shopId: string; readonly nonce: string }) =>
+  db.selectFrom('message').select(messageColumns).where('shopId', '=', shopId).where('nonce', '=', nonce),
+)
+
+const of = async (scope: Scope, nonce: string): Promise<StoredMessage | null> => {
+  await settle(scope)
+  const row = await theMessage.first(scope.db, { shopId: scope.shopId, nonce })
   return row === undefined ? null : { ...row, at: row.at.getTime() }
 }
 
-const after = async ({ db, shopId }: Scope, channel: string, changed: number): Promise<readonly StoredMessage[]> => {
-  const rows = await db
+type Newer = { readonly shopId: string; readonly channel: string; readonly changed: number }
+
+const newer = compiled((db, { shopId, channel, changed }: Newer) =>
+  db
     .selectFrom('message')
     .select(messageColumns)
     .where('shopId', '=', shopId)
     .where('channel', '=', channel)
     .where('changed', '>', changed)
-    .orderBy('seq')
-    .execute()
+    .orderBy('seq'),
+)
+
+const after = async (scope: Scope, channel: string, changed: number): Promise<readonly StoredMessage[]> => {
+  await settle(scope)
+  const rows = await newer.all(scope.db, { shopId: scope.shopId, channel, changed })
   return rows.map((row) => ({ ...row, at: row.at.getTime() }))
 }
 
 /** Words are looked for as the text of a document has them. */
-const naming = ({ db, shopId }: Scope, channel: string, words: readonly string[]): ReturnType<Messages['naming']> => {
+const naming = async (scope: Scope, channel: string, words: readonly string[]): ReturnType<Messages['naming']> => {
+  await settle(scope)
+  const { db, shopId } = scope
   const written = words.map((word) => JSON.stringify(word).slice(1, -1))
   return db
     .selectFrom('message')

@@ -3,9 +3,10 @@ import { ok } from '../../../domain/result/result.ts'
 import { minutes } from '../../../domain/units/units.ts'
 import type { Kept, Seen } from '../../../ports/keeping.ts'
 import type { Finding, StoredTicket, Tick, TicketState, Tickets } from '../../../ports/work-records.ts'
+import { atomic } from './atomic.ts'
 import { compiled, compiledByShape } from './compiled.ts'
 import { json, text } from './json.ts'
-import { atomic, type Scope } from './tables.ts'
+import type { Scope } from './tables.ts'
 import { alreadyThere, outdated } from './versions.ts'
 
 const columns = ['ticketId', 'orderId', 'revision', 'number', 'state', 'replacedBy', 'body', 'version'] as const
