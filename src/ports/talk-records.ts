@@ -1,3 +1,4 @@
+import type { Language } from '../domain/units/language.ts'
 import type { Minutes } from '../domain/units/units.ts'
 import type { Kept, Seen } from './keeping.ts'
 
@@ -10,6 +11,10 @@ export type Conversations = {
   add(conversationId: string, state: unknown): Kept<StoredConversation>
   read(conversationId: string): Promise<StoredConversation | null>
   save(seen: Seen, state: unknown): Kept<StoredConversation>
+  /** Its language alone. */
+  language(conversationId: string): Promise<Language | null>
+  /** The conversation that a customer's key opens, by the key's hash. */
+  openedBy(hash: string, now: Minutes): Promise<{ readonly conversationId: string; readonly language: Language } | null>
 }
 
 /** A message of a channel. `seq` is its place; `changed` is raised by every edit, so that readers can ask what is new. */
@@ -44,6 +49,8 @@ export type PostedNotes = {
 }
 
 export type StoredBytes = { readonly name: string; readonly mime: string; readonly bytes: Uint8Array }
+/** The kind of a file, and how many bytes it has. */
+export type FileMark = { readonly mime: string; readonly size: number }
 export type HashedFile = StoredBytes & { readonly hash: string }
 /** Files by the hash of their bytes. `owner` is what shows it: a channel, or `order:<id>`. */
 export type Files = {
@@ -51,6 +58,10 @@ export type Files = {
   show(owner: string, hash: string): Promise<void>
   /** That owner shows it no more; the bytes go with the last one who did. */
   hide(owner: string, hash: string): Promise<void>
+  /** Lets another owner show it by a name of its own; null when this owner shows no such file. */
+  share(owner: string, hash: string, other: { readonly owner: string; readonly name: string }): Promise<FileMark | null>
+  /** What it is, without its bytes. */
+  mark(owner: string, hash: string): Promise<FileMark | null>
   /** null when that owner shows no such file. */
   read(owner: string, hash: string): Promise<StoredBytes | null>
   ofOwner(owner: string): Promise<readonly { readonly hash: string; readonly name: string; readonly mime: string }[]>

@@ -1,3 +1,4 @@
+import type { Language } from '../domain/units/language.ts'
 import type { Minutes } from '../domain/units/units.ts'
 import type { Kept, Seen } from './keeping.ts'
 import type { OrderStepName } from './queue.ts'
@@ -46,6 +47,8 @@ export type Orders = {
   revise(seen: Seen, revision: { readonly document: unknown; readonly hash: string }): Kept<StoredRevision>
   revision(orderId: string, revision: number): Promise<StoredRevision | null>
   revisions(orderId: string): Promise<readonly StoredRevision[]>
+  /** An order and its newest revision; null before the first. */
+  newest(orderId: string): Promise<{ readonly order: StoredOrder; readonly revision: StoredRevision } | null>
   change(seen: Seen, change: OrderChange): Kept<StoredOrder>
   /** Marks the newest revision as signed and the order as signed off. */
   sign(seen: Seen, signed: { readonly by: string; readonly at: Minutes }): Kept<StoredOrder>
@@ -125,6 +128,8 @@ export type PlanBook = {
   write(version: number, body: unknown): Kept<number>
   /** Inside `together`: holds the shop's plan until the end of the transaction; others wait. */
   alone(): Promise<void>
+  /** The same, and the plan as it is then. */
+  hold(): Promise<{ readonly version: number; readonly body: unknown }>
 }
 
 /** What became of a queued step of one order's revision. `attempt` is part of its job's id. */
@@ -137,6 +142,14 @@ export type StepRecord = {
   readonly reason: string | null
 }
 export type StepKey = Pick<StepRecord, 'step' | 'orderId' | 'revision'>
+/** Whether a step was done by an earlier run, and what it is about. */
+export type StepAbout = {
+  readonly isDone: boolean
+  readonly order: StoredOrder | null
+  readonly revision: StoredRevision | null
+  /** The language of the order's conversation, where it has one. */
+  readonly language: Language | null
+}
 export type Steps = {
   /** Writes that the step is due and its row in the outbox; nothing when it was wanted before. */
   want(key: StepKey): Promise<void>
@@ -147,6 +160,8 @@ export type Steps = {
   /** One more attempt, with a new job id. */
   again(key: StepKey): Promise<void>
   read(key: StepKey): Promise<StepRecord | null>
+  /** What every step begins with, in one look. */
+  about(key: StepKey): Promise<StepAbout>
   ofOrder(orderId: string): Promise<readonly StepRecord[]>
   /** Due steps whose last attempt was sent at least so many seconds ago. */
   overdue(seconds: number): Promise<readonly StepRecord[]>

@@ -1,3 +1,4 @@
+import { ok } from '../../domain/result/result.ts'
 import { minutes } from '../../domain/units/units.ts'
 import type { Channel } from '../../ports/chat.ts'
 import type { CounterDesk, Line, Member, StoredFile } from '../../ports/counter-desk.ts'
@@ -10,7 +11,7 @@ import { morningSheet } from './morning-sheet.ts'
 import { noteOnBench } from './note-on-bench.ts'
 import { loadSheet } from './plan/load-sheet.ts'
 import { pressAction } from './press-action.ts'
-import { conversationFrom, messageFrom } from './records.ts'
+import { messageFrom } from './records.ts'
 import { saidFiles } from './said-files.ts'
 import { startTalk } from './start-talk.ts'
 
@@ -47,15 +48,18 @@ const customerSide = (
     startConversation: async (language) => {
       const token = desk.ids.secret()
       const id = desk.ids.fresh('c')
-      await startTalk(desk, shop, { id, language })
-      await shop.keys.add({ hash: desk.ids.hash(token), kind: 'customer', holder: id, until: null })
-      return { token }
+      const started = await desk.store.together(desk.shopId, async (inside) => {
+        await startTalk(desk, inside, { id, language })
+        await inside.keys.add({ hash: desk.ids.hash(token), kind: 'customer', holder: id, until: null })
+        return ok({ token })
+      })
+      if (!started.ok) throw new Error(`the conversation ${id} was not started`)
+      return started.value
     },
     conversation: async (token) => {
-      const id = await idOf(token)
-      const stored = id === null ? null : await shop.conversations.read(id)
-      if (id === null || stored === null) return null
-      return { id, language: conversationFrom(stored.state).language, title: desk.workshop.shop.profile.name }
+      const opened = await shop.conversations.openedBy(desk.ids.hash(token), desk.clock.real())
+      if (opened === null) return null
+      return { id: opened.conversationId, language: opened.language, title: desk.workshop.shop.profile.name }
     },
     hear: async (token, incoming) => {
       const id = await idOf(token)

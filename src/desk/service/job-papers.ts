@@ -1,10 +1,12 @@
 import { deskWords } from '../../../templates/desk/words.ts'
 import type { Ticket } from '../../domain/ticket/ticket.ts'
+import type { Conversation } from '../../domain/understanding/conversation.ts'
 import type { Attachment } from '../../ports/chat.ts'
 import type { OrderStep } from '../../ports/queue.ts'
 import type { ShopStore } from '../../ports/store.ts'
+import type { HashedFile } from '../../ports/talk-records.ts'
 import { conversationChannel, orderFiles, shopChannel, type WorkerDesk } from './desk.ts'
-import { conversationFrom, type QuoteBody } from './records.ts'
+import type { QuoteBody } from './records.ts'
 import { messageWith } from './say-message.ts'
 
 /** What lies beside a ticket at the bench: the archive for the cutter, and the new templates one to one on paper. */
@@ -20,48 +22,45 @@ export const keepBenchPapers = async (
   ]
   const papers: Attachment[] = []
   for (const { hash, name } of wanted) {
-    const file = hash === null ? null : await shop.files.read(orderFiles(orderId), hash)
-    if (hash === null || file === null) continue
-    await shop.files.keep(shopChannel('bench'), { ...file, hash, name })
-    papers.push({ file: hash, name, mime: file.mime, bytes: file.bytes.length })
+    const shared = hash === null ? null : await shop.files.share(orderFiles(orderId), hash, { owner: shopChannel('bench'), name })
+    if (hash !== null && shared !== null) papers.push({ file: hash, name, mime: shared.mime, bytes: shared.size })
   }
   return papers
 }
 
-/** A customer's own papers of one order, and the conversation they lie in. */
-export type CustomerPapers = { readonly conversationId: string; readonly price: Attachment; readonly care: Attachment }
+/** A customer's own papers of one order. */
+export type CustomerPapers = { readonly price: HashedFile; readonly care: HashedFile }
 
-/** The customer's price slip and care card, printed and kept in their conversation; null where there is none. */
+/** The customer's price slip and care card, printed; null where there is none. */
 export const printCustomerPapers = async (
   desk: WorkerDesk,
-  { orderId }: OrderStep<'ticket'>,
   { quote, called }: { readonly quote: QuoteBody; readonly called: string },
 ): Promise<CustomerPapers | null> => {
-  const shop = desk.store.shop(desk.shopId)
-  const conversationId = (await shop.orders.read(orderId))?.conversationId ?? null
   const slips = quote.slips ?? null
-  if (conversationId === null || slips === null) return null
-  const print = async (ticket: Ticket, kind: 'price' | 'care'): Promise<Attachment> => {
+  if (slips === null) return null
+  const print = async (ticket: Ticket, kind: 'price' | 'care'): Promise<HashedFile> => {
     const { bytes } = await desk.press.printer.print(ticket)
-    const file = { hash: desk.ids.hash(bytes), name: `${kind}-${called}.pdf`, mime: 'application/pdf', bytes }
-    await shop.files.keep(conversationChannel(conversationId), file)
-    return { file: file.hash, name: file.name, mime: file.mime, bytes: bytes.length }
+    return { hash: desk.ids.hash(bytes), name: `${kind}-${called}.pdf`, mime: 'application/pdf', bytes }
   }
-  return { conversationId, price: await print(slips.price, 'price'), care: await print(slips.care, 'care') }
+  return { price: await print(slips.price, 'price'), care: await print(slips.care, 'care') }
 }
 
-/** Offers them in the conversation, once for each revision that was signed. */
+const attached = ({ hash, name, mime, bytes }: HashedFile): Attachment => ({ file: hash, name, mime, bytes: bytes.length })
+
+type Offer = { readonly conversation: Pick<Conversation, 'id' | 'language'>; readonly papers: CustomerPapers }
+
+/** Keeps them in the conversation and offers them there, once for each revision that was signed. */
 export const offerCustomerPapers = async (
   shop: ShopStore,
   { orderId, revision }: OrderStep<'ticket'>,
-  { conversationId, price, care }: CustomerPapers,
+  { conversation, papers: { price, care } }: Offer,
 ): Promise<void> => {
-  const stored = await shop.conversations.read(conversationId)
-  if (stored === null) return
-  const { language } = conversationFrom(stored.state)
-  const channel = conversationChannel(conversationId)
+  const { id, language } = conversation
+  const channel = conversationChannel(id)
+  for (const file of [price, care]) await shop.files.keep(channel, file)
   const text = deskWords[language].papers
-  const body = messageWith(language, { blocks: [{ kind: 'text', text, tone: 'plain' }], file: price, papers: [care] })
+  const blocks = [{ kind: 'text', text, tone: 'plain' }] as const
+  const body = messageWith(language, { blocks, file: attached(price), papers: [attached(care)] })
   await shop.messages.say({ channel, nonce: `papers-${orderId}-${revision}`, by: 'bot', body })
   await shop.tell('channel', channel)
 }

@@ -1,17 +1,18 @@
 import { ok, type Problem, type Result } from '../../domain/result/result.ts'
 import type { OrderStep } from '../../ports/queue.ts'
 import type { ShopStore } from '../../ports/store.ts'
+import type { StoredOrder } from '../../ports/work-records.ts'
 import type { Desk } from './desk.ts'
 import { isDone } from './moot.ts'
 import type { ShopPlan } from './records.ts'
 import { replanShop } from './replan-shop.ts'
 import { showProgressOf } from './show-progress.ts'
 
-/** Every signed-off order that has no place in the execution plan yet goes on to its ticket with this plan. */
-const passOn = async (desk: Desk, shop: ShopStore, plan: ShopPlan): Promise<Result<null, Problem>> => {
+/** Every signed-off order that this plan has a place for goes on to its ticket; answers with those that have none yet. */
+const passOn = async (desk: Desk, shop: ShopStore, plan: ShopPlan): Promise<Result<readonly StoredOrder[], Problem>> => {
   const planned = new Set(plan.slots.map((slot) => slot.order))
-  for (const order of await shop.orders.list(['signed-off'])) {
-    if (!planned.has(order.orderId)) continue
+  const signed = await shop.orders.list(['signed-off'])
+  for (const order of signed.filter(({ orderId }) => planned.has(orderId))) {
     const changed = await shop.orders.change({ id: order.orderId, version: order.version }, { state: 'planned' })
     if (!changed.ok) return changed
     const { orderId, revision } = order
@@ -21,7 +22,7 @@ const passOn = async (desk: Desk, shop: ShopStore, plan: ShopPlan): Promise<Resu
     // Plans are made for all at once: the jobs of the others may have been left out for this one.
     await shop.steps.done({ step: 'plan', orderId, revision })
   }
-  return ok(null)
+  return ok(signed.filter(({ orderId }) => !planned.has(orderId)))
 }
 
 /** Answers whether the step's own order has its place now. */
@@ -31,8 +32,7 @@ const planAll = async (desk: Desk, shop: ShopStore, step: OrderStep<'plan'>): Pr
   if (!next.ok) return next
   const passed = await passOn(desk, shop, next.value)
   if (!passed.ok) return passed
-  const order = await shop.orders.read(step.orderId)
-  const isPlaced = order?.state !== 'signed-off' || order.revision !== step.revision
+  const isPlaced = !passed.value.some(({ orderId, revision }) => orderId === step.orderId && revision === step.revision)
   if (isPlaced) await shop.steps.done(step)
   return ok(isPlaced)
 }

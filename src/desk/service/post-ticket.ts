@@ -6,16 +6,18 @@ import type { StoredTicket } from '../../ports/work-records.ts'
 import { type Desk, shopChannel } from './desk.ts'
 import { carryOver } from './floor/carry-over.ts'
 import { readLife } from './floor/read-life.ts'
-import { isDone, isDropped } from './moot.ts'
+import { isDropped } from './moot.ts'
 import { textMessage } from './say-message.ts'
 import { endProgress } from './show-progress.ts'
 import { putTicketMessage } from './ticket-message.ts'
 import { ticketIdOf, ticketName } from './ticket-names.ts'
 
+type Replacing = { readonly newer: StoredTicket; readonly tickets: readonly StoredTicket[] }
+
 /** A replaced ticket's message says so and loses its actions. */
-const replaceEarlier = async (desk: Desk, shop: ShopStore, newer: StoredTicket): Promise<Result<null, Problem>> => {
+const replaceEarlier = async (desk: Desk, shop: ShopStore, { newer, tickets }: Replacing): Promise<Result<null, Problem>> => {
   const language = desk.workshop.shop.profile.languages[0] ?? 'en'
-  for (const ticket of await shop.tickets.ofOrder(newer.orderId)) {
+  for (const ticket of tickets) {
     if (ticket.revision >= newer.revision || ticket.state === 'replaced') continue
     const carried = await carryOver(shop, { from: ticket, to: newer, at: desk.clock.now() })
     if (!carried.ok) return carried
@@ -32,16 +34,18 @@ const replaceEarlier = async (desk: Desk, shop: ShopStore, newer: StoredTicket):
 
 const post = async (desk: Desk, shop: ShopStore, step: OrderStep<'post'>): Promise<Result<null, Problem>> => {
   const { orderId, revision } = step
-  if (await isDone(shop, step)) return ok(null)
-  if (await isDropped(shop, step)) {
+  const about = await shop.steps.about(step)
+  if (about.isDone) return ok(null)
+  if (isDropped(about)) {
     await shop.steps.done(step)
     return ok(null)
   }
-  const ticket = await shop.tickets.read(ticketIdOf(orderId, revision))
-  if (ticket === null) throw new Error(`there is no ticket of ${orderId}, revision ${revision} to post`)
-  const replaced = await replaceEarlier(desk, shop, ticket)
+  const { order, language } = about
+  const tickets = await shop.tickets.ofOrder(orderId)
+  const ticket = tickets.find(({ ticketId }) => ticketId === ticketIdOf(orderId, revision))
+  if (ticket === undefined) throw new Error(`there is no ticket of ${orderId}, revision ${revision} to post`)
+  const replaced = await replaceEarlier(desk, shop, { newer: ticket, tickets })
   if (!replaced.ok) return replaced
-  const order = await shop.orders.read(orderId)
   if (order !== null && order.state === 'ticketed' && order.revision === revision) {
     const moved = await shop.orders.change({ id: orderId, version: order.version }, { state: 'on-bench' })
     if (!moved.ok) return moved
@@ -57,8 +61,10 @@ const post = async (desk: Desk, shop: ShopStore, step: OrderStep<'post'>): Promi
       facts: { revision },
     })
   }
-  if (order?.conversationId !== null && order?.conversationId !== undefined)
-    await endProgress(shop, order.conversationId, { orderId, revision, ticket: ticketName(ticket.number) })
+  if (order !== null && order.conversationId !== null && language !== null) {
+    const ended = { orderId, revision, ticket: ticketName(ticket.number) }
+    await endProgress(shop, { id: order.conversationId, language }, ended)
+  }
   await shop.steps.done(step)
   return ok(null)
 }

@@ -6,11 +6,12 @@ import { composeTicket } from '../../domain/ticket/compose.ts'
 import type { PlanFacts, TicketFacts } from '../../domain/ticket/facts.ts'
 import type { OrderStep } from '../../ports/queue.ts'
 import type { ShopStore } from '../../ports/store.ts'
+import type { HashedFile } from '../../ports/talk-records.ts'
 import type { StoredTicket } from '../../ports/work-records.ts'
 import { slotFacts } from '../ticket/ticket-facts.ts'
 import { type Desk, orderFiles, shopChannel, type WorkerDesk } from './desk.ts'
 import { type CustomerPapers, keepBenchPapers, offerCustomerPapers, printCustomerPapers } from './job-papers.ts'
-import { isDone, isDropped } from './moot.ts'
+import { isDropped } from './moot.ts'
 import { type QuoteBody, quoteFrom, shopPlanFrom, type TicketBody, ticketFrom } from './records.ts'
 import { ticketIdOf, ticketName } from './ticket-names.ts'
 
@@ -40,18 +41,18 @@ const differences = async (
 }
 
 /** What was worked out for the revision; a ticket without it is a bug and thrown. */
-const keptQuote = async (shop: ShopStore, { orderId, revision }: OrderStep<'ticket'>): Promise<QuoteBody> => {
-  const document = await shop.orders.revision(orderId, revision)
-  const stored = document === null ? null : await shop.quotes.read({ orderId, revision, hash: document.hash })
+const keptQuote = async (shop: ShopStore, { orderId, revision }: OrderStep<'ticket'>, hash: string): Promise<QuoteBody> => {
+  const stored = await shop.quotes.read({ orderId, revision, hash })
   if (stored === null || stored === undefined) throw new Error(`no quote is kept for ${orderId}, revision ${revision}`)
   return quoteFrom(stored)
 }
 
-const factsOf = async (desk: Desk, step: OrderStep<'ticket'>, { facts }: QuoteBody): Promise<TicketFacts> => {
+type Printing = { readonly step: OrderStep<'ticket'>; readonly quote: QuoteBody; readonly tickets: readonly StoredTicket[] }
+
+const factsOf = async (desk: Desk, shop: ShopStore, { step, quote: { facts }, tickets }: Printing): Promise<TicketFacts> => {
   const { orderId, revision } = step
-  const shop = desk.store.shop(desk.shopId)
   if (facts === null) throw new Error(`the quote of ${orderId}, revision ${revision} was refused, so there is nothing to print`)
-  const earlier = (await shop.tickets.ofOrder(orderId)).filter((ticket) => ticket.revision < revision).at(-1)
+  const earlier = tickets.filter((ticket) => ticket.revision < revision).at(-1)
   const now = writeLocal(desk.zone, desk.clock.now())
   const differs = await differences(shop, earlier, facts)
   const plan = await plannedFacts(desk, shop, facts)
@@ -59,11 +60,11 @@ const factsOf = async (desk: Desk, step: OrderStep<'ticket'>, { facts }: QuoteBo
 }
 
 /** Reserves the ticket's number first, because the number stands on the paper; a repeated step finds it again. */
-const numberedTicket = async (shop: ShopStore, step: OrderStep<'ticket'>, facts: TicketFacts): Promise<StoredTicket> => {
+const numberedTicket = async (shop: ShopStore, { step, tickets }: Printing, facts: TicketFacts): Promise<StoredTicket> => {
   const { orderId, revision } = step
   const ticketId = ticketIdOf(orderId, revision)
-  const known = await shop.tickets.read(ticketId)
-  if (known !== null) return known
+  const known = tickets.find((ticket) => ticket.ticketId === ticketId)
+  if (known !== undefined) return known
   const body: TicketBody = { version: 1, pdf: '', facts }
   const added = await shop.tickets.add({ ticketId, orderId, revision, body })
   if (added.ok) return added.value
@@ -76,6 +77,7 @@ type Printed = {
   readonly step: OrderStep<'ticket'>
   readonly ticket: StoredTicket
   readonly body: TicketBody
+  readonly file: HashedFile
   readonly slips: CustomerPapers | null
 }
 
@@ -88,14 +90,16 @@ const dropTicket = async (shop: ShopStore, step: OrderStep<'ticket'>, ticket: St
 }
 
 const finish = async (desk: Desk, shop: ShopStore, done: Printed): Promise<Result<null, Problem>> => {
-  const { step, ticket, body, slips } = done
+  const { step, ticket, body, file, slips } = done
   const { orderId, revision } = step
-  if (await isDone(shop, step)) return ok(null)
+  const about = await shop.steps.about(step)
+  if (about.isDone) return ok(null)
   const present = await shop.tickets.read(ticket.ticketId)
-  if (await isDropped(shop, step)) return dropTicket(shop, step, present ?? ticket)
+  if (isDropped(about)) return dropTicket(shop, step, present ?? ticket)
+  for (const owner of [orderFiles(orderId), shopChannel('bench')]) await shop.files.keep(owner, file)
   const changed = await shop.tickets.change({ id: ticket.ticketId, version: present?.version ?? ticket.version }, { body })
   if (!changed.ok) return changed
-  const order = await shop.orders.read(orderId)
+  const { order, language } = about
   if (order !== null && order.state === 'planned' && order.revision === revision) {
     const moved = await shop.orders.change({ id: orderId, version: order.version }, { state: 'ticketed' })
     if (!moved.ok) return moved
@@ -108,7 +112,9 @@ const finish = async (desk: Desk, shop: ShopStore, done: Printed): Promise<Resul
     at: desk.clock.now(),
     facts: { revision },
   })
-  if (slips !== null) await offerCustomerPapers(shop, step, slips)
+  const id = order?.conversationId ?? null
+  if (slips !== null && id !== null && language !== null)
+    await offerCustomerPapers(shop, step, { conversation: { id, language }, papers: slips })
   await shop.steps.want({ step: 'post', orderId, revision })
   await shop.steps.done(step)
   return ok(null)
@@ -117,25 +123,25 @@ const finish = async (desk: Desk, shop: ShopStore, done: Printed): Promise<Resul
 /** The ticket step: prints the ticket of a planned revision once, from what the quote kept, and wants it posted. */
 export const printTicket = async (desk: WorkerDesk, step: OrderStep<'ticket'>): Promise<void> => {
   const shop = desk.store.shop(desk.shopId)
-  if (await isDone(shop, step)) return
-  if (await isDropped(shop, step)) {
+  const about = await shop.steps.about(step)
+  if (about.isDone) return
+  if (isDropped(about) || about.revision === null) {
     await shop.steps.done(step)
     return
   }
-  const quote = await keptQuote(shop, step)
-  const facts = await factsOf(desk, step, quote)
-  const ticket = await numberedTicket(shop, step, facts)
+  const quote = await keptQuote(shop, step, about.revision.hash)
+  const printing = { step, quote, tickets: await shop.tickets.ofOrder(step.orderId) }
+  const facts = await factsOf(desk, shop, printing)
+  const ticket = await numberedTicket(shop, printing, facts)
   const named = { ...facts, ticket: ticketName(ticket.number) }
   const printed = await desk.press.printer.print(composeTicket(named, ticketWords[named.language]))
   const hash = desk.ids.hash(printed.bytes)
   const called = `${named.ticket}-${step.revision}`
   const file = { hash, name: `${called}.pdf`, mime: 'application/pdf', bytes: printed.bytes }
-  await shop.files.keep(orderFiles(step.orderId), file)
-  await shop.files.keep(shopChannel('bench'), file)
   const papers = await keepBenchPapers(shop, step, { quote, called })
   const body: TicketBody = { version: 1, pdf: hash, papers, facts: named }
-  const slips = await printCustomerPapers(desk, step, { quote, called })
-  const kept = await desk.store.together(desk.shopId, (inside) => finish(desk, inside, { step, ticket, body, slips }))
+  const slips = about.language === null ? null : await printCustomerPapers(desk, { quote, called })
+  const kept = await desk.store.together(desk.shopId, (inside) => finish(desk, inside, { step, ticket, body, file, slips }))
   if (!kept.ok)
     throw new Error(`the ticket ${ticket.ticketId} could not be kept: ${kept.problems.map((one) => one.code).join(', ')}`)
 }

@@ -1,26 +1,20 @@
 import { writeLocal } from '../../domain/calendar/local-time.ts'
 import type { Order } from '../../domain/order/order.ts'
 import { ok, type Problem, type Result } from '../../domain/result/result.ts'
-import { type Reckoned, reckonedAt } from '../../domain/schedule/work/learned-rates.ts'
-import type { Shop } from '../../domain/shop/shop.ts'
-import type { TicketFacts } from '../../domain/ticket/facts.ts'
+import { reckonedAt } from '../../domain/schedule/work/learned-rates.ts'
 import { minutes } from '../../domain/units/units.ts'
 import type { OrderStep } from '../../ports/queue.ts'
 import type { ShopStore } from '../../ports/store.ts'
+import type { StoredOrder } from '../../ports/work-records.ts'
 import { chargeLate, lateChanges } from '../late-changes.ts'
-import { archiveEntries, previewOf } from '../make-job.ts'
-import { forShop, quoteOf } from '../quote.ts'
-import { stockUses } from '../stock-uses.ts'
-import { careCard, priceSlip } from '../ticket/slips.ts'
-import { templatePrint } from '../ticket/template-print.ts'
-import { ticketFacts } from '../ticket/ticket-facts.ts'
-import { type Asked, piecesOf, type Work, type WorkedOut, type Workshop, workOut } from '../work-out.ts'
-import { conversationChannel, orderFiles, type WorkerDesk } from './desk.ts'
+import { forShop } from '../quote.ts'
+import { type Asked, piecesOf, workOut } from '../work-out.ts'
+import type { WorkerDesk } from './desk.ts'
 import { hearQuote } from './hear-quote.ts'
 import { isPlaceFree } from './keeps-place.ts'
 import { keepPieces, knownPieces } from './kept-pieces.ts'
-import { isDone } from './moot.ts'
 import { withPace } from './plan/learn-pace.ts'
+import { type Asking, bodyOf } from './quote-body.ts'
 import { orderFrom, type PlacedOrder, type QuoteBody, quoteFrom, type ShopPlan, shopPlanFrom } from './records.ts'
 import { readShelf, withStock } from './shelf.ts'
 import { floorFor, liveHolds } from './shop-plan.ts'
@@ -32,89 +26,9 @@ const dayMinutes = 1_440
 /** How often a quote is worked out again at once because its place was taken meanwhile. */
 const mostTries = 5
 
-const placedOf = (work: Work, step: OrderStep<'quote'>, reckoned: Reckoned): PlacedOrder => ({
-  id: step.orderId,
-  revision: step.revision,
-  needBy: work.promised.promised,
-  promised: work.promised.promised,
-  weight: 1,
-  operations: work.operations,
-  reckoned,
-})
-
-type Asking = { readonly desk: WorkerDesk; readonly step: OrderStep<'quote'>; readonly conversation: string | null }
-type Present = { readonly workshop: Workshop; readonly reckoned: Reckoned }
-
-type Papers = { readonly work: Work; readonly facts: TicketFacts; readonly shop: Shop }
-
-/** Keeps the new templates one to one on paper, and the archive of everything for the cutter. */
-const keepCutterFiles = async (
-  { desk, step }: Asking,
-  { work, facts, shop }: Papers,
-  picture: Uint8Array,
-): Promise<Pick<QuoteBody, 'cutArchive' | 'templatePrint'>> => {
-  const keep = async (name: string, mime: string, bytes: Uint8Array): Promise<string> => {
-    const hash = desk.ids.hash(bytes)
-    await desk.store.shop(desk.shopId).files.keep(orderFiles(step.orderId), { hash, name, mime, bytes })
-    return hash
-  }
-  const print = templatePrint(work, facts, shop)
-  const templates = print === null ? null : (await desk.press.printer.print(print)).bytes
-  const zip = desk.press.pack(archiveEntries(work, { picture, templates }))
-  const called = `${step.orderId}-${step.revision}`
-  return {
-    cutArchive: await keep(`cut-${called}.zip`, 'application/zip', zip),
-    templatePrint: templates === null ? null : await keep(`templates-${called}.pdf`, 'application/pdf', templates),
-  }
-}
-
-/** Keeps picture and cut files, and gathers what the ticket will need. */
-const bodyOf = async ({ desk, step, conversation }: Asking, worked: WorkedOut, present: Present): Promise<QuoteBody> => {
-  const { workshop, reckoned } = present
-  const { work, problems } = worked
-  if (work === null) {
-    return {
-      version: 1,
-      quote: quoteOf(worked, workshop.shop, null),
-      placed: null,
-      facts: null,
-      stock: [],
-      cutArchive: null,
-      picture: null,
-    }
-  }
-  const now = writeLocal(desk.zone, desk.clock.now())
-  const blank = {
-    ticket: '',
-    order: step.orderId,
-    revision: step.revision,
-    replaces: null,
-    link: null,
-    changes: [],
-    throwAway: [],
-  }
-  const facts = ticketFacts(work, workshop.shop, { identity: blank, problems, now })
-  const files = desk.store.shop(desk.shopId).files
-  const png = previewOf(facts, desk.press.picture)
-  const picture = desk.ids.hash(png)
-  const owner = conversation === null ? orderFiles(step.orderId) : conversationChannel(conversation)
-  await files.keep(owner, { hash: picture, name: `proof-${step.revision}.png`, mime: 'image/png', bytes: png })
-  const papers = { work, facts, shop: workshop.shop }
-  const kept = await keepCutterFiles({ desk, step, conversation }, papers, png)
-  return {
-    version: 1,
-    quote: quoteOf(worked, workshop.shop, picture),
-    placed: placedOf(work, step, reckoned),
-    facts,
-    stock: stockUses(work, workshop.shop.auxiliaries),
-    ...kept,
-    slips: { price: priceSlip(work, facts, workshop.shop), care: careCard(facts) },
-    picture,
-  }
-}
-
 /** The revision that was signed last before this one, and how far each of its lines has come. */
 const signedBefore = async (shop: ShopStore, { orderId, revision }: OrderStep<'quote'>) => {
+  if (revision === 1) return null
   const revisions = await shop.orders.revisions(orderId)
   const last = revisions.findLast((one) => one.revision < revision && one.signed !== null && one.document !== null)
   if (last === undefined) return null
@@ -163,40 +77,38 @@ const heldPlan = (desk: WorkerDesk, plan: ShopPlan, placed: PlacedOrder): ShopPl
   return { ...plan, held: [...others, { ...placed, until }] }
 }
 
+/** The plan under its lock, and the order as it is then. */
+type HeldPlan = { readonly version: number; readonly plan: ShopPlan; readonly order: StoredOrder | null }
+
 /** Whether the place was taken while the quote was worked out: by another proof, a sign-off, work that is made again. */
-const isOvertaken = async (
-  desk: WorkerDesk,
-  shop: ShopStore,
-  { body, planVersion }: Quoted,
-): Promise<Result<boolean, Problem>> => {
-  if (body.placed === null || planVersion === null) return ok(false)
-  const read = await shop.plan.read()
-  if (read.version === planVersion) return ok(false)
-  const free = isPlaceFree(desk, shopPlanFrom(read.body), body.placed)
+const isOvertaken = (desk: WorkerDesk, { body, planVersion }: Quoted, held: HeldPlan): Result<boolean, Problem> => {
+  if (body.placed === null || planVersion === null || held.version === planVersion) return ok(false)
+  const free = isPlaceFree(desk, held.plan, body.placed)
   return free.ok ? ok(!free.value) : free
 }
 
+type Shown = { readonly asking: Asking; readonly hash: string; readonly quoted: Quoted }
+type Showing = Shown & { readonly held: HeldPlan }
+
 /** Holds the order's place and marks it as quoted; a refused order holds nothing. */
-const holdPlace = async (desk: WorkerDesk, shop: ShopStore, placed: PlacedOrder): Promise<Result<null, Problem>> => {
-  const read = await shop.plan.read()
-  const written = await shop.plan.write(read.version, heldPlan(desk, shopPlanFrom(read.body), placed))
+const holdPlace = async ({ asking, held }: Showing, shop: ShopStore, placed: PlacedOrder): Promise<Result<null, Problem>> => {
+  const written = await shop.plan.write(held.version, heldPlan(asking.desk, held.plan, placed))
   if (!written.ok) return written
-  const order = await shop.orders.read(placed.id)
+  const { order } = held
   if (order === null || order.state !== 'asked') return ok(null)
   const changed = await shop.orders.change({ id: order.orderId, version: order.version }, { state: 'quoted' })
   return changed.ok ? ok(null) : changed
 }
 
-type Showing = { readonly asking: Asking; readonly hash: string; readonly quoted: Quoted }
-
 /** Keeps the quote, holds its place, and shows it in the conversation. */
-const keepAndShow = async (shop: ShopStore, { asking, hash, quoted }: Showing): Promise<Result<null, Problem>> => {
+const keepAndShow = async (shop: ShopStore, showing: Showing): Promise<Result<null, Problem>> => {
+  const { asking, hash, quoted } = showing
   const { desk, step, conversation } = asking
   const { body, why } = quoted
   const { orderId, revision } = step
   await shop.quotes.put({ orderId, revision, hash }, body)
-  const held = body.placed === null ? ok(null) : await holdPlace(desk, shop, body.placed)
-  if (!held.ok) return held
+  const placed = body.placed === null ? ok(null) : await holdPlace(showing, shop, body.placed)
+  if (!placed.ok) return placed
   if (conversation !== null) {
     const heard = await hearQuote(desk, shop, { conversation, step, hash, quote: body.quote })
     if (!heard.ok) return heard
@@ -210,16 +122,18 @@ const keepAndShow = async (shop: ShopStore, { asking, hash, quoted }: Showing): 
 }
 
 /** Under the shop's plan. False when the place was taken meanwhile: then it is worked out again. */
-const showQuote = (showing: Showing): Promise<Result<boolean, Problem>> => {
-  const { desk, step } = showing.asking
+const showQuote = (shown: Shown): Promise<Result<boolean, Problem>> => {
+  const { desk, step } = shown.asking
   return desk.store.together(desk.shopId, async (shop) => {
-    await shop.plan.alone()
-    if (await isDone(shop, step)) return ok(true)
-    const overtaken = await isOvertaken(desk, shop, showing.quoted)
+    const { version, body } = await shop.plan.hold()
+    const about = await shop.steps.about(step)
+    if (about.isDone) return ok(true)
+    const held = { version, plan: shopPlanFrom(body), order: about.order }
+    const overtaken = isOvertaken(desk, shown.quoted, held)
     if (!overtaken.ok) return overtaken
     if (overtaken.value) return ok(false)
-    const shown = await keepAndShow(shop, showing)
-    return shown.ok ? ok(true) : shown
+    const kept = await keepAndShow(shop, { ...shown, held })
+    return kept.ok ? ok(true) : kept
   })
 }
 
@@ -229,8 +143,8 @@ const showQuote = (showing: Showing): Promise<Result<boolean, Problem>> => {
  */
 export const quoteOrder = async (desk: WorkerDesk, step: OrderStep<'quote'>): Promise<void> => {
   const shop = desk.store.shop(desk.shopId)
-  if (await isDone(shop, step)) return
-  const [order, revision] = await Promise.all([shop.orders.read(step.orderId), shop.orders.revision(step.orderId, step.revision)])
+  const { isDone, order, revision } = await shop.steps.about(step)
+  if (isDone) return
   const document = revision?.document ?? null
   if (order === null || revision === null || document === null || order.revision !== step.revision) {
     await shop.steps.done(step)

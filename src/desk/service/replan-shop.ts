@@ -24,8 +24,7 @@ export const plannedAnew = (
 
 /** Plans every sold order anew under the plan's lock, leaving what lies well where it is, and keeps the plan. */
 export const replanShop = async (desk: Desk, shop: ShopStore): Promise<Result<ShopPlan, Problem>> => {
-  await shop.plan.alone()
-  const read = await shop.plan.read()
+  const read = await shop.plan.hold()
   const plan = shopPlanFrom(read.body)
   const planned = plannedAnew(desk, plan)
   if (!planned.ok) return planned

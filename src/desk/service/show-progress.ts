@@ -2,7 +2,6 @@ import { deskWords } from '../../../templates/desk/words.ts'
 import type { Conversation } from '../../domain/understanding/conversation.ts'
 import type { ShopStore } from '../../ports/store.ts'
 import { conversationChannel } from './desk.ts'
-import { conversationFrom } from './records.ts'
 import { messageWith } from './say-message.ts'
 
 /** What is being made and how far it is: a proof, then the work that was signed. */
@@ -36,23 +35,20 @@ export const showProgress = async (
 
 /** The same for an order whose conversation is not at hand; an order without one shows nothing. */
 export const showProgressOf = async (shop: ShopStore, conversationId: string | null, progress: Progress): Promise<void> => {
-  const stored = conversationId === null ? null : await shop.conversations.read(conversationId)
-  if (conversationId === null || stored === null) return
-  await showProgress(shop, { id: conversationId, language: conversationFrom(stored.state).language }, progress)
+  const language = conversationId === null ? null : await shop.conversations.language(conversationId)
+  if (conversationId === null || language === null) return
+  await showProgress(shop, { id: conversationId, language }, progress)
 }
 
 /** The last word of the work's progress stands in its message: the ticket is on the bench. */
 export const endProgress = async (
   shop: ShopStore,
-  conversationId: string,
+  { id, language }: Pick<Conversation, 'id' | 'language'>,
   ended: { readonly orderId: string; readonly revision: number; readonly ticket: string },
 ): Promise<void> => {
-  const stored = await shop.conversations.read(conversationId)
-  if (stored === null) return
-  const { language } = conversationFrom(stored.state)
   const text = deskWords[language].onBench(ended.ticket)
   const body = messageWith(language, { blocks: [{ kind: 'progress', text, done: 3, of: 3 }] })
-  const channel = conversationChannel(conversationId)
+  const channel = conversationChannel(id)
   await shop.messages.say({ channel, nonce: nonces.work(ended.orderId, ended.revision), by: 'bot', body })
   await shop.tell('channel', channel)
 }

@@ -10,7 +10,7 @@ import { conversationChannel, type Desk } from './desk.ts'
 import { keptFrom, stillWanted } from './floor/carry-over.ts'
 import { keepsPlace } from './keeps-place.ts'
 import { orderIdOf } from './order-id.ts'
-import { conversationFrom, type PlacedOrder, type QuoteBody, quoteFrom, shopPlanFrom } from './records.ts'
+import { conversationFrom, type PlacedOrder, type QuoteBody, quoteFrom, type ShopPlan, shopPlanFrom } from './records.ts'
 import { textMessage } from './say-message.ts'
 import { showProgress } from './show-progress.ts'
 import { wantStock } from './stock/keep-stock.ts'
@@ -21,6 +21,9 @@ export type Signed = 'sold' | 'place-lost'
 
 export type SignOff = { readonly conversation: Conversation; readonly revision: number; readonly hash: string }
 type Signing = SignOff & { readonly order: StoredOrder; readonly placed: PlacedOrder; readonly body: QuoteBody }
+
+/** With the plan that is held. */
+type Selling = Signing & { readonly plan: ShopPlan; readonly version: number }
 
 const say = async (shop: ShopStore, signing: SignOff, note: { readonly nonce: string; readonly text: string }): Promise<void> => {
   const channel = conversationChannel(signing.conversation.id)
@@ -68,12 +71,10 @@ const proved = (placed: PlacedOrder, at: Minutes): PlacedOrder => ({
 })
 
 /** Stock reserved, place sold, order signed, event written and the plan step wanted: all in the turn's one transaction. */
-const sell = async (desk: Desk, shop: ShopStore, signing: Signing): Promise<Result<Signed, Problem>> => {
-  const { order, placed, conversation } = signing
+const sell = async (desk: Desk, shop: ShopStore, signing: Selling): Promise<Result<Signed, Problem>> => {
+  const { order, placed, conversation, plan, version } = signing
   const at = desk.clock.now()
-  const read = await shop.plan.read()
-  const plan = shopPlanFrom(read.body)
-  const written = await shop.plan.write(read.version, {
+  const written = await shop.plan.write(version, {
     ...plan,
     sold: [...plan.sold.filter((sold) => sold.id !== placed.id), proved(placed, at)],
     held: plan.held.filter((held) => held.id !== placed.id),
@@ -115,15 +116,16 @@ const sell = async (desk: Desk, shop: ShopStore, signing: Signing): Promise<Resu
  */
 export const signOff = async (desk: Desk, shop: ShopStore, asked: SignOff): Promise<Result<Signed, Problem>> => {
   const orderId = orderIdOf(asked.conversation.id)
-  await shop.plan.alone()
-  const order = await shop.orders.read(orderId)
-  const revision = order === null ? null : await shop.orders.revision(orderId, order.revision)
-  if (order === null || revision === null || revision.hash !== asked.hash) {
+  const { version, body: kept } = await shop.plan.hold()
+  const plan = { version, plan: shopPlanFrom(kept) }
+  const newest = await shop.orders.newest(orderId)
+  if (newest === null || newest.revision.hash !== asked.hash) {
     return {
       ok: false,
       problems: [{ code: 'sign-off-not-shown', at: '', severity: 'stop', facts: { order: orderId, revision: asked.revision } }],
     }
   }
+  const { order } = newest
   const stored = await shop.quotes.read({ orderId, revision: order.revision, hash: asked.hash })
   const body = stored === null || stored === undefined ? null : quoteFrom(stored)
   if (body?.placed === undefined || body.placed === null) {
@@ -133,7 +135,7 @@ export const signOff = async (desk: Desk, shop: ShopStore, asked: SignOff): Prom
     }
   }
   const signing = { ...asked, order, body, placed: body.placed }
-  const keeps = keepsPlace(desk, shopPlanFrom((await shop.plan.read()).body), body.placed)
+  const keeps = keepsPlace(desk, plan.plan, body.placed)
   if (!keeps.ok) return keeps
-  return keeps.value ? sell(desk, shop, signing) : loseRace(shop, signing)
+  return keeps.value ? sell(desk, shop, { ...signing, ...plan }) : loseRace(shop, signing)
 }

@@ -118,9 +118,9 @@ export const putTicketMessage = async (
   life: TicketLife,
 ): Promise<'posted' | 'edited' | 'already-there'> => {
   const channel = shopChannel('bench')
-  const file = await shop.files.read(channel, ticketFrom(life.ticket.body).pdf)
+  const file = await shop.files.mark(channel, ticketFrom(life.ticket.body).pdf)
   const checks = await shop.floor.pressChecks(localOf(desk, desk.clock.now()).slice(0, 10))
-  const body = ticketMessage(desk, life, { bytes: file?.bytes.length ?? 0, checks })
+  const body = ticketMessage(desk, life, { bytes: file?.size ?? 0, checks })
   const { outcome } = await shop.messages.put({ channel, nonce: life.ticket.ticketId, by: 'bot', body })
   await shop.tell('channel', channel)
   return outcome

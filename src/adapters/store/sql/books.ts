@@ -3,10 +3,10 @@ import { ok, refuse } from '../../../domain/result/result.ts'
 import type { Kept } from '../../../ports/keeping.ts'
 import type { Events, PlanBook } from '../../../ports/work-records.ts'
 import { compiled } from './compiled.ts'
-import { alone } from './once.ts'
+import { alone, inTurn } from './once.ts'
 import { pack, unpack } from './packed.ts'
 import { noteEvent, settle } from './pending.ts'
-import type { Scope } from './tables.ts'
+import type { Database, Scope } from './tables.ts'
 
 const eventColumns = ['code', 'orderId', 'ticketId', 'by', 'at', 'facts'] as const
 
@@ -106,11 +106,19 @@ const writePlan = async (scope: Scope, version: number, body: unknown): Kept<num
   return refuse({ code: 'store-version-changed', at: '', severity: 'stop', facts })
 }
 
+const planName = ({ shopId }: Scope): string => `plan of ${shopId}`
+
+const inside = ({ db }: Scope): Database => {
+  if (!db.isTransaction) throw new Error('the plan can only be held inside a transaction')
+  return db
+}
+
 export const planIn = (scope: Scope): PlanBook => ({
   read: () => readPlan(scope),
   write: (version, body) => writePlan(scope, version, body),
-  alone: async () => {
-    if (!scope.db.isTransaction) throw new Error('the plan can only be held inside a transaction')
-    await alone(scope.db, `plan of ${scope.shopId}`)
+  alone: async () => alone(inside(scope), planName(scope)),
+  hold: async () => {
+    await inTurn(inside(scope), planName(scope))
+    return readPlan(scope)
   },
 })

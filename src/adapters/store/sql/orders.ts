@@ -1,28 +1,14 @@
 import { sql } from 'kysely'
 import { ok } from '../../../domain/result/result.ts'
-import { type Minutes, minutes } from '../../../domain/units/units.ts'
+import type { Minutes } from '../../../domain/units/units.ts'
 import type { Kept, Seen } from '../../../ports/keeping.ts'
-import type { Hold, OrderChange, OrderState, Orders, RowState, StoredOrder, StoredRevision } from '../../../ports/work-records.ts'
+import type { OrderChange, OrderState, Orders, RowState, StoredOrder, StoredRevision } from '../../../ports/work-records.ts'
 import { atomic } from './atomic.ts'
-import { compiled, compiledByShape } from './compiled.ts'
+import { compiled, compiledByShape, compiledText } from './compiled.ts'
 import { json, text } from './json.ts'
+import { type OrderRow, orderColumns, orderOf, type RevisionRow, revisionColumns, revisionOf } from './order-rows.ts'
 import type { Database, Scope } from './tables.ts'
 import { alreadyThere, outdated } from './versions.ts'
-
-const orderColumns = ['orderId', 'conversationId', 'state', 'hold', 'revision', 'version', 'handedOverAt'] as const
-const revisionColumns = ['orderId', 'revision', 'hash', 'document', 'signedBy', 'signedAt'] as const
-
-type OrderRow = Omit<StoredOrder, 'hold'> & { readonly hold: unknown }
-type RevisionRow = Omit<StoredRevision, 'signed'> & { readonly signedBy: string | null; readonly signedAt: number | null }
-
-const isHold = (value: unknown): value is Hold => typeof value === 'object' && value !== null && 'why' in value
-
-const orderOf = (row: OrderRow): StoredOrder => ({ ...row, hold: isHold(row.hold) ? row.hold : null })
-
-const revisionOf = ({ signedBy, signedAt, ...row }: RevisionRow): StoredRevision => ({
-  ...row,
-  signed: signedBy === null || signedAt === null ? null : { by: signedBy, at: minutes(signedAt) },
-})
 
 type OrderKey = { readonly shopId: string; readonly orderId: string }
 
@@ -41,6 +27,25 @@ type Changed = OrderKey & {
   readonly state?: OrderState
   readonly hold?: string | null
   readonly handedOverAt?: number
+}
+
+type Newest = OrderRow & Omit<RevisionRow, 'orderId' | 'revision'>
+
+const newestOf = compiledText(
+  ({ shopId, orderId }: OrderKey) => sql<Newest>`
+  select ordered.order_id, ordered.conversation_id, ordered.state, ordered.hold, ordered.revision, ordered.version,
+    ordered.handed_over_at, revised.hash, revised.document, revised.signed_by, revised.signed_at
+  from "order" ordered
+    join order_revision revised
+      on revised.shop_id = ${shopId} and revised.order_id = ordered.order_id and revised.revision = ordered.revision
+  where ordered.shop_id = ${shopId} and ordered.order_id = ${orderId}`,
+)
+
+const newest = async ({ db, shopId }: Scope, orderId: string): ReturnType<Orders['newest']> => {
+  const row = await newestOf.first(db, { shopId, orderId })
+  if (row === undefined) return null
+  const { revision, hash, document, signedBy, signedAt } = row
+  return { order: orderOf(row), revision: revisionOf({ orderId, revision, hash, document, signedBy, signedAt }) }
 }
 
 /** What of an order may be changed; a new revision counts itself. */
@@ -184,6 +189,7 @@ export const ordersIn = (scope: Scope): Orders => ({
   revise: (seen, added) => revise(scope, seen, added),
   revision: (orderId, wanted) => revision(scope, orderId, wanted),
   revisions: (orderId) => revisions(scope, orderId),
+  newest: (orderId) => newest(scope, orderId),
   change: (seen, changes) => change(scope, seen, changes),
   sign: (seen, signed) => sign(scope, seen, signed),
   rows: (orderId) => rows(scope, orderId),

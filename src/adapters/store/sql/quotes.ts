@@ -43,9 +43,9 @@ const use = async ({ db, shopId }: Scope, orderId: string, hashes: readonly stri
 }
 
 export const piecesIn = (outer: Scope): Pieces => ({
-  put: (orderId, pieces) =>
-    atomic(outer, async (scope) => {
-      if (pieces.length === 0) return
+  put: async (orderId, pieces) => {
+    if (pieces.length === 0) return
+    await atomic(outer, async (scope) => {
       await scope.db
         .insertInto('piece')
         .values(pieces.map(({ hash, body }) => ({ shopId: scope.shopId, hash, body: json(body) })))
@@ -54,7 +54,8 @@ export const piecesIn = (outer: Scope): Pieces => ({
         .execute()
       const hashes = pieces.map(({ hash }) => hash)
       await use(scope, orderId, hashes)
-    }),
+    })
+  },
   use: (orderId, hashes) => use(outer, orderId, hashes),
   read: async (hashes) => {
     if (hashes.length === 0) return new Map()

@@ -5,6 +5,7 @@ import { atomic } from './atomic.ts'
 import { compiled } from './compiled.ts'
 import { text } from './json.ts'
 import { noteDone, noteNews, noteWanted, settle } from './pending.ts'
+import { aboutStep } from './step-about.ts'
 import type { Scope } from './tables.ts'
 import { unawaited } from './unawaited.ts'
 
@@ -81,6 +82,7 @@ export const stepsIn = (scope: Scope): Steps => ({
       .where('state', '=', 'due')
       .execute()
   },
+  about: (key) => aboutStep(scope, key),
   again: (key) => again(scope, key),
   read: (key) => read(scope, key),
   ofOrder: async (orderId) => {

@@ -1,5 +1,6 @@
 import { sql } from 'kysely'
 import { ok } from '../../../domain/result/result.ts'
+import type { Minutes } from '../../../domain/units/units.ts'
 import type { Kept, Seen } from '../../../ports/keeping.ts'
 import type {
   Conversations,
@@ -10,16 +11,37 @@ import type {
   StoredMessage,
 } from '../../../ports/talk-records.ts'
 import { atomic } from './atomic.ts'
-import { compiled } from './compiled.ts'
+import { compiled, compiledText } from './compiled.ts'
 import { json } from './json.ts'
 import { noteMessage, settle } from './pending.ts'
 import type { Scope } from './tables.ts'
+import { languageIn } from './talk-language.ts'
 import { alreadyThere, outdated } from './versions.ts'
 import { writeMessage } from './write-messages.ts'
 
 const columns = ['conversationId', 'state', 'version'] as const
 
 type TalkKey = { readonly shopId: string; readonly conversationId: string }
+
+const theLanguage = compiledText(
+  ({ shopId, conversationId }: TalkKey) => sql<{ readonly language: string | null }>`
+  select state->>'language' as language from conversation where shop_id = ${shopId} and conversation_id = ${conversationId}`,
+)
+
+type Opened = { readonly conversationId: string; readonly language: string | null }
+
+const opened = compiledText(
+  ({ shopId, hash, now }: { readonly shopId: string; readonly hash: string; readonly now: number }) => sql<Opened>`
+  select talk.conversation_id, talk.state->>'language' as language
+  from key join conversation talk on talk.shop_id = ${shopId} and talk.conversation_id = key.holder
+  where key.shop_id = ${shopId} and key.kind = 'customer' and key.hash = ${hash} and (key.until is null or key.until > ${now})`,
+)
+
+const openedBy = async ({ db, shopId }: Scope, hash: string, now: Minutes): ReturnType<Conversations['openedBy']> => {
+  const row = await opened.first(db, { shopId, hash, now })
+  const language = languageIn(row?.language ?? null)
+  return row === undefined || language === null ? null : { conversationId: row.conversationId, language }
+}
 
 const theTalk = compiled((db, { shopId, conversationId }: TalkKey) =>
   db.selectFrom('conversation').select(columns).where('shopId', '=', shopId).where('conversationId', '=', conversationId),
@@ -61,6 +83,11 @@ export const conversationsIn = (scope: Scope): Conversations => ({
   },
   read: (conversationId) => read(scope, conversationId),
   save: (seen, state) => save(scope, seen, state),
+  language: async (conversationId) => {
+    const row = await theLanguage.first(scope.db, { shopId: scope.shopId, conversationId })
+    return languageIn(row?.language ?? null)
+  },
+  openedBy: (hash, now) => openedBy(scope, hash, now),
 })
 
 /** When it is said, by the shop's time. */

@@ -58,7 +58,11 @@ export const wantStock = async (shop: ShopStore, { orderId, due, uses }: Wanted,
   const freed = await releaseAbove(shop, { orderId, keep }, hand)
   // Nobody lacks what lies free: where nothing was let go, only this order can be given anything.
   await (freed.length === 0
-    ? give(shop, await shop.stock.wantedBy(orderId), hand)
+    ? give(
+        shop,
+        wanted.filter(({ amount }) => amount > 0).map((need) => ({ ...need, orderId, due })),
+        hand,
+      )
     : settle(shop, [...keep.keys(), ...freed], hand))
 }
 
