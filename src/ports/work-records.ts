@@ -90,10 +90,21 @@ export type Tick = {
   readonly by: string | null
 }
 export type Finding = { readonly code: string; readonly facts: unknown; readonly by: string; readonly at: Minutes }
+/** A ticket, its order and what was done with it. */
+export type TicketRecord = {
+  readonly ticket: StoredTicket
+  readonly order: StoredOrder
+  readonly findings: readonly Finding[]
+  readonly ticks: readonly Tick[]
+  /** Garments that are to be made again, still. */
+  readonly openRemakes: number
+}
 export type Tickets = {
   /** Gives it the shop's next number. One ticket per order and revision. */
   add(ticket: Pick<StoredTicket, 'ticketId' | 'orderId' | 'revision' | 'body'>): Kept<StoredTicket>
   read(ticketId: string): Promise<StoredTicket | null>
+  /** The same with all that belongs to it, in one look. */
+  record(ticketId: string): Promise<TicketRecord | null>
   ofOrder(orderId: string): Promise<readonly StoredTicket[]>
   list(states: readonly TicketState[]): Promise<readonly StoredTicket[]>
   change(

@@ -91,6 +91,47 @@ describe('one look', () => {
     expect(await shop.orders.newest(unrevised)).toBeNull()
   })
 
+  it('tells a ticket, its order and what was done with it', async () => {
+    const { orderId } = await orderInTalk()
+    const ticketId = `${orderId}-1`
+    unwrap(await shop.tickets.add({ ticketId, orderId, revision: 1, body: { version: 1 } }))
+    const bare = await shop.tickets.record(ticketId)
+    expect(bare).toMatchObject({ findings: [], ticks: [], openRemakes: 0 })
+    for (const code of ['take', 'start']) await shop.tickets.find(ticketId, { code, facts: { of: code }, by: 'noor', at })
+    unwrap(
+      await shop.tickets.tick({ id: ticketId, version: 1 }, [
+        { step: 2, line: 1, state: 'taken', by: 'noor' },
+        { step: 1, line: 2, state: 'done', by: null },
+      ]),
+    )
+    const remake = {
+      orderId,
+      ticketId,
+      line: 1,
+      quantity: 1,
+      reason: 'scorched',
+      whose: 'shop',
+      photo: null,
+      cost: 0,
+      by: 'noor',
+      at,
+    }
+    for (const remakeId of [`${orderId}-a`, `${orderId}-b`]) await shop.floor.addRemake({ ...remake, remakeId, doneAt: null })
+    await shop.floor.finishRemake(`${orderId}-a`, at)
+    statements.length = 0
+    const record = await shop.tickets.record(ticketId)
+    expect(statements).toHaveLength(1)
+    expect(record).toEqual({
+      ticket: await shop.tickets.read(ticketId),
+      order: await shop.orders.read(orderId),
+      findings: await shop.tickets.findings(ticketId),
+      ticks: await shop.tickets.ticks(ticketId),
+      openRemakes: 1,
+    })
+    expect(record?.findings.map(({ code }) => code)).toEqual(['take', 'start'])
+    expect(await other.tickets.record(ticketId)).toBeNull()
+  })
+
   it('tells the talk that a customer’s key opens while it does', async () => {
     const { conversationId } = await orderInTalk()
     const [hash, ended] = [randomUUID(), randomUUID()]

@@ -55,6 +55,7 @@ const attacks: { readonly [name: string]: Attack } = {
   'pieces.read': (shop, _victim, hash) => shop.pieces.read([hash]),
   'tickets.add': (shop, { ticketId, orderId }) => shop.tickets.add({ ticketId, orderId, revision: 1, body: {} }),
   'tickets.read': (shop, { ticketId }) => shop.tickets.read(ticketId),
+  'tickets.record': (shop, { ticketId }) => shop.tickets.record(ticketId),
   'tickets.ofOrder': (shop, { orderId }) => shop.tickets.ofOrder(orderId),
   'tickets.list': (shop) => shop.tickets.list(['open', 'closed', 'done', 'replaced', 'cancelled']),
   'tickets.change': (shop, { ticketId }) => shop.tickets.change(seen(ticketId), { state: 'done' }),

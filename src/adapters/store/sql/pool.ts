@@ -61,9 +61,12 @@ const prepareStatements = (client: pg.PoolClient): void => {
   Object.defineProperty(client, 'query', { value: (text: string, values: unknown[] = []) => query(text, values) })
 }
 
+/** A connection is kept through a quiet hour: a new one costs its process, its password and every statement prepared once more. */
+const idleTimeoutMillis = 3_600_000
+
 /** The pool whose statements are the store's own, asked with a text and its values. */
 export const openStatements = (address: Address, most: number): pg.Pool => {
-  const pool = openPool(address, most, { pipeline: true })
+  const pool = openPool(address, most, { pipeline: true, idleTimeoutMillis })
   pool.on('connect', prepareStatements)
   return pool
 }

@@ -7,6 +7,7 @@ import { atomic } from './atomic.ts'
 import { compiled, compiledByShape } from './compiled.ts'
 import { json, text } from './json.ts'
 import type { Scope } from './tables.ts'
+import { ticketRecord } from './ticket-life.ts'
 import { alreadyThere, outdated } from './versions.ts'
 
 const columns = ['ticketId', 'orderId', 'revision', 'number', 'state', 'replacedBy', 'body', 'version'] as const
@@ -136,6 +137,7 @@ const list = ({ db, shopId }: Scope, states: readonly TicketState[]): Promise<re
 export const ticketsIn = (scope: Scope): Tickets => ({
   add: (ticket) => add(scope, ticket),
   read: (ticketId) => read(scope, ticketId),
+  record: (ticketId) => ticketRecord(scope, ticketId),
   ofOrder: (orderId) => ofOrder(scope, orderId),
   list: (states) => list(scope, states),
   change: (seen, changes) => change(scope, seen, changes),

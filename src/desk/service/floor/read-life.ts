@@ -17,19 +17,12 @@ const hasBody = (ticket: StoredTicket): boolean => typeof ticket.body === 'objec
 
 /** A ticket with its order and what was done with it; null when there is no such ticket in this shop, or its people are forgotten. */
 export const readLife = async (desk: Desk, shop: ShopStore, ticketId: string): Promise<TicketLife | null> => {
-  const ticket = await shop.tickets.read(ticketId)
-  const order = ticket === null ? null : await shop.orders.read(ticket.orderId)
-  if (ticket === null || order === null || !hasBody(ticket)) return null
-  const { facts } = ticketFrom(ticket.body)
-  const findings = await shop.tickets.findings(ticketId)
-  const remakes = await shop.floor.remakesOf(ticket.orderId)
+  const record = await shop.tickets.record(ticketId)
+  if (record === null || !hasBody(record.ticket)) return null
+  const { facts } = ticketFrom(record.ticket.body)
   return {
-    ticket,
-    order,
-    findings,
-    ticks: await shop.tickets.ticks(ticketId),
-    gates: gateStates(facts.gates, findings.map(foundFrom), desk.clock.now()),
+    ...record,
+    gates: gateStates(facts.gates, record.findings.map(foundFrom), desk.clock.now()),
     changedPieces: facts.throwAway.length > 0,
-    openRemakes: remakes.filter(({ doneAt }) => doneAt === null).length,
   }
 }
