@@ -3,56 +3,21 @@ import { orderFrom, type ShopPlan } from '../../src/desk/service/records.ts'
 import { minutes } from '../../src/domain/units/units.ts'
 import { openTestDesk } from '../support/desk.ts'
 import { unwrap } from '../support/embedded.ts'
-import { followOrders, makeOrders, plansIn } from '../support/many-orders.ts'
+import { plansIn } from '../support/many-orders.ts'
 import { type ServedCrew, startServedCrew } from '../support/served-crew.ts'
 import { wholeWish } from '../support/steady-customer.ts'
 import type { Bench, Figure } from './bench.ts'
-import { cpuOf } from './served/cpu.ts'
 import { cpuDuring, domainWork } from './served/domain-cost.ts'
+import { measure, type Run } from './served/measure.ts'
 import { noOpFlow } from './served/no-op-flow.ts'
 import { growOpenOrders } from './served/open-orders.ts'
 import { planCost } from './served/plan-growth.ts'
+import { domainShares } from './served/where-spent.ts'
 
 /** Said as soon as they are known: the whole takes minutes. */
 const told = (figures: readonly Figure[]): readonly Figure[] => {
   for (const { name, value, unit } of figures) process.stderr.write(`    ${name}: ${value.toFixed(1)} ${unit}\n`)
   return figures
-}
-
-type Run = {
-  readonly perMinute: number
-  /** Per order: seconds of processor of service, workers, PostgreSQL and Redis; kept transactions; bytes of the log. */
-  readonly cpu: number
-  readonly transactions: number
-  readonly bytes: number
-}
-
-const pidsOf = (crew: ServedCrew): readonly number[] => [...crew.pids(), crew.postgres.pid(), crew.redis.pid()]
-
-const countersOf = async (crew: ServedCrew): Promise<{ readonly transactions: number; readonly bytes: number }> => {
-  const [row] = await crew
-    .records()
-    .rows(
-      `select sum(xact_commit)::float8 as transactions, (pg_current_wal_lsn() - '0/0'::pg_lsn)::float8 as bytes from pg_stat_database`,
-    )
-  return { transactions: Number(row?.['transactions']), bytes: Number(row?.['bytes']) }
-}
-
-/** So many orders from the first word to the ticket, eight customers at a time. */
-const measure = async (crew: ServedCrew, many: number, first: number): Promise<Run> => {
-  const progress = followOrders(crew.records)
-  const front = { address: () => crew.address, records: crew.records }
-  const [cpu, counted, from] = [cpuOf(pidsOf(crew)), await countersOf(crew), performance.now()]
-  await makeOrders({ front, progress, many, atOnce: 8, first })
-  const took = (performance.now() - from) / 60_000
-  const after = await countersOf(crew)
-  await progress.close()
-  return {
-    perMinute: many / took,
-    cpu: (cpuOf(pidsOf(crew)) - cpu) / many,
-    transactions: (after.transactions - counted.transactions) / many,
-    bytes: (after.bytes - counted.bytes) / many,
-  }
 }
 
 type Office = { readonly desk: Awaited<ReturnType<typeof openTestDesk>>; readonly close: () => Promise<void> }
@@ -103,27 +68,38 @@ const asThePlanGrows = async (crew: ServedCrew, quick: boolean): Promise<readonl
   return figures
 }
 
-const jobsPerOrder = 4
-
-const overhead = async (crew: ServedCrew, run: Run, many: number): Promise<readonly Figure[]> => {
-  const domain = await domainCost(crew, many)
-  const transactions = Math.max(1, Math.round(run.transactions / jobsPerOrder))
-  const bytes = Math.round(run.bytes / (transactions * jobsPerOrder))
+const floorOf = (crew: ServedCrew, { jobs, transactions, bytes }: Run, orders: number): Promise<number> => {
   const load = {
     redis: crew.redis.url,
     postgres: crew.postgres.ownerUrl,
-    jobsPerOrder,
-    transactionsPerJob: transactions,
-    bytesPerTransaction: bytes,
+    jobsPerOrder: jobs,
+    transactionsPerJob: transactions / jobs,
+    bytesPerTransaction: Math.round(bytes / transactions),
   }
-  const servers = { postgres: crew.postgres.pid(), redis: crew.redis.pid() }
-  const floor = await noOpFlow(load, servers, Math.max(many, 20))
+  return noOpFlow(load, { postgres: crew.postgres.pid(), redis: crew.redis.pid() }, orders)
+}
+
+/** Twice: by the domain's work in a loop, and by what it takes of the processes that do it among everything else. */
+const overhead = async (crew: ServedCrew, run: Run, many: number): Promise<readonly Figure[]> => {
+  const looped = await domainCost(crew, many)
+  const floor = await floorOf(crew, run, Math.max(many, 20))
+  const shares = await domainShares(many, many)
+  const { service, workers, postgres, redis } = run.spent
+  const spent = shares.service * service + shares.worker * workers
   return [
     { name: 'processor per order, all processes', value: run.cpu * 1_000, unit: 'ms' },
-    { name: '  of which domain, paper and picture', value: domain * 1_000, unit: 'ms' },
-    { name: '  overhead', value: (run.cpu - domain) * 1_000, unit: 'ms' },
+    { name: '  service', value: service * 1_000, unit: 'ms' },
+    { name: '  workers', value: workers * 1_000, unit: 'ms' },
+    { name: '  PostgreSQL', value: postgres * 1_000, unit: 'ms' },
+    { name: '  Redis', value: redis * 1_000, unit: 'ms' },
+    { name: 'domain, paper and picture, in a loop', value: looped * 1_000, unit: 'ms' },
+    { name: 'the same where it is spent', value: spent * 1_000, unit: 'ms' },
     { name: 'floor: no-op flow, same jobs, transactions, bytes', value: floor * 1_000, unit: 'ms' },
-    { name: 'overhead over its floor', value: (run.cpu - domain) / floor, unit: '×', most: 1.5 },
+    { name: 'overhead by the loop', value: (run.cpu - looped) * 1_000, unit: 'ms' },
+    { name: 'overhead by the loop, over its floor', value: (run.cpu - looped) / floor, unit: '×', most: 1.5 },
+    { name: 'overhead where it is spent', value: (run.cpu - spent) * 1_000, unit: 'ms' },
+    { name: 'overhead where it is spent, over its floor', value: (run.cpu - spent) / floor, unit: '×', most: 1.5 },
+    { name: 'jobs per order', value: run.jobs, unit: '' },
     { name: 'kept transactions per order', value: run.transactions, unit: '' },
     { name: 'bytes of the log per order', value: run.bytes / 1_024, unit: 'KB' },
   ]

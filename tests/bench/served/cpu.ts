@@ -20,13 +20,13 @@ const statOf = (pid: number): Stat | null => {
   }
 }
 
-/** Seconds of processor that these processes and everything they started have used so far (Linux). */
-export const cpuOf = (roots: readonly number[]): number => {
+/** Seconds of processor that these processes and everything they started have used so far, but for one of them (Linux). */
+export const cpuOf = (roots: readonly number[], but = 0): number => {
   const all = new Map<number, Stat>()
   for (const name of readdirSync('/proc')) {
     const stat = /^\d+$/.test(name) ? statOf(Number(name)) : null
     if (stat !== null) all.set(Number(name), stat)
   }
   const isOurs = (pid: number): boolean => roots.includes(pid) || (all.has(pid) && pid > 1 && isOurs(all.get(pid)?.parent ?? 0))
-  return [...all].filter(([pid]) => isOurs(pid)).reduce((sum, [, { seconds }]) => sum + seconds, 0)
+  return [...all].filter(([pid]) => pid !== but && isOurs(pid)).reduce((sum, [, { seconds }]) => sum + seconds, 0)
 }

@@ -26,7 +26,7 @@ export const noOpFlow = async (load: Load, servers: Servers, orders: number): Pr
   const pids = [worker.pid ?? 0, servers.postgres, servers.redis]
   const flow = async (): Promise<number> => {
     const before = cpuOf(pids)
-    const jobs = orders * load.jobsPerOrder
+    const jobs = Math.round(orders * load.jobsPerOrder)
     const own = await cpuDuring(async () => {
       for (let job = 0; job < jobs; job += 1) await queue.add('nothing', { job })
     })
