@@ -15,10 +15,22 @@ const changedSince = (conversation: Conversation, composed: Composed, context: C
   return changes.length === 0 ? null : { revision: read.revision, changes }
 }
 
+/** Whether a newer revision is on its way or was shown already: then nothing needs to be said of an older one. */
+const isOvertaken = ({ sent, shown }: Conversation, revision: number): boolean =>
+  Math.max(sent?.revision ?? 0, shown?.revision ?? 0) > revision
+
+/** What was sent is no longer the order: a question that stands goes first, else the new one is worked out. */
+const outdated = (conversation: Conversation, context: Context): Heard => {
+  const unsent = { ...conversation, sent: null }
+  if (conversation.asked !== null) return { conversation: unsent, replies: [], wants: null }
+  return proceed(unsent, [{ code: 'proof-outdated', facts: {} }], context)
+}
+
 /** The desk has worked a revision out: shown only when the order is still the one that was sent. */
 export const hearQuote = (conversation: Conversation, { revision, hash, quote }: Quoted, context: Context): Heard => {
+  if (isOvertaken(conversation, revision)) return { conversation, replies: [], wants: null }
   const composed = documentOf(conversation, context)
-  if (composed.hash !== hash) return proceed({ ...conversation, sent: null }, [{ code: 'proof-outdated', facts: {} }], context)
+  if (composed.hash !== hash) return outdated(conversation, context)
   const { problems } = quote
   const others = [
     { action: 'undo', label: { code: 'button', action: 'undo', revision: null } },

@@ -76,18 +76,3 @@ test('one question at a time, none that was answered, until the order is complet
   const signed = hear(shown.conversation, { id: 's', kind: 'said', text: 'I approve revision 1' }, context)
   expect(signed.wants).toMatchObject({ kind: 'sign-off', revision: 1, hash })
 })
-
-test('a quote for an order that has changed meanwhile is not shown for signing', () => {
-  const context = { shop, now: '2026-11-25T10:05' }
-  const empty = startConversation({ id: 'c', person: { id: 'p', name: 'Dana' }, language: 'en' })
-  const text =
-    'Mesa Bulls football, navy jerseys, white numbers on the back, December 12 at 5 pm, all adults\n7 Ingrid M\n9 Lena L'
-  const heard = hear(empty, { id: 'm', kind: 'said', text }, context)
-  if (heard.wants?.kind !== 'quote') throw new Error(JSON.stringify(heard.replies))
-  const { revision, hash } = heard.wants
-  const changed = hear(heard.conversation, { id: 'n', kind: 'said', text: 'make the 9 a medium' }, context)
-  const quote = { price: null, promise: null, problems: [], picture: null }
-  const late = hear(changed.conversation, { id: 'q', kind: 'quoted', revision, hash, quote }, context)
-  expect(late.conversation.shown).toBeNull()
-  expect(late.replies.map((reply) => reply.code)).toContain('proof-outdated')
-})
