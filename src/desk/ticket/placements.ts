@@ -57,27 +57,36 @@ const artOf = (source: Source, drawing: Drawing): Art => {
 const sameRow = (source: Source, application: Application): readonly Application[] =>
   source.resolved.applications.filter((mate) => mate.line === application.line)
 
-/** Sizes that share height and offset share one drawing: that of the longest text among them. */
+/** How much stands on a line's garment in all: the line with most is drawn, so that name and number are one player's. */
+const signsOn = (source: Source, application: Application): number =>
+  sameRow(source, application).reduce((sum, { text }) => sum + text.length, 0)
+
+/** Sizes that share height and offset share one drawing: that of the line among them with most on it. */
 const groupsOf = (source: Source, laid: readonly LaidApplication[]): readonly CutGroup[] => {
-  const groups = new Map<string, CutGroup & { readonly drawn: Drawing | null }>()
+  const groups = new Map<string, CutGroup & { readonly drawn: Drawing | null; readonly signs: number }>()
   for (const { application, drawing } of laid) {
     const row = source.resolved.order.roster.find((one) => one.line === application.line)
     if (row === undefined) continue
     const offset = topEdge(application, sameRow(source, application))
     const key = JSON.stringify([row.fit, application.height, offset])
     const known = groups.get(key)
-    const longer = known === undefined || application.text.length > known.sample.length
+    const signs = signsOn(source, application)
+    const fuller = known === undefined || signs > known.signs
     groups.set(key, {
       fit: row.fit,
       sizes: [...new Set([...(known?.sizes ?? []), row.size])],
       heightMicrometres: application.height,
       offsetMicrometres: offset,
-      sample: longer ? application.text : known.sample,
+      sample: fuller ? application.text : known.sample,
       art: null,
-      drawn: longer ? drawing : known.drawn,
+      drawn: fuller ? drawing : known.drawn,
+      signs: fuller ? signs : known.signs,
     })
   }
-  return [...groups.values()].map(({ drawn, ...group }) => ({ ...group, art: drawn === null ? null : artOf(source, drawn) }))
+  return [...groups.values()].map(({ drawn, signs: _, ...group }) => ({
+    ...group,
+    art: drawn === null ? null : artOf(source, drawn),
+  }))
 }
 
 const placementOf = (source: Source, decoration: Decoration, garment: string): PlacementFacts | null => {
