@@ -127,7 +127,46 @@ const outlineBefore = (walk: Walk, at: number): boolean => {
 
 const isOfNext = (walk: Walk, at: number): boolean => walk.items[at + 2]?.kind === 'content' && outlineBefore(walk, at + 2)
 
+const ofWords: readonly string[] = [...listed.things.stonesOn, ...listed.things.made]
+
+/** "Stones on the names", "a shadow in gold on the numbers": what is named right behind is what they are of. */
+const namedAhead = (walk: Walk, at: number): readonly ('number' | 'name')[] => {
+  const contents: ('number' | 'name')[] = []
+  for (const [index, item] of walk.items.slice(at + 1, at + 9).entries()) {
+    const hue = item.kind === 'colour' && contents.length === 0 && walk.items[at + 2 + index]?.kind !== 'content'
+    if (item.kind === 'content') contents.push(item.id)
+    else if (
+      !hue &&
+      !(item.kind === 'and' && contents.length > 0) &&
+      !ofWords.includes(item.key) &&
+      !['of', 'in', 'around', 'only'].includes(item.kind)
+    )
+      break
+  }
+  return walk.items[at + 1]?.kind === 'content' ? [] : contents
+}
+
+/** From here on what is named right behind is spoken of, if anything is. */
+const turnToNamed = (walk: Walk, at: number): void => {
+  const named = namedAhead(walk, at)
+  if (named.length === 0) return
+  flush(walk)
+  walk.groups = named.map((content) => newGroup(content, walk.scope))
+}
+
+/** "only white, no shadow there": said of what is spoken of. */
+export const hearShadow = (walk: Walk, at: number): void => {
+  turnToNamed(walk, at)
+  if (isNegated(walk, at)) {
+    for (const group of currentGroups(walk)) group.style.shadow = false
+    return
+  }
+  startEdge(walk, true)
+  applyWaiting(walk)
+}
+
 export const hearOutline = (walk: Walk, at: number): void => {
+  if (!isStony(walk) && walk.groups.length + Object.keys(walk.draft.marks).length > 0) turnToNamed(walk, at)
   if (isNegated(walk, at)) {
     for (const group of currentGroups(walk)) group.style.outlines = []
     return
@@ -145,34 +184,13 @@ export const hearOutline = (walk: Walk, at: number): void => {
   applyWaiting(walk)
 }
 
-const ofWords: readonly string[] = listed.things.stonesOn
-
-/** "Stones on the names", "piedras en el número y el nombre": what is named right behind is what they are of. */
-const stonedAhead = (walk: Walk, at: number): readonly ('number' | 'name')[] => {
-  const contents: ('number' | 'name')[] = []
-  for (const item of walk.items.slice(at + 1, at + 9)) {
-    if (item.kind === 'content') contents.push(item.id)
-    else if (
-      !(item.kind === 'and' && contents.length > 0) &&
-      !ofWords.includes(item.key) &&
-      !['of', 'in', 'around', 'only'].includes(item.kind)
-    )
-      break
-  }
-  return walk.items[at + 1]?.kind === 'content' ? [] : contents
-}
-
 /** "No las piedras SS10, mejor SS16": of these stones only the size is not wanted. */
 const isOtherSize = (walk: Walk, at: number): boolean =>
   walk.items[at + 1]?.kind === 'stone-size' && sentence(walk).filter((item) => item.kind === 'stone-size').length > 1
 
 export const hearStones = (walk: Walk, at: number): void => {
   const negated = isNegated(walk, at) && !isOtherSize(walk, at)
-  const named = stonedAhead(walk, at)
-  if (named.length > 0) {
-    flush(walk)
-    walk.groups = named.map((content) => newGroup(content, walk.scope))
-  }
+  turnToNamed(walk, at)
   if (!negated) speakOf(walk, 'stones')
   for (const group of currentGroups(walk)) stonesOf(group).wanted = !negated
   if (negated) return

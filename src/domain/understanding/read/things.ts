@@ -5,7 +5,7 @@ import { listed } from '../words/languages.ts'
 import { makeAllAlike } from './all-alike.ts'
 import { isSeveral, type Start } from './garments-named.ts'
 import { hearGarment, hearRole } from './hear-garment.ts'
-import { hearContent, hearOutline, hearStones, hearText, hearWord, takeMake } from './hear-mark.ts'
+import { hearContent, hearOutline, hearShadow, hearStones, hearText, hearWord, takeMake } from './hear-mark.ts'
 import { hearOff } from './hear-off.ts'
 import { heightsBySide } from './heights-by-side.ts'
 import { withoutPassing } from './in-passing.ts'
@@ -20,7 +20,7 @@ import { negatedPlace } from './refused-place.ts'
 import { split, splitsAt } from './split-makes.ts'
 import { spreadPlaces } from './spread-places.ts'
 import { isPlaceOf, waits } from './waiting.ts'
-import { currentGroups, flush, garmentOf, put, startEdge, type Walk } from './walk.ts'
+import { currentGroups, flush, garmentOf, put, type Walk } from './walk.ts'
 export type ThingsFound = {
   readonly draft: Draft
   readonly patches: readonly Patch[]
@@ -67,16 +67,6 @@ const hearHead = (walk: Walk, item: Item, at: number): boolean => {
     default:
       return false
   }
-}
-
-/** "only white, no shadow there": said of what is spoken of. */
-const hearShadow = (walk: Walk, at: number): void => {
-  if (isNegated(walk, at)) {
-    for (const group of currentGroups(walk)) group.style.shadow = false
-    return
-  }
-  startEdge(walk, true)
-  applyWaiting(walk)
 }
 
 /** "A red collar", "cuello rojo": its colour is not the garment's. */
