@@ -21,9 +21,14 @@ const read = async ({ db, shopId }: Scope, orderId: string): Promise<StoredOrder
   return row === undefined ? null : orderOf(row)
 }
 
-type Changed = OrderKey & {
-  readonly seen: number
-  readonly version: number
+type Raised = OrderKey & { readonly seen: number; readonly version: number }
+
+const raisedFrom = ({ shopId }: Scope, { id, version }: Seen): Raised => ({
+  ...{ shopId, orderId: id },
+  ...{ seen: version, version: version + 1 },
+})
+
+type Changed = Raised & {
   readonly state?: OrderState
   readonly hold?: string | null
   readonly handedOverAt?: number
@@ -48,9 +53,9 @@ const newest = async ({ db, shopId }: Scope, orderId: string): ReturnType<Orders
   return { order: orderOf(row), revision: revisionOf({ orderId, revision, hash, document, signedBy, signedAt }) }
 }
 
-/** What of an order may be changed; a new revision counts itself. */
+/** What of an order may be changed. */
 const changeOf = (values: Changed, shape: readonly string[]) => {
-  const all = { state: values.state, hold: values.hold, handedOverAt: values.handedOverAt, revision: sql<number>`revision + 1` }
+  const all = { state: values.state, hold: values.hold, handedOverAt: values.handedOverAt }
   return Object.fromEntries(Object.entries(all).filter(([name]) => shape.includes(name)))
 }
 
@@ -65,64 +70,56 @@ const raise = compiledByShape((db, values: Changed, shape) =>
 )
 
 /** Raises the version only when it still is the one the caller saw. */
-const change = async (scope: Scope, seen: Seen, changes: OrderChange & { readonly revision?: 'next' }): Kept<StoredOrder> => {
-  const { hold, revision: _next, ...plain } = changes
+const change = async (scope: Scope, seen: Seen, changes: OrderChange): Kept<StoredOrder> => {
+  const { hold, ...plain } = changes
   const held = hold === undefined ? {} : { hold: hold === null ? null : json(hold) }
-  const key = { shopId: scope.shopId, orderId: seen.id, seen: seen.version, version: seen.version + 1 }
-  const row = await raise(Object.keys(changes).sort()).first(scope.db, { ...key, ...plain, ...held })
+  const row = await raise(Object.keys(changes).sort()).first(scope.db, { ...raisedFrom(scope, seen), ...plain, ...held })
   if (row !== undefined) return ok(orderOf(row))
   return outdated('order', seen, (await read(scope, seen.id))?.version)
 }
 
-type RevisionKey = OrderKey & { readonly revision: number }
-
-const addRevision = compiled((db, values: RevisionKey & { readonly hash: string; readonly document: string }) =>
-  db
-    .insertInto('orderRevision')
-    .values({
-      shopId: values.shopId,
-      orderId: values.orderId,
-      revision: values.revision,
-      hash: values.hash,
-      document: values.document,
-    })
-    .returning(revisionColumns),
+const addRevision = compiledText(
+  (values: Raised & { readonly hash: string; readonly document: string }) => sql<RevisionRow>`
+  with raised as (
+    update "order" set revision = revision + 1, version = ${values.version}
+    where shop_id = ${values.shopId} and order_id = ${values.orderId} and version = ${values.seen}
+    returning order_id, revision
+  )
+  insert into order_revision (shop_id, order_id, revision, hash, document)
+  select ${values.shopId}, order_id, revision, ${values.hash}, ${values.document}::jsonb from raised
+  returning order_id, revision, hash, document, signed_by, signed_at`,
 )
 
-const revise = (outer: Scope, seen: Seen, added: { readonly document: unknown; readonly hash: string }): Kept<StoredRevision> =>
-  atomic(outer, async (scope) => {
-    const raised = await change(scope, seen, { revision: 'next' })
-    if (!raised.ok) return raised
-    const { orderId, revision } = raised.value
-    const { shopId } = scope
-    const row = await addRevision.first(scope.db, {
-      ...{ shopId, orderId, revision },
-      hash: added.hash,
-      document: json(added.document),
-    })
-    if (row === undefined) throw new Error(`revision ${revision} of ${orderId} was not written`)
-    return ok(revisionOf(row))
-  })
+type Added = { readonly document: unknown; readonly hash: string }
 
-const signRevision = compiled((db, values: RevisionKey & { readonly by: string; readonly at: Minutes }) =>
-  db
-    .updateTable('orderRevision')
-    .set({ signedBy: values.by, signedAt: values.at })
-    .where('shopId', '=', values.shopId)
-    .where('orderId', '=', values.orderId)
-    .where('revision', '=', values.revision)
-    .returning('revision'),
+const revise = async (scope: Scope, seen: Seen, { document, hash }: Added): Kept<StoredRevision> => {
+  const row = await addRevision.first(scope.db, { ...raisedFrom(scope, seen), hash, document: json(document) })
+  return row === undefined ? outdated('order', seen, (await read(scope, seen.id))?.version) : ok(revisionOf(row))
+}
+
+type Signed = OrderRow & { readonly signed: number | null }
+
+const signNewest = compiledText(
+  (values: Raised & { readonly by: string; readonly at: Minutes }) => sql<Signed>`
+  with raised as (
+    update "order" set state = 'signed-off', version = ${values.version}
+    where shop_id = ${values.shopId} and order_id = ${values.orderId} and version = ${values.seen}
+    returning order_id, conversation_id, state, hold, revision, version, handed_over_at
+  ), signed as (
+    update order_revision set signed_by = ${values.by}, signed_at = ${values.at} from raised
+    where order_revision.shop_id = ${values.shopId} and order_revision.order_id = raised.order_id
+      and order_revision.revision = raised.revision
+    returning order_revision.revision
+  )
+  select raised.*, (select revision from signed) as signed from raised`,
 )
 
-const sign = (outer: Scope, seen: Seen, signed: { readonly by: string; readonly at: Minutes }): Kept<StoredOrder> =>
+const sign = (outer: Scope, seen: Seen, { by, at }: { readonly by: string; readonly at: Minutes }): Kept<StoredOrder> =>
   atomic(outer, async (scope) => {
-    const order = await change(scope, seen, { state: 'signed-off' })
-    if (!order.ok) return order
-    const { shopId } = scope
-    const { orderId, revision } = order.value
-    const row = await signRevision.first(scope.db, { shopId, orderId, revision, by: text(signed.by), at: signed.at })
-    if (row === undefined) throw new Error(`order ${seen.id} was to be signed before its first revision`)
-    return order
+    const row = await signNewest.first(scope.db, { ...raisedFrom(scope, seen), by: text(by), at })
+    if (row === undefined) return outdated('order', seen, (await read(scope, seen.id))?.version)
+    if (row.signed === null) throw new Error(`order ${seen.id} was to be signed before its first revision`)
+    return ok(orderOf(row))
   })
 
 const setRows = async ({ db, shopId }: Scope, orderId: string, rows: readonly RowState[]): Promise<void> => {
@@ -162,6 +159,8 @@ const theRevisions = (db: Database, { shopId, orderId }: OrderKey) =>
   db.selectFrom('orderRevision').select(revisionColumns).where('shopId', '=', shopId).where('orderId', '=', orderId)
 
 const everyRevision = compiled((db, key: OrderKey) => theRevisions(db, key).orderBy('revision'))
+
+type RevisionKey = OrderKey & { readonly revision: number }
 
 const oneRevision = compiled((db, key: RevisionKey) => theRevisions(db, key).where('revision', '=', key.revision))
 

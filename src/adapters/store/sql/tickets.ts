@@ -4,7 +4,7 @@ import { minutes } from '../../../domain/units/units.ts'
 import type { Kept, Seen } from '../../../ports/keeping.ts'
 import type { Finding, StoredTicket, Tick, TicketState, Tickets } from '../../../ports/work-records.ts'
 import { atomic } from './atomic.ts'
-import { compiled, compiledByShape } from './compiled.ts'
+import { compiled, compiledByShape, compiledText } from './compiled.ts'
 import { json, text } from './json.ts'
 import type { Scope } from './tables.ts'
 import { ticketRecord } from './ticket-life.ts'
@@ -21,42 +21,24 @@ const theTicket = compiled((db, { shopId, ticketId }: TicketKey) =>
 const read = async ({ db, shopId }: Scope, ticketId: string): Promise<StoredTicket | null> =>
   (await theTicket.first(db, { shopId, ticketId })) ?? null
 
-const countUp = compiled((db, { shopId }: { readonly shopId: string }) =>
-  db
-    .updateTable('shop')
-    .set({ ticketNumber: sql<number>`ticket_number + 1` })
-    .where('shopId', '=', shopId)
-    .returning('ticketNumber'),
+type NewTicket = TicketKey & { readonly orderId: string; readonly revision: number; readonly body: string }
+
+/** The shop's row is held from its number on: whoever adds the same ticket at the same time waits for it and then sees ours. */
+const addTicket = compiledText(
+  ({ shopId, ticketId, orderId, revision, body }: NewTicket) => sql<StoredTicket>`
+  with numbered as (update shop set ticket_number = ticket_number + 1 where shop_id = ${shopId} returning ticket_number)
+  insert into ticket (shop_id, ticket_id, order_id, revision, number, state, body)
+  select ${shopId}, ${ticketId}, ${orderId}, ${revision}::int, ticket_number, 'open', ${body}::jsonb from numbered
+  on conflict do nothing
+  returning ticket_id, order_id, revision, number, state, replaced_by, body, version`,
 )
 
-const nextNumber = async ({ db, shopId }: Scope): Promise<number> => {
-  const row = await countUp.first(db, { shopId })
-  if (row === undefined) throw new Error(`there is no shop ${shopId} to number a ticket`)
-  return row.ticketNumber
+type Added = Pick<StoredTicket, 'ticketId' | 'orderId' | 'revision' | 'body'>
+
+const add = async ({ db, shopId }: Scope, { ticketId, orderId, revision, body }: Added): Kept<StoredTicket> => {
+  const row = await addTicket.first(db, { shopId, ticketId, orderId, revision, body: json(body) })
+  return row === undefined ? alreadyThere('ticket', ticketId) : ok(row)
 }
-
-type NewTicket = TicketKey & {
-  readonly orderId: string
-  readonly revision: number
-  readonly number: number
-  readonly body: string
-}
-
-const addTicket = compiled((db, { shopId, ticketId, orderId, revision, number, body }: NewTicket) =>
-  db
-    .insertInto('ticket')
-    .values({ shopId, ticketId, orderId, revision, number, state: 'open', body })
-    .onConflict((on) => on.doNothing())
-    .returning(columns),
-)
-
-const add = (outer: Scope, ticket: Pick<StoredTicket, 'ticketId' | 'orderId' | 'revision' | 'body'>): Kept<StoredTicket> =>
-  atomic(outer, async (scope) => {
-    // The shop's row is held by now: whoever adds the same ticket at the same time waits here and then sees ours.
-    const number = await nextNumber(scope)
-    const row = await addTicket.first(scope.db, { shopId: scope.shopId, ...ticket, number, body: json(ticket.body) })
-    return row === undefined ? alreadyThere('ticket', ticket.ticketId) : ok(row)
-  })
 
 type Change = { readonly state?: TicketState; readonly replacedBy?: number; readonly body?: unknown }
 
