@@ -54,6 +54,7 @@ export type Outbox = {
 
 export type News = { readonly shopId: string; readonly topic: string; readonly id: string }
 export const outboxTopic = 'outbox'
+export const channelTopic = 'channel'
 
 /** Shops are apart: `shop(id)` is the way in, and it sees that shop's rows alone; only the platform's ids name their shop. */
 export type Store = {
@@ -69,7 +70,7 @@ export type Store = {
     work: (shop: ShopStore) => Promise<Result<T, P>>,
   ) => Promise<Result<T, P>>
   readonly platform: PlatformRecords
-  /** Calls the listener with every piece of news; answers with a function that stops it. */
-  readonly listen: (listener: (news: News) => void) => Promise<() => Promise<void>>
+  /** Calls the listener with every piece of news of these topics; answers with a function that stops it. */
+  readonly listen: (topics: readonly string[], listener: (news: News) => void) => Promise<() => Promise<void>>
   readonly close: () => Promise<void>
 }

@@ -33,9 +33,7 @@ export const startRelay = async (settings: RelaySettings): Promise<Running> => {
   const outbox = store.outboxOf(house)
   const state = { stopped: false, wake: new AbortController() }
   const wake = (): void => state.wake.abort()
-  const silence = await store.listen(({ topic }) => {
-    if (topic === outboxTopic) wake()
-  })
+  const silence = await store.listen([outboxTopic], wake)
   const loop = async (): Promise<void> => {
     while (!state.stopped) {
       state.wake = new AbortController()

@@ -2,7 +2,7 @@ import { ok } from '../../domain/result/result.ts'
 import { minutes } from '../../domain/units/units.ts'
 import type { Channel } from '../../ports/chat.ts'
 import type { CounterDesk, Line, Member, StoredFile } from '../../ports/counter-desk.ts'
-import type { ShopStore } from '../../ports/store.ts'
+import { channelTopic, type ShopStore } from '../../ports/store.ts'
 import type { StoredMember, StoredMessage } from '../../ports/talk-records.ts'
 import { channelFrom, channelName, conversationChannel, type Desk } from './desk.ts'
 import { floorSide } from './floor/floor-side.ts'
@@ -134,8 +134,8 @@ export type News = { readonly onNews: CounterDesk['onNews']; readonly close: () 
 /** Live news of this shop's channels from the store, for every page that is open. */
 export const openNews = async (desk: Desk): Promise<News> => {
   const listeners = new Set<(channel: Channel) => void>()
-  const close = await desk.store.listen(({ shopId, topic, id }) => {
-    const channel = shopId === desk.shopId && topic === 'channel' ? channelFrom(id) : null
+  const close = await desk.store.listen([channelTopic], ({ shopId, id }) => {
+    const channel = shopId === desk.shopId ? channelFrom(id) : null
     if (channel !== null) for (const listener of listeners) listener(channel)
   })
   return {

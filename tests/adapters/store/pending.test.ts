@@ -116,7 +116,7 @@ describe('what a transaction writes at its end', () => {
   it('is not there when the transaction is undone, and nobody hears of it', async () => {
     const orderId = await order()
     const heard: News[] = []
-    const silence = await test.store.listen((news) => heard.push(news))
+    const silence = await test.store.listen(['channel', 'outbox'], (news) => heard.push(news))
     await test.store.together('shop-1', async (inside) => {
       await inside.messages.say({ channel: 'shop:bench', nonce: orderId, by: 'bot', body: 'undone' })
       await inside.events.add(event(orderId, 'undone'))

@@ -515,7 +515,7 @@ describe('shops', () => {
 describe('news', () => {
   it('reach every listener, with the transaction when there is one', async () => {
     const heard: News[] = []
-    const silence = await test.store.listen((news) => heard.push(news))
+    const silence = await test.store.listen(['channel'], (news) => heard.push(news))
     await test.store.together('shop-1', async (inside) => {
       await inside.tell('channel', 'undone')
       return refuse({ code: 'x', at: '', severity: 'stop', facts: {} })
@@ -523,6 +523,17 @@ describe('news', () => {
     await shop.tell('channel', 'bench')
     await until('the news', () => heard.some(({ id }) => id === 'bench'))
     expect(heard).toEqual([{ shopId: 'shop-1', topic: 'channel', id: 'bench' }])
+    await silence()
+  })
+
+  it('of a topic wake nobody who listens to another', async () => {
+    const heard: News[] = []
+    const orderId = await order()
+    const silence = await test.store.listen(['outbox'], (news) => heard.push(news))
+    await shop.tell('channel', 'bench')
+    await shop.steps.want({ step: 'quote', orderId, revision: 1 })
+    await until('the news', () => heard.length > 0)
+    expect(heard).toEqual([{ shopId: 'shop-1', topic: 'outbox', id: orderId }])
     await silence()
   })
 })

@@ -51,9 +51,7 @@ export const startDeliveries = async (needs: WaitingNeeds): Promise<{ readonly c
   const state = { stopped: false, wake: new AbortController() }
   const inHand = new Set<Promise<void>>()
   const wake = (): void => state.wake.abort()
-  const silence = await store.listen(({ topic }) => {
-    if (topic === deliveryTopic) wake()
-  })
+  const silence = await store.listen([deliveryTopic], wake)
   const take = (waiting: WaitingDelivery): void => {
     const work = deliverWaiting(needs, waiting)
       .catch(report)

@@ -14,7 +14,12 @@ const parse = (payload: string | undefined): News | undefined => {
   }
 }
 
-const connect = async (address: Address, listener: (news: News) => void, lost: () => void): Promise<pg.Client> => {
+/** Each topic has a channel of its own: nobody is woken for what they do not listen to. */
+const channelOf = (topic: string): string => pg.escapeIdentifier(`platenpost_${topic}`)
+
+export type Ear = { readonly topics: readonly string[]; readonly listener: (news: News) => void }
+
+const connect = async (address: Address, { topics, listener }: Ear, lost: () => void): Promise<pg.Client> => {
   const client = new pg.Client({ ...address, keepAlive: true })
   client.on('error', () => undefined)
   client.on('end', lost)
@@ -23,21 +28,21 @@ const connect = async (address: Address, listener: (news: News) => void, lost: (
     if (news !== undefined) listener(news)
   })
   await client.connect()
-  await client.query('listen platenpost')
+  for (const topic of topics) await client.query(`listen ${channelOf(topic)}`)
   return client
 }
 
 const longestPause = 5_000
 
 /** Listens on a connection of its own; when that breaks it is made anew, and what was said meanwhile is not heard. */
-export const listenTo = async (address: Address, listener: (news: News) => void): Promise<() => Promise<void>> => {
+export const listenTo = async (address: Address, ear: Ear): Promise<() => Promise<void>> => {
   const state: { client: pg.Client | null; stopped: boolean } = { client: null, stopped: false }
 
   const renew = async (wait: number): Promise<void> => {
     await pause(wait)
     if (state.stopped) return
     try {
-      state.client = await connect(address, listener, lost)
+      state.client = await connect(address, ear, lost)
       if (state.stopped) await state.client.end()
     } catch {
       await renew(Math.min(wait * 2, longestPause))
@@ -50,7 +55,7 @@ export const listenTo = async (address: Address, listener: (news: News) => void)
     }
   }
 
-  state.client = await connect(address, listener, lost)
+  state.client = await connect(address, ear, lost)
   return async () => {
     state.stopped = true
     await state.client?.end()

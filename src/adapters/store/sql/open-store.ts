@@ -102,7 +102,7 @@ export const openStore = async ({ address, time, connections = 8, log = [] }: Op
     outboxOf: (house) => outboxIn(db, house),
     together: togetherIn(records),
     platform: platformIn(db),
-    listen: (listener) => listenTo(address, listener),
+    listen: (topics, listener) => listenTo(address, { topics, listener }),
     close: () => db.destroy(),
   })
 }

@@ -113,7 +113,7 @@ export const deliveryBookIn = (outer: Scope): DeliveryBook => ({
         .values({ shopId, nonce, ...message })
         .onConflict((on) => on.columns(['shopId', 'nonce']).doUpdateSet({ dueAt: sql<Date>`now()`, tries: 0 }))
         .execute()
-      await sql`select pg_notify('platenpost', ${JSON.stringify({ shopId, topic: 'delivery', id: nonce })})`.execute(db)
+      await sql`select pg_notify('platenpost_delivery', ${JSON.stringify({ shopId, topic: 'delivery', id: nonce })})`.execute(db)
       return true
     }),
 })

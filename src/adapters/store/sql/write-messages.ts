@@ -39,7 +39,7 @@ const putting = (values: Values) => sql<Put>`
     on conflict (shop_id, nonce) do update set changed = excluded.changed, due_at = now(), tries = 0
     returning channel
   )
-  select message_id, edits, (select count(pg_notify('platenpost',
+  select message_id, edits, (select count(pg_notify(${sql.lit(`platenpost_${deliveryTopic}`)},
     json_build_object('shopId', ${values.shopId}::text, 'topic', ${sql.lit(deliveryTopic)}, 'id', channel)::text)) from waits) from put`
 
 const putLater = compiledText((values: Values) => sql`${putting(values)} ${unawaited}`)

@@ -43,7 +43,7 @@ const writing = compiledText(
     from ${steps(values.done)}
     where step.shop_id = ${values.shopId} and step.order_id = "orderId" and step.revision = given.revision and step.step = given.step
   )
-  select pg_notify('platenpost', ${news(values.shopId)}) from (
+  select pg_notify('platenpost_' || topic, ${news(values.shopId)}) from (
     select topic, id from jsonb_to_recordset(${values.news}::jsonb) as given (topic text, id text)
     union all select ${sql.lit(outboxTopic)}, order_id from handed
   ) told ${unawaited}`,
