@@ -3,7 +3,7 @@ import type { Draft, Player } from '../draft.ts'
 import type { Patch } from '../patch.ts'
 import { listed } from '../words/languages.ts'
 import { type Change, nothing } from './change.ts'
-import { whichRow } from './drops.ts'
+import { whichRow } from './drop-rows.ts'
 import { isNear, renamed } from './near-names.ts'
 import type { Said, Telling } from './telling.ts'
 import { fold, isWord } from './tokens.ts'
@@ -30,6 +30,7 @@ const sizeOf = (telling: Telling, row: Player, { common }: Draft): Pick<Told, 's
   const said = fresh(telling.sizes).filter(
     (one) =>
       !(spelled && isLetter(telling, one)) &&
+      !isWord(telling.tokens[one.at - 1], ...listed.anew.another) &&
       (one.value.size !== had.size || (one.value.fit !== undefined && one.value.fit !== had.fit)),
   )
   const [first, ...more] = said

@@ -8,6 +8,7 @@ import { readChangedTally } from './changed-tally.ts'
 import { readCorrections } from './corrections.ts'
 import { countedPatches } from './counted-pieces.ts'
 import { datesIn, type Given } from './dates-beside.ts'
+import { readDoubtedColour } from './doubted-colour.ts'
 import { readEveryone } from './everyone.ts'
 import { readGarmentCounts } from './garment-counts.ts'
 import { headPatches, labels, nameSpans } from './heads.ts'
@@ -167,7 +168,8 @@ export const readProse = (given: Prose): ProseFound => {
   const rows = readRows(scene, tokens)
   const first = without(tokens, rows.taken)
   const named = termsOf(scene.lexicon, first)
-  const recolour = readRecolour(first, named, scene.before)
+  const plainly = readRecolour(first, named, scene.before)
+  const recolour = plainly.taken.size > 0 ? plainly : readDoubtedColour(first, named, scene.before)
   const corrected = readPlaceCorrected(first, named, scene.before)
   const move = corrected.taken.size > 0 ? corrected : readMove(scene.text, { tokens: first, terms: named, draft: scene.before })
   const calm = without(first, union(recolour.taken, move.taken))

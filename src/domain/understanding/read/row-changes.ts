@@ -1,6 +1,6 @@
 import { listed } from '../words/languages.ts'
 import { type Change, isAdd, joined, nothing, type Scene, sized, span } from './change.ts'
-import { whichRow } from './drops.ts'
+import { whichRow } from './drop-rows.ts'
 import { namedAt, toldOfNobody } from './naming.ts'
 import { newNumber } from './new-number.ts'
 import { isListed, nameAt, type Ref, refAt } from './refs.ts'

@@ -30,7 +30,7 @@ const { skipped, and } = listed.rosters
 
 /** What stands beside a player and is no part of the name: "- captain", "(goalie, long sleeve)". */
 const beside = new RegExp(
-  [`\\s*(?:[-,;]\\s*|\\(\\s*)?${said.besides}\\b(?:[,\\s]+${said.besidesMore})?`, `(?:,? ${said.please})?\\s*\\)?\\s*$`].join(''),
+  [`\\s*(?:[-,;]\\s*|\\(\\s*)?${said.besides}\\b(?:[,\\s]+(?:${said.joins} )?${said.besidesMore})?`, `(?:,? ${said.please})?\\s*\\)?\\s*$`].join(''),
   'iu',
 )
 
@@ -166,7 +166,7 @@ const finished = (found: Found): RowLine => {
 /** A line without a figure is a player's where a size ends it. */
 const endsInSize = (text: string): boolean => {
   const tokens = tokensOf(text)
-  return [2, 1].some((back) => tokens.length > back && sizeAt(tokens, tokens.length - back)?.to === tokens.length)
+  return [3, 2, 1].some((back) => tokens.length > back && sizeAt(tokens, tokens.length - back)?.to === tokens.length)
 }
 
 const roleBeside = (line: string): RegExpExecArray | null => {
@@ -202,11 +202,14 @@ const isTitle = (text: string): boolean => /:\s*$/.test(text) && !/\d/.test(text
 const sizeLater = `(?:${said.sizeLater}|[?]+)`
 const withoutSize = new RegExp(`(?:\\s*[-–,;:(]\\s*|\\s+)${sizeLater}(?:[\\s,;]+${sizeLater}){0,2}\\s*[).]?\\s*$`, 'u')
 
+const saysSize = new RegExp(`\\b${said.size}\\b`)
+
 /** "21 - Carys - size tbd", "15 Sáenz ???": a player whose size comes later. */
 const sizedLater = (line: string, loose: boolean): RowLine | null => {
   const end = withoutSize.exec(fold(line))
   const row = end === null || end.index === 0 ? null : readPlainLine(line.slice(0, end.index), loose)
-  return row?.name === undefined || row.size !== undefined || row.number === undefined ? null : { ...row, size: 'later' }
+  const sure = row?.number !== undefined || saysSize.test(end?.[0] ?? '')
+  return row?.name === undefined || row.size !== undefined || !sure ? null : { ...row, size: 'later' }
 }
 
 /** A pasted line as a roster line, or null when it is a sentence. */

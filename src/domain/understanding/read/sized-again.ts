@@ -1,6 +1,6 @@
 import { listed, spoken } from '../words/languages.ts'
 import { type Change, nothing, type Scene, sized, span } from './change.ts'
-import { whichRow } from './drops.ts'
+import { whichRow } from './drop-rows.ts'
 import { isListed, type Ref, refAt, refsIn } from './refs.ts'
 import { isPlainSize, type SizeFound, sizeAt } from './sizes.ts'
 import { isCapital, isNumber, isWord, type Token } from './tokens.ts'

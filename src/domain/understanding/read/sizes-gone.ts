@@ -1,6 +1,7 @@
 import { listed } from '../words/languages.ts'
 import { type Change, joined, nothing, type Scene, span } from './change.ts'
-import { amountOf, isDrop } from './drops.ts'
+import { amountOf } from './drop-sized.ts'
+import { isDrop } from './drops.ts'
 import { isOfSize, type SizeFound, sizeAt } from './sizes.ts'
 import { type Stretch, sentencesOf } from './statements.ts'
 import { isWord, phraseEnd, phrasesOf, type Token } from './tokens.ts'

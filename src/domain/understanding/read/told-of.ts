@@ -52,17 +52,34 @@ const onlyOne = ({ draft }: Scene): Group | null => {
   return key === undefined || more.length > 0 ? null : { refs: [{ keys: [key], from: 0, to: 0, by: 'name' }], places: [] }
 }
 
+/** "Ay perdón, es talla G": a short sentence of a size that names nobody. */
+const tellsSizeAlone = (tokens: readonly Token[], { draft }: Scene): boolean => {
+  const words = tokens.filter(({ kind }) => kind === 'word')
+  const sized = tokens.filter((_, at) => sizeAt(tokens, at)?.size !== undefined)
+  const stranger = tokens.some((token, at) => {
+    const spoken = isWord(token, ...listed.told.alone) || sizeAt(tokens, at) !== null || isWord(token, ...listed.again.small)
+    return (isCapital(token) && !spoken) || (isNumber(token) && sizeAt(tokens, at) === null)
+  })
+  const led = words.some((token) => isWord(token, ...listed.told.alone))
+  const other = words.some((token) => isWord(token, ...listed.told.anotherOne))
+  return sized.length > 0 && led && !stranger && !other && words.length <= 9 && Object.keys(draft.tally).length === 0
+}
+
 /**
  * What a sentence tells of whom it names, in any words: one size, number or name that is not theirs yet. Nothing where two of the list are
  * spoken of apart, or two values could be meant.
  */
 export const readToldOf = (tokens: readonly Token[], scene: Heard): Change => {
   const found: Change[] = []
-  let last: Group | null = onlyOne(scene)
+  const only = onlyOne(scene)
+  let last: Group | null = only
   for (const { from, to } of sentencesOf(tokens)) {
     const sentence = tokens.slice(from, to)
     last = groupOf(sentence, scene, last)
-    if (last === null || isElsewhere(sentence, scene, from)) continue
+    if (isElsewhere(sentence, scene, from)) continue
+    if (last === null && only !== null && tellsSizeAlone(sentence, scene))
+      found.push(moved(sizeTold({ tokens: sentence, group: only, scene }), from))
+    if (last === null) continue
     found.push(moved(readSentence({ tokens: sentence, group: last, scene }), from))
   }
   return found.length === 0 ? nothing : joined(found)

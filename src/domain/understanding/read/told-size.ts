@@ -1,6 +1,6 @@
 import { listed } from '../words/languages.ts'
 import { type Change, nothing, sized, span } from './change.ts'
-import { whichRow } from './drops.ts'
+import { whichRow } from './drop-rows.ts'
 import { isPlainSize, type SizeFound, sizeAt } from './sizes.ts'
 import { isCapital, isNumber, isWord, type Token } from './tokens.ts'
 import { outside, playersOf, type Told } from './told.ts'

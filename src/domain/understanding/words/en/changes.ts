@@ -12,6 +12,8 @@ export const enChanges: ChangePhrases = {
   fromAway: ['from (?:the )?away', 'away (?:only|jersey|set)'],
   fromHome: ['from (?:the )?home', 'home (?:only|jersey|set)'],
   wholly: ['altogether', 'completely', 'entirely', 'too'],
+  theOneOfSize: [],
+  oneOfSize: [],
   ofSize: ['of', 'the', 'a', 'size'],
   off: ['off', 'out'],
   takes: ['take'],

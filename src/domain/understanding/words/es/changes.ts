@@ -14,6 +14,8 @@ export const esChanges: ChangePhrases = {
   fromAway: ['del? (?:la )?visit\\w*'],
   fromHome: ['del? local'],
   wholly: ['completo', 'completamente', 'todas', 'todos'],
+  theOneOfSize: ['el', 'la'],
+  oneOfSize: ['al', 'a', 'talla'],
   ofSize: ['de', 'las', 'los', 'a', 'talla'],
   off: [],
   takes: [],

@@ -7,7 +7,7 @@ export const esValues: WordValues = {
     doce: 12,
   },
   apart: { uno: 1, una: 1, dos: 2, tres: 3, cuatro: 4, cinco: 5, seis: 6 },
-  dropped: { uno: 1, una: 1, dos: 2, tres: 3, cuatro: 4 },
+  dropped: { uno: 1, un: 1, una: 1, dos: 2, tres: 3, cuatro: 4 },
   steps: { una: 1, un: 1, dos: 2 },
   letters: {
     ...{ ele: 'l', eles: 'l', te: 't', tes: 't', ene: 'n', enes: 'n', ese: 's', eses: 's', erre: 'r', erres: 'r' },
