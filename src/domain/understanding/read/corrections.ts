@@ -3,7 +3,7 @@ import { type Patch, preview } from '../patch.ts'
 import { listed } from '../words/languages.ts'
 import { type Change, joined, nothing, type Scene, span } from './change.ts'
 import { readDrops } from './drops.ts'
-import { readSwap, withOwn } from './exchanges.ts'
+import { readSwap, readWhoseNumbers, withOwn } from './exchanges.ts'
 import { readPartTurned } from './part-turned.ts'
 import { rowsByNumber } from './refs.ts'
 import { readNearName, readRename, readSpelling } from './renames.ts'
@@ -43,7 +43,7 @@ export const readCorrections = (said: readonly Token[], { draft, quote, trade }:
       .find(({ taken }) => taken.size > 0) ?? nothing
   if (part.taken.size > 0)
     return joined([part, readCorrections(without(tokens, part.taken), { ...scene, draft: preview(draft, part.patches) })])
-  const whole = [readSwap, readSteps, readTurned].map((read) => read(tokens, scene)).find(({ taken }) => taken.size > 0)
+  const whole = [readWhoseNumbers, readSwap, readSteps, readTurned].map((read) => read(tokens, scene)).find(({ taken }) => taken.size > 0)
   return whole ?? swappedFirst(tokens, scene) ?? readEach(tokens, scene)
 }
 

@@ -1,8 +1,9 @@
 import type { Draft, Player } from '../draft.ts'
 import type { Patch } from '../patch.ts'
 import { listed } from '../words/languages.ts'
-import { nameAt, type Rows, refAt, refsIn } from './refs.ts'
-import { cutAt, type SizeFound, sizeAt } from './sizes.ts'
+import { commonCut } from './common-cut.ts'
+import { nameAt, type Rows, refAt } from './refs.ts'
+import { type SizeFound, sizeAt } from './sizes.ts'
 import { isNumber, isWord, type Token } from './tokens.ts'
 
 export type EveryoneFound = {
@@ -94,50 +95,6 @@ const exceptions = (tokens: readonly Token[], from: number, rows: Rows): Apart =
 const exceptAt = (tokens: readonly Token[], at: number): number | null => {
   for (const ahead of [0, 1, 2]) if (isWord(tokens[at + ahead], ...except)) return at + ahead + 1
   return null
-}
-
-const isStop = (token: Token): boolean => token.kind === 'break' || ['.', ';', '!', '?'].includes(token.text)
-
-/** "Luz, Gris y Blanca son tallas de mujer": the cut of those who are named in the sentence, else of everyone. */
-const cutPatches = (
-  tokens: readonly Token[],
-  at: number,
-  { rows, fit }: { readonly rows: Rows; readonly fit: SizeFound['fit'] },
-): readonly Patch[] => {
-  const from = tokens.slice(0, at).findLastIndex(isStop) + 1
-  const named = refsIn(tokens.slice(from, at), rows).flatMap((ref) => (ref.keys.length === 1 ? ref.keys : []))
-  if (named.length === 0) return [{ path: ['common', 'fit'], value: fit }]
-  return named.map((key) => ({ path: ['rows', key, 'fit'], value: fit }))
-}
-
-/** "All sizes are womens", "todas las tallas son de niño": the word for sizes over small words before the cut. */
-const isOfSizes = (tokens: readonly Token[], at: number): boolean => {
-  let back = at - 1
-  while (back > at - 4 && isWord(tokens[back], ...listed.players.areSized, ...every)) back -= 1
-  return isWord(tokens[back], ...listed.players.sizes, ...listed.players.sizeNoun)
-}
-
-/** "… all womens": a clause of its own. */
-const isOfAll = (tokens: readonly Token[], at: number, to: number): boolean => {
-  const [before, behind] = [tokens[at - 2], tokens[to]]
-  const starts = before === undefined || isStop(before) || before.text === ','
-  return starts && isWord(tokens[at - 1], ...every) && (behind === undefined || isStop(behind))
-}
-
-/** "youth sizes", "tallas de niño", "all adults": the cut of everyone, without a size. */
-const commonCut = (tokens: readonly Token[], rows: Rows): readonly Patch[] => {
-  for (const at of tokens.keys()) {
-    const cut = cutAt(tokens, at)
-    if (cut === null || sizeAt(tokens, at) !== null) continue
-    const sized = isWord(tokens[cut.to], ...listed.players.sizing)
-    const tailed =
-      isWord(tokens[at - 1], ...listed.players.sizeNoun) ||
-      (isWord(tokens[at - 1], ...listed.players.sizeOf) && isWord(tokens[at - 2], ...listed.players.sizeNoun)) ||
-      isOfSizes(tokens, at) ||
-      isOfAll(tokens, at, cut.to)
-    if (sized || tailed) return cutPatches(tokens, at, { rows, fit: cut.fit })
-  }
-  return []
 }
 
 /** Sizes said of everyone, with those named who differ; rows that are there take it at once, rows to come take it later. */

@@ -5,7 +5,7 @@ import type { Patch } from '../patch.ts'
 import { listed } from '../words/languages.ts'
 import { type Change, nothing, type Scene, span } from './change.ts'
 import { refsIn } from './refs.ts'
-import { isNumber, isWord, phraseEnd, phrasesOf, type Token } from './tokens.ts'
+import { isEnd, isNumber, isWord, phraseEnd, phrasesOf, type Token } from './tokens.ts'
 
 const swapping: readonly string[] = listed.changes.swap
 
@@ -19,8 +19,25 @@ const fields = {
 } as const
 type Field = keyof typeof fields
 
+const unchanged: readonly string[] = listed.things.unchanged
+
+const isPause = (token: Token): boolean => isEnd(token) || [',', ':'].includes(token.text)
+
+/** Clauses that name a field. */
+const clausesOf = (tokens: readonly Token[], field: Field): readonly (readonly Token[])[] =>
+  tokens.flatMap((token, at) => {
+    if (!isWord(token, ...fields[field])) return []
+    const end = tokens.slice(at).findIndex(isPause)
+    return [tokens.slice(tokens.slice(0, at).findLastIndex(isPause) + 1, end < 0 ? tokens.length : at + end)]
+  })
+
+/** "…, las tallas se quedan", "cada quien con su talla": sizes stay with whom they are. */
+const keepSizes = (tokens: readonly Token[]): boolean =>
+  clausesOf(tokens, 'size').some((clause) => clause.some((token) => isWord(token, ...listed.changes.ownSize)))
+
 const fieldOf = (tokens: readonly Token[]): Field | null => {
-  const said = (field: Field): boolean => tokens.some((token) => isWord(token, ...fields[field]))
+  const said = (field: Field): boolean =>
+    clausesOf(tokens, field).some((clause) => !clause.some((token) => isWord(token, ...unchanged)))
   if (said('size')) return 'size'
   if (said('name')) return 'name'
   return said('number') ? 'number' : null
@@ -88,4 +105,34 @@ export const withOwn = (found: Change, { draft, quote }: Scene): Change => {
   const reading = (patches: readonly Patch[]) => ({ value: toldAll(draft, keys, patches), kind: 'text', patches }) as const
   const open: Open = { about: 'exchange', path: '/roster', quote, readings: [reading(numbers), reading(names)] }
   return { ...found, patches: [], open: [open] }
+}
+
+type Whose = { readonly key: string; readonly name: string; readonly from: number; readonly to: number }
+
+/** "El 21 es Guzmán", "34 O'Farrill": a number of the list and right behind it a name of the list. */
+const whoseNumbers = (tokens: readonly Token[], { rows }: Draft): readonly Whose[] => {
+  const refs = refsIn(tokens, rows)
+  return refs.flatMap((ref, index) => {
+    const next = refs[index + 1]
+    const [key, name] = [ref.keys[0], rows[next?.keys[0] ?? '']?.name]
+    const pair = ref.by === 'number' && next?.by === 'name' && ref.keys.length === 1 && next.keys.length === 1
+    if (!pair || key === undefined || name === undefined) return []
+    const joined = tokens.slice(ref.to, next.from).every((token) => isWord(token, ...listed.changes.whoseNumber))
+    return joined ? [{ key, name, from: ref.from, to: next.to }] : []
+  })
+}
+
+/** "El 21 es Guzmán y el 34 O'Farrill": the names of the list, told anew to the numbers of the list. */
+export const readWhoseNumbers = (tokens: readonly Token[], scene: Scene): Change => {
+  const pairs = whoseNumbers(tokens, scene.draft)
+  const [first] = pairs
+  const names = new Set(pairs.map(({ name }) => name))
+  const theirs = new Set(pairs.map(({ key }) => scene.draft.rows[key]?.name ?? ''))
+  const turned = pairs.length > 1 && names.size === pairs.length && [...names].every((name) => theirs.has(name))
+  if (!turned || first === undefined || pairs.some(({ key, name }) => scene.draft.rows[key]?.name === name)) return nothing
+  const patches = pairs.map(({ key, name }): Patch => ({ path: ['rows', key, 'name'], value: name }))
+  const found = { ...nothing, patches, taken: span(first.from, tokens.length) }
+  const asked = withOwn(found, scene)
+  const own = keepSizes(tokens) ? asked.open[0]?.readings[0]?.patches : undefined
+  return own === undefined ? asked : { ...found, patches: own }
 }

@@ -88,6 +88,8 @@ export const enChanges: ChangePhrases = {
   nameIs: ['is', 'should', 'must', 'has'],
   be: ['be', 'say', 'read', 'to'],
   the: ['the'],
+  whoseNumber: ['is', 'for', 'goes', 'to', 'belongs', 'should', 'be', 'now', "'s"],
+  ownSize: ['each', 'their', 'own', 'stay', 'stays', 'same', 'keep', 'keeps', 'right', 'fine'],
   swap: [...['swap', 'swapped', 'switch', 'switched', 'trade', 'exchange', 'reversed', 'backwards', 'flipped', 'flip']],
   mixed: ['mixed up', 'mix up'],
   numbers: ['number', 'numbers'],

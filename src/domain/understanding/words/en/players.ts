@@ -32,6 +32,12 @@ export const enPlayers: PlayerPhrases = {
   rangeTo: [],
   lengthUnits: [],
   isLength: ['inch', 'inches', 'in', 'cm', 'tall', 'high'],
+  cutEvery: [],
+  cutIs: [
+    ...['are', 'is', 'be', 'of', 'them', 'in', 'the', 'cut', 'shirts', 'jerseys', 'tees', 'need', 'should', 'should', 'get', "they're", 'they'],
+    ...['sizes', 'us'],
+  ],
+  cutTail: ['please', 'cut', 'sizes', 'fit', 'thanks', 'and'],
   areSized: ['are', 'is', 'in', 'size', 'a', 'an', 'all', 'wear', 'get'],
   one: ['a', 'an'],
   notAmount: ['number', 'no', 'no.', 'nº', 'n°', 'num', 'num.', 'the'],

@@ -44,6 +44,12 @@ export const esPlayers: PlayerPhrases = {
   rangeTo: ['al'],
   isLength: ['cm', 'centimetros', 'pulgadas', 'pulg', 'cms'],
   lengthUnits: ['de', 'cm', 'pulgadas'],
+  cutEvery: ['puras', 'puros', 'solo', 'puro', 'pura'],
+  cutIs: [
+    ...['son', 'van', 'es', 'sean', 'seran', 'serian', 'en', 'de', 'con', 'corte', 'las', 'los', 'playeras', 'camisetas', 'jerseys', 'camisas'],
+    ...['ellas', 'ellos', 'pedimos', 'queremos', 'quiero', 'talla', 'tallas', 'modelo'],
+  ],
+  cutTail: ['por', 'porfa', 'porfis', 'gracias', 'y'],
   areSized: ['son', 'es', 'talla', 'en', 'a'],
   one: [],
   notAmount: ['numero', 'no', 'no.', 'nº', 'n°', 'num', 'num.', 'el', 'la'],

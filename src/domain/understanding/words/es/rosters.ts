@@ -31,7 +31,7 @@ export const esRosters: RosterPhrases = {
   sentence: (
     'necesito necesitamos ocupo quiero queremos para por favor con que los las son es una nuestros nuestras gracias lista equipo ' +
     'ah bueno oiga oye aparte ademas tambien jugadores vinil playeras camisetas espalda frente atras adelante pulgadas pedreria brillo contorno hola buenas paso todos todas ' +
-    'tallas color quita agrega cambia son somos serian capitana capitan club beisbol futbol voleibol basquetbol piedra piedras'
+    'tallas color quita agrega cambia son somos serian capitana capitan club beisbol futbol voleibol basquetbol piedra piedras puras puros'
   ).split(' '),
   given: ['una', 'do', 'abril', 'julio'],
   and: ['y'],

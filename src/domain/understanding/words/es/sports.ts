@@ -4,7 +4,7 @@ import type { WordList } from '../word-list.ts'
 export const esSports: WordList = [
   {
     means: { kind: 'sport', id: 'football' },
-    words: ['fútbol americano', 'americano', 'tocho', 'tocho bandera', 'tochito', 'football'],
+    words: ['fútbol americano', 'fut americano', 'fut bandera', 'americano', 'tocho', 'tocho bandera', 'tochito', 'football'],
   },
   {
     means: { kind: 'sport', id: 'soccer' },

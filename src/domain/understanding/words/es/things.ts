@@ -100,7 +100,7 @@ export const esThings: ThingPhrases = {
   mistaken: ['perdon', 'equivoque', 'quise', 'digo', 'mejor', 'error', 'correccion', 'siempre', 'confundi', 'vez', 'sino'],
   shifting: ['pasa', 'pasen', 'pasar', 'mueve', 'muevan', 'mover', 'cambia', 'cambien', 'cambiar'],
   oneSleeve: ['manga'],
-  unchanged: ['igual', 'bien', 'queda'],
+  unchanged: ['igual', 'iguales', 'bien', 'queda', 'quedan'],
   past: ['era', 'eran'],
   sideNoun: ['lado'],
   everything: ['todo', 'todos', 'todas'],

@@ -5,7 +5,7 @@ import type { Phrases } from './phrases.ts'
  * `numbered` words before a number of one player, of which the `loose` may be articles; `ofMany` stands before a team's name, not a player's; ranges go `through`, leave out behind `leftOut`,
  * are new behind `intro` or `introColon` or from `rangeFrom` to `rangeTo` (no `lengthUnits` behind; figures before `isLength` are heights), and `areSized`. Counted sizes: `one` of a
  * size, `notAmount` before a figure, `tallyFillers` between, `all` of a cut. Everybody's size: `every`, `between`, `except`, words that make a
- * cut everybody's (`sizing`, `sizes`); so many of the `rest` or apart. `extra` large, `sizeLead` before a size `cutLead` before a cut and `sizeLink` between a cut and its size. `openers` begin a sentence, `cutWords` stand before a size, and
+ * cut everybody's (`sizing`, `sizes`; `cutEvery` in the place of "all", `cutIs` between, `cutTail` behind); so many of the `rest` or apart. `extra` large, `sizeLead` before a size `cutLead` before a cut and `sizeLink` between a cut and its size. `openers` begin a sentence, `cutWords` stand before a size, and
  * `shortened` words keep their full stop: patterns, like `forEach` with `forEachDoes` and `numbersSaid`.
  */
 export type PlayerPhrases = Phrases<
@@ -32,6 +32,9 @@ export type PlayerPhrases = Phrases<
   | 'lengthUnits'
   | 'isLength'
   | 'areSized'
+  | 'cutIs'
+  | 'cutEvery'
+  | 'cutTail'
   | 'one'
   | 'notAmount'
   | 'tallyFillers'
