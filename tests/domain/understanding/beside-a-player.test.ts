@@ -39,9 +39,11 @@ test.each([
   expect(lines(`Olga M\nChuy G\nNoemí Galaz, ${words}`)).toEqual(['Olga M', 'Chuy L', 'Noemí Galaz later'])
 })
 
-test.each(['la talla de Noemí te la paso luego', 'me falta la talla de Noemí', 'falta una talla', 'las tallas te las paso luego'])(
-  '"%s" is a sentence, not a player',
-  (words) => {
-    expect(lines(`Olga M\nChuy G\n${words}`)).toEqual(['Olga M', 'Chuy L'])
-  },
-)
+test.each([
+  'la talla de Noemí te la paso luego',
+  'me falta la talla de Noemí',
+  'falta una talla',
+  'las tallas te las paso luego',
+])('"%s" is a sentence, not a player', (words) => {
+  expect(lines(`Olga M\nChuy G\n${words}`)).toEqual(['Olga M', 'Chuy L'])
+})

@@ -1,7 +1,10 @@
 import { expect, test } from 'vitest'
 import { heard } from './rows-of.ts'
 
-const spanish = ['Camisolas grises, nombre y número rojo en la espalda', "07 Arriaga G\n7 McKinney XG\n21 O'Farrill M\n34 Guzmán XG"]
+const spanish = [
+  'Camisolas grises, nombre y número rojo en la espalda',
+  "07 Arriaga G\n7 McKinney XG\n21 O'Farrill M\n34 Guzmán XG",
+]
 const others = ['07 Arriaga men L', '7 McKinney men XL']
 const turned = [...others, "34 O'Farrill men M", '21 Guzmán men XL']
 

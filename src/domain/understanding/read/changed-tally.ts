@@ -3,6 +3,7 @@ import type { Draft } from '../draft.ts'
 import type { Patch } from '../patch.ts'
 import { listed } from '../words/languages.ts'
 import { oneMores, type Said, type Scene, saidAnew } from './amounts-anew.ts'
+import { addCounted } from './merge-players.ts'
 import type { Counted } from './tally.ts'
 import type { Token } from './tokens.ts'
 
@@ -16,9 +17,11 @@ export type TallyChange = {
 type Entries = readonly (readonly [string, Draft['tally'][string]])[]
 
 /** The lines that an amount may be meant for: of several of one size those of the cut, or of the amount, that was said. */
-const meant = (before: Draft, { size, was }: Said): Entries => {
+const meant = (before: Draft, { size, was, by }: Said): Entries => {
+  const usual = before.common?.fit ?? 'men'
   const sized = Object.entries(before.tally).filter(
-    ([, entry]) => entry.size === size.size && (size.fit === undefined || entry.fit === size.fit || entry.fit === undefined),
+    ([, entry]) =>
+      entry.size === size.size && (size.fit === undefined || (entry.fit ?? (by === true ? usual : size.fit)) === size.fit),
   )
   const same = sized.filter(([, entry]) => entry.quantity === was)
   return same.length > 0 ? same : sized
@@ -38,16 +41,33 @@ const whichCut = (found: Entries, said: Said, quote: string): Open => ({
 })
 
 /** "5 large" of a size that was counted before: so many in all, or besides? */
-const whichAmount = (one: Entries[number], amount: number, quote: string): Open => ({
-  about: 'amount',
-  path: '/roster',
-  quote,
-  readings: [amount, one[1].quantity + amount].map((quantity) => ({
-    value: String(quantity),
-    kind: 'count',
-    patches: [patchOf(one, { amount: quantity })],
-  })),
-})
+const whichAmount = (
+  entry: Entries[number],
+  one: Counted,
+  { before, quote }: { readonly before: Draft; readonly quote: string },
+): Open => {
+  const total = entry[1].quantity + one.quantity
+  const line = { size: one.size, fit: one.fit, quantity: one.quantity }
+  const besides = isOtherCut(before, entry, one) ? addCounted(before, [line]) : [patchOf(entry, { amount: total })]
+  return {
+    about: 'amount',
+    path: '/roster',
+    quote,
+    readings: [
+      { value: String(one.quantity), kind: 'count', patches: restated(before, entry, one) },
+      { value: String(total), kind: 'count', patches: besides },
+    ],
+  }
+}
+
+/** The cut that was said is not that of a line that has none of its own. */
+const isOtherCut = (before: Draft, [, entry]: Entries[number], { fit }: Counted): boolean =>
+  fit !== undefined && entry.fit === undefined && fit !== (before.common?.fit ?? 'men')
+
+const restated = (before: Draft, entry: Entries[number], one: Counted): readonly Patch[] => [
+  patchOf(entry, { amount: one.quantity }),
+  ...(isOtherCut(before, entry, one) ? [{ path: ['tally', entry[0], 'fit'], value: one.fit ?? null }] : []),
+]
 
 const changing: readonly string[] = listed.anew.changing
 const adding: readonly string[] = listed.anew.adding
@@ -67,18 +87,16 @@ const added = (before: Draft, counted: readonly Counted[]): TallyChange => {
 /** Sizes counted once more without a word of what they were: changed, added or asked, by the words around them. */
 const countedAgain = (before: Draft, scene: Scene, counted: readonly Counted[]): TallyChange => {
   const { tokens } = scene
-  const [adds, changes] = [isSaid(tokens, adding), isSaid(tokens, changing)]
+  const [adds, changes] = [isSaid(tokens, adding) || isSaid(tokens, listed.anew.raising), isSaid(tokens, changing)]
   if (Object.keys(before.garments).length > 1) return { patches: [], open: [], fresh: counted }
   if (adds && !changes) return added(before, counted)
   const quote = quoteOf(tokens)
   const known = counted.map((one) => ({ one, found: exactly(before, one) }))
   const whole = new Set(known.flatMap(({ found }) => found.map(([key]) => key))).size === Object.keys(before.tally).length
   const sure = whole || (changes && !adds)
-  const patches = known.flatMap(({ one, found: [entry] }) =>
-    entry !== undefined && sure ? [patchOf(entry, { amount: one.quantity })] : [],
-  )
+  const patches = known.flatMap(({ one, found: [entry] }) => (entry !== undefined && sure ? restated(before, entry, one) : []))
   const open = known.flatMap(({ one, found: [entry] }) =>
-    entry !== undefined && !sure ? [whichAmount(entry, one.quantity, quote)] : [],
+    entry !== undefined && !sure ? [whichAmount(entry, one, { before, quote })] : [],
   )
   return { patches, open, fresh: known.flatMap(({ one, found }) => (found.length === 0 ? [one] : [])) }
 }

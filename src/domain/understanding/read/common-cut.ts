@@ -28,7 +28,8 @@ const isOfSizes = (tokens: readonly Token[], at: number): boolean => {
   return isWord(tokens[back], ...listed.players.sizes, ...listed.players.sizeNoun)
 }
 
-const isEdge = (token: Token | undefined): boolean => token === undefined || isStop(token) || [',', '(', ')', ':'].includes(token.text)
+const isEdge = (token: Token | undefined): boolean =>
+  token === undefined || isStop(token) || [',', '(', ')', ':'].includes(token.text)
 
 /** Behind a cut that is told of all: the end of the clause, "please", or those who differ. */
 const endsThere = (tokens: readonly Token[], to: number): boolean =>
@@ -69,8 +70,7 @@ export const commonCut = (tokens: readonly Token[], rows: Rows): readonly Patch[
       isOfSizes(tokens, at) ||
       isOfAll(tokens, at, cut.to) ||
       isWhole(tokens, at, cut.to)
-    if (sized || tailed)
-      return [...cutPatches(tokens, at, { rows, fit: cut.fit }), ...differing(tokens, cut.to, rows)]
+    if (sized || tailed) return [...cutPatches(tokens, at, { rows, fit: cut.fit }), ...differing(tokens, cut.to, rows)]
   }
   return []
 }

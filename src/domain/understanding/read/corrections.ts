@@ -43,7 +43,9 @@ export const readCorrections = (said: readonly Token[], { draft, quote, trade }:
       .find(({ taken }) => taken.size > 0) ?? nothing
   if (part.taken.size > 0)
     return joined([part, readCorrections(without(tokens, part.taken), { ...scene, draft: preview(draft, part.patches) })])
-  const whole = [readWhoseNumbers, readSwap, readSteps, readTurned].map((read) => read(tokens, scene)).find(({ taken }) => taken.size > 0)
+  const whole = [readWhoseNumbers, readSwap, readSteps, readTurned]
+    .map((read) => read(tokens, scene))
+    .find(({ taken }) => taken.size > 0)
   return whole ?? swappedFirst(tokens, scene) ?? readEach(tokens, scene)
 }
 

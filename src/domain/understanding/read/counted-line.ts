@@ -9,13 +9,17 @@ const isTimes = (tokens: readonly Token[]): boolean => {
   return ['x', '×', '('].includes(sign?.key ?? '') && isNumber(amount) && tokens.length === (size?.to ?? 0) + end
 }
 
+/** "…4 chicas de dama", "and 3 mediums": a size in the plural that ends the line. */
+const endsInSeveral = (tokens: readonly Token[], at: number): boolean =>
+  /^\p{Ll}{4,}s$/u.test(tokens[at]?.text ?? '') && sizeAt(tokens, at)?.to === tokens.length && sizeAt(tokens, 0) === null
+
 /** "5x medium", "12 mediums 6 larges": so many of a size, no player. */
 export const countsSizes = (line: string): boolean => {
   const tokens = tokensOf(line)
   const pairs = [...tokens.keys()].filter(
     (at) => isNumber(tokens[at]) && sizeAt(tokens, at) === null && sizeAt(tokens, at + 1)?.size !== undefined,
   )
-  if (pairs.length > 1 || isTimes(tokens)) return true
+  if (pairs.length > 1 || isTimes(tokens) || pairs.some((at) => endsInSeveral(tokens, at + 1))) return true
   return tokens.some(
     (token, at) =>
       isNumber(token) && ['x', '×'].includes(tokens[at + 1]?.text ?? '') && sizeAt(tokens, at + 2, true)?.size !== undefined,

@@ -30,7 +30,10 @@ const { skipped, and } = listed.rosters
 
 /** What stands beside a player and is no part of the name: "- captain", "(goalie, long sleeve)". */
 const beside = new RegExp(
-  [`\\s*(?:[-,;]\\s*|\\(\\s*)?${said.besides}\\b(?:[,\\s]+(?:${said.joins} )?${said.besidesMore})?`, `(?:,? ${said.please})?\\s*\\)?\\s*$`].join(''),
+  [
+    `\\s*(?:[-,;]\\s*|\\(\\s*)?${said.besides}\\b(?:[,\\s]+(?:${said.joins} )?${said.besidesMore})?`,
+    `(?:,? ${said.please})?\\s*\\)?\\s*$`,
+  ].join(''),
   'iu',
 )
 
@@ -51,6 +54,8 @@ const isName = (words: readonly Token[], loose: boolean): boolean => {
 
 type Found = {
   sizeText?: string
+  /** What looked like a size stood behind a name in the same cell. */
+  sizeBehind?: boolean
   number?: string
   index?: string
   name?: string
@@ -82,7 +87,9 @@ const takeName = (found: Found, text: string): void => {
 
 /** Of two that look like sizes the last is the size and the first a name or an initial: "7 Small M". */
 const takeSize = (found: Found, size: SizeFound, text: string): void => {
-  if (found.sizeText !== undefined) found.name = found.name === undefined ? found.sizeText : `${found.sizeText} ${found.name}`
+  const { sizeText, name, sizeBehind } = found
+  if (sizeText !== undefined)
+    found.name = name === undefined ? sizeText : sizeBehind === true ? `${name} ${sizeText}` : `${sizeText} ${name}`
   found.sizeText = text
   if (size.size !== undefined) found.size = size.size
   if (size.fit !== undefined) found.fit = size.fit
@@ -132,6 +139,7 @@ const takeToken = (found: Found, cell: Cell, at: number): number => {
     if (cell.initialTo >= 0) takeInitial(found, cell)
     else if (cell.nameFrom >= 0) cell.initialTo = token.start + text.length
     takeSize(found, size, text)
+    found.sizeBehind = cell.nameFrom >= 0
     found.spelled ||= (size.to - at > 1 && !isNumber(token)) || (token.kind === 'word' && token.text.length > 3)
     return to
   }
@@ -157,7 +165,7 @@ const takeCell = (found: Found, text: string): void => {
 }
 
 const finished = (found: Found): RowLine => {
-  const { bad: _bad, loose: _loose, sizeText: _size, halves = [], ...row } = found
+  const { bad: _bad, loose: _loose, sizeText: _size, sizeBehind: _behind, halves = [], ...row } = found
   const [first, second, ...more] = halves
   const whole = second !== undefined && more.length === 0 && row.name === `${first} ${second}`
   return whole && first !== undefined ? { ...row, halves: [first, second] } : row
@@ -187,9 +195,10 @@ const withoutPosition = (cells: readonly string[]): readonly string[] => {
 const isPlayer = ({ number, name, size }: Found): boolean => {
   const parts = [number, name, size].filter((part) => part !== undefined).length
   const words = tokensOf(name ?? '')
-  if (parts === 0 || (parts < 3 && isGivenName(words[0]))) return false
+  if (parts === 0 || (parts < 3 && isGivenName(words[0]) && !(isMonth(words[0]) && size !== undefined && number === undefined)))
+    return false
   if (size === undefined && words.some((token) => isMonth(token) || isWeekday(token))) return false
-  return !(isWord(words[0], ...and) && parts === 1)
+  return !(isWord(words[0], ...and) && (parts === 1 || (words.length === 1 && !isCapital(words[0]))))
 }
 
 const isSizeWord = (word: string): boolean => sizeAt(tokensOf(word), 0, true)?.size !== undefined

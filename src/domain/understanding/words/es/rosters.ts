@@ -24,14 +24,23 @@ export const esRosters: RosterPhrases = {
   ],
   letterSized: [],
   skipped: ['talla', 'numero', 'no.', 'num', 'num.', 'nombre', 'jersey', 'jugador', 'jugadora', 'dorsal'],
-  besides: ['capit[aá]n', 'capitana', 'portero', 'portera', 'libero', 'l[ií]bero', '(?:(?:de|con|la) )?mangas? (?:larg|cort)as?', 'entrenador(?:a)?'],
+  besides: [
+    'capit[aá]n',
+    'capitana',
+    'portero',
+    'portera',
+    'libero',
+    'l[ií]bero',
+    '(?:(?:de|con|la) )?mangas? (?:larg|cort)as?',
+    'entrenador(?:a)?',
+  ],
   besidesMore: ['(?:(?:de|con) )?mangas? (?:larg|cort)as?', 'capit[aá]na?'],
   please: ['por favor'],
   noNumber: ['sin n[uú]mero'],
   sentence: (
     'necesito necesitamos ocupo quiero queremos para por favor con que los las son es una nuestros nuestras gracias lista equipo ' +
     'ah bueno oiga oye aparte ademas tambien jugadores vinil playeras camisetas espalda frente atras adelante pulgadas pedreria brillo contorno hola buenas paso todos todas ' +
-    'tallas color quita agrega cambia son somos serian capitana capitan club beisbol futbol voleibol basquetbol piedra piedras puras puros'
+    'tallas color quita agrega cambia son somos serian capitana capitan club beisbol futbol voleibol basquetbol piedra piedras puras puros otra otro otras otros faltan falto faltaron'
   ).split(' '),
   given: ['una', 'do', 'abril', 'julio'],
   and: ['y'],
