@@ -82,6 +82,7 @@ const readDropped = (tokens: readonly Token[], scene: Scene): Change => {
   while (!isStop(tokens[end]) && !isAdd(tokens[end])) end += 1
   const said = tokens.slice(at + 1, end)
   const named = refsIn(said, scene.draft.rows)
+  if (said.slice(0, named[0]?.from ?? 0).some((token) => isWord(token, ...listed.clauses.spelling))) return nothing
   const refs = namedTogether(said, named)
   const last = refs.length < named.length ? at + 1 + (refs.at(-1)?.to ?? 0) : end
   if (refs.length > 0) return { ...dropRefs(refs, scene), taken: span(at, last) }

@@ -5,6 +5,7 @@ import { type Clause, clausesOf } from './clauses.ts'
 import { readDrops } from './drops.ts'
 import { isOwnLetter, letterIn, letterMarks, refKeys, type Worn } from './letters.ts'
 import { type Lexicon, termsOf } from './lexicon.ts'
+import { readOwnPiece } from './own-piece.ts'
 import { refsIn, rowsByNumber } from './refs.ts'
 import { anyOf, blanked, fold, tokensOf } from './tokens.ts'
 import { readWishesMoved, speaksOfIt } from './wishes-moved.ts'
@@ -165,7 +166,7 @@ const sleeves = (sentence: string, draft: Draft): readonly Patch[] => {
   return [...noted, ...fresh]
 }
 
-export type RowMarks = { readonly patches: readonly Patch[]; readonly rest: string }
+export type RowMarks = { readonly patches: readonly Patch[]; readonly rest: string; readonly unheard: readonly string[] }
 
 /** "10 dropped out, so 6 gets the C": clauses that take somebody off the list and speak of nothing that is worn. */
 const leavings = (text: string, draft: Draft): readonly Clause[] =>
@@ -177,10 +178,10 @@ const leavings = (text: string, draft: Draft): readonly Clause[] =>
     return gone.some(({ path, value }) => path[0] === 'rows' && path.length === 2 && value === null)
   })
 
-const readMarks = (given: Scene): RowMarks => {
+const readMarks = (given: Scene): Marks => {
   const moved = readWishesMoved(given.text, given.draft)
   const scene = { ...given, text: moved.rest, draft: preview(given.draft, moved.patches) }
-  return sentencesOf(scene.text).reduce<RowMarks>((found, sentence) => {
+  return sentencesOf(scene.text).reduce<Marks>((found, sentence) => {
     const patches = [...captainsOf(sentence.text, scene), ...sleeves(sentence.text, scene.draft)]
     if (patches.length === 0) return found
     return {
@@ -191,7 +192,16 @@ const readMarks = (given: Scene): RowMarks => {
 }
 
 /** Marks and notes that only some rows wear; `rest` is the text without those sentences. */
-export const readRowMarks = (given: Scene): RowMarks => {
+export const readRowMarks = (whole: Scene): RowMarks => {
+  const own = readOwnPiece(whole.text, whole)
+  const given = { ...whole, text: own.rest, draft: preview(whole.draft, own.patches) }
+  const marks = withoutLeaving(given)
+  return { patches: [...own.patches, ...marks.patches], rest: marks.rest, unheard: own.unheard }
+}
+
+type Marks = Omit<RowMarks, 'unheard'>
+
+const withoutLeaving = (given: Scene): Marks => {
   const aside = leavings(given.text, given.draft)
   const text = aside.reduce((left, { from, to }) => blanked(left, from, to), given.text)
   const { patches, rest } = readMarks({ ...given, text })

@@ -132,7 +132,7 @@ const readOrder = ({
   conversation,
   context,
   language,
-}: Read): Pick<Understood, 'patches' | 'open' | 'pasted' | 'unread' | 'artwork'> => {
+}: Read): Pick<Understood, 'patches' | 'open' | 'pasted' | 'unread' | 'unheard' | 'artwork'> => {
   const { asked, draft } = conversation
   const lexicon = lexiconFor(context.shop, language)
   const { patches: chosen, rest: text } =
@@ -169,6 +169,7 @@ const readOrder = ({
     patches: [...patches, ...recount(draft, preview(draft, patches)), ...answered],
     open,
     unread: roster.unread.filter((line) => !isOfThings(line, lexicon)),
+    unheard: marks.unheard,
     artwork: artwork.said,
     pasted: roster.players.length + roster.counted.length,
   }
@@ -232,5 +233,12 @@ export const understand = (raw: string, conversation: Conversation, context: Con
   const { order, patches, open, unheard } = readAll(plain, (words) => read(words), { conversation, lexicon })
   const empty = changesNothing({ patches, open }) && !order.artwork
   const strange = empty && intent.kind === 'order' && base.signing === null && isStrange(text, conversation.draft, lexicon)
-  return { ...base, ...order, patches, open, unheard, intent: strange ? { kind: 'off-topic' } : intent }
+  return {
+    ...base,
+    ...order,
+    patches,
+    open,
+    unheard: [...new Set([...order.unheard, ...unheard])],
+    intent: strange ? { kind: 'off-topic' } : intent,
+  }
 }

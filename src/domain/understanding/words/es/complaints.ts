@@ -52,7 +52,7 @@ export const esComplaints: ComplaintPhrases = {
   numberSaid: [
     '(?:sobre todo|en especial|principalmente) (?:el|la|los|las|al|a la) ',
     '(?:peor(?:es)?|mas (?:fe[oa]s?|danad[oa]s?|maltratad[oa]s?)) (?:(?:es|son|esta|estan) )?(?:el|la|los|las) ',
-    '(?:el|la|los|las) (?=\\d{1,3}(?:(?:,| y)(?: el| la)? ?\\d{1,3})* (?:(?:es|son) (?:el|la|los|las) (?:peor|mas)|esta|estan|salio|salieron|quedo|quedaron|ya no)\\b)',
+    '(?:el|la|los|las) (?=\\d{1,3}(?:(?:,| y)(?: el| la)? ?\\d{1,3})* (?:(?:es|son) (?:el|la|los|las) (?:peor(?:es)?|mas)|esta|estan|salio|salieron|quedo|quedaron|ya no)\\b)',
     'cay(?:o|eron) (?:el|la) (?=\\d{1,3} (?:al?|de|del|de la)\\b)',
     'numeros?(?: en| de| del)? ',
     '(?:al|a (?:la|el|las|los)) (?=\\d{1,3}\\b(?! ?(?:de |am|pm|a\\.|p\\.|:)))',
