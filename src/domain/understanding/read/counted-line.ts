@@ -1,3 +1,4 @@
+import { sizeWords } from '../words/languages.ts'
 import { sizeAt } from './sizes.ts'
 import { isNumber, type Token, tokensOf } from './tokens.ts'
 
@@ -9,9 +10,13 @@ const isTimes = (tokens: readonly Token[]): boolean => {
   return ['x', '×', '('].includes(sign?.key ?? '') && isNumber(amount) && tokens.length === (size?.to ?? 0) + end
 }
 
-/** "…4 chicas de dama", "and 3 mediums": a size in the plural that ends the line. */
+/** "Y 4 chicas de dama", "and 3 mediums": behind a small word an amount and a size in the plural that ends the line. */
 const endsInSeveral = (tokens: readonly Token[], at: number): boolean =>
-  /^\p{Ll}{4,}s$/u.test(tokens[at]?.text ?? '') && sizeAt(tokens, at)?.to === tokens.length && sizeAt(tokens, 0) === null
+  at > 1 &&
+  tokens[0]?.kind === 'word' &&
+  (tokens[at]?.key ?? '').endsWith('s') &&
+  Object.hasOwn(sizeWords, tokens[at]?.key ?? '') &&
+  sizeAt(tokens, at)?.to === tokens.length
 
 /** "5x medium", "12 mediums 6 larges": so many of a size, no player. */
 export const countsSizes = (line: string): boolean => {
