@@ -125,8 +125,25 @@ const isOfRole = (walk: Walk, kind: GarmentKind, at: number): boolean => {
   return from >= 0 && quiet && between.length <= 4
 }
 
+const isPause = (item: Item | undefined): boolean => item === undefined || item.kind === 'comma' || item.kind === 'stop'
+
+/** "Cancele las sudaderas", "ya no queremos las sudaderas", "las sudaderas siempre no": one of several garments is called off. */
+const isCalledOff = (walk: Walk, at: number): boolean => {
+  if (Object.keys(walk.draft.garments).length < 2) return false
+  let back = at - 1
+  while (listed.things.articles.includes(walk.items[back]?.key ?? '')) back -= 1
+  const ahead = walk.items.slice(Math.max(0, back - 2), back + 1)
+  const verb = listed.things.callingOff.includes(ahead.at(-1)?.key ?? '')
+  const refused = ahead.some(({ kind }, index) => kind === 'no' && listed.things.noLonger.includes(ahead[index - 1]?.key ?? ''))
+  const wanted = ahead.at(-1)?.kind === 'no' || listed.things.wanting.includes(ahead.at(-1)?.key ?? '')
+  if ((verb || (refused && wanted)) && isPause(walk.items[at + 1])) return true
+  const [first, second] = walk.items.slice(at + 1, at + 3)
+  return listed.things.noLonger.includes(first?.key ?? '') && second?.kind === 'no' && isPause(walk.items[at + 3])
+}
+
 /** "Chamarras no, …", "no jackets": a garment that is not wanted. */
 const isRefused = (walk: Walk, at: number): boolean => {
+  if (isCalledOff(walk, at)) return true
   const next = walk.items[at + 1]
   const pause = walk.items[at + 2]
   if (walk.postfix && next?.kind === 'no' && (pause === undefined || pause.kind === 'comma' || pause.kind === 'stop')) return true

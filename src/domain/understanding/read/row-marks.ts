@@ -6,6 +6,7 @@ import { readDrops } from './drops.ts'
 import { isOwnLetter, letterIn, letterMarks, refKeys, type Worn } from './letters.ts'
 import { type Lexicon, termsOf } from './lexicon.ts'
 import { readOwnPiece } from './own-piece.ts'
+import { readPartOfName } from './part-of-name.ts'
 import { refsIn, rowsByNumber } from './refs.ts'
 import { anyOf, blanked, fold, tokensOf } from './tokens.ts'
 import { readWishesMoved, speaksOfIt } from './wishes-moved.ts'
@@ -193,10 +194,12 @@ const readMarks = (given: Scene): Marks => {
 
 /** Marks and notes that only some rows wear; `rest` is the text without those sentences. */
 export const readRowMarks = (whole: Scene): RowMarks => {
-  const own = readOwnPiece(whole.text, whole)
-  const given = { ...whole, text: own.rest, draft: preview(whole.draft, own.patches) }
+  const part = readPartOfName(whole.text, whole.draft)
+  const named = { ...whole, text: part.rest, draft: preview(whole.draft, part.patches) }
+  const own = readOwnPiece(named.text, named)
+  const given = { ...named, text: own.rest, draft: preview(named.draft, own.patches) }
   const marks = withoutLeaving(given)
-  return { patches: [...own.patches, ...marks.patches], rest: marks.rest, unheard: own.unheard }
+  return { patches: [...part.patches, ...own.patches, ...marks.patches], rest: marks.rest, unheard: own.unheard }
 }
 
 type Marks = Omit<RowMarks, 'unheard'>

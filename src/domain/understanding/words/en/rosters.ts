@@ -115,6 +115,8 @@ export const enRowMarks: RowMarkPhrases = {
   ownOnly: ['(?:just|only)(?: (?:the|a|his|her))?'],
   ownAll: ['all', 'everyone', 'everybody', 'the rest', 'the others'],
   ownExcept: ['except', 'but', 'apart from', 'besides'],
+  partOnly: ['(?:just|only|simply)(?: (?:wants|want|the|as|put|to|be|say|says|goes|by|with|print|use|uses|needs))*'],
+  partOff: ['(?:without|no|drop|leave off|leave out|minus)(?: the)?'],
   ownLead: ['the', 'for', 'number', 'no', 'on', 'and', 'player', 'of', 'off', 'jersey', 'from'],
   wearsToo: ['wears', 'in', 'and wears', 'gets'],
   numberNear: ['number ', 'no\\. ?'],

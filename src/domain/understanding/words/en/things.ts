@@ -90,6 +90,9 @@ export const enThings: ThingPhrases = {
   everything: ['all', 'everything'],
   doers: ['you', 'u', 'guys'],
   deeds: ['did', 'made', 'printed', 'pressed', 'sold', 'sent'],
+  callingOff: ['cancel', 'drop', 'scratch', 'forget', 'skip', 'scrap'],
+  noLonger: [],
+  wanting: [],
   doubted: [
     ...[
       'not',

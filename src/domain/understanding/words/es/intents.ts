@@ -30,7 +30,7 @@ export const esIntents: IntentPhrases = {
   undo: ['deshacer', 'deshaz(?:lo)?', 'deshaga(?:lo|n|nlo)?', 'regresa(?:lo)?', 'mejor no', 'cancela eso'],
   undoWhat: ['eso', 'por favor', '(?:eso )?(?:lo )?ultimo', 'lo ultimo', 'el ultimo cambio'],
   startOver: ['empezar de nuevo', 'empecemos de nuevo', 'borra todo'],
-  cancel: ['cancela(?:r)? (?:el|mi|todo el|este) pedido', 'ya no quiero el pedido'],
+  cancel: ['cancel(?:a|ar|e|en|emos) (?:el|mi|todo el|este|nuestro) pedido', 'ya no quiero el pedido'],
   person: ['hablar con (?:una persona|alguien|un humano)', 'una persona de verdad'],
   status: [
     ...[

@@ -106,6 +106,10 @@ export const esRowMarks: RowMarkPhrases = {
   ownOnly: ['(?:y )?(?:solo|nada mas|nomas|unicamente)(?: con)?(?: el| su)?'],
   ownAll: ['todos', 'todas', 'los demas', 'las demas'],
   ownExcept: ['menos', 'excepto', 'salvo'],
+  partOnly: [
+    '(?:solo|solamente|nomas|nada mas|unicamente)(?: (?:quiere|el|la|como|ponle|ponganle|pongan|va|vaya|que|diga|lleva|lleve|con|por|se|ponga|usa|le))*',
+  ],
+  partOff: ['(?:sin|quit\\w*le|quit\\w*selo)(?: (?:el|la|lo de|lo del))?'],
   ownLead: ['el', 'la', 'al', 'del', 'los', 'las', 'a', 'de', 'numero', 'para', 'y', 'jugador', 'jugadora', 'jersey', 'playera'],
   wearsToo: ['va', 'viste', 'lleva', 'usa'],
   numberNear: ['numero ', 'el ', 'la ', 'no\\. ?'],

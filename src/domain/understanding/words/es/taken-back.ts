@@ -41,7 +41,7 @@ export const esTakenBack: TakenBackPhrases = {
       'olvidal[oa]',
       'olvida (?:eso|lo (?:ultimo|anterior|que dije))',
       'mejor no',
-      'siempre no(?! (?:van|va|llevan|lleva|le|les|quiero|queremos|se))',
+      'siempre no(?! (?:van|va|llevan|lleva|le|les|quiero|queremos|se|las?|los|el)\\b)',
       'no me hagas? caso',
     ],
     ...['ignora (?:eso|lo anterior|lo ultimo|mi mensaje)', 'haz de cuenta que no dije nada'],

@@ -106,6 +106,25 @@ export const esThings: ThingPhrases = {
   everything: ['todo', 'todos', 'todas'],
   doers: ['nos', 'me', 'ustedes', 'les'],
   deeds: ['hicieron', 'hiciste', 'imprimieron', 'vendieron', 'entregaron'],
+  callingOff: [
+    ...[
+      'cancele',
+      'cancelen',
+      'cancela',
+      'cancelemos',
+      'quite',
+      'quiten',
+      'quita',
+      'quitamos',
+      'olvide',
+      'olvida',
+      'olviden',
+      'olvidate',
+    ],
+    ...['elimine', 'elimina', 'eliminen', 'olvidese'],
+  ],
+  noLonger: ['ya', 'siempre'],
+  wanting: ['queremos', 'quiero', 'quieren', 'van', 'ocupamos', 'ocupo', 'necesitamos', 'necesito'],
   doubted: [
     ...[
       'no',

@@ -46,7 +46,8 @@ export type RosterPhrases = Phrases<
  * What only some players wear: a captain's letter with what leads to it, where it goes and whose it is, who is an `alternate` and who `givesUp` theirs, what `takesOff` one, what `moves` one to somebody else or says that it `changesHands`, "it" that is put on or taken off (`handsIt`), who `keeps` theirs or has one as well (`alsoWears`); long sleeves for some, up to
  * the `rest`; a jersey of another colour for the one who keeps the goal (`keeper`), who `wears` it;
  * a name or number (`ownName`, `ownNumber`) that one player's piece goes without (`ownOff` before, `ownOffBehind` it, `ownUnsure` where somebody may leave), has again (`ownOn`) or has alone (`ownOnly`), all
- * (`ownAll`) but some (`ownExcept`), with words that lead to somebody's number (`ownLead`).
+ * (`ownAll`) but some (`ownExcept`), with words that lead to somebody's number (`ownLead`);
+ * a part of a name that stands alone behind `partOnly` or is left out behind `partOff`.
  */
 export type RowMarkPhrases = Phrases<
   | 'numberLead'
@@ -87,6 +88,8 @@ export type RowMarkPhrases = Phrases<
   | 'ownAll'
   | 'ownExcept'
   | 'ownLead'
+  | 'partOnly'
+  | 'partOff'
   | 'numberNear'
   | 'with'
 >

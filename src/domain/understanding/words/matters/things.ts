@@ -8,6 +8,7 @@ import type { Phrases } from './phrases.ts'
  * Said in passing: who is `going` away or home, or takes it there (`goingObjects`); what the shop did before (`doers`, `deeds`).
  * `everything` (with `everythingOn` behind it) that was named is made alike; `correcting` says that what was said is said anew, `mistaken` that it was a mistake;
  * `past` of what it was; `oneSleeve` is one that was spoken of before; what stays `unchanged`; `shifting` verbs put a thing elsewhere; `sideNoun` beside "left" and "right" alone.
+ * A garment is called off by `callingOff` words, or is `noLonger` and not `wanting`.
  * A colour that is there is `doubted` (`doubting` words stand right before the other), another is `better`, `politely` put alone; `ground` is what it stands on.
  * Patterns: `moves` puts a thing elsewhere; `decides` and `drawingGoesOn` are said beside a drawing.
  */
@@ -71,6 +72,9 @@ export type ThingPhrases = Phrases<
   | 'sideNoun'
   | 'deeds'
   | 'doubted'
+  | 'callingOff'
+  | 'noLonger'
+  | 'wanting'
   | 'doubting'
   | 'better'
   | 'ground'
