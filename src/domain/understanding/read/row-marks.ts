@@ -1,3 +1,4 @@
+import type { Open } from '../conversation.ts'
 import type { Draft } from '../draft.ts'
 import { type Patch, preview } from '../patch.ts'
 import { spoken } from '../words/languages.ts'
@@ -9,6 +10,7 @@ import { readOwnPiece } from './own-piece.ts'
 import { readPartOfName } from './part-of-name.ts'
 import { refsIn, rowsByNumber } from './refs.ts'
 import { anyOf, blanked, fold, tokensOf } from './tokens.ts'
+import { readTwiceListed } from './twice-listed.ts'
 import { readWishesMoved, speaksOfIt } from './wishes-moved.ts'
 
 type Scene = { readonly text: string; readonly draft: Draft; readonly lexicon: Lexicon }
@@ -167,7 +169,12 @@ const sleeves = (sentence: string, draft: Draft): readonly Patch[] => {
   return [...noted, ...fresh]
 }
 
-export type RowMarks = { readonly patches: readonly Patch[]; readonly rest: string; readonly unheard: readonly string[] }
+export type RowMarks = {
+  readonly patches: readonly Patch[]
+  readonly rest: string
+  readonly unheard: readonly string[]
+  readonly open: readonly Open[]
+}
 
 /** "10 dropped out, so 6 gets the C": clauses that take somebody off the list and speak of nothing that is worn. */
 const leavings = (text: string, draft: Draft): readonly Clause[] =>
@@ -194,15 +201,21 @@ const readMarks = (given: Scene): Marks => {
 
 /** Marks and notes that only some rows wear; `rest` is the text without those sentences. */
 export const readRowMarks = (whole: Scene): RowMarks => {
-  const part = readPartOfName(whole.text, whole.draft)
-  const named = { ...whole, text: part.rest, draft: preview(whole.draft, part.patches) }
+  const twice = readTwiceListed(whole.text, whole.draft)
+  const part = readPartOfName(twice.rest, preview(whole.draft, twice.patches))
+  const named = { ...whole, text: part.rest, draft: preview(whole.draft, [...twice.patches, ...part.patches]) }
   const own = readOwnPiece(named.text, named)
   const given = { ...named, text: own.rest, draft: preview(named.draft, own.patches) }
   const marks = withoutLeaving(given)
-  return { patches: [...part.patches, ...own.patches, ...marks.patches], rest: marks.rest, unheard: own.unheard }
+  return {
+    open: twice.open,
+    patches: [...twice.patches, ...part.patches, ...own.patches, ...marks.patches],
+    rest: marks.rest,
+    unheard: own.unheard,
+  }
 }
 
-type Marks = Omit<RowMarks, 'unheard'>
+type Marks = Omit<RowMarks, 'unheard' | 'open'>
 
 const withoutLeaving = (given: Scene): Marks => {
   const aside = leavings(given.text, given.draft)

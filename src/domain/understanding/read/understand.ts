@@ -164,7 +164,13 @@ const readOrder = ({
       ? readAnswer({ draft, asked, text })
       : []
   const patches = answered.length > 0 && aboutPeople.includes(asked?.code ?? '') ? all.filter(isRow) : all
-  const open = [...faces.open, ...prose.open, ...doubts(draft, roster.doubtful), ...askHalves(withRows, roster.halved)]
+  const open = [
+    ...faces.open,
+    ...marks.open,
+    ...prose.open,
+    ...doubts(draft, roster.doubtful),
+    ...askHalves(withRows, roster.halved),
+  ]
   return {
     patches: [...patches, ...recount(draft, preview(draft, patches)), ...answered],
     open,

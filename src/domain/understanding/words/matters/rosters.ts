@@ -47,6 +47,7 @@ export type RosterPhrases = Phrases<
  * the `rest`; a jersey of another colour for the one who keeps the goal (`keeper`), who `wears` it;
  * a name or number (`ownName`, `ownNumber`) that one player's piece goes without (`ownOff` before, `ownOffBehind` it, `ownUnsure` where somebody may leave), has again (`ownOn`) or has alone (`ownOnly`), all
  * (`ownAll`) but some (`ownExcept`), with words that lead to somebody's number (`ownLead`);
+ * somebody who was `listedTwice` and is meant once (`listedOnce`, `listedByMistake`), not twice (`twiceMeant`);
  * a part of a name that stands alone behind `partOnly` or is left out behind `partOff`.
  */
 export type RowMarkPhrases = Phrases<
@@ -89,6 +90,10 @@ export type RowMarkPhrases = Phrases<
   | 'ownExcept'
   | 'ownLead'
   | 'partOnly'
+  | 'listedTwice'
+  | 'listedOnce'
+  | 'listedByMistake'
+  | 'twiceMeant'
   | 'partOff'
   | 'numberNear'
   | 'with'
