@@ -8,10 +8,20 @@ const isWhole = (part: string): boolean => {
   return row?.number !== undefined && row.name !== undefined && row.size !== undefined
 }
 
+/** "5 jerseys: 13 Luna XL; 4 Reza L": in a sentence as well such lines are parted by commas. */
+const withCommas = (line: string): string => {
+  const parts = line.split(';')
+  const [first = '', ...others] = parts
+  const [head] = others.splice(-1, 1)
+  const rows = [first.replace(/^.*[:.](?= )/u, ''), ...others, (head ?? '').replace(/\..*$/u, '')]
+  const listed = rows.every(isWhole) || (rows.length > 2 && rows.slice(1).every(isWhole))
+  return parts.length > 1 && listed ? line.replaceAll(';', ',') : line
+}
+
 /** "1 Ana YM, 2 Bea YM, 3 Cleo YL" in one line of a list: a line for each of them. */
 export const spreadRows = (text: string): string => {
   const lines = text.split('\n')
-  if (lines.length < 2) return text
+  if (lines.length < 2) return withCommas(text)
   return lines
     .map((line) => {
       const parts = line.split(/[,;]/).map((part) => part.trim())

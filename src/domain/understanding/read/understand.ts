@@ -116,6 +116,12 @@ const doubts = (draft: Draft, rows: readonly RowLine[]): readonly Open[] => {
   return [{ about: 'numbers-or-pieces', path: '/roster', quote, readings }]
 }
 
+/** What a pasted list leaves open. */
+const ofRoster = ({ doubtful, halved }: ReturnType<typeof readRoster>, draft: Draft, withRows: Draft): readonly Open[] => [
+  ...doubts(draft, doubtful),
+  ...askHalves(withRows, halved),
+]
+
 /** A line of garments and what goes on them is no player's: "4 navy jerseys, white numbers". */
 const isOfThings = (line: string, lexicon: Scene['lexicon']): boolean =>
   termsOf(lexicon, tokensOf(line)).some(({ meaning: { kind } }) => kind === 'garment' || kind === 'content')
@@ -135,8 +141,8 @@ const readOrder = ({
 }: Read): Pick<Understood, 'patches' | 'open' | 'pasted' | 'unread' | 'unheard' | 'artwork'> => {
   const { asked, draft } = conversation
   const lexicon = lexiconFor(context.shop, language)
-  const { patches: chosen, rest: text } =
-    tokensOf(whole).length > 4 ? chosenHue(whole, asked, lexicon) : { patches: [], rest: whole }
+  const several = tokensOf(whole).length > 4
+  const { patches: chosen, rest: text } = several ? chosenHue(whole, asked, lexicon) : { patches: [], rest: whole }
   const expected = rosterQuestions.includes(asked?.code ?? '')
   const roster = readRoster(text, { expected, numbered: hasNumbers(draft, fold(text)) })
   const merged = mergePlayers(draft, roster)
@@ -164,16 +170,9 @@ const readOrder = ({
       ? readAnswer({ draft, asked, text })
       : []
   const patches = answered.length > 0 && aboutPeople.includes(asked?.code ?? '') ? all.filter(isRow) : all
-  const open = [
-    ...faces.open,
-    ...marks.open,
-    ...prose.open,
-    ...doubts(draft, roster.doubtful),
-    ...askHalves(withRows, roster.halved),
-  ]
   return {
     patches: [...patches, ...recount(draft, preview(draft, patches)), ...answered],
-    open,
+    open: [...faces.open, ...marks.open, ...prose.open, ...ofRoster(roster, draft, withRows)],
     unread: roster.unread.filter((line) => !isOfThings(line, lexicon)),
     unheard: marks.unheard,
     artwork: artwork.said,
