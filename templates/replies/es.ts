@@ -56,6 +56,17 @@ const garments = {
   away: 'jersey de visitante',
 }
 
+/** Sizes as they are written in Spanish; the paper of the shop floor keeps one notation. */
+const sizes: Readonly<Record<string, string>> = {
+  XS: 'XCH',
+  S: 'CH',
+  L: 'G',
+  XL: 'XG',
+  '2XL': '2XG',
+  '3XL': '3XG',
+  '4XL': '4XG',
+}
+
 const words: TidyWords = {
   names: {
     team: 'Equipo',
@@ -109,10 +120,12 @@ const words: TidyWords = {
   fits,
   classes,
   places,
+  sizes,
   contents: { number: 'número', name: 'nombre', artwork: 'dibujo' },
   money: { deposit: 'anticipo', paid: 'pagado', 'order-number': 'orden de compra', 'on-account': 'a cuenta' },
   people: { orders: 'pide', signsOff: 'aprueba', pays: 'paga', collects: 'recoge' },
   own: 'prendas de ustedes',
+  without: 'sin',
   hourOpen: 'falta la hora',
   noColour: 'falta el color',
   asBefore: 'como la vez pasada',
@@ -222,10 +235,14 @@ const cameOrWent: Readonly<Record<string, (part: Part, show: Show) => string>> =
     `${now === null ? 'sin contorno' : `con contorno: ${show.colour(String(now))}`}${at}`,
 }
 
+/** "#9 Ana S": the size at the end of a line as it is called here. */
+const withSize = (line: string): string => line.replace(/(?<=^|\s)\S+$/u, (size) => sizes[size] ?? size)
+
 const changeText = ({ path, was, now, row: whose, place }: Changed, show: Show): string => {
   const field = path.split('/').at(-1) ?? path
   const say = (value: unknown) => {
     if (value === null) return 'nada'
+    if (field === 'size' || field === 'row') return withSize(String(value))
     return field === 'colour' ? show.colour(String(value)) : field === 'micrometres' ? show.given(Number(value)) : String(value)
   }
   const gone = cameOrWent[path]

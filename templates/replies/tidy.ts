@@ -34,12 +34,15 @@ export type TidyWords = {
   readonly finishes: Words
   readonly features: Words
   readonly fits: Words
+  /** What sizes are called, where that is not their usual sign. */
+  readonly sizes: Words
   readonly classes: Words
   readonly places: Words
   readonly contents: Words
   readonly money: Words
   readonly people: Words
   readonly own: string
+  readonly without: string
   readonly hourOpen: string
   readonly noColour: string
   readonly bySize: string
@@ -82,8 +85,8 @@ export const garmentText = (garments: Words, id: string): string => {
 export const sizeText = (words: TidyWords, fit: string | null, size: string | null): string => {
   if (size === null) return '–'
   if (size === 'later') return words.later['sizes'] ?? size
-  if (fit === null || fit === 'toddler') return size
-  return `${word(words.fits, fit)} ${size}`
+  const called = word(words.sizes, size)
+  return fit === null || fit === 'toddler' ? called : `${word(words.fits, fit)} ${called}`
 }
 
 const layerText = (words: TidyWords, show: Show, layer: Layer): string => {
@@ -214,12 +217,18 @@ const headFields = (words: TidyWords, show: Show, tidy: Tidy): readonly Field[] 
   )
 }
 
+/** What a line goes without: "number", "name". */
+const contentsOff = ({ order }: Tidy, ids: readonly string[]): readonly string[] => [
+  ...new Set(order.decorations.flatMap(({ id, content }) => (ids.includes(id) && content !== undefined ? [content.kind] : []))),
+]
+
 const remarkOf = (words: TidyWords, tidy: Tidy, index: number): string => {
   const row = tidy.order.roster[index] ?? { line: 0 }
   return [
     ...(row.extras ?? []).map((extra) => `${contentText(words, extra)} ${word(words.places, extra.place)}`),
     ...(row.age === 'under-3' || row.age === '3-12' ? [words.assumedAges[row.age] ?? ''] : []),
     ...(row.note === undefined ? [] : [row.note]),
+    ...contentsOff(tidy, row.without ?? []).map((kind) => `${words.without} ${word(words.contents, kind)}`),
     ...(wasTaken(tidy, `/roster/${index}/size`) ? [words.sizeAsBefore] : []),
   ].join('; ')
 }

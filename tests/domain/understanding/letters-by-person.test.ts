@@ -32,3 +32,21 @@ test('two captains named in one sentence wear the letter of the next', async () 
 test('a letter without an article', async () => {
   expect(await lettersOf('es', 'capitán el 28, letra C blanca en el pecho izquierdo')).toEqual(['28 C'])
 })
+
+test.each([
+  'no, Saldaña siempre no, quitale la A, nomas Núñez',
+  'Saldaña siempre no, quítale la A',
+  'a Saldaña siempre no le pongan la A',
+  'la A nada más para Núñez, Saldaña no',
+  'quítale la A a Saldaña, nomás Núñez la lleva',
+])('"%s" leaves the letter with the other', async (words) => {
+  const said = [
+    'jerseys negros con número blanco atrás',
+    '13 Luna XL\n30 Núñez M\n2 Saldaña S',
+    'Luna es el capitán, lleva la C en el pecho izquierdo. Núñez y Saldaña llevan la A en el mismo lugar',
+    words,
+  ]
+  const { roster } = (await heard('es', said)).played.composed.order
+  const letters = roster.map(({ name, extras = [] }) => [name, ...extras.map(({ id }) => id)].join(' '))
+  expect(letters).toEqual(['Luna letter-c', 'Núñez letter-a', 'Saldaña'])
+})

@@ -33,7 +33,7 @@ const es =
 test('a first proof says no changes; the next one says them before the whole list', () => {
   expect(proofAfter('es', es)).toMatch(/^Revisión 1: 2 líneas/)
   const next = proofAfter('es', es, 'el 10 que sea mediana')
-  expect(next).toMatch(/^Revisión 2\. Cambió desde la revisión 1: #10 Peña: talla L → M\. La lista completa: 2 líneas/)
+  expect(next).toMatch(/^Revisión 2\. Cambió desde la revisión 1: #10 Peña: talla G → M\. La lista completa: 2 líneas/)
   expect(next).toMatch(/Ruiz.*\n.*Peña/)
 })
 

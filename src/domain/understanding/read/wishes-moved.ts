@@ -98,7 +98,15 @@ const isBare = ({ tokens, named }: Part): boolean =>
       token.kind === 'sign' ||
       isNumber(token) ||
       /^\p{Lu}/u.test(token.text) ||
-      isWord(token, ...small, ...listed.changes.not, ...listed.changes.now, ...listed.again.refusing, ...listed.told.tells) ||
+      isWord(
+        token,
+        ...small,
+        ...listed.things.noLonger,
+        ...listed.changes.not,
+        ...listed.changes.now,
+        ...listed.again.refusing,
+        ...listed.told.tells,
+      ) ||
       moves.test(token.key),
   )
 
