@@ -4,7 +4,7 @@ import { spoken } from '../words/languages.ts'
 import { type Clause, clausesOf, isSentenceEnd } from './clauses.ts'
 import { type Lexicon, termsOf } from './lexicon.ts'
 import { type Ref, refsIn } from './refs.ts'
-import { blanked, fold, isNumber, tokensOf } from './tokens.ts'
+import { blanked, fold, isCapital, isNumber, tokensOf } from './tokens.ts'
 
 /** What is told of one player's own piece: changes, clauses that nothing here can do, and the text without either. */
 export type OwnPiece = { readonly patches: readonly Patch[]; readonly unheard: readonly string[]; readonly rest: string }
@@ -82,8 +82,9 @@ type Found = { readonly patches: readonly Patch[]; readonly unheard: readonly st
 
 /** "El nombre de Ana en dorado": a colour of one player's own name or number, which all others share. */
 const isOwnColour = (text: string, draft: Draft, lexicon: Lexicon): boolean => {
-  const terms = termsOf(lexicon, tokensOf(text))
-  const coloured = terms.some(({ meaning }) => meaning.kind === 'colour')
+  const tokens = tokensOf(text)
+  const terms = termsOf(lexicon, tokens)
+  const coloured = terms.some(({ meaning, from }) => meaning.kind === 'colour' && !isCapital(tokens[from]))
   const things = terms.some(({ meaning }) => ['garment', 'text', 'place'].includes(meaning.kind))
   return coloured && !things && spokenOf.test(fold(text)) && keysIn(text, draft).length > 0
 }
