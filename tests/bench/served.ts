@@ -12,7 +12,6 @@ import { measure, type Run } from './served/measure.ts'
 import { noOpFlow } from './served/no-op-flow.ts'
 import { growOpenOrders } from './served/open-orders.ts'
 import { planCost } from './served/plan-growth.ts'
-import { domainShares } from './served/where-spent.ts'
 
 /** Said as soon as they are known: the whole takes minutes. */
 const told = (figures: readonly Figure[]): readonly Figure[] => {
@@ -79,26 +78,20 @@ const floorOf = (crew: ServedCrew, { jobs, transactions, bytes }: Run, orders: n
   return noOpFlow(load, { postgres: crew.postgres.pid(), redis: crew.redis.pid() }, orders)
 }
 
-/** Twice: by the domain's work in a loop, and by what it takes of the processes that do it among everything else. */
 const overhead = async (crew: ServedCrew, run: Run, many: number): Promise<readonly Figure[]> => {
-  const looped = await domainCost(crew, many)
+  const domain = await domainCost(crew, many)
   const floor = await floorOf(crew, run, Math.max(many, 20))
-  const shares = await domainShares(many, many)
   const { service, workers, postgres, redis } = run.spent
-  const spent = shares.service * service + shares.worker * workers
   return [
     { name: 'processor per order, all processes', value: run.cpu * 1_000, unit: 'ms' },
     { name: '  service', value: service * 1_000, unit: 'ms' },
     { name: '  workers', value: workers * 1_000, unit: 'ms' },
     { name: '  PostgreSQL', value: postgres * 1_000, unit: 'ms' },
     { name: '  Redis', value: redis * 1_000, unit: 'ms' },
-    { name: 'domain, paper and picture, in a loop', value: looped * 1_000, unit: 'ms' },
-    { name: 'the same where it is spent', value: spent * 1_000, unit: 'ms' },
+    { name: '  of which domain, paper and picture', value: domain * 1_000, unit: 'ms' },
+    { name: '  overhead', value: (run.cpu - domain) * 1_000, unit: 'ms' },
     { name: 'floor: no-op flow, same jobs, transactions, bytes', value: floor * 1_000, unit: 'ms' },
-    { name: 'overhead by the loop', value: (run.cpu - looped) * 1_000, unit: 'ms' },
-    { name: 'overhead by the loop, over its floor', value: (run.cpu - looped) / floor, unit: '×', most: 1.5 },
-    { name: 'overhead where it is spent', value: (run.cpu - spent) * 1_000, unit: 'ms' },
-    { name: 'overhead where it is spent, over its floor', value: (run.cpu - spent) / floor, unit: '×', most: 1.5 },
+    { name: 'overhead over its floor', value: (run.cpu - domain) / floor, unit: '×', most: 1.5 },
     { name: 'jobs per order', value: run.jobs, unit: '' },
     { name: 'kept transactions per order', value: run.transactions, unit: '' },
     { name: 'bytes of the log per order', value: run.bytes / 1_024, unit: 'KB' },

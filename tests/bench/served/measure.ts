@@ -16,9 +16,6 @@ export type Run = {
   readonly jobs: number
   readonly transactions: number
   readonly bytes: number
-  /** When it was, in microseconds of the machine's steady clock. */
-  readonly from: number
-  readonly to: number
 }
 
 /** Whoever looks on asks over one connection: what its questions cost is no cost of an order. */
@@ -54,8 +51,6 @@ const spentBy = (crew: ServedCrew, observer: Observer): Spent => {
   }
 }
 
-const steady = (): number => Number(process.hrtime.bigint() / 1_000n)
-
 const perOrder = (before: Spent, after: Spent, many: number): Spent => ({
   service: (after.service - before.service) / many,
   workers: (after.workers - before.workers) / many,
@@ -69,23 +64,21 @@ export const measure = async (crew: ServedCrew, many: number, first: number): Pr
   const { records } = observer
   const progress = followOrders(records)
   const jobs = await jobsSince(crew.redis.url)
-  const [counted, spent, from] = [await countersOf(records()), spentBy(crew, observer), steady()]
+  const [counted, spent, from] = [await countersOf(records()), spentBy(crew, observer), performance.now()]
   const asked = observer.asked()
   await makeOrders({ front: { address: () => crew.address, records }, progress, many, atOnce: 8, first })
-  const to = steady()
+  const to = performance.now()
   const now = spentBy(crew, observer)
   const questions = observer.asked() - asked
   const after = await countersOf(records())
   await progress.close()
   const all = perOrder(spent, now, many)
   return {
-    perMinute: many / ((to - from) / 60_000_000),
+    perMinute: many / ((to - from) / 60_000),
     spent: all,
     cpu: all.service + all.workers + all.postgres + all.redis,
     jobs: (await jobs()) / many,
     transactions: (after.transactions - counted.transactions - questions) / many,
     bytes: (after.bytes - counted.bytes) / many,
-    from,
-    to,
   }
 }
