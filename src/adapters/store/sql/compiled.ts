@@ -25,8 +25,8 @@ export type Compiled<V, Row> = {
 }
 
 /**
- * A statement that is built and compiled when it is run first, and then only gets its values: building one again costs several times what
- * sending it does. The values are told apart by their names, so `build` may name each, and must not look at any.
+ * A statement that is built and compiled when it is run first, and then only gets its values: building one each time costs about as much as
+ * sending it. The values are told apart by their names, so `build` may name each, and must not look at any.
  */
 export const compiled = <V extends object, Row>(build: (db: Database, values: V) => Compilable<Row>): Compiled<V, Row> => {
   let known: CompiledQuery<Row> | undefined
