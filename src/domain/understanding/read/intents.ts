@@ -37,6 +37,9 @@ const simple: readonly (readonly [Exclude<Intent['kind'], 'order' | 'complaint' 
   ['rude', anyOf(said.rude)],
 ]
 
+/** A single piece is to be made again. */
+export const asksForOne = (text: string): boolean => single.test(fold(text))
+
 /** Who is to be left out of an earlier order: "without the seniors", "sin los de último año". */
 const without = (folded: string): readonly string[] => (withoutSeniors.test(folded) ? ['seniors'] : [])
 

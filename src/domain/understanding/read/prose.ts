@@ -21,6 +21,7 @@ import { readNamedSizes } from './named-sizes.ts'
 import { readNamesInOrder } from './names-in-order.ts'
 import { readNumberLists } from './number-lists.ts'
 import { readOfOneGarment } from './of-one-garment.ts'
+import { readOnePiece } from './one-piece.ts'
 import { readPlaceCorrected } from './place-corrected.ts'
 import { readPlayers } from './players.ts'
 import { readRecolour } from './recolour.ts'
@@ -38,7 +39,8 @@ import { readToldPlayers } from './told-player.ts'
 import { tradeIn } from './trade.ts'
 import { wearersSide } from './viewer.ts'
 
-export type Prose = Given & { readonly shouted: boolean }
+/** `alone`: a single piece of an earlier order is made again. */
+export type Prose = Given & { readonly shouted: boolean; readonly alone: boolean }
 
 export type ProseFound = { readonly patches: readonly Patch[]; readonly open: readonly Open[] }
 
@@ -60,6 +62,15 @@ const asStated = (tokens: readonly Token[], { rows }: Draft): readonly Token[] =
 
 /** Rows, sizes and changes of rows that stand in sentences. */
 const readRows = (scene: Prose, tokens: readonly Token[]): Rosterlike => {
+  const piece = readOnePiece(tokens, scene)
+  if (piece.taken.size > 0) {
+    const left = readRowsBeside({ ...scene, draft: preview(scene.draft, piece.patches) }, without(tokens, piece.taken))
+    return joined([piece, left])
+  }
+  return readRowsBeside(scene, tokens)
+}
+
+const readRowsBeside = (scene: Prose, tokens: readonly Token[]): Rosterlike => {
   const counted = readGarmentCounts(tokens, termsOf(scene.lexicon, tokens), scene.before)
   const about = { draft: scene.before, quote: scene.text.trim().slice(0, 80), trade: tradeIn(scene.lexicon, tokens) }
   const read = (words: readonly Token[]) => readCorrections(words, about)

@@ -17,7 +17,7 @@ import { readFaces } from './faces.ts'
 import { askHalves } from './halved-names.ts'
 import { spreadHeadings } from './headings.ts'
 import { spreadRows } from './inline-rows.ts'
-import { asksSomething, readIntent, withoutAsking } from './intents.ts'
+import { asksForOne, asksSomething, readIntent, withoutAsking } from './intents.ts'
 import { joinLabelled } from './labelled-lines.ts'
 import { languageOf } from './language.ts'
 import { readLater } from './later.ts'
@@ -126,6 +126,9 @@ const ofRoster = ({ doubtful, halved }: ReturnType<typeof readRoster>, draft: Dr
 const isOfThings = (line: string, lexicon: Scene['lexicon']): boolean =>
   termsOf(lexicon, tokensOf(line)).some(({ meaning: { kind } }) => kind === 'garment' || kind === 'content')
 
+/** One piece of an earlier order is asked for, in this message or before. */
+const isAlone = (text: string, { earlier }: Conversation): boolean => earlier?.single === true || asksForOne(text)
+
 type Read = {
   readonly text: string
   readonly conversation: Conversation
@@ -162,6 +165,7 @@ const readOrder = ({
     language,
     asked,
     shouted: isShouted(text),
+    alone: isAlone(whole, conversation),
   })
   const ages = readAges(roster.rest)
   const all = [...special, ...prose.patches, ...apart.patches, ...ages, ...readLater(roster.rest)]

@@ -111,7 +111,7 @@ export const enPeople: PeoplePhrases = {
       'Mom',
       'Dad',
     ],
-    ...['Team', 'OK', 'Okay', 'Yes', 'No'],
+    ...['Team', 'OK', 'Okay', 'Yes', 'No', "(?:Youth|Adult|Men'?s|Women'?s|Ladies|Kids) .*"],
   ],
   bodyPays: [],
   body: [

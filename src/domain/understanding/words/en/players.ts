@@ -94,4 +94,15 @@ export const enPlayers: PlayerPhrases = {
   shortened: ['st', 'mr', 'mrs', 'ms', 'dr', 'no', 'num', 'prof'],
   cutWords: ['youth', 'adult', "women'?s", 'womens', "men'?s", 'mens', 'ladies', 'kids', 'size'],
   numbersSaid: ['numbers?'],
+  nameLabels: [
+    ...['last name', 'surname', 'name on the back', 'name on back', 'name on it', 'name on the jersey', 'name on the shirt'],
+    ...['name on his', 'name on hers', 'name on that one', 'name on that', 'the back says', 'the back said', 'the back reads'],
+    ...['back says', 'back said', 'his name', 'her name', 'their name', 'name :', "player's name", 'player name'],
+  ],
+  nameLinks: [
+    ...['is', 'was', 'on', 'the', 'back', 'jersey', 'shirt', 'says', 'said', 'reads', 'should', 'be', 'say', 'it', "it's"],
+  ],
+  saysName: ['says', 'said', 'has', 'had', 'reads', 'with'],
+  onBack: ['on the back', 'on back', 'on it', 'across the back'],
+  notTheirs: ['my', 'your', 'team', 'club', 'school', 'squad', 'group', 'our', 'contact'],
 }

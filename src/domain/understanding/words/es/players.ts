@@ -99,4 +99,12 @@ export const esPlayers: PlayerPhrases = {
   shortened: ['dr', 'no', 'num', 'sra?', 'lic', 'prof'],
   cutWords: ['talla', 'nino', 'nina', 'dama', 'adulto'],
   numbersSaid: ['numeros?'],
+  nameLabels: [
+    ...['apellido', 'nombre en la espalda', 'nombre de la espalda', 'nombre de atras', 'nombre atras', 'nombre del jersey'],
+    ...['nombre de la playera', 'atras dice', 'atras decia', 'en la espalda dice', 'en la espalda decia', 'nombre :'],
+  ],
+  nameLinks: ['es', 'era', 'dice', 'decia', 'el', 'la', 'de', 'en', 'espalda', 'atras', 'debe', 'decir', 'del', 'jersey'],
+  saysName: ['dice', 'decia', 'trae', 'traia', 'lleva', 'llevaba', 'tenia'],
+  onBack: ['atras', 'en la espalda', 'de espalda', 'por atras'],
+  notTheirs: ['mi', 'su', 'equipo', 'club', 'escuela', 'grupo', 'nuestro'],
 }
