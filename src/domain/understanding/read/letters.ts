@@ -1,4 +1,5 @@
 import type { Draft } from '../draft.ts'
+import { type Patch, preview } from '../patch.ts'
 import { spoken } from '../words/languages.ts'
 import { refsIn } from './refs.ts'
 import { type Token, tokensOf } from './tokens.ts'
@@ -16,6 +17,16 @@ export const letterIn = (clause: string): string | undefined =>
   /[CA](?=["']?$)/u.exec(clause.match(letterMarks)?.[0] ?? '')?.[0] ?? letterFor.exec(clause)?.[1]
 
 export const letterId = (letter: string): string => `letter-${letter.toLowerCase()}`
+
+/** Nobody wears both letters: who gets one gives up the other that they had. */
+export const oneEach = (before: Draft, patches: readonly Patch[]): readonly Patch[] => {
+  const after = preview(before, patches)
+  return Object.entries(after.rows).flatMap(([key, { extras }]) => {
+    const had = [letterId('C'), letterId('A')].filter((id) => before.rows[key]?.extras?.[id] !== undefined)
+    const both = extras?.[letterId('C')] !== undefined && extras[letterId('A')] !== undefined
+    return both && had.length === 1 ? had.map((id): Patch => ({ path: ['rows', key, 'extras', id], value: null })) : []
+  })
+}
 
 /** Rows that a stretch of tokens names for sure. */
 export const refKeys = (tokens: readonly Token[], draft: Draft): readonly string[] =>

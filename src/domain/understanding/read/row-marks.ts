@@ -4,11 +4,12 @@ import { type Patch, preview } from '../patch.ts'
 import { spoken } from '../words/languages.ts'
 import { type Clause, clausesOf } from './clauses.ts'
 import { readDrops } from './drops.ts'
-import { isOwnLetter, letterIn, letterMarks, refKeys, type Worn } from './letters.ts'
+import { isOwnLetter, letterIn, oneEach, refKeys, type Worn } from './letters.ts'
+import { wornLetters } from './letters-worn.ts'
 import { type Lexicon, termsOf } from './lexicon.ts'
 import { readOwnPiece } from './own-piece.ts'
 import { readPartOfName } from './part-of-name.ts'
-import { refsIn, rowsByNumber } from './refs.ts'
+import { rowsByNumber } from './refs.ts'
 import { anyOf, blanked, fold, tokensOf } from './tokens.ts'
 import { readTwiceListed } from './twice-listed.ts'
 import { readWishesMoved, speaksOfIt } from './wishes-moved.ts'
@@ -51,7 +52,7 @@ const lettered = new RegExp(
   [
     `\\b${said.letterLead} ["']?([CA])["']?(?![\\p{L}'])`,
     `|\\b([CA]) ${said.letterOn} ${said.letterArticle}?${said.letterPlace}`,
-    `|(?:^|[\\s,])([CA])(?:'?s)? ${said.letterFor} `,
+    `|(?:^|[\\s,])([CA])(?:'?s)?(?: ${said.letterFor} |: )`,
   ].join(''),
   'u',
 )
@@ -95,46 +96,12 @@ const captainsOf = (sentence: string, scene: Scene): readonly Patch[] => {
   const whole = sentence.split(',')
   if (whole.length > 1 && whole.every((clause) => isOwnLetter(clause, scene.draft)))
     return whole.flatMap((clause) => captainsOf(clause, scene))
+  const worn = wornLetters(sentence, scene.draft)
+  if (worn.length > 0) return worn.flatMap((one) => captains(sentence, scene, one))
   const clauses = sentence.split(joint)
   const own = clauses.filter((clause) => isOwnLetter(clause, scene.draft))
   if (own.length > 1) return own.flatMap((clause) => captains(clause, scene))
-  const ranks = rankedIn(sentence, scene.draft)
-  const worn = ranks.length > 1 ? ranks : wornLetters(sentence, scene.draft)
-  return worn.length > 1 ? worn.flatMap((one) => captains(sentence, scene, one)) : captains(sentence, scene)
-}
-
-const rank = new RegExp(`\\b(?:(${said.alternate})|${said.captain})(?![\\p{L}'])`, 'giu')
-
-/** "captain is 7, alternates 4 and 12": where both are spoken of, each of those named behind wears the letter of it. */
-const rankedIn = (sentence: string, draft: Draft): readonly Worn[] => {
-  const marks = [...fold(sentence).matchAll(rank)]
-  if (sentence.match(letterMarks) !== null || new Set(marks.map((match) => match[1] === undefined)).size < 2) return []
-  const worn = marks.map((match, index): Worn => {
-    const clause = sentence.slice(match.index, marks[index + 1]?.index ?? sentence.length)
-    return { letter: match[1] === undefined ? 'C' : 'A', keys: refKeys(tokensOf(clause), draft) }
-  })
-  return worn.every(({ keys }) => keys.length > 0) ? worn : []
-}
-
-/** "17 is captain, she wears a C, and 28 wears an A": where people are named first each letter is theirs who stand before it, else behind it. */
-const wornLetters = (sentence: string, draft: Draft): readonly Worn[] => {
-  const tokens = tokensOf(sentence)
-  const people = refsIn(tokens, draft.rows).map((ref) => ({
-    at: tokens[ref.from]?.start ?? 0,
-    keys: ref.keys.length === 1 ? ref.keys : [],
-  }))
-  const marks = [...sentence.matchAll(letterMarks)].map((match) => ({
-    at: match.index,
-    letter: /[CA](?=["']?$)/u.exec(match[0])?.[0] ?? 'C',
-  }))
-  if (new Set(marks.map(({ letter }) => letter)).size < 2) return []
-  const peopleFirst = (people[0]?.at ?? Number.POSITIVE_INFINITY) < (marks[0]?.at ?? 0)
-  return marks.flatMap(({ at, letter }, index) => {
-    const from = peopleFirst ? (marks[index - 1]?.at ?? -1) : at
-    const to = peopleFirst ? at : (marks[index + 1]?.at ?? sentence.length)
-    const keys = people.filter((one) => one.at > from && one.at < to).flatMap((one) => one.keys)
-    return keys.length === 0 ? [] : [{ letter, keys }]
-  })
+  return captains(sentence, scene)
 }
 
 const captainBegins = new RegExp(`\\b${said.captainBegins}`, 'i')
@@ -222,5 +189,5 @@ const withoutLeaving = (given: Scene): Marks => {
   const text = aside.reduce((left, { from, to }) => blanked(left, from, to), given.text)
   const { patches, rest } = readMarks({ ...given, text })
   const whole = aside.reduce((left, { from, to }) => `${left.slice(0, from)}${given.text.slice(from, to)}${left.slice(to)}`, rest)
-  return { patches, rest: whole }
+  return { patches: [...patches, ...oneEach(given.draft, patches)], rest: whole }
 }

@@ -56,12 +56,20 @@ const leadOf = (tokens: readonly Token[], from: number): Token | undefined => {
 const isInsteadOf = (tokens: readonly Token[], from: number): boolean =>
   tokens.slice(Math.max(0, from - 4), from).some((token) => isWord(token, ...listed.anew.not, ...listed.changes.not))
 
+/** "9's A", "Ida's C": the letter of somebody. */
+const owns = (tokens: readonly Token[], to: number): boolean => {
+  const [mark, last, letter] = [tokens[to - 2], tokens[to - 1], tokens[to]]
+  const possessive = last?.text.endsWith("'s") || (mark?.text === "'" && last?.key === 's')
+  return possessive && ['C', 'A'].includes(letter?.text ?? '')
+}
+
 const partOf = (clause: Clause, { rows }: Draft): Part => {
   const tokens = tokensOf(clause.text)
-  const named = refsIn(tokens, rows).flatMap(({ keys: [key, ...more], from }): readonly Named[] => {
+  const named = refsIn(tokens, rows).flatMap(({ keys: [key, ...more], from, to }): readonly Named[] => {
     const lead = leadOf(tokens, from)
-    const of = isWord(lead, ...listed.told.rangeFrom)
-    const refused = isWord(lead, ...listed.changes.not, ...listed.again.refusing) || (of && isInsteadOf(tokens, from))
+    const led = isWord(lead, ...listed.told.rangeFrom)
+    const of = led || owns(tokens, to)
+    const refused = isWord(lead, ...listed.changes.not, ...listed.again.refusing) || (led && isInsteadOf(tokens, from))
     return key === undefined || more.length > 0 ? [] : [{ key, refused, of }]
   })
   return { clause, folded: fold(clause.text), named, tokens }
@@ -184,9 +192,23 @@ const blankedOf = (text: string, parts: readonly Part[]): string =>
 const isDenial = ({ folded, named }: Part): boolean =>
   named.length > 0 && takesOff.test(folded) && new Set(named.map(({ refused }) => refused)).size === 1
 
-const moveOf = (text: string, draft: Draft, { wish, only }: { readonly wish: Wish; readonly only: boolean }): Moved => {
+/** Of which of several wishes a clause speaks that names none: of the one that was named last before it. */
+const lastNamed = (parts: readonly Part[], index: number, wishes: readonly Wish[]): Wish | undefined => {
+  const before = parts.slice(0, index).findLast((part) => wishes.some((wish) => names(part, wish)))
+  return before === undefined ? undefined : wishes.find((wish) => names(before, wish))
+}
+
+const moveOf = (
+  text: string,
+  draft: Draft,
+  { wish, wishes }: { readonly wish: Wish; readonly wishes: readonly Wish[] },
+): Moved => {
   const parts = clausesOf(text).map((clause) => partOf(clause, draft))
-  const own = parts.filter((part) => !tellsSize(part) && (names(part, wish) || (only && isAboutIt(part))))
+  const isOf = (part: Part, index: number): boolean =>
+    names(part, wish) ||
+    (isAboutIt(part) &&
+      (wishes.length === 1 || (!wishes.some((one) => names(part, one)) && lastNamed(parts, index, wishes) === wish)))
+  const own = parts.filter((part, index) => !tellsSize(part) && isOf(part, index))
   const change = changeOf(text, own, { wish, draft })
   if (change !== null) return { patches: patchesOf(change, wish, draft), rest: blankedOf(text, own) }
   return {
@@ -208,7 +230,7 @@ export const readWishesMoved = (text: string, draft: Draft): Moved => {
   const wishes = wishesIn(text, parts, draft)
   return wishes.reduce<Moved>(
     (moved, wish) => {
-      const { patches, rest } = moveOf(moved.rest, preview(draft, moved.patches), { wish, only: wishes.length === 1 })
+      const { patches, rest } = moveOf(moved.rest, preview(draft, moved.patches), { wish, wishes })
       return { patches: [...moved.patches, ...patches], rest }
     },
     { patches: [], rest: text },

@@ -79,6 +79,7 @@ export const esRowMarks: RowMarkPhrases = {
     '(?:quit|pon|d[ae]|pas|dej)\\w*sel[oa]s?',
     'se l[oa]s? \\w+',
     '(?:pon|pas)\\w*l[oa]s?',
+    'l[oa] (?:lleva|llevara|trae|traera|porta|usa|tiene)',
     'd(?:a|e|en|ar)(?:me)?l[oa]s?',
   ],
   keeps: ['deje?n?sel[oa]s?', 'se queda', 'sigue', 'sigan?'],
