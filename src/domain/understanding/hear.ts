@@ -119,6 +119,13 @@ const undoBeside = (conversation: Conversation, { understood, text }: Words, con
   return closeTurn(before, { understood, quote: text, first: [reply('undone')] }, context)
 }
 
+/** "Are they ready? Glenn Abbott will pick them up": who does what is kept, and the question answered. */
+const statusBeside = (conversation: Conversation, { understood, text }: Words, context: Context): Heard => {
+  const { patches, open } = understood
+  const turn = takeTurn(conversation, { patches, open, how: 'said', quote: text }, context)
+  return only(turn.conversation, [reply('status-asked')], { kind: 'status' })
+}
+
 type Words = { readonly understood: Understood; readonly text: string }
 
 const hearUnderstood = (conversation: Conversation, { understood, text }: Words, context: Context): Heard => {
@@ -128,6 +135,7 @@ const hearUnderstood = (conversation: Conversation, { understood, text }: Words,
     const answered = hearIntent(conversation, understood.intent, context)
     if (answered !== null) return answered
   }
+  if (understood.intent.kind === 'status') return statusBeside(conversation, { understood, text }, context)
   if (understood.intent.kind === 'undo') return undoBeside(conversation, { understood, text }, context)
   // What was not understood may be a change: nothing is signed in the same breath, and it is said.
   if (understood.signing !== null && understood.unheard.length === 0) {

@@ -36,7 +36,7 @@ const patterns: readonly (readonly [Role, readonly RegExp[]])[] = [
   [
     'signsOff',
     [
-      pattern(`TITLENAME ${said.signs}`),
+      pattern(`TITLENAME,? ${said.signs}`),
       pattern(`${said.signer} ${said.theirs} \\p{Ll}{1,20}(?: \\p{Ll}{1,20})?,? NAME`),
       pattern(`${said.signedBy} TITLENAME`),
     ],
@@ -49,7 +49,7 @@ const patterns: readonly (readonly [Role, readonly RegExp[]])[] = [
       pattern(`${said.ours} (?:\\p{L}{2,20} )?\\p{L}{2,20}, NAME, ${said.pays}(?!\\p{L})`),
     ],
   ],
-  ['collects', [pattern(`${said.collectedBy} TITLENAME`), pattern(`TITLENAME ${said.collects}`)]],
+  ['collects', [pattern(`${said.collectedBy} TITLENAME`), pattern(`TITLENAME,? ${said.collects}`)]],
 ]
 
 /** Words that begin like a name and are none. */
@@ -148,6 +148,14 @@ const moneyOf = (raw: string): readonly Patch[] => {
   } else if (paid.test(text)) set('state', 'paid')
   if (onAccount.test(text) && order === null) set('state', 'on-account')
   return patches
+}
+
+const parts: readonly string[] = ['signsOff', 'pays', 'collects', 'handOver']
+
+/** Who signs, pays or collects, where a message is about something else. */
+export const readPart = (text: string): readonly Patch[] => {
+  const people = readPeople(text).filter(({ path }) => parts.includes(String(path[0])))
+  return people.some(({ path: [part] }) => part !== 'handOver') ? people : []
 }
 
 /** Who orders, signs off, pays and collects, how it is handed over, and what was said of money. Names stand as they were written. */

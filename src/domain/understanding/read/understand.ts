@@ -23,6 +23,7 @@ import { languageOf } from './language.ts'
 import { readLater } from './later.ts'
 import { lexiconFor, termsOf } from './lexicon.ts'
 import { addCounted, mergePlayers } from './merge-players.ts'
+import { readPart } from './people.ts'
 import { readProse } from './prose.ts'
 import { readAll } from './read-all.ts'
 import { recount } from './recount.ts'
@@ -230,6 +231,7 @@ export const understand = (raw: string, conversation: Conversation, context: Con
   const back = readTakenBack(text, conversation, lexicon)
   const taken = takenBack(back, { conversation, lexicon, read })
   if (taken !== null) return { ...base, ...taken }
+  if (intent.kind === 'status') return { ...base, patches: readPart(text) }
   if (aside.includes(intent.kind)) return base
   if (isVariant(intent.kind, text, conversation.shown !== null)) {
     const asked = readOrder({ text: withoutAsking(text), conversation: { ...conversation, asked: null }, context, language })

@@ -49,7 +49,12 @@ export const enSigning: SigningPhrases = {
   ],
   withheld: [
     ...['but', 'except', 'however', 'though', 'if', 'when', 'once', 'until', 'unless', 'not yet', "don't", 'do not', 'cannot'],
-    ...["can't", 'later', 'almost'],
+    ...["can't", 'later', 'almost', 'not me', 'before you', 'waiting (?:on|for)'],
+    ...[
+      "(?:has|have|needs?|wants?|ought|got|is|are|going|gets?|'s) to (?:be )?(?:approve|sign|confirm|accept)",
+      '(?:must|will|should|can|could|would|may|might)(?: also| still| only)? (?:be )?(?:approv|sign|confirm)',
+      '(?:he|she|they|who|that|everyone|somebody|someone) (?:also |still )?(?:signs?|signed|signing|approve[sd]?|confirm(?:s|ed)?)',
+    ],
   ],
   goesAhead: ['go ahead(?: and \\p{L}+(?: it| them)?)?'],
   revision: ['revision', 'rev\\.?', 'version'],

@@ -40,16 +40,17 @@ export const enPeople: PeoplePhrases = {
     "i'll come get them",
   ],
   signs: [
-    '(?:is the one who |who )?(?:signs|approves)',
-    'will sign',
-    'will approve',
+    '(?:is the one who |who )?(?:signs|approves)(?! up)',
     'orders and signs',
-    'has to approve',
-    'needs to approve',
+    '(?:is |will be )?(?:the (?:only )?(?:one|person) )?(?:who |that )?(?:has to|have to|needs to|must|will|can|should|is going to|gets to|wants to) (?:be )?(?:the one )?(?:to )?(?:sign(?:ing)?(?: it| this)?(?: off)?|approv(?:e|ing)|okay|ok)(?! the check| up)',
+    '(?:is|will be) (?:the one )?(?:signing|approving)(?! up)',
+    '(?:gets|has|have) (?:the )?(?:final|last) (?:say|word|approval|sign[- ]?off)',
+    'for (?:final )?(?:approval|sign[- ]?off)',
   ],
   signer: [],
   theirs: [],
   signedBy: [
+    '(?:[Ff]inal )?(?:[Aa]pproval|[Ss]ign[- ]?off|[Tt]he final say) (?:is up to|has to come from|must come from|comes from|needs to come from|belongs to|is with)',
     '(?:[Aa]pproval(?: comes)? from|[Ss]ign[- ]?off(?: is|:)|[Ss]igned off by|[Aa]pproved by|[Aa]pprover:|[Ss]igns:)(?: our| the)?(?: AD| athletic director)?',
   ],
   pays: [
@@ -84,6 +85,13 @@ export const enPeople: PeoplePhrases = {
       'is coming (?:by|in)? ?to pick (?:them|it) up',
     ],
     ...[
+      "(?:is|will be|would be|is going to be|'?ll be|can be) (?:the one |the person )?(?:who(?:'s| is| will be) )?(?:picking (?:it |them |those |everything )?up|collecting|grabbing (?:it|them)|getting (?:it|them))",
+      '(?:is|will be) coming (?:by |in |over )?(?:to|and) (?:pick|get|grab|collect)',
+      '(?:is going to|will|can|could|should|would|gets to|has to) (?:come |swing by |stop by |drop by )?(?:and |to )?(?:pick (?:it |them |those |everything )?up|(?:get|grab|collect|fetch) (?:it|them|everything|those|the order))',
+      '(?:will|can|is going to) (?:come|swing|stop|drop) by(?: for (?:it|them)| to)',
+      'picking (?:it |them )?up',
+    ],
+    ...[
       'collects',
       'will collect',
       'picks (?:them )?up(?! the (?:tab|bill|check|kids))',
@@ -91,7 +99,11 @@ export const enPeople: PeoplePhrases = {
       'is picking (?:them |it )?up',
     ],
   ],
-  collectedBy: ['(?:[Cc]ollected|[Pp]icked up|[Pp]ick-?up|[Pp]ick up)(?: by|:| will be)'],
+  collectedBy: [
+    '(?:person |one |guy )?[Pp]icking (?:it |them )?up (?:is|will be)(?: going to be)?',
+    '[Pp]ick[- ]?up (?:will be|is)(?: going to be)? (?:done |made )?by',
+    '(?:[Cc]ollected|[Pp]icked up|[Pp]ick-?up|[Pp]ick up)(?: by|:| will be)',
+  ],
   notNames: [
     ...['I', 'The', 'We', 'It', 'They', 'He', 'She', 'You', 'Not', 'Just', 'Need', 'Coach', 'Hi', 'Hello', 'Hey', 'Thanks'],
     ...[
@@ -111,6 +123,7 @@ export const enPeople: PeoplePhrases = {
       'Mom',
       'Dad',
     ],
+    ...['(?:Mon|Tues|Wednes|Thurs|Fri|Satur|Sun)day', 'Someone', 'Somebody', 'Anyone', 'Everyone', 'Parents?', 'Only', 'Maybe'],
     ...['Team', 'OK', 'Okay', 'Yes', 'No', "(?:Youth|Adult|Men'?s|Women'?s|Ladies|Kids) .*"],
   ],
   bodyPays: [],

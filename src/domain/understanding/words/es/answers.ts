@@ -30,7 +30,8 @@ export const esSigning: SigningPhrases = {
   ],
   withheld: [
     ...['pero', 'excepto', 'menos', 'salvo', 'aunque', 'nomas que', 'solo que', 'si me', 'cuando', 'todavia no', 'aun no'],
-    ...['no (?:lo |la )?(?:apruebo|firmo|autorizo)', 'casi'],
+    ...['no (?:lo |la )?(?:apruebo|firmo|autorizo)', 'casi', 'no yo', 'yo no'],
+    ...['(?:tiene|tienen|debe|deben|hay|falta|necesita) que', 'aprobad[oa] por', 'para que'],
   ],
   goesAhead: ['adelante(?: con (?:la |el |los |las )?\\p{L}+)?'],
   revision: ['revision', 'version'],

@@ -1,0 +1,91 @@
+import { describe, expect, test } from 'vitest'
+import { play } from './corpus.ts'
+import { heard } from './rows-of.ts'
+import { starterShop } from './starter-shop.ts'
+
+const order = '24 grey tees with ELLERY WINDS on the front in navy'
+
+test.each([
+  ['our principal, Mr. Castellano, has to sign off on it, not me', 'Castellano'],
+  ['Dana Whitlock needs to sign off before you print', 'Dana Whitlock'],
+  ['our AD, Ms. Okafor, must approve it first', 'Okafor'],
+  ['Coach Reyes gets the final say on the design', 'Reyes'],
+  ['the sign-off is up to Ms. Lindqvist', 'Lindqvist'],
+  ['Mr. Byrd will be signing off on the proof', 'Byrd'],
+  ['the proof goes to our treasurer Hal Brandt for approval', 'Hal Brandt'],
+  ['please get approval from Nora Diaz', 'Nora Diaz'],
+  ['only Ruth Amato can sign off', 'Ruth Amato'],
+  ['Approval has to come from Ms. Greer', 'Greer'],
+  ["I'm ordering but Dr. Salas is the one who has to approve", 'Salas'],
+  ['the booster president, Ellen Moy, has final approval', 'Ellen Moy'],
+])('who signs: %s', async (words, name) => {
+  const { draft } = (await heard('en', [order, words])).played.conversation
+  expect(draft.signsOff).toBe(name)
+  expect([draft.team, draft.collects, draft.pays]).toEqual([undefined, undefined, undefined])
+})
+
+test.each([
+  ['My husband Glenn Abbott will be the one picking them up', 'Glenn Abbott'],
+  ['my sister Tara Vance is going to pick it up', 'Tara Vance'],
+  ['Rob Kessler can come get them for me', 'Rob Kessler'],
+  ['our manager, Leah Ponce, will swing by for them', 'Leah Ponce'],
+  ["it'll be my mom Doris Hale picking up", 'Doris Hale'],
+  ['my coworker Jae Lim is picking up the box', 'Jae Lim'],
+  ['the person picking up is Omar Diaz', 'Omar Diaz'],
+  ['Pick up will be done by Wes Carter', 'Wes Carter'],
+  ['Glenn Abbott will grab them on Friday', 'Glenn Abbott'],
+  ['My neighbor, Ruth Amato, is coming to get them', 'Ruth Amato'],
+])('who collects: %s', async (words, name) => {
+  const { draft } = (await heard('en', [order, words])).played.conversation
+  expect([draft.collects, draft.handOver, draft.team]).toEqual([name, 'collect', undefined])
+})
+
+test.each([
+  ['Is our order ready? my wife Dee Cole is coming to pick it up', 'Dee Cole'],
+  ['when will they be ready? Glenn Abbott is picking them up', 'Glenn Abbott'],
+  ['are the shirts done? My husband Al Vega will be the one picking them up', 'Al Vega'],
+])('who collects, beside a question how it stands: %s', async (words, name) => {
+  const { played } = await heard('en', [words])
+  expect(played.wants.map(({ kind }) => kind)).toEqual(['status'])
+  expect(played.conversation.draft).toMatchObject({ collects: name, handOver: 'collect', garments: {}, rows: {} })
+})
+
+test.each([['someone will pick it up'], ['Saturday would be best, we will come get them'], ['is it ready to be picked up?']])(
+  'nobody is named: %s',
+  async (words) => {
+    expect((await heard('en', [order, words])).played.conversation.draft.collects).toBeUndefined()
+  },
+)
+
+describe('that somebody else must approve approves nothing', async () => {
+  const shop = await starterShop()
+  const says = {
+    en: [
+      '3 navy mesh soccer jerseys for the Marsh Harriers, white numbers on the back, need them Dec 12 at 5pm, Dana Whitlow ordering\n1 Ana YM\n2 Bea YM\n12 Cleo YL',
+      'all 13 or older',
+    ],
+    es: [
+      '3 jerseys de futbol de malla azul marino para los Gavilanes de Anáhuac, numeros blancos atras, los necesito el 12 de diciembre a las 5 de la tarde, soy Dana Ortiz\n1 Ana YM\n2 Bea YM\n12 Cleo YL',
+      'nadie es menor de 13',
+    ],
+  }
+  test.each([
+    ['en', 'our principal, Mr. Castellano, has to sign off on it, not me'],
+    ['en', 'only Ruth Amato can sign off'],
+    ['en', 'Dana Whitlock needs to sign off before you print'],
+    ['en', 'my boss must sign off first'],
+    ['en', 'the coach will sign off on it tomorrow'],
+    ['en', 'it has to be approved by the board'],
+    ['en', 'waiting on my wife, she signs off on everything'],
+    ['en', 'I think Coach Reyes should sign off on this'],
+    ['es', 'la directora lo tiene que ver aprobado por la mesa, no yo'],
+    ['es', 'falta que lo vea la maestra para que quede aprobado'],
+    ['es', 'tiene que quedar aprobado por el director'],
+  ] as const)('%s: %s', (language, word) => {
+    const one = { id: 'sure', now: '2026-11-20T10:00', language, facts: [], signed: true }
+    const signs = (last: string): boolean =>
+      play({ ...one, says: [...says[language], last] }, shop).wants.some(({ kind }) => kind === 'sign-off')
+    expect(signs(word)).toBe(false)
+    expect(signs(language === 'en' ? 'I sign off on it' : 'lo apruebo')).toBe(true)
+  })
+})
