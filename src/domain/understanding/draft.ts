@@ -99,6 +99,7 @@ const tallySchema = z.strictObject({
   fit: z.enum(fits).optional(),
   size: z.enum(sizes),
   quantity: z.int().min(1).max(500),
+  age: z.enum(ages).optional(),
 })
 
 /** Everything said so far and nothing else: no assumption stands in here. Rows and tallies are keyed r1, r2, … and t1, t2, … */

@@ -38,10 +38,37 @@ const sizesRefused = (tokens: readonly Token[], { from, to }: Stretch): readonly
   return parts.some(({ kind }) => kind === 'gone') ? parts.flatMap((part) => (part.kind === 'size' ? [part.size] : [])) : []
 }
 
+/** The clauses of a sentence, each without the word or sign that joins it to the one before; `joined` by "and" rather than a comma. */
+const clausesIn = (tokens: readonly Token[], { from, to }: Stretch): readonly (Stretch & { readonly joined: boolean })[] => {
+  const joints = [...tokens.keys()].filter((at) => at >= from && at < to && (tokens[at]?.text === ',' || isJoin(tokens[at])))
+  const starts = [from, ...joints.map((at) => at + 1)]
+  return starts.flatMap((start, index) => {
+    const end = joints[index] ?? to
+    return end > start ? [{ from: start, to: end, joined: isJoin(tokens[start - 1]) }] : []
+  })
+}
+
+const isJoin = (token: Token | undefined): boolean => isWord(token, ...listed.again.and)
+
+/** "…, not M": a refusal by a small word behind a comma corrects what stands before it and takes nothing off. */
+const isPlainNo = (tokens: readonly Token[], { from }: Stretch): boolean => isWord(tokens[from], ...listed.changes.not)
+
+/** Refusals of counted sizes in a sentence, by themselves or in a clause beside others: "6 of the ladies M, and forget the 3T". */
+const refusalsIn = (tokens: readonly Token[], sentence: Stretch): readonly (Stretch & { readonly sizes: readonly SizeFound[] })[] => {
+  const whole = sizesRefused(tokens, sentence)
+  if (whole.length > 0) return [{ ...sentence, sizes: whole }]
+  return clausesIn(tokens, sentence).flatMap((clause, index, all) => {
+    const next = all[index + 1]
+    const corrected = next !== undefined && sizeAt(tokens, next.from)?.to === next.to
+    const sizes = corrected || (!clause.joined && isPlainNo(tokens, clause)) ? [] : sizesRefused(tokens, clause)
+    return sizes.length === 0 ? [] : [{ ...clause, sizes }]
+  })
+}
+
 /** "Forget the 3T", "we don't need the ladies M anymore", "las 3T ya no": counted sizes that are wanted no more; no player is taken off by it. */
 export const readSizesGone = (tokens: readonly Token[], { draft }: Scene): Change => {
-  const found = sentencesOf(tokens).flatMap((sentence): readonly Change[] => {
-    const sizes = sizesRefused(tokens, sentence)
+  const refusals = sentencesOf(tokens).flatMap((sentence) => refusalsIn(tokens, sentence))
+  const found = refusals.flatMap(({ sizes, from, to }): readonly Change[] => {
     const lines = sizes.map((size) => Object.entries(draft.tally).filter(([, line]) => isOfSize(size, line)))
     const keys = lines.flatMap(([only, ...more]) => (only === undefined || more.length > 0 ? [] : [only[0]]))
     if (keys.length === 0 || keys.length < sizes.length) return []
@@ -49,7 +76,7 @@ export const readSizesGone = (tokens: readonly Token[], { draft }: Scene): Chang
       {
         ...nothing,
         patches: keys.map((key) => ({ path: ['tally', key], value: null })),
-        taken: span(sentence.from, sentence.to),
+        taken: span(from, to),
       },
     ]
   })

@@ -50,7 +50,7 @@ const figureSize = (tokens: readonly Token[], at: number): SizeFound | null => {
   const figure = tokens[at]
   const letters = tokens[at + 1]
   if (figure === undefined || !isNumber(figure) || letters === undefined || !touches(figure, letters)) return null
-  const key = letters.key.replace(/\.$/, '')
+  const key = letters.key.replace(/\.$/, '').replace(/'s$/, 's')
   if (key === 't' || key === 'ts') {
     const size = baby[figure.text]
     return size === undefined ? null : { size, fit: 'toddler', to: at + 2 }
@@ -79,7 +79,7 @@ const bareSize = (tokens: readonly Token[], at: number, loose: boolean): SizeFou
   if (found !== null) return found
   if (token.kind !== 'word') return null
   if (/^\p{L}\.$/u.test(token.text) && at + 1 < tokens.length && tokens[at + 1]?.kind !== 'break') return null
-  const text = token.text.replace(/\.$/, '')
+  const text = token.text.replace(/\.$|'s$/, '')
   const capital = capitalSizes[loose && text.length === 1 ? text.toUpperCase() : text]
   if (capital !== undefined) return { ...capital, to: at + 1 }
   const short = shortSizes[/^[ayw]-(?:xs|s|m|l|xl)$/.test(token.key) ? token.key.replace('-', '') : token.key]

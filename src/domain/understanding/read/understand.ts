@@ -8,11 +8,13 @@ import { type Intent, nothing, type Understood } from '../understood.ts'
 import { spoken } from '../words/languages.ts'
 import { isOfAges, readAgeAnswer } from './age-answer.ts'
 import { readAges } from './ages.ts'
+import { readAgesOfSizes } from './ages-of-sizes.ts'
 import { readAnswer } from './answers.ts'
 import { readApart } from './apart.ts'
 import { readArtwork } from './artwork.ts'
 import { takenBack, withoutDismissing } from './beside-undo.ts'
 import { chosenHue } from './chosen-hue.ts'
+import { withCountsAhead } from './counts-ahead.ts'
 import { readFaces } from './faces.ts'
 import { askHalves } from './halved-names.ts'
 import { spreadHeadings } from './headings.ts'
@@ -157,8 +159,9 @@ const readOrder = ({
   const marks = readRowMarks({ text: apart.rest, draft: withRows, lexicon })
   const special = [...chosen, ...merged, ...artwork.patches, ...faces.patches, ...marks.patches]
   const start = preview(draft, special)
+  const aged = readAgesOfSizes(marks.rest, start)
   const prose = readProse({
-    text: marks.rest,
+    text: aged.rest,
     before: draft,
     draft: start,
     lexicon,
@@ -168,7 +171,8 @@ const readOrder = ({
     shouted: isShouted(text),
     alone: isAlone(whole, conversation),
   })
-  const ages = readAges(roster.rest)
+  const sized = readAgesOfSizes(aged.patches.length > 0 ? aged.rest : roster.rest, preview(start, prose.patches))
+  const ages = [...aged.patches, ...sized.patches, ...readAges(sized.rest)]
   const all = [...special, ...prose.patches, ...apart.patches, ...ages, ...readLater(roster.rest)]
   const answered =
     asked !== null && prose.open.length === 0 && (all.length === 0 || isChosen(asked.code, text))
@@ -211,7 +215,8 @@ const agesAnswered = (text: string, { asked, draft }: Conversation, lexicon: Sce
 /** Everything that one message says: what it changes, what it leaves open, what it asks, whether it signs. Any text is safe. */
 export const understand = (raw: string, conversation: Conversation, context: Context): Understood => {
   const { text: clean, cut } = cleanText(raw)
-  const text = spreadBySize(spreadHeadings(spreadRows(joinLabelled(withWholeSides(clean))))).replace(hyphenSize, ' ')
+  const lines = spreadBySize(spreadHeadings(spreadRows(joinLabelled(withWholeSides(clean))))).replace(hyphenSize, ' ')
+  const text = withCountsAhead(lines, hasNumbers(conversation.draft, fold(lines)))
   const told = conversation.settled ? conversation.language : languageOf(text)
   const language = told ?? conversation.language
   const lexicon = lexiconFor(context.shop, language)

@@ -28,6 +28,15 @@ const isHueOfText = (tokens: readonly Token[], terms: ReadonlyMap<number, Term>,
   return terms.get(at)?.meaning.kind === 'colour' && terms.get(at)?.to === at + 1 && (beside(at + 1) || beside(at - 1))
 }
 
+/** "TWO COOL on the front": an amount shouted in front of a word that means nothing else is written with it, where its clause says where. */
+const isCountOfText = (tokens: readonly Token[], terms: ReadonlyMap<number, Term>, at: number): boolean =>
+  terms.get(at)?.meaning.kind === 'count' &&
+  isShouted(tokens[at + 1]) &&
+  !terms.has(at + 1) &&
+  sizeAt(tokens, at + 1) === null &&
+  !notText.includes(tokens[at + 1]?.key ?? '') &&
+  isToldToWrite(tokens, terms, at)
+
 const isText = (tokens: readonly Token[], terms: ReadonlyMap<number, Term>, at: number): boolean =>
   isWritten(terms.get(at)) || isPlaced(tokens, terms, at) || isHueOfText(tokens, terms, at)
 
@@ -59,7 +68,7 @@ const isShout = (
   { at, told }: { at: number; told: boolean },
 ): boolean => {
   const kind = terms.get(at)?.meaning.kind
-  const free = told && isAnyWord(tokens, terms, at)
+  const free = (told && isAnyWord(tokens, terms, at)) || isCountOfText(tokens, terms, at)
   return (
     isShouted(tokens[at]) && (sizeAt(tokens, at) === null || free) && (isText(tokens, terms, at) || (free && kind === 'count'))
   )

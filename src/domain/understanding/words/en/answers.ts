@@ -141,6 +141,7 @@ export const enAges: AgePhrases = {
   ],
   to: ['to', 'and', 'or'],
   years: ['years?(?: old)?', 'yrs?', 'yo'],
+  months: ['months?(?: old)?', 'mos?'],
   group: [...['they', 'all', 'everyone', 'kids', 'girls', 'boys', 'players', 'team', 'ages?', 'aged', 'between', 'children']],
   everyone: ['all of them', 'they', 'everyone', 'everybody', 'the (?:kids|girls|boys)', 'all'],
   are: [' are', "'re", ' is', "'s"],
