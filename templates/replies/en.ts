@@ -180,6 +180,8 @@ const cameOrWent: Readonly<Record<string, (part: Part, show: Show) => string>> =
   '/decorations/shadow': ({ now, at }, show) => `${now === null ? 'shadow off' : `shadow: ${show.colour(String(now))}`}${at}`,
   '/decorations/surround': ({ now, at }, show) => `${now === null ? 'outline off' : `outline: ${show.colour(String(now))}`}${at}`,
 }
+const wornText = (was: unknown, now: unknown): string =>
+  now === null ? `${words.contents[String(was)] ?? ''} again` : `no ${words.contents[String(now)] ?? ''}`
 
 const changeText = ({ path, was, now, row: whose, place }: Changed, show: Show): string => {
   const field = path.split('/').at(-1) ?? path
@@ -192,6 +194,7 @@ const changeText = ({ path, was, now, row: whose, place }: Changed, show: Show):
     return gone({ was, now, at: place === undefined || place === null ? '' : ` (${placesOf([place])})` }, show)
   if (field === 'row') return was === null ? `added ${say(now)}` : `dropped ${say(was)}`
   const who = whose === null ? '' : `${row({ ...whose, size: null })}: `
+  if (path === '/roster/without') return `${who}${wornText(was, now)}`
   return `${who}${fields[field] ?? field} ${say(was)} → ${say(now)}`
 }
 

@@ -234,6 +234,8 @@ const cameOrWent: Readonly<Record<string, (part: Part, show: Show) => string>> =
   '/decorations/surround': ({ now, at }, show) =>
     `${now === null ? 'sin contorno' : `con contorno: ${show.colour(String(now))}`}${at}`,
 }
+const wornText = (was: unknown, now: unknown): string =>
+  now === null ? `${words.contents[String(was)] ?? ''} otra vez` : `sin ${words.contents[String(now)] ?? ''}`
 
 /** "#9 Ana S": the size at the end of a line as it is called here. */
 const withSize = (line: string): string => line.replace(/(?<=^|\s)\S+$/u, (size) => sizes[size] ?? size)
@@ -250,6 +252,7 @@ const changeText = ({ path, was, now, row: whose, place }: Changed, show: Show):
     return gone({ was, now, at: place === undefined || place === null ? '' : ` (${placesOf([place])})` }, show)
   if (field === 'row') return was === null ? `agregado ${say(now)}` : `quitado ${say(was)}`
   const who = whose === null ? '' : `${row({ ...whose, size: null })}: `
+  if (path === '/roster/without') return `${who}${wornText(was, now)}`
   return `${who}${fields[field] ?? field} ${say(was)} → ${say(now)}`
 }
 

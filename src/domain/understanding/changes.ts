@@ -12,7 +12,7 @@ const owner = (order: Known, path: string) => {
   return row === undefined ? null : rowFacts(row)
 }
 
-const isHidden = (path: string): boolean => /\/(language|by|kind|garment|on\/\d+|shape.*)$/.test(path)
+const isHidden = (path: string): boolean => /\/(language|by|kind|garment|on\/\d+|without\/\d+|shape.*)$/.test(path)
 
 type Pair = { readonly was: KnownRow; readonly now: KnownRow }
 
@@ -107,6 +107,22 @@ const lessAndMore = (before: Known, after: Known): readonly Changed[] => {
   ]
 }
 
+/** What a line goes without, or has again, of what is pressed: "name", "number". */
+const bareLines = (before: Known, after: Known): readonly Changed[] => {
+  const kindsOf = (order: Known, row: KnownRow | undefined): readonly string[] =>
+    order.decorations.flatMap(({ id, content }) =>
+      row?.without?.includes(id) === true && content !== undefined ? [content.kind] : [],
+    )
+  return pairsOf(before, after).flatMap(({ was, now }): readonly Changed[] => {
+    const [had, has] = [kindsOf(before, was), kindsOf(after, now)]
+    const at = { path: '/roster/without', row: rowFacts(now) }
+    return [
+      ...[...new Set(has)].filter((kind) => !had.includes(kind)).map((kind) => ({ ...at, was: null, now: kind })),
+      ...[...new Set(had)].filter((kind) => !has.includes(kind)).map((kind) => ({ ...at, was: kind, now: null })),
+    ]
+  })
+}
+
 /** What differs between two readings of an order in what was known before: for the customer to see that just this was changed. */
 export const changesBetween = (before: Known, after: Known, assumed: ReadonlySet<string>): readonly Changed[] => {
   const earlier = new Map(leavesOf(before).map((leaf) => [leaf.key, leaf]))
@@ -118,5 +134,5 @@ export const changesBetween = (before: Known, after: Known, assumed: ReadonlySet
     if (was === undefined || was.value === value || isHidden(path) || assumed.has(was.path)) return []
     return [{ path, was: was.value, now: value, row: owner(after, path) }]
   })
-  return [...rows, ...lessAndMore(before, after), ...others]
+  return [...rows, ...lessAndMore(before, after), ...bareLines(before, after), ...others]
 }

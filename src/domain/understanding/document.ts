@@ -100,16 +100,6 @@ const everyLeaf = (path: string, value: unknown): readonly string[] => {
   return Object.entries(value).flatMap(([key, inner]) => everyLeaf(`${path}/${key}`, inner))
 }
 
-/** A line that goes without a name or a number goes without all decorations of that kind on its garment. */
-const withoutKinds = (row: ComposedRow, decorations: readonly ComposedDecoration[]): ComposedRow => {
-  const { without: kinds = [], ...known } = row.known
-  const without = decorations.flatMap(({ known: { id, content, on } }) => {
-    const worn = (on ?? []).includes(known.garment ?? '')
-    return worn && (kinds.includes(id) || kinds.includes(content?.kind ?? '')) ? [id] : []
-  })
-  return { ...row, known: without.length === 0 ? known : { ...known, without } }
-}
-
 /** The order document that a draft amounts to: assumptions filled in and named, what is missing with the question that gets it. */
 export const documentOf = (speaker: Speaker, { shop }: Pick<Context, 'shop'>): Composed => {
   const { draft } = speaker
@@ -118,7 +108,7 @@ export const documentOf = (speaker: Speaker, { shop }: Pick<Context, 'shop'>): C
     draft,
     garments: composeGarments(shop, draft),
     decorations,
-    rows: composeRoster(shop, draft).map((row) => withoutKinds(row, decorations)),
+    rows: composeRoster(shop, { draft, decorations }),
   }
   const order: Known = {
     ...heads(speaker),

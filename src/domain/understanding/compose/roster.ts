@@ -2,7 +2,7 @@ import type { Row } from '../../order/order.ts'
 import type { Shop } from '../../shop/shop.ts'
 import type { Draft, Player } from '../draft.ts'
 import type { KnownRow } from '../known.ts'
-import { composeExtra } from './decorations.ts'
+import { type ComposedDecoration, composeExtra } from './decorations.ts'
 import { playersGarments } from './garments.ts'
 
 export type ComposedRow = {
@@ -30,6 +30,8 @@ const ageOf = (draft: Draft, player: Player): Row['age'] => {
   return draft.ages === undefined || draft.ages === 'mixed' ? 'unknown' : draft.ages
 }
 
+type Composing = { readonly draft: Draft; readonly decorations: readonly ComposedDecoration[] }
+
 type Place = { readonly key: string; readonly line: number; readonly garment: string }
 
 const extrasOf = (shop: Shop, draft: Draft, { player, garment }: { player: Player; garment: string }) =>
@@ -41,14 +43,24 @@ const extrasOf = (shop: Shop, draft: Draft, { player, garment }: { player: Playe
 const kept = (player: Player) => ({
   ...(player.number === undefined ? {} : { number: player.number }),
   ...(player.name === undefined ? {} : { name: player.name }),
-  ...(player.without === undefined ? {} : { without: player.without }),
   ...(player.note === undefined ? {} : { note: player.note }),
 })
 
-const composeRow = (shop: Shop, draft: Draft, { player, place }: { player: Player; place: Place }): ComposedRow => {
+/** The decorations that a player goes without: told by their id, or by what they are of ("no name on 12's"). */
+const withoutOf = (decorations: readonly ComposedDecoration[], { without = [] }: Player, garment: string): readonly string[] =>
+  decorations.flatMap(({ known: { id, content, on } }) =>
+    (without.includes(id) || without.includes(content?.kind ?? '')) && (on ?? []).includes(garment) ? [id] : [],
+  )
+
+const composeRow = (
+  shop: Shop,
+  { draft, decorations }: Composing,
+  { player, place }: { player: Player; place: Place },
+): ComposedRow => {
   const { fit, said } = fitOf(draft, player, place.garment)
   const size = player.size ?? draft.common?.size ?? (draft.later.sizes ? 'later' : undefined)
   const age = ageOf(draft, player)
+  const without = withoutOf(decorations, player, place.garment)
   const extras = extrasOf(shop, draft, { player, garment: place.garment })
   const known: KnownRow = {
     line: place.line,
@@ -59,6 +71,7 @@ const composeRow = (shop: Shop, draft: Draft, { player, place }: { player: Playe
     age,
     ...(extras.length === 0 ? {} : { extras: extras.map((extra) => extra.known) }),
     ...kept(player),
+    ...(without.length === 0 ? {} : { without: [...without] }),
   }
   return {
     key: place.key,
@@ -105,7 +118,7 @@ const allAlike = (draft: Draft): readonly (readonly [string, Player])[] => {
  * The roster of the document: a player without a garment has a row for each of the players' garments, garment by garment, so
  * that the first garment's lines are the lines as they were pasted.
  */
-export const composeRoster = (shop: Shop, draft: Draft): readonly ComposedRow[] => {
+export const composeRoster = (shop: Shop, { draft, decorations }: Composing): readonly ComposedRow[] => {
   const garments = playersGarments(draft)
   const [first = 'jersey', ...others] = garments
   const players = [...Object.entries(draft.rows), ...tallied(draft)]
@@ -116,6 +129,6 @@ export const composeRoster = (shop: Shop, draft: Draft): readonly ComposedRow[] 
     ),
   ]
   return list.map(({ key, player, garment }, index) =>
-    composeRow(shop, draft, { player, place: { key, line: index + 1, garment } }),
+    composeRow(shop, { draft, decorations }, { player, place: { key, line: index + 1, garment } }),
   )
 }

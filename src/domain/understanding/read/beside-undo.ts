@@ -90,7 +90,7 @@ const besideUndo = (
 type Talk = {
   readonly conversation: Conversation
   readonly lexicon: Lexicon
-  readonly read: (text: string, of: Conversation) => Reading & { readonly pasted: number }
+  readonly read: (text: string, of: Conversation) => Reading & { readonly pasted: number; readonly unheard: readonly string[] }
 }
 
 /** What is taken back, and what else the message says of the order as it is then; null where it only makes room for something else. */

@@ -10,7 +10,7 @@ const lately = ({ draft, past }: Conversation): readonly string[] => {
 }
 
 /** A message read as ever, and then each of its clauses of which nothing came. */
-export const readAll = <Order extends Reading & { readonly pasted: number }>(
+export const readAll = <Order extends Reading & { readonly pasted: number; readonly unheard: readonly string[] }>(
   text: string,
   read: (words: string) => Order,
   { conversation, lexicon }: { readonly conversation: Conversation; readonly lexicon: Lexicon },
@@ -19,5 +19,6 @@ export const readAll = <Order extends Reading & { readonly pasted: number }>(
   const scene = { before: conversation.draft, lexicon, read, lately: lately(conversation) }
   const left = first.pasted === 0 ? readLeft(text, first, scene) : { patches: [], open: [], unheard: [], rest: text }
   const order = left.rest === text ? first : read(left.rest)
-  return { order, patches: [...order.patches, ...left.patches], open: [...order.open, ...left.open], unheard: left.unheard }
+  const unheard = [...new Set([...first.unheard, ...left.unheard])]
+  return { order, patches: [...order.patches, ...left.patches], open: [...order.open, ...left.open], unheard }
 }

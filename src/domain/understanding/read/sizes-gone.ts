@@ -54,7 +54,10 @@ const isJoin = (token: Token | undefined): boolean => isWord(token, ...listed.ag
 const isPlainNo = (tokens: readonly Token[], { from }: Stretch): boolean => isWord(tokens[from], ...listed.changes.not)
 
 /** Refusals of counted sizes in a sentence, by themselves or in a clause beside others: "6 of the ladies M, and forget the 3T". */
-const refusalsIn = (tokens: readonly Token[], sentence: Stretch): readonly (Stretch & { readonly sizes: readonly SizeFound[] })[] => {
+const refusalsIn = (
+  tokens: readonly Token[],
+  sentence: Stretch,
+): readonly (Stretch & { readonly sizes: readonly SizeFound[] })[] => {
   const whole = sizesRefused(tokens, sentence)
   if (whole.length > 0) return [{ ...sentence, sizes: whole }]
   return clausesIn(tokens, sentence).flatMap((clause, index, all) => {

@@ -10,12 +10,9 @@ import { isOfAges, readAgeAnswer } from './age-answer.ts'
 import { readAges } from './ages.ts'
 import { readAgesOfSizes } from './ages-of-sizes.ts'
 import { readAnswer } from './answers.ts'
-import { readApart } from './apart.ts'
-import { readArtwork } from './artwork.ts'
 import { takenBack, withoutDismissing } from './beside-undo.ts'
 import { chosenHue } from './chosen-hue.ts'
 import { withCountsAhead } from './counts-ahead.ts'
-import { readFaces } from './faces.ts'
 import { askHalves } from './halved-names.ts'
 import { spreadHeadings } from './headings.ts'
 import { spreadRows } from './inline-rows.ts'
@@ -28,11 +25,11 @@ import { addCounted, mergePlayers } from './merge-players.ts'
 import { readPart } from './people.ts'
 import { readProse } from './prose.ts'
 import { readAll } from './read-all.ts'
+import { readAside } from './read-aside.ts'
 import { recount } from './recount.ts'
 import { refsIn } from './refs.ts'
 import { countedFrom, playerFrom, readRoster } from './roster.ts'
 import type { RowLine } from './row-line.ts'
-import { readRowMarks } from './row-marks.ts'
 import { withWholeSides } from './short-sides.ts'
 import { namedRevision, readSigning, withoutGoing } from './signing.ts'
 import { spreadBySize } from './size-lists.ts'
@@ -153,11 +150,8 @@ const readOrder = ({
   const roster = readRoster(text, { expected, numbered: hasNumbers(draft, fold(text)) })
   const merged = mergePlayers(draft, roster)
   const withRows = preview(draft, merged)
-  const artwork = readArtwork(roster.rest, draft, lexicon)
-  const faces = readFaces(artwork.rest, context.shop)
-  const apart = readApart(faces.rest, withRows, lexicon)
-  const marks = readRowMarks({ text: apart.rest, draft: withRows, lexicon })
-  const special = [...chosen, ...merged, ...artwork.patches, ...faces.patches, ...marks.patches]
+  const { artwork, faces, some, apart, marks } = readAside(roster.rest, { draft, withRows, lexicon, shop: context.shop })
+  const special = [...chosen, ...merged, ...artwork.patches, ...faces.patches, ...some.patches, ...marks.patches]
   const start = preview(draft, special)
   const aged = readAgesOfSizes(marks.rest, start)
   const prose = readProse({
@@ -183,7 +177,7 @@ const readOrder = ({
     patches: [...patches, ...recount(draft, preview(draft, patches)), ...answered],
     open: [...faces.open, ...marks.open, ...prose.open, ...ofRoster(roster, draft, withRows)],
     unread: roster.unread.filter((line) => !isOfThings(line, lexicon)),
-    unheard: marks.unheard,
+    unheard: [...some.unheard, ...marks.unheard],
     artwork: artwork.said,
     pasted: roster.players.length + roster.counted.length,
   }

@@ -81,4 +81,10 @@ export const enLeftOff: LeftOffPhrases = {
     ],
     ...["let's", 'lets', 'completely', 'totally', 'all', 'i', "i'd", 'like', 'would', 'to', 'think', 'pls', 'there', 'at', 'in'],
   ],
+  whose: ['on', 'for', 'of', 'off', 'from', 'except', 'but', 'the', 'and', 'or', 'only', 'just', 'player', 'jersey', 'give'],
+  theirs: [
+    ...['goes', 'go', 'gets', 'get', 'wants', 'has', 'have', 'is', 'are', 'in', 'on', 'with', 'please', 'pls', 'plain', 'blank'],
+    ...['should', 'needs', 'only', 'too', 'either', 'instead', 'off', 'or'],
+  ],
+  restoring: ['back', 'again', 'restore', 'after'],
 }

@@ -1,0 +1,129 @@
+import type { Draft } from '../draft.ts'
+import type { Patch } from '../patch.ts'
+import { faceWords, listed } from '../words/languages.ts'
+import { isAdd } from './change.ts'
+import { isDrop } from './drops.ts'
+import { type Lexicon, type Term, termsOf } from './lexicon.ts'
+import { type Ref, refsIn } from './refs.ts'
+import { blanked, isNumber, isWord, type Token, tokensOf } from './tokens.ts'
+
+/** What a message says of the print of some players; `unheard` are clauses that ask of it what only all can have. */
+export type OfSome = { readonly patches: readonly Patch[]; readonly unheard: readonly string[]; readonly rest: string }
+
+type Scene = { readonly draft: Draft; readonly lexicon: Lexicon }
+type Content = 'name' | 'number'
+
+/** A clause with whom it names and what of theirs it speaks of. */
+type Part = {
+  readonly tokens: readonly Token[]
+  readonly keys: readonly string[]
+  readonly contents: readonly Content[]
+  readonly terms: readonly Term[]
+}
+
+const said = listed.leftOff
+
+/** No height, no amount, no day: what stands around a figure lets it be a player's number. */
+const isPlayers = (tokens: readonly Token[], terms: readonly Term[], { from, to, by }: Ref): boolean => {
+  if (by === 'name') return true
+  const [before, next] = [tokens[from - 1], tokens[to]]
+  if (to > from + 1 || before?.text === '#') return true
+  const led = before === undefined || before.kind === 'sign' || isWord(before, ...said.whose) || faceWords.numbers.has(before.key)
+  const ends = next === undefined || next.kind !== 'word' || isWord(next, ...said.theirs, ...said.refusing, ...listed.again.and)
+  const made = terms.some((term) => term.from === to && term.meaning.kind === 'colour')
+  return led && (ends || made) && !isNumber(next)
+}
+
+/** "number 9" is a player; "the number on 9" is what they wear. */
+const labelsFigure = (tokens: readonly Token[], { to }: Term): boolean =>
+  isNumber(tokens[to]) || (tokens[to]?.text === '#' && isNumber(tokens[to + 1]))
+
+/** A colour or a make, but not the colour of cloth. */
+const isMade = (terms: readonly Term[]): boolean =>
+  terms.some(({ meaning: { kind } }) => ['colour', 'class', 'outline', 'stones'].includes(kind))
+
+const partOf = (text: string, { draft, lexicon }: Scene): Part => {
+  const tokens = tokensOf(text)
+  const terms = termsOf(lexicon, tokens)
+  const refs = refsIn(tokens, draft.rows)
+  const sure = refs.every((ref) => ref.keys.length === 1 && isPlayers(tokens, terms, ref))
+  const spoken = terms.filter(
+    ({ meaning, from }) => meaning.kind === 'content' && !refs.some((ref) => from >= ref.from && from < ref.to),
+  )
+  const worn = refs
+    .flatMap(({ from, to }) => tokens.slice(from + 1, to))
+    .flatMap(({ key }): readonly Content[] => {
+      if (faceWords.names.has(key)) return ['name']
+      return faceWords.numbers.has(key) ? ['number'] : []
+    })
+  const plain = spoken.flatMap((term): readonly Content[] => {
+    const { meaning } = term
+    const own = meaning.kind === 'content' && (meaning.id === 'name' || meaning.id === 'number') ? meaning.id : null
+    return own === null || (labelsFigure(tokens, term) && !isMade(terms)) ? [] : [own]
+  })
+  return { tokens, terms, keys: sure ? refs.flatMap(({ keys }) => keys) : [], contents: [...new Set([...worn, ...plain])] }
+}
+
+const isRefused = ({ tokens }: Part): boolean =>
+  tokens.some((token, at) => isWord(token, ...said.refusing) || isDrop(token) || (isWord(token, ...said.off) && at > 0)) ||
+  tokens.some((token) => isWord(token, ...listed.players.except))
+
+const isForAll = ({ tokens }: Part): boolean =>
+  tokens.some((token) => isWord(token, ...listed.players.every)) &&
+  !tokens.some((token) => isWord(token, ...listed.players.except))
+
+const isPlural = ({ tokens }: Part): boolean =>
+  tokens.some(({ key }) => key.endsWith('s') && (faceWords.names.has(key) || faceWords.numbers.has(key)))
+
+const isWornByAll = ({ marks }: Draft, content: Content): boolean =>
+  Object.values(marks).some((mark) => mark.content === content && mark.wanted !== false)
+
+const without = (draft: Draft, part: Part): readonly Patch[] =>
+  part.keys.flatMap((key): readonly Patch[] => {
+    const had = draft.rows[key]?.without ?? []
+    const worn = part.contents.filter((content) => isWornByAll(draft, content))
+    return worn.length === 0 ? [] : [{ path: ['rows', key, 'without'], value: [...new Set([...had, ...worn])] }]
+  })
+
+/** "put the name back on 12". */
+const again = (draft: Draft, part: Part): readonly Patch[] =>
+  part.keys.flatMap((key): readonly Patch[] => {
+    const had = draft.rows[key]?.without ?? []
+    const left = had.filter((one) => !part.contents.some((content) => content === one))
+    return left.length === had.length ? [] : [{ path: ['rows', key, 'without'], value: left.length === 0 ? null : left }]
+  })
+
+/** A comma before a figure goes on: "on 9, 12 and 4". */
+const clause = /(?:[^,.;!?\n]|,(?= ?#?\d))+/g
+
+const ofPart = (text: string, scene: Scene): { readonly patches: readonly Patch[]; readonly unheard: boolean } => {
+  const part = partOf(text, scene)
+  const none = { patches: [], unheard: false }
+  const all = Object.keys(scene.draft.rows).length
+  if (part.keys.length === 0 || part.contents.length === 0 || part.keys.length === all || isForAll(part)) return none
+  if (isMade(part.terms)) return { patches: [], unheard: !isPlural(part) && !isRefused(part) }
+  if (isRefused(part)) return { patches: without(scene.draft, part), unheard: false }
+  return part.tokens.some(isAdd) || part.tokens.some((token) => isWord(token, ...said.restoring))
+    ? { ...none, patches: again(scene.draft, part) }
+    : none
+}
+
+/**
+ * The print of some players of a list: a name or number taken off theirs ("9 and 12 without names") is theirs alone, and another colour of
+ * one player's ("12's name in gold") is nobody else's, so that it is said back instead. `rest` is the text without these clauses.
+ */
+export const readOfSome = (text: string, scene: Scene): OfSome => {
+  if (Object.keys(scene.draft.rows).length < 2 || text.length > 600) return { patches: [], unheard: [], rest: text }
+  return [...text.matchAll(clause)].reduce<OfSome>(
+    (found, { 0: words, index }) => {
+      const { patches, unheard } = ofPart(words, scene)
+      if (patches.length === 0 && !unheard) return found
+      return {
+        patches: [...found.patches, ...patches],
+        unheard: unheard ? [...found.unheard, words.trim()] : found.unheard,
+        rest: blanked(found.rest, index, index + words.length),
+      }
+    },
+    { patches: [], unheard: [], rest: text },
+  )
+}
