@@ -51,6 +51,7 @@ test.each([
   ['su jersey se perdió, es el número 12, apellido Villaseñor, M de dama. Pueden hacer uno igual?', '12 Villaseñor women M'],
   ['se me perdió el jersey, número 8, atrás dice ROBLES, talla G de hombre. ocupo otro igual', '8 ROBLES men L'],
   ['mi hijo perdió su jersey. número 30, el nombre de atrás es De la Cruz, infantil M', '30 De la Cruz youth M'],
+  ['se me perdió el jersey, quiero otro igualito. es el 18, apellido Escárcega, talla YL, azul rey', '18 Escárcega youth L'],
 ])('un jersey perdido: %s', async (words, row) => {
   expect((await heard('es', [words])).rows).toEqual([row])
 })
@@ -65,6 +66,10 @@ test.each([
   [
     ['number 3, last name Fitzgerald, youth small', 'hold on, she grew a lot, better make it an adult small'],
     '3 Fitzgerald men S',
+  ],
+  [
+    ['number 3, last name Fitzgerald, youth large', "actually she might as well go up to a women's small"],
+    '3 Fitzgerald women S',
   ],
 ])('told over several messages: %j', async (words, row) => {
   expect((await heard('en', [lost, ...words])).rows).toEqual([row])

@@ -12,6 +12,8 @@ test.each([
   ['move Josiah from S to M', 'M'],
   ['Josiah should be M not S', 'M'],
   ['#9 tried his on, make it an XL', 'XL'],
+  ["make the 9 a medium he's shot up over the summer", 'M'],
+  ['Josiah might as well go up to a 2XL', '2XL'],
 ])('"%s" gives the one who was named another size', async (words, size) => {
   const { rows } = await heard('en', [...english, words])
   expect(rows).toEqual([`9 Josiah men ${size}`, '7 Ana Ruiz men M', '12 Beto men L'])

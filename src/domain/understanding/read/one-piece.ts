@@ -16,6 +16,7 @@ type Part<Value> = { readonly value: Value; readonly from: number; readonly to: 
 const said = listed.players
 const labels = phrasesOf(said.nameLabels)
 const onBack = phrasesOf(said.onBack)
+const wearing = phrasesOf(said.wearsNumber)
 
 const skipLinks = (tokens: readonly Token[], from: number): number => {
   let at = from
@@ -42,15 +43,20 @@ const worn = (tokens: readonly Token[], at: number, isOther: (token: Token) => b
   return named === null || end === null ? null : { value: named.name, from, to: named.to }
 }
 
-/** "number 14", "Number: 27", "#5"; no height, and no number of anything that is counted. */
+/** Where what leads to a number ends: "number", "#", "es el", "wears". */
+const leadEnd = (tokens: readonly Token[], at: number): number | null =>
+  tokens[at]?.text === '#' || isWord(tokens[at], ...said.numbered) ? at + 1 : phraseEnd(tokens, at, wearing)
+
+/** "number 14", "Number: 27", "#5", "es el 18"; no height, no day, and no number of anything that is counted. */
 const numberAt = (tokens: readonly Token[], at: number): Part<string> | null => {
-  if (tokens[at]?.text !== '#' && !isWord(tokens[at], ...said.numbered)) return null
-  let from = at + 1
-  while (from < at + 4 && (isWord(tokens[from], ...said.nameLinks) || ['#', ':'].includes(tokens[from]?.text ?? ''))) from += 1
+  const lead = leadEnd(tokens, at)
+  if (lead === null) return null
+  let from = lead
+  while (from < lead + 3 && (isWord(tokens[from], ...said.nameLinks) || ['#', ':'].includes(tokens[from]?.text ?? ''))) from += 1
   const [token, next] = [tokens[from], tokens[from + 1]]
   if (!isNumber(token) || !/^\d{1,3}$/.test(token?.text ?? '')) return null
   const joined = next?.kind === 'word' && next.start === token?.end
-  return joined || isWord(next, ...said.isLength, ...said.upTo, ...said.and)
+  return joined || isWord(next, ...said.isLength, ...said.upTo, ...said.and, ...listed.told.of)
     ? null
     : { value: token?.text ?? '', from, to: from + 1 }
 }
@@ -116,7 +122,8 @@ export const readOnePiece = (tokens: readonly Token[], { draft, lexicon, alone }
     all(tokens, (at) => sizePart(tokens, at)),
     ({ size, fit }) => `${fit} ${size}`,
   )
-  const told = name !== null || (number !== null && tokens.length <= fewWords)
+  const figures = tokens.some(({ text }) => /^\d{1,3}$/.test(text))
+  const told = (name !== null && (number !== null || !figures)) || (number !== null && tokens.length <= fewWords)
   const enough = entry === undefined ? (name !== null && number !== null) || (alone && told) : alone || name !== null
   if (!enough) return nothing
   const player = playerOf(number?.value, name?.value, size?.value)

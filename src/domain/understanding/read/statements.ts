@@ -1,5 +1,7 @@
 import { listed } from '../words/languages.ts'
-import { isCapital, isEnd, isNumber, isWord, paused, type Token } from './tokens.ts'
+import { isCapital, isEnd, isNumber, isWord, paused, phraseEnd, phrasesOf, type Token } from './tokens.ts'
+
+const settled = phrasesOf(listed.told.settled)
 
 /** A stretch of tokens, its end not counted in. */
 export type Stretch = { readonly from: number; readonly to: number }
@@ -45,8 +47,12 @@ const isOfKin = (tokens: readonly Token[], at: number): boolean =>
   isKin(tokens[at]) &&
   ((tokens[at - 1]?.text.endsWith("'s") ?? false) || (isWord(tokens[at + 1], ...listed.told.of) && isCapital(tokens[at + 2])))
 
+/** "might"; "might as well" is settled. */
+const isDoubt = (tokens: readonly Token[], at: number): boolean =>
+  isWord(tokens[at], ...listed.told.doubting) && phraseEnd(tokens, at + 1, settled) === null
+
 const doubtful = (tokens: readonly Token[]): boolean =>
-  [...tokens.keys()].some((at) => isWord(tokens[at], ...listed.told.doubting) || leavesOpen(tokens, at) || isOfKin(tokens, at))
+  [...tokens.keys()].some((at) => isDoubt(tokens, at) || leavesOpen(tokens, at) || isOfKin(tokens, at))
 
 /** What of a sentence states nothing: all of a question, conditional clauses, clauses of doubt and of other people. */
 const idle = (tokens: readonly Token[]): readonly Stretch[] => {

@@ -104,5 +104,6 @@ export const enPlayers: PlayerPhrases = {
   ],
   saysName: ['says', 'said', 'has', 'had', 'reads', 'with'],
   onBack: ['on the back', 'on back', 'on it', 'across the back'],
+  wearsNumber: ['wears', 'wore', 'plays as'],
   notTheirs: ['my', 'your', 'team', 'club', 'school', 'squad', 'group', 'our', 'contact'],
 }

@@ -5,6 +5,7 @@ export const enTold: ToldPhrases = {
   conditionalFirst: [],
   surname: ['last', 'surname'],
   doubting: ['might', 'maybe', 'perhaps', 'possibly', 'won', 'beat', 'tied', 'score', 'scored'],
+  settled: ['as well'],
   requests: ['can', 'could', 'would', 'may', 'please', 'pls', 'shall', "let's", 'about', 'ok', 'okay', 'right', 'yes'],
   kin: ['brother', 'sister', 'cousin', 'friend', 'twin', 'neighbor', 'roommate', 'girlfriend', 'boyfriend'],
   of: ['of'],
@@ -12,6 +13,9 @@ export const enTold: ToldPhrases = {
   tails: [
     ...['these', 'this', 'now', 'please', 'pls', 'instead', 'in', 'for', 'and', 'then', 'too', 'not', 'so', 'because', 'since'],
     ...[
+      "he's",
+      "she's",
+      "they're",
       'actually',
       'btw',
       'lol',

@@ -106,5 +106,6 @@ export const esPlayers: PlayerPhrases = {
   nameLinks: ['es', 'era', 'dice', 'decia', 'el', 'la', 'de', 'en', 'espalda', 'atras', 'debe', 'decir', 'del', 'jersey'],
   saysName: ['dice', 'decia', 'trae', 'traia', 'lleva', 'llevaba', 'tenia'],
   onBack: ['atras', 'en la espalda', 'de espalda', 'por atras'],
+  wearsNumber: ['es el', 'es la', 'era el', 'era la', 'juega con el', 'usa el', 'trae el', 'lleva el', 'el del'],
   notTheirs: ['mi', 'su', 'equipo', 'club', 'escuela', 'grupo', 'nuestro'],
 }

@@ -5,6 +5,7 @@ export const esTold: ToldPhrases = {
   conditionalFirst: ['si'],
   surname: ['apellido'],
   doubting: ['quiza', 'quizas', 'capaz', 'ganamos', 'perdimos', 'empatamos', 'marcador'],
+  settled: [],
   requests: [
     ...['puedes', 'puede', 'pueden', 'podemos', 'podrias', 'podria', 'podrian', 'puedo', 'porfa', 'porfis', 'favor', 'me'],
     ...['cambiamos', 'ponemos', 'se', 'verdad', 'va', 'sale', 'vale', 'ok'],

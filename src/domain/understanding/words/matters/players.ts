@@ -7,7 +7,7 @@ import type { Phrases } from './phrases.ts'
  * size, `notAmount` before a figure, `tallyFillers` between, `all` of a cut. Everybody's size: `every`, `between`, `except`, words that make a
  * cut everybody's (`sizing`, `sizes`; `cutEvery` in the place of "all", `cutIs` between, `cutTail` behind); so many of the `rest` or apart. `extra` large, `sizeLead` before a size `cutLead` before a cut and `sizeLink` between a cut and its size. `openers` begin a sentence, `cutWords` stand before a size, and
  * `shortened` words keep their full stop: patterns, like `forEach` with `forEachDoes` and `numbersSaid`. One piece ordered again: `nameLabels` and
- * `nameLinks` lead to the name that is printed, as do `saysName` words where `onBack` follows; a label behind `notTheirs` is the writer's.
+ * `nameLinks` lead to the name that is printed, as do `saysName` words where `onBack` follows; a label behind `notTheirs` is the writer's; `wearsNumber` leads to the number.
  */
 export type PlayerPhrases = Phrases<
   | 'opening'
@@ -66,4 +66,5 @@ export type PlayerPhrases = Phrases<
   | 'saysName'
   | 'onBack'
   | 'notTheirs'
+  | 'wearsNumber'
 >

@@ -12,6 +12,7 @@ export type ToldPhrases = Phrases<
   | 'conditional'
   | 'conditionalFirst'
   | 'doubting'
+  | 'settled'
   | 'surname'
   | 'requests'
   | 'kin'
