@@ -29,7 +29,20 @@ const grownUp = new RegExp(`\\b${said.grownUp}(?!\\w)`)
 export const children = anyOf(said.children)
 
 /** A pause, or an "and" before those who are left. */
-const pause = new RegExp(`[,;.!?\\n]| (?:${spoken.rosters.and}|${spoken.clauses.closing}) (?=${said.others}\\b)`, 'u')
+const pause = new RegExp(
+  [
+    `[,;.!?\\n]| (?:${spoken.rosters.and}|${spoken.clauses.closing}) (?=${said.others}\\b)`,
+    // "Leo is 2 and Max is 8": another name with years of its own.
+    `(?<=\\d[^,;.!?\\n]{0,20}) ${spoken.rosters.and} (?=\\p{Lu}[^,;.!?\\n]{0,30}\\d)`,
+  ].join('|'),
+  'u',
+)
+
+/** "Leo 2": a name and a bare figure, where years are told. */
+const bareYears = (folded: string): NonNullable<Draft['ages']> | null => {
+  const figure = /^\D+ (\d{1,2})$/.exec(folded.trim())?.[1]
+  return figure === undefined ? null : classOf(Number(figure))
+}
 
 type Part = { readonly folded: string; readonly rows: readonly string[]; readonly of: NonNullable<Draft['ages']> | null }
 
@@ -55,7 +68,8 @@ const partOf = (text: string, { rows }: Draft): Part => {
   const tokens = tokensOf(text)
   const inYears = (start: number): boolean => told.some((one) => start >= one.start && start < one.end)
   const refs = refsIn(tokens, rows).filter(({ from, keys }) => keys.length === 1 && !inYears(tokens[from]?.start ?? 0))
-  return { folded, rows: [...new Set(refs.flatMap(({ keys }) => keys))], of: agesIn(folded) }
+  const named = [...new Set(refs.flatMap(({ keys }) => keys))]
+  return { folded, rows: named, of: agesIn(folded) ?? (named.length === 1 ? bareYears(folded) : null) }
 }
 
 const ageOf = ({ of, folded }: Part): Age => {
@@ -63,12 +77,20 @@ const ageOf = ({ of, folded }: Part): Age => {
   return underThree.test(folded) && !/12/.test(folded) ? 'under-3' : '3-12'
 }
 
+/** "You asked ages: Leo is 2": that years follow is said first. */
+const lead = new RegExp(`^\\s*${said.spokenOf}(?!\\w)`)
+
+export const speaksOfAges = (text: string): boolean => lead.test(fold(text))
+
+const withoutLead = (text: string): string => text.slice(lead.exec(fold(text))?.[0].length ?? 0)
+
 /**
  * The answer to "is anyone 12 or younger, under 3?": nobody, all, some, years of everybody, or of these players and of the others. Years
  * of both ages are `mixed`: who is which is asked then.
  */
 export const readAgeAnswer = (text: string, draft: Draft): readonly Patch[] => {
-  const own = text.slice(opening.exec(fold(text))?.[0].length ?? 0)
+  const told = withoutLead(text)
+  const own = told.slice(opening.exec(fold(told))?.[0].length ?? 0)
   const parts = own.split(pause).map((part) => partOf(part.trim(), draft))
   const named = parts.filter(({ rows, folded }) => rows.length > 0 && !refused.test(folded))
   const all = parts.flatMap(({ rows, of }) => (rows.length === 0 && of !== null ? [of] : []))

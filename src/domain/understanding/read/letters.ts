@@ -8,7 +8,7 @@ import { type Token, tokensOf } from './tokens.ts'
 export type Worn = { readonly letter: string; readonly keys: readonly string[] }
 
 /** "the C", "an A", "una C". */
-export const letterMarks = new RegExp(`\\b${spoken.rowMarks.letter} (?:[\\p{L}]+'s )?["']?[CA]["']?(?![\\p{L}'])`, 'gu')
+const letterMarks = new RegExp(`\\b${spoken.rowMarks.letter} (?:[\\p{L}]+'s )?["']?[CA]["']?(?![\\p{L}'])`, 'gu')
 
 /** "C for 17", "A al 9". */
 const letterFor = new RegExp(`(?:^|[\\s,:])([CA])(?:'?s)? ${spoken.rowMarks.letterFor} `, 'u')

@@ -12,7 +12,11 @@ const NAME = [
 ].join('')
 const TITLE = `(?:(?<![\\p{L}\\p{M}])(?:${said.titles}|${said.ours} (?:\\p{Ll}{1,20} )?\\p{Ll}{1,20}),? ){0,3}`
 
-const pattern = (source: string): RegExp => new RegExp(source.replaceAll('NAME', `(${NAME})`).replaceAll('TITLE', TITLE), 'u')
+/** "Mrs Cole, our treasurer, signs off": what somebody is, between the name and what they do. */
+const PART = `,?(?: ${said.ours} (?:\\p{Ll}{1,20} )?\\p{Ll}{1,20},?)? `
+
+const pattern = (source: string): RegExp =>
+  new RegExp(source.replaceAll('NAME', `(${NAME})`).replaceAll('TITLE', TITLE).replaceAll('PART', PART), 'u')
 
 type Role = 'orders' | 'signsOff' | 'pays' | 'collects'
 
@@ -36,7 +40,7 @@ const patterns: readonly (readonly [Role, readonly RegExp[]])[] = [
   [
     'signsOff',
     [
-      pattern(`TITLENAME,? ${said.signs}`),
+      pattern(`TITLENAMEPART${said.signs}`),
       pattern(`${said.signer} ${said.theirs} \\p{Ll}{1,20}(?: \\p{Ll}{1,20})?,? NAME`),
       pattern(`${said.signedBy} TITLENAME`),
     ],
@@ -45,11 +49,11 @@ const patterns: readonly (readonly [Role, readonly RegExp[]])[] = [
     'pays',
     [
       pattern(`${said.paidBy} TITLENAME`),
-      pattern(`TITLENAME ${said.pays}(?!\\p{L})`),
+      pattern(`TITLENAMEPART${said.pays}(?!\\p{L})`),
       pattern(`${said.ours} (?:\\p{L}{2,20} )?\\p{L}{2,20}, NAME, ${said.pays}(?!\\p{L})`),
     ],
   ],
-  ['collects', [pattern(`${said.collectedBy} TITLENAME`), pattern(`TITLENAME,? ${said.collects}`)]],
+  ['collects', [pattern(`${said.collectedBy} TITLENAME`), pattern(`TITLENAMEPART${said.collects}`)]],
 ]
 
 /** Words that begin like a name and are none. */
@@ -62,6 +66,9 @@ const introduced: readonly RegExp[] = [
   pattern(`TITLENAME,? (?:${said.isOurs})`),
   pattern(`(?:${said.ours}) (?:[\\p{L}]{2,20} ){1,2}(?:${said.isPerson}) TITLENAME`),
 ]
+
+/** "… myself, Brigid Sayle": who writes, named at the end. */
+const signed: readonly RegExp[] = [pattern(`${said.myself}, NAME[.! ]*$`)]
 
 /** What he, she or the writer does: "she pays", "I'm paying". */
 const acts: readonly (readonly [Role, RegExp, RegExp])[] = (['signsOff', 'pays', 'collects'] as const).map((role) => {
@@ -88,7 +95,9 @@ const byPronoun = (text: string, found: readonly Patch[], writer: string | undef
   return acts.flatMap(([role, theirs, mine]): readonly Patch[] => {
     if (found.some(({ path }) => path[0] === role)) return []
     if (named !== undefined && theirs.test(text)) return [{ path: [role], value: named }]
-    return own !== undefined && mine.test(text) ? [{ path: [role], value: own }] : []
+    const self = named === undefined ? nameIn(text, signed) : undefined
+    const who = self ?? own
+    return who !== undefined && mine.test(text) ? [{ path: [role], value: who }] : []
   })
 }
 

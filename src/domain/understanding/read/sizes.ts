@@ -92,7 +92,14 @@ const fitAt = (tokens: readonly Token[], at: number): { readonly fit: Fit; reado
   const skip = isWord(tokens[at], ...listed.players.cutLead) ? 1 : 0
   const token = tokens[at + skip]
   const fit = token === undefined ? undefined : cutWords[token.key]
-  return fit === undefined || !Object.hasOwn(cutWords, token?.key ?? '') ? null : { fit, to: at + skip + 1 }
+  if (fit === undefined || !Object.hasOwn(cutWords, token?.key ?? '')) return null
+  return { fit, to: pastApostrophe(tokens, at + skip + 1) }
+}
+
+/** "ladies' S", "boys' M": the sign that ends a plural of whom it is for. */
+const pastApostrophe = (tokens: readonly Token[], to: number): number => {
+  const sign = tokens[to]
+  return (sign?.text === "'" || sign?.text === '’') && touches(tokens[to - 1], sign) ? to + 1 : to
 }
 
 /** The cut that words at a place name: "women's", "de dama", "youth". */

@@ -6,7 +6,7 @@ import type { Draft } from '../draft.ts'
 import { type Patch, preview } from '../patch.ts'
 import { type Intent, nothing, type Understood } from '../understood.ts'
 import { spoken } from '../words/languages.ts'
-import { isOfAges, readAgeAnswer } from './age-answer.ts'
+import { isOfAges, readAgeAnswer, speaksOfAges } from './age-answer.ts'
 import { readAges } from './ages.ts'
 import { readAgesOfSizes } from './ages-of-sizes.ts'
 import { readAnswer } from './answers.ts'
@@ -204,7 +204,7 @@ const changesNothing = ({ patches, open }: Pick<Understood, 'patches' | 'open'>)
 
 /** What is told of ages where they were asked, in a message of nothing else. */
 const agesAnswered = (text: string, { asked, draft }: Conversation, lexicon: Scene['lexicon']): readonly Patch[] =>
-  ageQuestions.includes(asked?.code ?? '') && isOfAges(text, lexicon) ? readAgeAnswer(text, draft) : []
+  (ageQuestions.includes(asked?.code ?? '') || speaksOfAges(text)) && isOfAges(text, lexicon) ? readAgeAnswer(text, draft) : []
 
 /** Everything that one message says: what it changes, what it leaves open, what it asks, whether it signs. Any text is safe. */
 export const understand = (raw: string, conversation: Conversation, context: Context): Understood => {

@@ -141,6 +141,9 @@ export const enAges: AgePhrases = {
   ],
   to: ['to', 'and', 'or'],
   years: ['years?(?: old)?', 'yrs?', 'yo'],
+  spokenOf: [
+    '(?:you (?:had )?(?:asked|wanted)|as for|about|re|the|their|for the|on the)?[ :]*(?:about |for |to know )?(?:the |their )?ages?[:,.]?',
+  ],
   months: ['months?(?: old)?', 'mos?'],
   group: [...['they', 'all', 'everyone', 'kids', 'girls', 'boys', 'players', 'team', 'ages?', 'aged', 'between', 'children']],
   everyone: ['all of them', 'they', 'everyone', 'everybody', 'the (?:kids|girls|boys)', 'all'],

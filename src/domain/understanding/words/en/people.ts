@@ -38,7 +38,9 @@ export const enPeople: PeoplePhrases = {
     "i(?:'ll| will|'d)? (?:pick|come pick) (?:it|them|everything)? ?up",
     "i'?m picking (?:it|them) ?up",
     "i'll come get them",
+    "i(?:'ll| will|'m going to) (?:be )?(?:collect|collecting|get|grab|fetch) (?:it|them|everything)",
   ],
+  myself: ['myself'],
   signs: [
     '(?:is the one who |who )?(?:signs|approves)(?! up)',
     'orders and signs',

@@ -8,7 +8,7 @@ export const enPlayers: PlayerPhrases = {
     ...['jerseys', 'dec', 'nov', 'jan', 'home', 'away', 'front', 'back', 'u'],
   ],
   fillers: [
-    ...['size', 'is', 'number', 'nº', 'n°', 'name', 'wears', 'in', 'a', 'an', 'and', 'he', 'she'],
+    ...['size', 'is', 'has', 'plays', 'number', 'nº', 'n°', 'name', 'wears', 'in', 'a', 'an', 'and', 'he', 'she'],
     ...['on', 'it'],
     ...['for', "she's", "he's", 'wants', 'wearing', 'no'],
   ],

@@ -88,6 +88,7 @@ export const esAges: AgePhrases = {
   children: ['[1-6](?:o|ro|do|to)? (?:de primaria|grado)', ...['infantil', 'primaria', 'kinder', 'menores de 1[0-3]']],
   to: ['a', 'y', 'o'],
   years: ['años', 'anos'],
+  spokenOf: ['(?:me preguntast?e|me preguntaron|preguntaban?|sobre|de|por)?[ :]*(?:por |de )?(?:las |sus )?edades[:,.]?'],
   months: ['mes(?:es|ecitos)?'],
   group: [
     ...['todos', 'todas', 'tienen', 'entre', 'edades', 'ninos', 'ninas', 'chicos', 'chicas', 'jugador[ae]s', 'muchach[ao]s'],

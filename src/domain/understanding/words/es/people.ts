@@ -83,6 +83,7 @@ export const esPeople: PeoplePhrases = {
   ],
   iPay: ['yo (?:lo |los |las )?pago', 'pago yo', 'yo (?:voy a pagar|pagaré)'],
   iCollect: ['yo (?:los |las )?(?:recojo|paso|voy)', 'paso yo', 'recojo yo'],
+  myself: ['yo mism[oa]'],
   signs: ['(?:es (?:la|el|quien) (?:que )?)?(?:aprueba|autoriza|firma|da el visto bueno)'],
   signer: ['[Ff]irma', '[Aa]prueba', '[Aa]utoriza'],
   theirs: ['nuestr[oa]', 'mi', 'el', 'la'],

@@ -37,7 +37,7 @@ export type AnswerPhrases = Phrases<
 >
 
 /**
- * The players' ages: grown up, children, years with a range between, months of babies; `group` says that years are everybody's, `all … between` that
+ * The players' ages: grown up, children, years with a range between, months of babies; `spokenOf` says that years follow; `group` says that years are everybody's, `all … between` that
  * bare figures are; who is 12 or younger in answer to that question, none, all or some; `agreed` is a bare yes to it. Said in figures: from one `up` or `down`
  * (behind it), `over`, `under` or at `least` one (before it), a `division` by age (with a group for the figure before or behind its sign), a
  * `grade` of school, schools of both ages (`mixed`), whom an age is told of (`aged`), and those who are left (`others`).
@@ -49,6 +49,7 @@ export type AgePhrases = Phrases<
   | 'to'
   | 'years'
   | 'months'
+  | 'spokenOf'
   | 'group'
   | 'everyone'
   | 'are'
