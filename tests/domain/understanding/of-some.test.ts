@@ -55,6 +55,16 @@ test.each([
   expect(played.replies.map(({ code }) => code)).toContain('words-unheard')
 })
 
+test.each([
+  ['remove Sam and the name on 9 is Cruse', ['9 Cruse men L', '12 Mack men M', '7 Ida men XL']],
+  ["9's name should be Green", ['9 Green men L', '12 Mack men M', '7 Ida men XL', '4 Sam men S']],
+  ['the name on 9 should be Cruse not Cruz', ['9 Cruse men L', '12 Mack men M', '7 Ida men XL', '4 Sam men S']],
+])('a name that is told of one of them is no refusal and no colour: %s', async (words, rows) => {
+  const { rows: after, played } = await heard('en', [...english, words])
+  expect(after).toEqual(rows)
+  expect(played.composed.order.roster.every(({ without }) => without === undefined)).toBe(true)
+})
+
 test('what was taken off is told, and can be put back', async () => {
   const { played } = await heard('en', [...english, "no name on 12's"])
   const changed = played.replies.find(({ code }) => code === 'changed')

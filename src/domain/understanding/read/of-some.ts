@@ -5,7 +5,7 @@ import { isAdd } from './change.ts'
 import { isDrop } from './drops.ts'
 import { type Lexicon, type Term, termsOf } from './lexicon.ts'
 import { type Ref, refsIn } from './refs.ts'
-import { blanked, isNumber, isWord, type Token, tokensOf } from './tokens.ts'
+import { blanked, isCapital, isNumber, isWord, type Token, tokensOf } from './tokens.ts'
 
 /** What a message says of the print of some players; `unheard` are clauses that ask of it what only all can have. */
 export type OfSome = { readonly patches: readonly Patch[]; readonly unheard: readonly string[]; readonly rest: string }
@@ -13,12 +13,17 @@ export type OfSome = { readonly patches: readonly Patch[]; readonly unheard: rea
 type Scene = { readonly draft: Draft; readonly lexicon: Lexicon }
 type Content = 'name' | 'number'
 
+const mostBetween = 5
+
 /** A clause with whom it names and what of theirs it speaks of. */
 type Part = {
   readonly tokens: readonly Token[]
   readonly keys: readonly string[]
   readonly contents: readonly Content[]
   readonly terms: readonly Term[]
+  readonly refs: readonly Ref[]
+  /** Where the first of their things is spoken of. */
+  readonly at: number
 }
 
 const said = listed.leftOff
@@ -38,9 +43,9 @@ const isPlayers = (tokens: readonly Token[], terms: readonly Term[], { from, to,
 const labelsFigure = (tokens: readonly Token[], { to }: Term): boolean =>
   isNumber(tokens[to]) || (tokens[to]?.text === '#' && isNumber(tokens[to + 1]))
 
-/** A colour or a make, but not the colour of cloth. */
-const isMade = (terms: readonly Term[]): boolean =>
-  terms.some(({ meaning: { kind } }) => ['colour', 'class', 'outline', 'stones'].includes(kind))
+/** A colour or a make; "Green" is a name where names are told. */
+const isMade = (tokens: readonly Token[], terms: readonly Term[]): boolean =>
+  terms.some(({ meaning: { kind }, from }) => ['colour', 'class', 'outline', 'stones'].includes(kind) && !isCapital(tokens[from]))
 
 const partOf = (text: string, { draft, lexicon }: Scene): Part => {
   const tokens = tokensOf(text)
@@ -59,14 +64,30 @@ const partOf = (text: string, { draft, lexicon }: Scene): Part => {
   const plain = spoken.flatMap((term): readonly Content[] => {
     const { meaning } = term
     const own = meaning.kind === 'content' && (meaning.id === 'name' || meaning.id === 'number') ? meaning.id : null
-    return own === null || (labelsFigure(tokens, term) && !isMade(terms)) ? [] : [own]
+    return own === null || (labelsFigure(tokens, term) && !isMade(tokens, terms)) ? [] : [own]
   })
-  return { tokens, terms, keys: sure ? refs.flatMap(({ keys }) => keys) : [], contents: [...new Set([...worn, ...plain])] }
+  const own = refs.find(({ from, to }) =>
+    tokens.slice(from + 1, to).some(({ key }) => faceWords.names.has(key) || faceWords.numbers.has(key)),
+  )
+  const at = spoken[0]?.from ?? (own === undefined ? 0 : own.to - 1)
+  return {
+    tokens,
+    terms,
+    refs,
+    at,
+    keys: sure ? refs.flatMap(({ keys }) => keys) : [],
+    contents: [...new Set([...worn, ...plain])],
+  }
 }
 
-const isRefused = ({ tokens }: Part): boolean =>
-  tokens.some((token, at) => isWord(token, ...said.refusing) || isDrop(token) || (isWord(token, ...said.off) && at > 0)) ||
-  tokens.some((token) => isWord(token, ...listed.players.except))
+/** "No name on 12's", "skip Ida's name", "take the name off 12's": what refuses stands close before their thing, with nobody between. */
+const isRefused = ({ tokens, refs, at: content }: Part): boolean =>
+  tokens.some((token, at) => {
+    if (isWord(token, ...listed.players.except)) return true
+    if (at > content) return isWord(token, ...said.off)
+    const close = content - at <= mostBetween && !refs.some(({ from, to }) => from > at && to <= content)
+    return close && (isWord(token, ...said.refusing) || isDrop(token))
+  })
 
 const isForAll = ({ tokens }: Part): boolean =>
   tokens.some((token) => isWord(token, ...listed.players.every)) &&
@@ -101,7 +122,7 @@ const ofPart = (text: string, scene: Scene): { readonly patches: readonly Patch[
   const none = { patches: [], unheard: false }
   const all = Object.keys(scene.draft.rows).length
   if (part.keys.length === 0 || part.contents.length === 0 || part.keys.length === all || isForAll(part)) return none
-  if (isMade(part.terms)) return { patches: [], unheard: !isPlural(part) && !isRefused(part) }
+  if (isMade(part.tokens, part.terms)) return { patches: [], unheard: !isPlural(part) && !isRefused(part) }
   if (isRefused(part)) return { patches: without(scene.draft, part), unheard: false }
   return part.tokens.some(isAdd) || part.tokens.some((token) => isWord(token, ...said.restoring))
     ? { ...none, patches: again(scene.draft, part) }
