@@ -243,12 +243,5 @@ export const understand = (raw: string, conversation: Conversation, context: Con
   const { order, patches, open, unheard } = readAll(plain, (words) => read(words), { conversation, lexicon })
   const empty = changesNothing({ patches, open }) && !order.artwork
   const strange = empty && intent.kind === 'order' && base.signing === null && isStrange(text, conversation.draft, lexicon)
-  return {
-    ...base,
-    ...order,
-    patches,
-    open,
-    unheard: [...new Set([...order.unheard, ...unheard])],
-    intent: strange ? { kind: 'off-topic' } : intent,
-  }
+  return { ...base, ...order, patches, open, unheard, intent: strange ? { kind: 'off-topic' } : intent }
 }
