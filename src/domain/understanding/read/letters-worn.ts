@@ -9,9 +9,9 @@ const said = spoken.rowMarks
 /** "the C", "an A", "the As", "A's are", "C:", and who wears them by their part in the team: "alternates", "captain". */
 const marks = new RegExp(
   [
-    `\\b${said.letter} (?:[\\p{L}]+'s )?["']?(?<lettered>[CA])(?:'?s)?["']?(?![\\p{L}'])`,
-    `(?:^|(?<=[\\s,]))(?<led>[CA])(?='?s?(?: ${said.letterFor} |: ))`,
-    `(?<![\\p{L}])(?:(?<alternate>${said.alternate})|(?<captain>${said.captain}))(?![\\p{L}])`,
+    `\\b${said.letter} (?:[\\p{L}]+'s )?["']?([CA])(?:'?s)?["']?(?![\\p{L}'])`,
+    `(?:^|(?<=[\\s,]))([CA])(?='?s?(?: ${said.letterFor} |: ))`,
+    `(?<![\\p{L}])(?:(${said.alternate})|${said.captain})(?![\\p{L}])`,
   ].join('|'),
   'giu',
 )
@@ -19,10 +19,10 @@ const marks = new RegExp(
 type Mark = { readonly at: number; readonly letter: string }
 
 const marksIn = (sentence: string): readonly Mark[] =>
-  [...sentence.matchAll(marks)].flatMap(({ index, groups = {} }): readonly Mark[] => {
-    const letter = groups['lettered'] ?? groups['led']
+  [...sentence.matchAll(marks)].flatMap(({ index, 1: lettered, 2: led, 3: alternate }): readonly Mark[] => {
+    const letter = lettered ?? led
     if (letter !== undefined) return /[CA]/.test(letter) ? [{ at: index, letter }] : []
-    return [{ at: index, letter: groups['alternate'] === undefined ? 'C' : 'A' }]
+    return [{ at: index, letter: alternate === undefined ? 'C' : 'A' }]
   })
 
 type People = readonly { readonly at: number; readonly keys: readonly string[] }[]
