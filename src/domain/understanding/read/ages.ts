@@ -11,15 +11,17 @@ const years = new RegExp(`\\b(\\d{1,2})(?:\\s*(?:-|${said.to})\\s*(\\d{1,2}))?\\
 
 const group = anyOf(said.group)
 
-/** "All of them are 9 or 10", "todas tienen 9 o 10": said of everybody, two figures that end the clause are years. */
+/** "All of them are 9 or 10", "todas tienen 9 o 10", "they are 13+": said of everybody, figures that end the clause are years. */
 const bareYears = new RegExp(
-  `\\b${said.everyone}${said.are}?(?: ${said.all})?(?: ${said.between})? (\\d{1,2}) ?(?:-|${said.to}) ?(\\d{1,2})(?= *(?:[.,;!\\n]|$))`,
+  `\\b${said.everyone}${said.are}?(?: ${said.all})?(?: ${said.between})? (\\d{1,2}) ?(?:(?:-|${said.to}) ?(\\d{1,2})|\\+|${said.up})(?= *(?:[.,;!\\n]|$))`,
 )
+/** Of years "and up": nobody is older. */
+const eldest = 19
 
 const everyonesYears = (folded: string): Draft['ages'] | null => {
   const bare = bareYears.exec(folded)
-  if (bare !== null && Number(bare[2]) < 20 && Number(bare[1]) < Number(bare[2]))
-    return classOf(Number(bare[1])) === classOf(Number(bare[2])) ? classOf(Number(bare[1])) : 'mixed'
+  const [youngest, oldest] = [Number(bare?.[1]), Number(bare?.[2] ?? eldest)]
+  if (oldest <= eldest && youngest < oldest) return classOf(youngest) === classOf(oldest) ? classOf(youngest) : 'mixed'
   const found = years.exec(folded)
   if (found === null || !group.test(folded)) return null
   const [low, high] = [Number(found[1]), Number(found[2] ?? found[1])]

@@ -146,8 +146,11 @@ export const enAges: AgePhrases = {
   ],
   months: ['months?(?: old)?', 'mos?'],
   group: [...['they', 'all', 'everyone', 'kids', 'girls', 'boys', 'players', 'team', 'ages?', 'aged', 'between', 'children']],
-  everyone: ['all of them', 'they', 'everyone', 'everybody', 'the (?:kids|girls|boys)', 'all'],
-  are: [' are', "'re", ' is', "'s"],
+  everyone: [
+    ...['all of them', 'they', 'everyone', 'everybody', 'the (?:kids|girls|boys)'],
+    ...['(?:all|our|my)(?: the| our| my)? (?:kids|girls|boys|players|ladies)', '(?:kids|girls|boys|players)(?= are)', 'all'],
+  ],
+  are: [' are', "'?re", ' is', "'?s"],
   all: ['all'],
   between: ['between'],
   nobody: [...['no one', 'nobody', 'none', 'nope', 'no kids', 'no children']],
