@@ -65,6 +65,15 @@ test.each([
   expect(played.composed.order.roster.every(({ without }) => without === undefined)).toBe(true)
 })
 
+test.each([["drop the accent in Ida's name"], ['no last name for Sam']])(
+  'what is said of the letters of a name takes no name off: %s',
+  async (words) => {
+    const { rows, played } = await heard('en', [...english, words])
+    expect(rows.map((row) => row.split(' ')[0])).toEqual(['9', '12', '7', '4'])
+    expect(played.composed.order.roster.every(({ without }) => without === undefined)).toBe(true)
+  },
+)
+
 test('what was taken off is told, and can be put back', async () => {
   const { played } = await heard('en', [...english, "no name on 12's"])
   const changed = played.replies.find(({ code }) => code === 'changed')

@@ -14,6 +14,11 @@ type Scene = { readonly draft: Draft; readonly lexicon: Lexicon }
 type Content = 'name' | 'number'
 
 const mostBetween = 5
+const between: readonly string[] = [...listed.leftOff.between, ...listed.things.articles, ...listed.clauses.small]
+
+/** In the words right before a thing that name whose it is: "Ida's name". */
+const isOwner = (refs: readonly Ref[], at: number, content: number): boolean =>
+  refs.some(({ from, to }) => at >= from && at < to && to >= content)
 
 /** A clause with whom it names and what of theirs it speaks of. */
 type Part = {
@@ -85,8 +90,9 @@ const isRefused = ({ tokens, refs, at: content }: Part): boolean =>
   tokens.some((token, at) => {
     if (isWord(token, ...listed.players.except)) return true
     if (at > content) return isWord(token, ...said.off)
-    const close = content - at <= mostBetween && !refs.some(({ from, to }) => from > at && to <= content)
-    return close && (isWord(token, ...said.refusing) || isDrop(token))
+    const words = tokens.slice(at + 1, content)
+    const small = words.every((word, index) => isWord(word, ...between) || isOwner(refs, at + 1 + index, content))
+    return at < content && words.length < mostBetween && small && (isWord(token, ...said.refusing) || isDrop(token))
   })
 
 const isForAll = ({ tokens }: Part): boolean =>
@@ -121,7 +127,8 @@ const ofPart = (text: string, scene: Scene): { readonly patches: readonly Patch[
   const part = partOf(text, scene)
   const none = { patches: [], unheard: false }
   const all = Object.keys(scene.draft.rows).length
-  if (part.keys.length === 0 || part.contents.length === 0 || part.keys.length === all || isForAll(part)) return none
+  const surname = part.tokens.some((token) => isWord(token, ...listed.told.surname))
+  if (surname || part.keys.length === 0 || part.contents.length === 0 || part.keys.length === all || isForAll(part)) return none
   if (isMade(part.tokens, part.terms)) return { patches: [], unheard: !isPlural(part) && !isRefused(part) }
   if (isRefused(part)) return { patches: without(scene.draft, part), unheard: false }
   return part.tokens.some(isAdd) || part.tokens.some((token) => isWord(token, ...said.restoring))

@@ -13,8 +13,8 @@ type Before = { readonly draft: Draft; readonly withRows: Draft; readonly lexico
 export const readAside = (text: string, { draft, withRows, lexicon, shop }: Before) => {
   const artwork = readArtwork(text, draft, lexicon)
   const faces = readFaces(artwork.rest, shop)
-  const some = readOfSome(faces.rest, { draft: withRows, lexicon })
-  const apart = readApart(some.rest, withRows, lexicon)
+  const apart = readApart(faces.rest, withRows, lexicon)
   const marks = readRowMarks({ text: apart.rest, draft: withRows, lexicon })
-  return { artwork, faces, some, apart, marks }
+  const some = readOfSome(marks.rest, { draft: withRows, lexicon })
+  return { artwork, faces, apart, marks, some }
 }

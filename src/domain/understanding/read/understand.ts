@@ -153,7 +153,7 @@ const readOrder = ({
   const { artwork, faces, some, apart, marks } = readAside(roster.rest, { draft, withRows, lexicon, shop: context.shop })
   const special = [...chosen, ...merged, ...artwork.patches, ...faces.patches, ...some.patches, ...marks.patches]
   const start = preview(draft, special)
-  const aged = readAgesOfSizes(marks.rest, start)
+  const aged = readAgesOfSizes(some.rest, start)
   const prose = readProse({
     text: aged.rest,
     before: draft,
