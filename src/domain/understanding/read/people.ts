@@ -70,6 +70,15 @@ const introduced: readonly RegExp[] = [
 /** "… myself, Brigid Sayle": who writes, named at the end. */
 const signed: readonly RegExp[] = [pattern(`${said.myself}, NAME[.! ]*$`)]
 
+/** "Paso yo el jueves, Tirso Almanza": who writes, with two names behind what they do and nothing said of that name. */
+const behindAct = pattern(`^(?: [\\p{L}\\d:.]{1,15}){0,10}, NAME(?=\\s*$|[.!,;\\n]| (?:${said.atService})(?!\\p{L}))`)
+
+const behind = (text: string, act: RegExp): string | undefined => {
+  const match = act.exec(text)
+  const name = match === null ? undefined : nameIn(text.slice(match.index + match[0].length), [behindAct])
+  return name?.includes(' ') === true ? name : undefined
+}
+
 /** What he, she or the writer does: "she pays", "I'm paying". */
 const acts: readonly (readonly [Role, RegExp, RegExp])[] = (['signsOff', 'pays', 'collects'] as const).map((role) => {
   const does = { signsOff: said.signs, pays: said.pays, collects: said.collects }[role]
@@ -92,10 +101,11 @@ const byPronoun = (text: string, found: readonly Patch[], writer: string | undef
   const named = nameIn(text, introduced)
   const orders = found.find(({ path }) => path[0] === 'orders')?.value
   const own = typeof orders === 'string' ? orders : writer
+  const called = acts.map(([, , mine]) => behind(text, mine)).find((one) => one !== undefined)
   return acts.flatMap(([role, theirs, mine]): readonly Patch[] => {
     if (found.some(({ path }) => path[0] === role)) return []
     if (named !== undefined && theirs.test(text)) return [{ path: [role], value: named }]
-    const self = named === undefined ? nameIn(text, signed) : undefined
+    const self = named === undefined ? (nameIn(text, signed) ?? called) : undefined
     const who = self ?? own
     return who !== undefined && mine.test(text) ? [{ path: [role], value: who }] : []
   })

@@ -41,6 +41,7 @@ export const enPeople: PeoplePhrases = {
     "i(?:'ll| will|'m going to) (?:be )?(?:collect|collecting|get|grab|fetch) (?:it|them|everything)",
   ],
   myself: ['myself'],
+  atService: ['at your service'],
   signs: [
     '(?:is the one who |who )?(?:signs|approves)(?! up)',
     'orders and signs',
@@ -107,6 +108,7 @@ export const enPeople: PeoplePhrases = {
     '(?:[Cc]ollected|[Pp]icked up|[Pp]ick-?up|[Pp]ick up)(?: by|:| will be)',
   ],
   notNames: [
+    "I['’](?:ll|m|d|ve)",
     ...['I', 'The', 'We', 'It', 'They', 'He', 'She', 'You', 'Not', 'Just', 'Need', 'Coach', 'Hi', 'Hello', 'Hey', 'Thanks'],
     ...[
       'Who',
