@@ -87,6 +87,24 @@ const apart = (tokens: readonly Token[], mentions: readonly Mention[]): readonly
     return { ...one, role: isGame ? 'game' : 'need' }
   })
 
+const byThen = phrasesOf(said.byThen)
+
+/** "The bus leaves Friday at 4, we need them by then": the day and hour named last before such words are when the garments are needed. */
+const pointedAt = (tokens: readonly Token[], mentions: readonly Mention[]): readonly Mention[] => {
+  const at = [...tokens.keys()].find((one) => {
+    const to = phraseEnd(tokens, one, byThen)
+    return to !== null && near(tokens, one, to).some((token) => isWord(token, ...said.wants))
+  })
+  const before = at === undefined ? [] : mentions.filter(({ to }) => to <= at)
+  const day = before.findLast(({ kind }) => kind === 'day')
+  const hour = before.findLast((one) => one.kind === 'hour' && day !== undefined && one.role === day.role)
+  if (day === undefined || isTakenBack(tokens, day.from)) return mentions
+  return mentions.map((one) => {
+    if (one !== day && one !== hour) return one.role === 'need' && before.includes(one) ? { ...one, role: 'aside' } : one
+    return { ...one, role: day.role === 'game' || day.role === 'both' ? 'both' : 'need' }
+  })
+}
+
 type Scan = { readonly today: string; readonly language: Language; readonly bare: boolean }
 
 const mentionsOf = (tokens: readonly Token[], scan: Scan): readonly Mention[] => {
@@ -105,7 +123,7 @@ const mentionsOf = (tokens: readonly Token[], scan: Scan): readonly Mention[] =>
     mentions.push(early ? { ...found, hours: found.hours.slice(0, 1), role } : { ...found, role })
     at = found.to
   }
-  return apart(tokens, mentions)
+  return pointedAt(tokens, apart(tokens, mentions))
 }
 
 /** An event named only by a weekday or a day of the month comes on or after the day the garments are needed. */

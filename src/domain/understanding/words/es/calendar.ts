@@ -82,6 +82,11 @@ export const esDays: DayPhrases = {
   ],
   joins: ['y', 'pero', 'asi', 'porque', 'xq', 'pq', 'pues'],
   needs: ['necesito', 'necesitamos', 'ocupo'],
+  byThen: [
+    ...['esa hora', 'ese dia', 'entonces', 'ese entrenamiento', 'ese momento'].flatMap((when) => [`para ${when}`, `pa ${when}`]),
+    ...['antes de eso', 'antes de esa hora', 'antes de ese dia', 'a esa hora'],
+  ],
+  wants: ['necesito', 'necesitamos', 'ocupo', 'ocupamos', 'quiero', 'queremos', 'quisiera', 'urgen'],
   aside: ['practicamos', 'entrenamos', 'camion', 'ayer', 'lavamos', 'cumple'],
   doing: [
     ...[
