@@ -48,3 +48,18 @@ test('a day said for itself stays beside one that is pointed at', () => {
   const words = 'el camión sale el viernes 4 a las 3 de la tarde, los necesito el jueves 3 a las 6 de la tarde'
   expect(needBy('es', words).at).toBe('2026-12-03T18:00')
 })
+
+test.each([
+  ['es', 'los necesito el jueves 24 a las 5 de la tarde', '2026-12-24T17:00'],
+  ['es', 'las ocupo el martes 22 a las 4 de la tarde', '2026-12-22T16:00'],
+  ['es', 'las ocupamos el miércoles 25 a mediodía', '2026-11-25T12:00'],
+  ['es', 'los queremos el sábado 28 a las 10 de la mañana', '2026-11-28T10:00'],
+  ['es', 'los queremos el lunes 28 a las 10 de la mañana', '2026-12-28T10:00'],
+  ['en', 'need them Friday the 25th by 5pm', '2026-12-25T17:00'],
+  ['en', 'we need them Monday the 28th at noon', '2026-12-28T12:00'],
+  ['en', 'we need them Saturday the 28th at noon', '2026-11-28T12:00'],
+  ['en', 'need these by Thursday the 26th, 4pm', '2026-11-26T16:00'],
+  ['en', 'need these Thursday the 10th at 4pm', '2026-12-10T16:00'],
+] as const)('%s: a day of the month on the weekday that is said beside it: %s', (language, text, at) => {
+  expect(needBy(language, text)).toEqual({ at, open: undefined })
+})

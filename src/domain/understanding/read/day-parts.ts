@@ -42,6 +42,14 @@ export const nextOfMonth = (today: string, date: number): string | null => {
   return null
 }
 
+/** "Friday the 11th": this month's or the next one's, whichever is a Friday; where neither is, what the figure says. */
+export const nextOnWeekday = (today: string, date: number, weekday: number): string | null => {
+  const first = nextOfMonth(today, date)
+  const second = first === null ? null : nextOfMonth(shift(first, 1), date)
+  const fits = (day: string | null): boolean => day !== null && weekdayOf(day) === weekday
+  return !fits(first) && fits(second) ? second : first
+}
+
 export const yearAt = (tokens: readonly Token[], at: number): { readonly year: number | null; readonly to: number } => {
   const skip = tokens[at]?.text === ',' || isWord(tokens[at], ...listed.days.ofYear) ? 1 : 0
   const token = tokens[at + skip]

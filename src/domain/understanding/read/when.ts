@@ -4,6 +4,7 @@ import {
   dateOf,
   indexIn,
   nextOfMonth,
+  nextOnWeekday,
   ordinal,
   settled,
   shift,
@@ -105,13 +106,13 @@ const dateBeside = (
 const numberBeside = (
   tokens: readonly Token[],
   at: number,
-  { today, marked }: { today: Today; marked: boolean },
+  { today, weekday, marked }: { today: Today; weekday: number; marked: boolean },
 ): DayFound | null => {
   const date = dateOf(tokens[at])
   const to = ordinal(tokens, at + 1)
   if (date === null || isHourAhead(tokens, at) || !(marked || to > at + 1 || languages[today.language].basics.nounFirst))
     return null
-  const day = nextOfMonth(today.today, date)
+  const day = nextOnWeekday(today.today, date, weekday)
   return day === null ? null : { kind: 'day', days: [day], from: at, to }
 }
 
@@ -123,7 +124,8 @@ const weekdayDay = (tokens: readonly Token[], at: number, today: Today): WhenFou
   if (weekday < 0) return null
   const comma = tokens[start + 1]?.text === ',' ? start + 2 : start + 1
   const skip = isWord(tokens[comma], ...said.weekdayArticle) ? comma + 1 : comma
-  const beside = dateBeside(tokens, skip, { today, weekday }) ?? numberBeside(tokens, skip, { today, marked: skip > comma })
+  const beside =
+    dateBeside(tokens, skip, { today, weekday }) ?? numberBeside(tokens, skip, { today, weekday, marked: skip > comma })
   if (beside !== null) return { ...beside, from: at }
   const later = phraseEnd(tokens, comma, nextBehind)
   const days = weekdayDays(today.today, weekday, isNext(tokens[at]) || later !== null)
