@@ -47,6 +47,9 @@ test.each([
   ['es', 'Beto necesita otro número, el 17', '17 Beto L'],
   ['en', 'Beto wants another number, 17', '17 Beto L'],
   ['en', 'Beto wants number 2', '2 Beto L'],
+  ['en', 'Beto gets 3', '3 Beto L'],
+  ['en', 'make the 7 a 3XL', '7 Beto 3XL'],
+  ['en', 'swap 4 and 7, Beto gets 4 and Ana gets 7', '4 Beto L'],
   ['en', 'Beto needs an XL', '7 Beto XL'],
 ] as const)('%s: "%s" is of the one piece he has', async (language, words, row) => {
   expect((await heard(language, [...orders[language], words])).rows.map(plain)).toContain(row)

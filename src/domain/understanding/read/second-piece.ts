@@ -13,7 +13,9 @@ const garment = `(?! ${said.noPiece}\\b)(?: ${said.garment})?`
 const ends = '(?= *(?:$|[(.!-]))'
 /** "Two", "2 shirts", "another" with nothing that it is another of, but a size: "another number" is no piece. */
 const piece = `(?:${said.pieces}|${said.furtherPiece}${ends}|${said.furtherPiece}(?= (?:${said.garment}|${said.forWhom})\\b))`
-const amount = `(?:${piece}|${said.figuredPieces})${garment}`
+/** "Two shirts"; a figure alone is a number they get ("Gray gets 3"), unless two sizes follow. */
+const amount = `(?:${piece}${garment}|${said.figuredPieces} ${said.garment})`
+const figured = new RegExp(`\\b${said.wearing} ${said.figuredPieces}(?= *(?:$|[(:]))`)
 const wearing = new RegExp(`\\b${said.wearing} ${amount}(?![\\w])`)
 const forWhom = new RegExp(`\\b${piece}${garment}(?: [\\w ]{1,14}?)? ${said.forWhom} (?!\\w* ?\\d+ )`)
 const givenFirst = new RegExp(`\\b${said.giving} ${amount}(?: [\\w ]{1,14}?)? ${said.givenTo} `)
@@ -51,6 +53,19 @@ const placed = (text: string, { rows }: Draft) => {
 /** What stands behind an amount: nothing, a sign, a size, or a small word. */
 const goesOn = (behind: string): boolean => isSizes(behind.replace(/[(].*$/, ''))
 
+const sizesIn = (text: string): number => {
+  const tokens = tokensOf(text)
+  return [...tokens.keys()].filter((at) => sizeAt(tokens, at)?.size !== undefined).length
+}
+
+/** "La 4 quiere 2, M y G". */
+const asksFigured = (group: readonly Clause[], draft: Draft): boolean => {
+  const [first, ...sizes] = group
+  const wanted = figured.exec(fold(first?.text ?? ''))
+  const named = wanted !== null && placed(first?.text ?? '', draft).some(({ end }) => end <= wanted.index)
+  return named && sizesIn(sizes.map(({ text }) => text).join(', ')) > 1
+}
+
 const asksAnother = ({ text }: Clause, draft: Draft): boolean => {
   const folded = fold(text)
   const refs = placed(text, draft)
@@ -82,7 +97,10 @@ const withSizes = (clauses: readonly Clause[], at: number): readonly Clause[] =>
  */
 export const readSecondPiece = (text: string, draft: Draft): SecondPiece => {
   const clauses = Object.keys(draft.rows).length === 0 ? [] : clausesOf(text)
-  const asked = clauses.flatMap((clause, at) => (asksAnother(clause, draft) ? [withSizes(clauses, at)] : []))
+  const asked = clauses.flatMap((clause, at) => {
+    const group = withSizes(clauses, at)
+    return asksAnother(clause, draft) || asksFigured(group, draft) ? [group] : []
+  })
   const spans = asked.map((group) => ({ from: group[0]?.from ?? 0, to: group.at(-1)?.to ?? 0 }))
   return {
     unheard: spans.map(({ from, to }) => text.slice(from, to).trim()),

@@ -18,7 +18,7 @@ export const enAgain: AgainPhrases = {
   addedNumber: ['number', 'a', 'the'],
   and: ['and'],
   wearing: ['needs', 'wants', 'gets', 'takes', 'is getting', 'asked for', 'would like', '(?:will|would) (?:need|want|take|get)'],
-  giving: ['give', 'get', 'add', 'make'],
+  giving: ['give', 'add'],
   givenTo: ['to'],
   pieces: ['two', 'three', 'another(?: one)?', 'an(?:other)? extra(?: one)?', 'one more', 'a (?:second|spare)(?: one)?'],
   figuredPieces: ['[2-4]'],
