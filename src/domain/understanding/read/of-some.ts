@@ -1,11 +1,11 @@
 import type { Draft } from '../draft.ts'
 import type { Patch } from '../patch.ts'
-import { faceWords, listed } from '../words/languages.ts'
+import { faceWords, listed, spoken } from '../words/languages.ts'
 import { isAdd } from './change.ts'
 import { isDrop } from './drops.ts'
 import { type Lexicon, type Term, termsOf } from './lexicon.ts'
 import { type Ref, refsIn } from './refs.ts'
-import { blanked, isCapital, isNumber, isWord, type Token, tokensOf } from './tokens.ts'
+import { blanked, fold, isCapital, isNumber, isWord, type Token, tokensOf } from './tokens.ts'
 
 /** What a message says of the print of some players; `unheard` are clauses that ask of it what only all can have. */
 export type OfSome = { readonly patches: readonly Patch[]; readonly unheard: readonly string[]; readonly rest: string }
@@ -85,19 +85,32 @@ const partOf = (text: string, { draft, lexicon }: Scene): Part => {
   }
 }
 
+/** "Quita el nombre de Ana": off her piece, or Ana off the list? */
+const unsure = new RegExp(`(?<!\\p{L})${spoken.rowMarks.unsureOff}`, 'u')
+
 /** "No name on 12's", "skip Ida's name", "take the name off 12's": what refuses stands close before their thing, with nobody between. */
 const isRefused = ({ tokens, refs, at: content }: Part): boolean =>
   tokens.some((token, at) => {
-    if (isWord(token, ...listed.players.except)) return true
+    if (isExcept(token)) return true
     if (at > content) return isWord(token, ...said.off)
     const words = tokens.slice(at + 1, content)
     const small = words.every((word, index) => isWord(word, ...between) || isOwner(refs, at + 1 + index, content))
     return at < content && words.length < mostBetween && small && (isWord(token, ...said.refusing) || isDrop(token))
   })
 
-const isForAll = ({ tokens }: Part): boolean =>
-  tokens.some((token) => isWord(token, ...listed.players.every)) &&
-  !tokens.some((token) => isWord(token, ...listed.players.except))
+const speaksOfAll = ({ tokens }: Part): boolean => tokens.some((token) => isWord(token, ...listed.players.every))
+const isExcept = (token: Token): boolean => isWord(token, ...listed.players.except)
+const isForAll = (part: Part): boolean => speaksOfAll(part) && !part.tokens.some(isExcept)
+
+/** "All without names except 12": it is everybody else's that stays off. */
+const othersOf = (part: Part, { rows }: Draft): Part => {
+  const { tokens, at, keys } = part
+  const refused = tokens
+    .slice(Math.max(0, at - mostBetween), at)
+    .some((token) => isWord(token, ...said.refusing) || isDrop(token))
+  if (!speaksOfAll(part) || !refused || !tokens.slice(at).some(isExcept)) return part
+  return { ...part, keys: Object.keys(rows).filter((key) => !keys.includes(key)) }
+}
 
 const isPlural = ({ tokens }: Part): boolean =>
   tokens.some(({ key }) => key.endsWith('s') && (faceWords.names.has(key) || faceWords.numbers.has(key)))
@@ -127,10 +140,11 @@ const ofPart = (text: string, scene: Scene): { readonly patches: readonly Patch[
   const part = partOf(text, scene)
   const none = { patches: [], unheard: false }
   const all = Object.keys(scene.draft.rows).length
-  const surname = part.tokens.some((token) => isWord(token, ...listed.told.surname))
-  if (surname || part.keys.length === 0 || part.contents.length === 0 || part.keys.length === all || isForAll(part)) return none
+  const ofName = part.tokens.some((token) => isWord(token, ...said.ofName, ...listed.told.surname))
+  if (ofName || part.keys.length === 0 || part.contents.length === 0 || part.keys.length === all || isForAll(part)) return none
   if (isMade(part.tokens, part.terms)) return { patches: [], unheard: !isPlural(part) && !isRefused(part) }
-  if (isRefused(part)) return { patches: without(scene.draft, part), unheard: false }
+  if (unsure.test(fold(text))) return { patches: [], unheard: true }
+  if (isRefused(part)) return { patches: without(scene.draft, othersOf(part, scene.draft)), unheard: false }
   return part.tokens.some(isAdd) || part.tokens.some((token) => isWord(token, ...said.restoring))
     ? { ...none, patches: again(scene.draft, part) }
     : none

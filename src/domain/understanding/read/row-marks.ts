@@ -7,7 +7,6 @@ import { readDrops } from './drops.ts'
 import { isOwnLetter, letterIn, oneEach, refKeys, type Worn } from './letters.ts'
 import { wornLetters } from './letters-worn.ts'
 import { type Lexicon, termsOf } from './lexicon.ts'
-import { readOwnPiece } from './own-piece.ts'
 import { readPartOfName } from './part-of-name.ts'
 import { rowsByNumber } from './refs.ts'
 import { anyOf, blanked, fold, tokensOf } from './tokens.ts'
@@ -139,7 +138,6 @@ const sleeves = (sentence: string, draft: Draft): readonly Patch[] => {
 export type RowMarks = {
   readonly patches: readonly Patch[]
   readonly rest: string
-  readonly unheard: readonly string[]
   readonly open: readonly Open[]
 }
 
@@ -171,18 +169,15 @@ export const readRowMarks = (whole: Scene): RowMarks => {
   const twice = readTwiceListed(whole.text, whole.draft)
   const part = readPartOfName(twice.rest, preview(whole.draft, twice.patches))
   const named = { ...whole, text: part.rest, draft: preview(whole.draft, [...twice.patches, ...part.patches]) }
-  const own = readOwnPiece(named.text, named)
-  const given = { ...named, text: own.rest, draft: preview(named.draft, own.patches) }
-  const marks = withoutLeaving(given)
+  const marks = withoutLeaving(named)
   return {
     open: twice.open,
-    patches: [...twice.patches, ...part.patches, ...own.patches, ...marks.patches],
+    patches: [...twice.patches, ...part.patches, ...marks.patches],
     rest: marks.rest,
-    unheard: own.unheard,
   }
 }
 
-type Marks = Omit<RowMarks, 'unheard' | 'open'>
+type Marks = Omit<RowMarks, 'open'>
 
 const withoutLeaving = (given: Scene): Marks => {
   const aside = leavings(given.text, given.draft)

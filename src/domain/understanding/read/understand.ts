@@ -177,7 +177,7 @@ const readOrder = ({
     patches: [...patches, ...recount(draft, preview(draft, patches)), ...answered],
     open: [...faces.open, ...marks.open, ...prose.open, ...ofRoster(roster, draft, withRows)],
     unread: roster.unread.filter((line) => !isOfThings(line, lexicon)),
-    unheard: [...some.unheard, ...marks.unheard],
+    unheard: some.unheard,
     artwork: artwork.said,
     pasted: roster.players.length + roster.counted.length,
   }

@@ -86,5 +86,6 @@ export const enLeftOff: LeftOffPhrases = {
     ...['goes', 'go', 'gets', 'get', 'wants', 'has', 'have', 'is', 'are', 'in', 'on', 'with', 'please', 'pls', 'plain', 'blank'],
     ...['should', 'needs', 'only', 'too', 'either', 'instead', 'off', 'or'],
   ],
+  ofName: ['accent', 'initial', 'tilde'],
   restoring: ['back', 'again', 'restore', 'after'],
 }

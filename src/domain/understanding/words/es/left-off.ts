@@ -152,6 +152,7 @@ export const esLeftOff: LeftOffPhrases = {
     'jersey',
   ],
   theirs: [
+    'si',
     'va',
     'van',
     'lleva',
@@ -169,5 +170,6 @@ export const esLeftOff: LeftOffPhrases = {
     'solo',
     'ni',
   ],
-  restoring: ['siempre', 'otra', 'nuevo', 'regresa', 'regresale'],
+  ofName: ['apellido', 'apellidos', 'acento', 'tilde', 'inicial'],
+  restoring: ['si', 'ponle', 'pongale', 'ponganle', 'siempre', 'otra', 'nuevo', 'regresa', 'regresale'],
 }

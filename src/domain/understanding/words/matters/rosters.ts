@@ -45,8 +45,7 @@ export type RosterPhrases = Phrases<
 /**
  * What only some players wear: a captain's letter with what leads to it, where it goes and whose it is, who is an `alternate` and who `givesUp` theirs, what `takesOff` one, what `moves` one to somebody else or says that it `changesHands`, "it" that is put on or taken off (`handsIt`), who `keeps` theirs or has one as well (`alsoWears`); long sleeves for some, up to
  * the `rest`; a jersey of another colour for the one who keeps the goal (`keeper`), who `wears` it;
- * a name or number (`ownName`, `ownNumber`) that one player's piece goes without (`ownOff` before, `ownOffBehind` it, `ownUnsure` where somebody may leave), has again (`ownOn`) or has alone (`ownOnly`), all
- * (`ownAll`) but some (`ownExcept`), with words that lead to somebody's number (`ownLead`);
+ * words after which a name on a piece or its player may be meant to go (`unsureOff`);
  * somebody who was `listedTwice` and is meant once (`listedOnce`, `listedByMistake`), not twice (`twiceMeant`);
  * a part of a name that stands alone behind `partOnly` or is left out behind `partOff`.
  */
@@ -79,17 +78,8 @@ export type RowMarkPhrases = Phrases<
   | 'keeper'
   | 'wears'
   | 'wearsToo'
-  | 'ownName'
-  | 'ownNumber'
-  | 'ownOff'
-  | 'ownUnsure'
-  | 'ownOffBehind'
-  | 'ownOn'
-  | 'ownOnly'
-  | 'ownAll'
-  | 'ownExcept'
-  | 'ownLead'
   | 'partOnly'
+  | 'unsureOff'
   | 'listedTwice'
   | 'listedOnce'
   | 'listedByMistake'
