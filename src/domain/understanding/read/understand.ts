@@ -22,7 +22,6 @@ import { languageOf } from './language.ts'
 import { readLater } from './later.ts'
 import { lexiconFor, termsOf } from './lexicon.ts'
 import { addCounted, mergePlayers } from './merge-players.ts'
-import { readPart } from './people.ts'
 import { readProse } from './prose.ts'
 import { readAll } from './read-all.ts'
 import { readAside } from './read-aside.ts'
@@ -34,6 +33,7 @@ import { withWholeSides } from './short-sides.ts'
 import { namedRevision, readSigning, withoutGoing } from './signing.ts'
 import { spreadBySize } from './size-lists.ts'
 import { sizeAt } from './sizes.ts'
+import { readStatusAsked } from './status-asked.ts'
 import { addPlayers } from './table.ts'
 import { readTakenBack } from './taken-back.ts'
 import { readTeam } from './team.ts'
@@ -230,7 +230,7 @@ export const understand = (raw: string, conversation: Conversation, context: Con
   const back = readTakenBack(text, conversation, lexicon)
   const taken = takenBack(back, { conversation, lexicon, read })
   if (taken !== null) return { ...base, ...taken }
-  if (intent.kind === 'status') return { ...base, patches: readPart(text) }
+  if (intent.kind === 'status') return { ...base, patches: readStatusAsked(text, { team, draft: conversation.draft }) }
   if (aside.includes(intent.kind)) return base
   if (isVariant(intent.kind, text, conversation.shown !== null)) {
     const asked = readOrder({ text: withoutAsking(text), conversation: { ...conversation, asked: null }, context, language })

@@ -44,6 +44,8 @@ export const esIntents: IntentPhrases = {
     '(?<!si )ya quedaron',
     'cuando estan',
     'en que va',
+    '(?:hay|tienen?|alguna?) noticias? (?:de|del|sobre)',
+    '(?<!si )ya esta (?:mi|el|nuestro) pedido',
   ],
   price: ['cuanto (?:cuesta|cuestan|sale|seria|es|por|me sale|costaria|costarian)', 'que precio', 'a como'],
   asksPrice: ['cuanto (?:cuesta|cuestan|sale|seria|es|me sale|costaria|costarian)', 'cuanto', 'que precio', 'a como'],
