@@ -1,5 +1,6 @@
 import type { Complaint } from '../conversation.ts'
 import { either, spoken, washCounts } from '../words/languages.ts'
+import { listedPieces, pointedNames } from './complaint-listed.ts'
 import { anyOf, fold } from './tokens.ts'
 
 const said = spoken.complaints
@@ -86,13 +87,14 @@ export type ComplaintDetails = Omit<Complaint, 'kind' | 'text'>
 /** Whose, which number, how often washed, how dried. */
 const complaintDetails = (text: string, team: string | null): ComplaintDetails => {
   const folded = fold(text)
-  const numbers = numbersIn(folded)
+  const listed = listedPieces(text)
+  const numbers = [...new Set([...numbersIn(folded), ...listed.numbers])]
   const washes = washesOf(folded)
   const drying = dryingOf(folded)
   const beside = teamBeside.exec(text)
   const named = teamSaid.exec(text)?.[1] ?? beside?.[1] ?? beside?.[2]
   const whose = named ?? team
-  const names = namesIn(text).filter((name) => !(named ?? '').includes(name))
+  const names = [...new Set([...namesIn(text), ...listed.names])].filter((name) => !(named ?? '').includes(name))
   return {
     ...(whose === null ? {} : { team: whose }),
     ...(numbers.length === 0 ? {} : { numbers }),
@@ -117,7 +119,12 @@ const wishes = anyOf(said.orders)
 export const complaintWith = (complaint: Complaint, text: string, team: string | null): Complaint | null => {
   const told = complaintDetails(text, team)
   const loose = numbersBy(pointed, fold(text))
-  const more = loose.length === 0 ? told : { ...told, numbers: [...new Set([...(told.numbers ?? []), ...loose])] }
+  const called = pointedNames(text)
+  const more = {
+    ...told,
+    ...(loose.length === 0 ? {} : { numbers: [...new Set([...(told.numbers ?? []), ...loose])] }),
+    ...(called.length === 0 ? {} : { names: [...new Set([...(told.names ?? []), ...called])] }),
+  }
   if (Object.keys(more).length === 0 || wishes.test(fold(text))) return null
   const numbers = [...new Set([...(complaint.numbers ?? []), ...(more.numbers ?? [])])]
   const names = [...new Set([...(complaint.names ?? []), ...(more.names ?? [])])]

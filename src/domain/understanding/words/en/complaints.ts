@@ -52,6 +52,7 @@ export const enComplaints: ComplaintPhrases = {
   number: ['number '],
   pointing: ["it'?s", 'it is', "they'?re", 'they are', 'on', 'the', 'are', 'was', 'were', 'just'],
   notNumber: ['th', 'nd', 'rd', 'st', 'wash', 'day', 'week'],
+  pair: ['couple', 'pair', 'both'],
   counted: ['wash', 'times', 'days', 'weeks'],
   and: ['and'],
   teamIs: ['[Tt]eam is', "[Tt]eam'?s", '[Cc]lub'],

@@ -15,8 +15,8 @@ export const esComplaints: ComplaintPhrases = {
     'nombre equivocado',
   ],
   stonesLost: [
-    `se (?:le )?(?:cayeron|caen|cayo|estan cayendo)(?: \\w+){0,3} ${stones}`,
-    `${stones}(?: \\w+){0,3} (?:se (?:le )?(?:cayeron|caen|cayo)|cayendo)`,
+    `se (?:les? )?(?:cayeron|caen|cayo|estan cayendo)(?: \\w+){0,3} ${stones}`,
+    `${stones}(?: \\w+){0,3} (?:se (?:les? )?(?:cayeron|caen|cayo)|cayendo)`,
   ],
   lift: [
     'se (?:les? )?(?:esta |estan )?(?:pel(?:ando|o|aron|an)|desprend\\w+)',
@@ -64,6 +64,7 @@ export const esComplaints: ComplaintPhrases = {
   number: ['numero '],
   pointing: ['son', 'es', 'fue', 'fueron', 'eran', 'los?', 'las?', 'el', 'del'],
   notNumber: ['de ', 'lavad', 'dia', 'mes'],
+  pair: ['par', 'ambas', 'ambos'],
   counted: ['lavad', 'veces', 'dias', 'semanas'],
   and: ['y'],
   teamIs: ['(?:[Ss]omos|[Ss]oy|[Ee]scribo) del? (?:la |los |las )?\\p{Ll}+(?: de \\p{Ll}+)?', '[Ee]quipo(?: es| de)?', '[Cc]lub'],
