@@ -3,14 +3,14 @@ import type { Language } from '../../units/language.ts'
 import type { Open } from '../conversation.ts'
 import type { Draft } from '../draft.ts'
 import type { Patch } from '../patch.ts'
-import { listed } from '../words/languages.ts'
+import { listed, spoken } from '../words/languages.ts'
 import { daysBeforeEvent } from './before-game.ts'
 import type { WhenFound } from './day-parts.ts'
 import { hourAt } from './hours.ts'
 import { sendsLater } from './later.ts'
 import { dayIn } from './near-days.ts'
 import { relativeDay } from './relative-days.ts'
-import { fold, isWord, phraseEnd, phrasesOf, type Token } from './tokens.ts'
+import { anyOf, fold, isWord, phraseEnd, phrasesOf, type Token } from './tokens.ts'
 
 export type DatesFound = {
   readonly patches: readonly Patch[]
@@ -26,6 +26,8 @@ const said = listed.days
 const gameWords = new Set(said.game)
 const needWords = new Set(said.need)
 const asideWords = new Set(said.aside)
+/** Another game, of which somebody talks with the shop: "who you got in the game Sunday". */
+const smallTalk = anyOf(spoken.days.smallTalk)
 const inMorning = phrasesOf(said.inMorning)
 
 const isPause = (token: Token | undefined): boolean =>
@@ -63,7 +65,15 @@ const near = (tokens: readonly Token[], from: number, to: number): readonly Toke
 }
 
 const roleOf = (tokens: readonly Token[], from: number, to: number): Role => {
-  if (isTakenBack(tokens, from)) return 'aside'
+  if (
+    isTakenBack(tokens, from) ||
+    smallTalk.test(
+      clauseAt(tokens, from, to)
+        .map(({ key }) => key)
+        .join(' '),
+    )
+  )
+    return 'aside'
   const keys = near(tokens, from, to).map(keyOf)
   if (keys.some((key) => asideWords.has(key)) || sendsLater(keys.join(' '))) return 'aside'
   const needed = keys.some((key) => said.needs.includes(key))

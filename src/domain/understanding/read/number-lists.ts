@@ -67,7 +67,7 @@ const leftOutAt = (tokens: readonly Token[], from: number): LeftOut | null => {
 }
 
 /** "4, 7, 00 and 13", "1 through 12", "1-5", "del 1 al 8": the jersey numbers of a list or a range that begins at a token. */
-const numberListAt = (tokens: readonly Token[], from: number): NumberList | null => {
+export const numberListAt = (tokens: readonly Token[], from: number): NumberList | null => {
   const numbers: string[] = []
   let ranged = false
   let to = from

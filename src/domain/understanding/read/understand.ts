@@ -21,6 +21,7 @@ import { joinLabelled } from './labelled-lines.ts'
 import { languageOf } from './language.ts'
 import { readLater } from './later.ts'
 import { lexiconFor, termsOf } from './lexicon.ts'
+import { readLongSleeves } from './long-sleeves.ts'
 import { addCounted, mergePlayers } from './merge-players.ts'
 import { readProse } from './prose.ts'
 import { readAll } from './read-all.ts'
@@ -167,7 +168,8 @@ const readOrder = ({
   })
   const sized = readAgesOfSizes(aged.patches.length > 0 ? aged.rest : roster.rest, preview(start, prose.patches))
   const ages = [...aged.patches, ...sized.patches, ...readAges(sized.rest)]
-  const all = [...special, ...prose.patches, ...apart.patches, ...ages, ...readLater(roster.rest)]
+  const sleeves = readLongSleeves(roster.rest, { before: start, draft: preview(start, prose.patches), lexicon })
+  const all = [...special, ...prose.patches, ...sleeves, ...apart.patches, ...ages, ...readLater(roster.rest)]
   const answered =
     asked !== null && prose.open.length === 0 && (all.length === 0 || isChosen(asked.code, text))
       ? readAnswer({ draft, asked, text })

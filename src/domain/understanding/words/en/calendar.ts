@@ -100,6 +100,13 @@ export const enDays: DayPhrases = {
     ...['tryouts'],
   ],
   doing: ['confirm', 'check', 'know', 'call', 'decide', 'ask', 'talk', 'pay', 'think', 'tell'],
+  smallTalk: [
+    "who(?:'s|'re|'d)? (?:(?:do|are|did) )?(?:you|ya|u|y'all|yall) (?:got|like|have|rooting|picking|pick|taking|think|fancy|want)",
+    "(?:you|ya|u|y'all|yall) (?:guys )?(?:gonna |going to |planning to )?(?:watch|watching|catch|catching|saw|caught)",
+    "(?:did|do|are|r|will) (?:you|ya|u|y'all|yall) (?:guys )?(?:see|seeing|go|going|watch)",
+    "who(?:'s| is| will|'ll| do you think)? (?:gonna |going to |will )?(?:win|winning|wins)",
+    '(?:enjoy|watching|watch) (?:the|that) (?:game|match|final)',
+  ],
   within: ['in', 'within'],
   about: ['about'],
   span: ['days?', 'weeks?', 'months?'],

@@ -105,6 +105,13 @@ export const esDays: DayPhrases = {
     ],
     ...['mando', 'mandamos', 'traigo', 'traemos', 'platico', 'escribo', 'firmo'],
   ],
+  smallTalk: [
+    'a quien(?:es)? (?:le|les) (?:vas?|van)',
+    'quien (?:crees? que |creen que )?(?:va a )?gan\\w+',
+    '(?:vas|van|va usted|ustedes van) a (?:ver|ir)',
+    '(?:viste|vieron|veras|veran) (?:el|la|los)',
+    '(?:le|les) (?:vas|van) a',
+  ],
   within: ['en', 'dentro de'],
   about: ['unas?', 'unos'],
   span: ['dias?', 'semanas?', 'mes(?:es)?'],

@@ -89,6 +89,7 @@ export type DayPhrases = Phrases<
   | 'wants'
   | 'aside'
   | 'doing'
+  | 'smallTalk'
   | 'within'
   | 'about'
   | 'span'
