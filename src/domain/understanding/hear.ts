@@ -10,6 +10,7 @@ import { closeTurn, type Heard, proceed, tidyOf } from './proceed.ts'
 import { understand } from './read/understand.ts'
 import type { Reply } from './replies.ts'
 import { signPressed, signSaid } from './sign.ts'
+import { takeBothBack } from './take-both-back.ts'
 import { markSeen, takeBack, takeTurn } from './turn.ts'
 import type { Intent, Understood } from './understood.ts'
 import { askVariant, hearPriced } from './variant.ts'
@@ -37,8 +38,8 @@ const only = (conversation: Conversation, replies: readonly Reply[], wants: Want
   wants,
 })
 
-const undo = (conversation: Conversation, context: Context): Heard => {
-  const before = takeBack(conversation)
+const undo = (conversation: Conversation, context: Context, both = false): Heard => {
+  const before = both ? takeBothBack(conversation) : takeBack(conversation)
   if (before === null) return only(conversation, [reply('nothing-to-undo')])
   return proceed(before, [reply('undone')], context)
 }
@@ -66,7 +67,7 @@ const askCancel = (conversation: Conversation): Heard => {
 const hearIntent = (conversation: Conversation, intent: Intent, context: Context): Heard | null => {
   switch (intent.kind) {
     case 'undo':
-      return undo(conversation, context)
+      return undo(conversation, context, intent.both)
     case 'start-over':
       return proceed(startOver(conversation), [reply('started-over')], context)
     case 'cancel':

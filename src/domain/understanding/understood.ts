@@ -17,13 +17,14 @@ export type Intent =
         | 'care'
         | 'photo'
         | 'person'
-        | 'undo'
         | 'waits'
         | 'cancel'
         | 'start-over'
         | 'yes'
         | 'no'
     }
+  /** The last change is taken back; `both`, the last two. */
+  | { readonly kind: 'undo'; readonly both?: true }
   | { readonly kind: 'complaint'; readonly complaint: Complaint }
   | { readonly kind: 'earlier-order'; readonly asks: EarlierAsked }
   | { readonly kind: 'language'; readonly language: Language }

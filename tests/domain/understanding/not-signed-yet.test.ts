@@ -72,3 +72,40 @@ test('a change that is not understood is said, and nothing is signed in the same
   expect(wants.some(({ kind }) => kind === 'sign-off')).toBe(false)
   expect(replies.map(({ code }) => code).slice(-3)).not.toContain('signed')
 })
+
+const ordered = {
+  en: [
+    "that's all correct, go ahead and print them",
+    'yep, everything is right. Please print them',
+    "Yes it's all right, so go ahead and make them. Thanks!",
+    'go ahead and print them, everything looks correct',
+    'Perfect, all correct, print them please',
+  ],
+  es: [
+    'sí, está todo correcto, imprímanlas',
+    'todo correcto, adelante, háganlas por favor',
+    'así está todo bien, ya pueden hacerlas',
+    'perfecto, todo está bien. Imprímanlos, gracias',
+  ],
+} as const
+
+test.each(cases(ordered))('%s: “%s” calls all of it right and orders it made, which signs', (language, word) => {
+  expect(answerTo(language, word)).toMatchObject({ signed: true, changed: false })
+})
+
+const short = {
+  en: [
+    "that's all correct",
+    'looks great, go ahead and print them',
+    'go ahead and print them',
+    "that's all correct, go ahead and print them tomorrow",
+    "that's all correct, go ahead and print them once coach says so",
+    'all correct? go ahead and print them',
+    "it's not all correct, print them",
+  ],
+  es: ['todo correcto', 'imprímanlas', 'todo correcto, imprímanlas cuando les avise', '¿todo correcto? imprímanlas'],
+} as const
+
+test.each(cases(short))('%s: “%s” says less, or more, and signs nothing', (language, word) => {
+  expect(answerTo(language, word).signed).toBe(false)
+})

@@ -96,6 +96,7 @@ type Talk = {
 /** What is taken back, and what else the message says of the order as it is then; null where it only makes room for something else. */
 export const takenBack = (back: TakenBack | null, { conversation, lexicon, read }: Talk): Partial<Understood> | null => {
   const last = conversation.past.at(-1)
+  if (back?.kind === 'both') return { intent: { kind: 'undo', both: true } }
   if (back?.kind === 'values') return { patches: back.patches }
   if (back === null || last === undefined) return null
   const past = [...conversation.past, { draft: conversation.draft, facts: [], open: [] }]

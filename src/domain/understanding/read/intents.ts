@@ -14,6 +14,11 @@ const undo = new RegExp(`^(?:${said.hesitates}[,.! ]+)*${said.undo}(?: ${said.un
 const whatIf = new RegExp(`^[¿\\s]*(?:${said.opensWhatIf}[, ]+)*${said.whatIf}\\b`)
 const price = anyOf(said.price)
 
+/** "Undo both", "deshaz los dos últimos cambios": a whole message. */
+const undoBoth = new RegExp(`^(?:${said.hesitates}[,.! ]+)*${said.undo} ${said.undoBoth}${ends}`)
+
+export const takesBothBack = (text: string): boolean => undoBoth.test(fold(text).trim())
+
 /** A page of an earlier order, by its address. */
 const earlier = anyOf(said.earlier, 'c/[\\w-]{16,200}')
 const single = anyOf(said.single)

@@ -3,6 +3,7 @@ import type { Conversation } from '../conversation.ts'
 import type { Draft } from '../draft.ts'
 import type { Patch } from '../patch.ts'
 import { listed, spoken } from '../words/languages.ts'
+import { takesBothBack } from './intents.ts'
 import { type Lexicon, termsOf } from './lexicon.ts'
 import { usesOf } from './recolour.ts'
 import { refsIn } from './refs.ts'
@@ -17,10 +18,11 @@ const asWas = new RegExp(`(?:^|[,.;!] *|\\b${spoken.intents.hesitates} )[¡¿ ]*
 const polite = new RegExp(`^[¿\\s]*${hesitates}${spoken.clauses.polite}\\b`)
 
 /**
- * What was so before: `undo` the last change of all (`tail` and `rest` are what else its sentence and the others say), or the values to
+ * What was so before: `both` of the last two changes, `undo` the last change of all (`tail` and `rest` are what else its sentence and the others say), or the values to
  * which some lines or colours return.
  */
 export type TakenBack =
+  | { readonly kind: 'both' }
   | { readonly kind: 'undo'; readonly tail: string; readonly rest: string; readonly plainly: boolean }
   | { readonly kind: 'values'; readonly patches: readonly Patch[] }
 
@@ -99,6 +101,7 @@ const besides: readonly string[] = ['colour', 'content', 'and', 'in', 'with', 'n
 export const readTakenBack = (said: string, conversation: Conversation, lexicon: Lexicon): TakenBack | null => {
   const { draft, past } = conversation
   const text = said.trim()
+  if (takesBothBack(text)) return { kind: 'both' }
   const last = past.at(-1)?.draft
   if (last === undefined || text.length > longest) return null
   const back = takesBack(text)

@@ -56,6 +56,18 @@ export const enSigning: SigningPhrases = {
       '(?:he|she|they|who|that|everyone|somebody|someone) (?:also |still )?(?:signs?|signed|signing|approve[sd]?|confirm(?:s|ed)?)',
     ],
   ],
+  affirms: ['yes', 'yep', 'yeah', 'yup', 'ok', 'okay', 'perfect', 'great'],
+  allRight: [
+    "(?:that'?s|thats|it'?s|its|that is|it is|they'?re|they are) all (?:correct|right)",
+    "(?:everything|all of it)(?:'?s| is| looks) (?:correct|right)",
+    'all(?: is| of it is)? correct',
+  ],
+  joins: ['so', 'and', 'please', 'you can'],
+  makeThem: [
+    'go ahead and (?:print|make|press|run|start)(?: it| them| these)?',
+    '(?:please )?(?:print|make|press) (?:it|them|these)',
+  ],
+  politely: ['please', 'thanks', 'thank you'],
   goesAhead: ['go ahead(?: and \\p{L}+(?: it| them)?)?'],
   revision: ['revision', 'rev\\.?', 'version'],
 }

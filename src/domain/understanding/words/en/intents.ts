@@ -25,6 +25,11 @@ export const enIntents: IntentPhrases = {
   ],
   undo: ['undo', 'take (?:that|it) back', 'go back', 'revert'],
   undoWhat: ['that', 'it', 'this', 'please', '(?:the |that |my )?last(?: one| change| thing)?'],
+  undoBoth: [
+    '(?:my |the )?(?:both|last (?:two|2))(?: (?:of )?(?:them|those|these|that))?(?: (?:changes|things|edits))?(?: please)?',
+    'both (?:my |the )?(?:last )?(?:changes|things|edits)(?: please)?',
+    'the (?:two|2) (?:last )?changes(?: please)?',
+  ],
   startOver: ['start over', 'start again', 'reset the order'],
   cancel: ['cancel (?:the|my|our|this|whole)(?: whole)? order', 'cancel everything', 'cancel it all'],
   person: [

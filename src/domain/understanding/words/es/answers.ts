@@ -33,6 +33,14 @@ export const esSigning: SigningPhrases = {
     ...['no (?:lo |la )?(?:apruebo|firmo|autorizo)', 'casi', 'no yo', 'yo no'],
     ...['(?:tiene|tienen|debe|deben|hay|falta|necesita) que', 'aprobad[oa] por', 'para que'],
   ],
+  affirms: ['si', 'sip', 'ok', 'perfecto', 'listo'],
+  allRight: ['(?:asi )?(?:todo )?esta todo (?:bien|correcto)', 'todo (?:esta |es )?correcto', 'todo esta bien'],
+  joins: ['y', 'ya'],
+  makeThem: [
+    '(?:adelante[, ]+(?:con )?)?(?:imprima(?:n)?l[oa]s?|hag?(?:a|an)l[oa]s?)',
+    '(?:ya )?pueden (?:imprimirl[oa]s|hacerl[oa]s)',
+  ],
+  politely: ['por favor', 'gracias'],
   goesAhead: ['adelante(?: con (?:la |el |los |las )?\\p{L}+)?'],
   revision: ['revision', 'version'],
 }

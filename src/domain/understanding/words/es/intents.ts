@@ -28,6 +28,10 @@ export const esIntents: IntentPhrases = {
     ...['jaja', 'disculpa', 'uy', 'pensandolo bien', 'nel', 'pues'],
   ],
   undo: ['deshacer', 'deshaz(?:lo)?', 'deshaga(?:lo|n|nlo)?', 'regresa(?:lo)?', 'mejor no', 'cancela eso'],
+  undoBoth: [
+    '(?:los |las |lo )?(?:dos|2|ambos|ambas)(?: (?:ultim[oa]s|de antes))?(?: (?:cambios|cosas))?(?: por favor)?',
+    'los ultimos (?:dos|2) cambios(?: por favor)?',
+  ],
   undoWhat: ['eso', 'por favor', '(?:eso )?(?:lo )?ultimo', 'lo ultimo', 'el ultimo cambio'],
   startOver: ['empezar de nuevo', 'empecemos de nuevo', 'borra todo'],
   cancel: ['cancel(?:a|ar|e|en|emos) (?:el|mi|todo el|este|nuestro) pedido', 'ya no quiero el pedido'],

@@ -1,10 +1,22 @@
 import type { Phrases } from './phrases.ts'
 
 /**
- * Signing what was shown: words that approve, praise that does not, a whole message that agrees (`agrees`), a reservation that withholds; an approval that goes ahead, as it is
+ * Signing what was shown: words that approve, praise that does not, a whole message that agrees (`agrees`), an order to make them (`makeThem`) beside words that all of it is right (`allRight`), with what stands around and between; a reservation that withholds; an approval that goes ahead, as it is
  * written; how a revision is called.
  */
-export type SigningPhrases = Phrases<'approves' | 'praises' | 'agrees' | 'withheld' | 'goesAhead' | 'revision'>
+export type SigningPhrases = Phrases<
+  | 'approves'
+  | 'praises'
+  | 'agrees'
+  | 'affirms'
+  | 'allRight'
+  | 'joins'
+  | 'makeThem'
+  | 'politely'
+  | 'withheld'
+  | 'goesAhead'
+  | 'revision'
+>
 
 /**
  * Short answers to what was asked: it comes later, there is none, it is right as it is, an offer is taken, nobody knows, the first or

@@ -10,6 +10,7 @@ export type IntentPhrases = Phrases<
   | 'hesitates'
   | 'undo'
   | 'undoWhat'
+  | 'undoBoth'
   | 'startOver'
   | 'cancel'
   | 'person'
