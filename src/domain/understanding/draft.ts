@@ -128,7 +128,10 @@ export const draftSchema = z.strictObject({
     })
     .optional(),
   count: z.int().min(1).max(500).optional(),
-  common: z.strictObject({ fit: z.enum(fits).optional(), size: z.enum(sizes).optional() }).optional(),
+  /** What goes for every line that says nothing else; of `names` only the last ones are to stand there. */
+  common: z
+    .strictObject({ fit: z.enum(fits).optional(), size: z.enum(sizes).optional(), names: z.literal('last').optional() })
+    .optional(),
   ages: z.enum(['13-up', '3-12', 'under-3', 'mixed', 'unknown']).optional(),
   garments: z.record(idSchema, garmentWishSchema),
   /** By content ('number', 'name', 'text', 'all'), by place ('front-number'), or by one of these and a garment ('number@away'). */

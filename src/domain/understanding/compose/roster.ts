@@ -4,6 +4,7 @@ import type { Draft, Player } from '../draft.ts'
 import type { KnownRow } from '../known.ts'
 import { type ComposedDecoration, composeExtra } from './decorations.ts'
 import { playersGarments } from './garments.ts'
+import { lastName } from './last-name.ts'
 
 export type ComposedRow = {
   readonly key: string
@@ -40,9 +41,9 @@ const extrasOf = (shop: Shop, draft: Draft, { player, garment }: { player: Playe
     return one === null ? [] : [one]
   })
 
-const kept = (player: Player) => ({
+const kept = (draft: Draft, player: Player) => ({
   ...(player.number === undefined ? {} : { number: player.number }),
-  ...(player.name === undefined ? {} : { name: player.name }),
+  ...(player.name === undefined ? {} : { name: draft.common?.names === 'last' ? lastName(player.name) : player.name }),
   ...(player.note === undefined ? {} : { note: player.note }),
 })
 
@@ -70,7 +71,7 @@ const composeRow = (
     quantity: player.quantity ?? 1,
     age,
     ...(extras.length === 0 ? {} : { extras: extras.map((extra) => extra.known) }),
-    ...kept(player),
+    ...kept(draft, player),
     ...(without.length === 0 ? {} : { without: [...without] }),
   }
   return {

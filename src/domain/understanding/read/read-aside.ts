@@ -3,6 +3,7 @@ import type { Draft } from '../draft.ts'
 import { readApart } from './apart.ts'
 import { readArtwork } from './artwork.ts'
 import { readFaces } from './faces.ts'
+import { readLastNames } from './last-names.ts'
 import type { Lexicon } from './lexicon.ts'
 import { readOfSome } from './of-some.ts'
 import { readRowMarks } from './row-marks.ts'
@@ -16,5 +17,5 @@ export const readAside = (text: string, { draft, withRows, lexicon, shop }: Befo
   const apart = readApart(faces.rest, withRows, lexicon)
   const marks = readRowMarks({ text: apart.rest, draft: withRows, lexicon })
   const some = readOfSome(marks.rest, { draft: withRows, lexicon })
-  return { artwork, faces, apart, marks, some }
+  return { artwork, faces, apart, marks, some, names: readLastNames(text, withRows) }
 }

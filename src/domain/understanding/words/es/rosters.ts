@@ -110,6 +110,12 @@ export const esRowMarks: RowMarkPhrases = {
   partOnly: [
     '(?:solo|solamente|nomas|nada mas|unicamente)(?: (?:quiere|el|la|como|ponle|ponganle|pongan|va|vaya|que|diga|lleva|lleve|con|por|se|ponga|usa|le))*',
   ],
+  lastOnly: [
+    '(?:solo|solamente|nada mas|nomas|puros?|unicamente)(?: (?:con|el|los|pongan|ponganle|van|quiero|queremos))* apellidos?(?! de)',
+    'apellidos? (?:solo|solamente|nada mas|nomas|unicamente)',
+    'sin (?:el |los )?nombres? de pila',
+  ],
+  fullNames: ['nombres? completos?', 'nombres? y apellidos?'],
   partOff: ['(?:sin|quit\\w*le|quit\\w*selo)(?: (?:el|la|lo de|lo del))?'],
   wearsToo: ['va', 'viste', 'lleva', 'usa'],
   numberNear: ['numero ', 'el ', 'la ', 'no\\. ?'],

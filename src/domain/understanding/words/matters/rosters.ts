@@ -47,7 +47,8 @@ export type RosterPhrases = Phrases<
  * the `rest`; a jersey of another colour for the one who keeps the goal (`keeper`), who `wears` it;
  * words after which a name on a piece or its player may be meant to go (`unsureOff`);
  * somebody who was `listedTwice` and is meant once (`listedOnce`, `listedByMistake`), not twice (`twiceMeant`);
- * a part of a name that stands alone behind `partOnly` or is left out behind `partOff`.
+ * a part of a name that stands alone behind `partOnly` or is left out behind `partOff`; all names without the given ones (`lastOnly`), or
+ * whole (`fullNames`).
  */
 export type RowMarkPhrases = Phrases<
   | 'numberLead'
@@ -85,6 +86,8 @@ export type RowMarkPhrases = Phrases<
   | 'listedByMistake'
   | 'twiceMeant'
   | 'partOff'
+  | 'lastOnly'
+  | 'fullNames'
   | 'numberNear'
   | 'with'
 >
