@@ -1,6 +1,6 @@
 import { listed } from '../words/languages.ts'
 
-const particles: readonly string[] = [...listed.changes.particles, 'st', 'san', 'santa', 'le', 'du']
+const particles: readonly string[] = [...listed.changes.particles, ...listed.told.surnameLeads]
 const ending = /^(?:\p{L}\.?|jr\.?|sr\.?|i{2,3}|iv)$/iu
 
 /**

@@ -4,6 +4,7 @@ export const enTold: ToldPhrases = {
   conditional: ['if', 'unless', 'whether'],
   conditionalFirst: [],
   surname: ['last', 'surname'],
+  surnameLeads: ['st', 'le', 'du'],
   doubting: ['might', 'maybe', 'perhaps', 'possibly', 'won', 'beat', 'tied', 'score', 'scored'],
   settled: ['as well'],
   requests: ['can', 'could', 'would', 'may', 'please', 'pls', 'shall', "let's", 'about', 'ok', 'okay', 'right', 'yes'],

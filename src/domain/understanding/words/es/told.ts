@@ -4,6 +4,7 @@ export const esTold: ToldPhrases = {
   conditional: [],
   conditionalFirst: ['si'],
   surname: ['apellido'],
+  surnameLeads: ['san', 'santa'],
   doubting: ['quiza', 'quizas', 'capaz', 'ganamos', 'perdimos', 'empatamos', 'marcador'],
   settled: [],
   requests: [

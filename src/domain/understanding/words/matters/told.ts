@@ -5,7 +5,7 @@ import type { Phrases } from './phrases.ts'
  * questions but for `requests`; `kin` of a player are not the player. A size that is written out is one where neither `feeling` stands before
  * it nor another word than `tails` behind it, and the one that is meant where it stands behind `into`. A figure is a number behind
  * `wearing`, or behind `choosing` where `article` or its size says that it counts nothing. `tells` says something of whoever is named before it; `carrying` words lead to whom something is for; `naming` speaks of a name, `beforeLetter` of how it is spelled; a range goes `through`, or from `rangeFrom` to `rangeTo`;
- * `spoken` are words for whoever was named in the sentence before; `either` joins two of whom one is meant;
+ * a name begins like a surname with `surnameLeads`; `spoken` are words for whoever was named in the sentence before; `either` joins two of whom one is meant;
  * a size said with `alone` words and nobody named is the only player's, but not of `anotherOne`.
  */
 export type ToldPhrases = Phrases<
@@ -14,6 +14,7 @@ export type ToldPhrases = Phrases<
   | 'doubting'
   | 'settled'
   | 'surname'
+  | 'surnameLeads'
   | 'requests'
   | 'kin'
   | 'of'
