@@ -1,26 +1,16 @@
 import { expect, test } from 'vitest'
+import { completeOrders } from './complete-orders.ts'
 import { play } from './corpus.ts'
 import { starterShop } from './starter-shop.ts'
 
 /** What is said to a proof and signs nothing: who wants to look first is not hurried, who agrees in other words is asked to be sure. */
 const shop = await starterShop()
 
-const bases = {
-  en: [
-    '3 navy mesh soccer jerseys for the Marsh Harriers, white numbers on the back, need them Dec 12 at 5pm, Dana Whitlow ordering\n1 Ana YM\n2 Bea YM\n12 Cleo YL',
-    'all 13 or older',
-  ],
-  es: [
-    '3 jerseys de futbol de malla azul marino para los Gavilanes de Anáhuac, numeros blancos atras, los necesito el 12 de diciembre a las 5 de la tarde, soy Dana Ortiz\n1 Ana YM\n2 Bea YM\n12 Cleo YL',
-    'nadie es menor de 13',
-  ],
-} as const
-
 const answerTo = (language: 'en' | 'es', word: string) => {
-  const says = [...bases[language], word]
+  const says = [...completeOrders[language], word]
   const now = '2026-11-20T10:00'
   const { wants, replies, composed } = play({ id: 'sure', now, language, says, facts: [], signed: true }, shop)
-  const before = play({ id: 'sure', now, language, says: bases[language], facts: [] }, shop)
+  const before = play({ id: 'sure', now, language, says: completeOrders[language], facts: [] }, shop)
   const changed = composed.order.needBy !== before.composed.order.needBy || replies.some(({ code }) => code === 'changed')
   return { code: replies.at(-1)?.code, signed: wants.some(({ kind }) => kind === 'sign-off'), changed }
 }
@@ -67,7 +57,7 @@ test.each(cases(agrees))('%s: "%s" is asked to be sure', (language, word) => {
 })
 
 test('a change that is not understood is said, and nothing is signed in the same breath', () => {
-  const says = [...bases.es, 'va, pero Bea ya no es la 2, ahora como que agarra mejor la 22 o algo así']
+  const says = [...completeOrders.es, 'va, pero Bea ya no es la 2, ahora como que agarra mejor la 22 o algo así']
   const { wants, replies } = play({ id: 'change', now: '2026-11-20T10:00', language: 'es', says, facts: [], signed: true }, shop)
   expect(wants.some(({ kind }) => kind === 'sign-off')).toBe(false)
   expect(replies.map(({ code }) => code).slice(-3)).not.toContain('signed')

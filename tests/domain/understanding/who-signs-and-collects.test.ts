@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest'
+import { completeOrders } from './complete-orders.ts'
 import { play } from './corpus.ts'
 import { heard } from './rows-of.ts'
 import { starterShop } from './starter-shop.ts'
@@ -59,16 +60,6 @@ test.each([['someone will pick it up'], ['Saturday would be best, we will come g
 
 describe('that somebody else must approve approves nothing', async () => {
   const shop = await starterShop()
-  const says = {
-    en: [
-      '3 navy mesh soccer jerseys for the Marsh Harriers, white numbers on the back, need them Dec 12 at 5pm, Dana Whitlow ordering\n1 Ana YM\n2 Bea YM\n12 Cleo YL',
-      'all 13 or older',
-    ],
-    es: [
-      '3 jerseys de futbol de malla azul marino para los Gavilanes de Anáhuac, numeros blancos atras, los necesito el 12 de diciembre a las 5 de la tarde, soy Dana Ortiz\n1 Ana YM\n2 Bea YM\n12 Cleo YL',
-      'nadie es menor de 13',
-    ],
-  }
   test.each([
     ['en', 'our principal, Mr. Castellano, has to sign off on it, not me'],
     ['en', 'only Ruth Amato can sign off'],
@@ -84,7 +75,7 @@ describe('that somebody else must approve approves nothing', async () => {
   ] as const)('%s: %s', (language, word) => {
     const one = { id: 'sure', now: '2026-11-20T10:00', language, facts: [], signed: true }
     const signs = (last: string): boolean =>
-      play({ ...one, says: [...says[language], last] }, shop).wants.some(({ kind }) => kind === 'sign-off')
+      play({ ...one, says: [...completeOrders[language], last] }, shop).wants.some(({ kind }) => kind === 'sign-off')
     expect(signs(word)).toBe(false)
     expect(signs(language === 'en' ? 'I sign off on it' : 'lo apruebo')).toBe(true)
   })
