@@ -3,6 +3,7 @@ import { unpack } from '../../src/adapters/store/sql/packed.ts'
 import { type ShopPlan, shopPlanFrom } from '../../src/desk/service/records.ts'
 import type { Records } from './service-watch.ts'
 import { type Shopfront, type SteadyCustomer, seenBy, welcome, wholeWish } from './steady-customer.ts'
+import { until } from './until.ts'
 
 /** How far every order is, by its id, looked at again and again in one question for all. */
 export type Progress = {
@@ -51,6 +52,8 @@ export type Making = {
   /** Customers at once. */
   readonly atOnce: number
   readonly first?: number
+  /** What a customer does once the ticket is on the bench. */
+  readonly after?: (customer: SteadyCustomer) => Promise<unknown>
 }
 
 const stepTimeout = 240_000
@@ -76,7 +79,17 @@ const makeOne = async (making: Making, number: number): Promise<string> => {
     await pause(250)
   }
   await untilHas(making, customer, 'posted')
+  await making.after?.(customer)
   return customer.orderId
+}
+
+/** The customer calls it off, so that it leaves the plan. */
+export const callOff = async (progress: Progress, customer: SteadyCustomer): Promise<void> => {
+  await customer.say('please cancel the order')
+  await customer.say('yes')
+  await until(`${customer.orderId} is called off`, () =>
+    Promise.resolve(progress.has(customer.orderId, 'cancelled') || undefined),
+  )
 }
 
 /** Brings so many orders to their tickets, a few customers at a time; answers with their ids. */

@@ -1,6 +1,8 @@
-import { followOrders, makeOrders } from '../../support/many-orders.ts'
+import { setTimeout as pause } from 'node:timers/promises'
+import { callOff, followOrders, makeOrders } from '../../support/many-orders.ts'
 import type { ServedCrew } from '../../support/served-crew.ts'
 import type { Records } from '../../support/service-watch.ts'
+import type { SteadyCustomer } from '../../support/steady-customer.ts'
 import { cpuOf } from './cpu.ts'
 import { jobsSince } from './jobs-done.ts'
 
@@ -12,11 +14,18 @@ export type Run = {
   readonly spent: Spent
   /** All of it. */
   readonly cpu: number
-  /** Per order: jobs that the queue finished, kept transactions, bytes of the log. */
-  readonly jobs: number
-  readonly transactions: number
-  readonly bytes: number
+  /** Questions of those who look on, each a transaction. */
+  readonly asked: number
+  readonly customers: readonly SteadyCustomer[]
 }
+
+/** Per order: jobs that the queue finished, kept transactions, bytes of the log. */
+export type Moved = { readonly jobs: number; readonly transactions: number; readonly bytes: number }
+
+/** Customers who order at once, and whom the first of them is. */
+type Load = { readonly many: number; readonly first: number }
+
+const atOnce = 8
 
 /** Whoever looks on asks over one connection: what its questions cost is no cost of an order. */
 type Observer = { readonly records: () => Records; readonly asked: () => number; readonly backend: number }
@@ -32,13 +41,6 @@ const observe = async (crew: ServedCrew): Promise<Observer> => {
     },
   }
   return { records: () => records, asked: () => state.asked, backend: Number(row?.['pid']) }
-}
-
-const countersOf = async (records: Records): Promise<{ readonly transactions: number; readonly bytes: number }> => {
-  const [row] = await records.rows(
-    `select sum(xact_commit)::float8 as transactions, (pg_current_wal_lsn() - '0/0'::pg_lsn)::float8 as bytes from pg_stat_database`,
-  )
-  return { transactions: Number(row?.['transactions']), bytes: Number(row?.['bytes']) }
 }
 
 const spentBy = (crew: ServedCrew, observer: Observer): Spent => {
@@ -59,26 +61,63 @@ const perOrder = (before: Spent, after: Spent, many: number): Spent => ({
 })
 
 /** So many orders from the first word to the ticket, eight customers at a time. */
-export const measure = async (crew: ServedCrew, many: number, first: number): Promise<Run> => {
+export const measure = async (crew: ServedCrew, { many, first }: Load): Promise<Run> => {
   const observer = await observe(crew)
   const { records } = observer
   const progress = followOrders(records)
-  const jobs = await jobsSince(crew.redis.url)
-  const [counted, spent, from] = [await countersOf(records()), spentBy(crew, observer), performance.now()]
-  const asked = observer.asked()
-  await makeOrders({ front: { address: () => crew.address, records }, progress, many, atOnce: 8, first })
+  const customers: SteadyCustomer[] = []
+  const after = async (customer: SteadyCustomer): Promise<number> => customers.push(customer)
+  const [spent, from] = [spentBy(crew, observer), performance.now()]
+  await makeOrders({ front: { address: () => crew.address, records }, progress, many, atOnce, first, after })
   const to = performance.now()
-  const now = spentBy(crew, observer)
-  const questions = observer.asked() - asked
-  const after = await countersOf(records())
+  const all = perOrder(spent, spentBy(crew, observer), many)
   await progress.close()
-  const all = perOrder(spent, now, many)
   return {
     perMinute: many / ((to - from) / 60_000),
     spent: all,
     cpu: all.service + all.workers + all.postgres + all.redis,
-    jobs: (await jobs()) / many,
-    transactions: (after.transactions - counted.transactions - questions) / many,
-    bytes: (after.bytes - counted.bytes) / many,
+    asked: observer.asked(),
+    customers,
   }
+}
+
+/** A connection without work tells what it has counted within ten seconds (PGSTAT_IDLE_INTERVAL of PostgreSQL). */
+const untilTold = 11_000
+
+const countersOf = async (records: Records): Promise<{ readonly transactions: number; readonly bytes: number }> => {
+  await pause(untilTold)
+  const [row] = await records.rows(
+    `select sum(xact_commit)::float8 as transactions, (pg_current_wal_lsn() - '0/0'::pg_lsn)::float8 as bytes from pg_stat_database`,
+  )
+  return { transactions: Number(row?.['transactions']), bytes: Number(row?.['bytes']) }
+}
+
+/** The same, and what these orders moved; their customers leave. */
+export const countMoved = async (crew: ServedCrew, load: Load): Promise<Moved> => {
+  const before = await countersOf(crew.records())
+  const jobs = await jobsSince(crew.redis.url)
+  const { asked, customers } = await measure(crew, load)
+  const done = await jobs()
+  const after = await countersOf(crew.records())
+  await leave(crew, customers)
+  return {
+    jobs: done / load.many,
+    transactions: (after.transactions - before.transactions - asked) / load.many,
+    bytes: (after.bytes - before.bytes) / load.many,
+  }
+}
+
+/** Calls orders off once they are measured, so that the plan is as small for those after them. */
+export const leave = async (crew: ServedCrew, customers: readonly SteadyCustomer[]): Promise<void> => {
+  const progress = followOrders(crew.records)
+  for (const customer of customers) await callOff(progress, customer)
+  await progress.close()
+}
+
+/** Orders that are called off once their ticket is on the bench: what is done for the first times costs its compiling. */
+export const warmUp = async (crew: ServedCrew, load: Load): Promise<void> => {
+  const progress = followOrders(crew.records)
+  const front = { address: () => crew.address, records: crew.records }
+  await makeOrders({ front, progress, ...load, atOnce, after: (customer) => callOff(progress, customer) })
+  await progress.close()
 }

@@ -1,26 +1,23 @@
-import { Worker } from 'bullmq'
+import { setTimeout as pause } from 'node:timers/promises'
+import { Queue, Worker } from 'bullmq'
 import { Redis } from 'ioredis'
 import pg from 'pg'
 
-/** What one order costs the store and the queue, to be spent again on nothing. */
-export type Load = {
-  readonly redis: string
-  readonly postgres: string
-  readonly jobsPerOrder: number
-  readonly transactionsPerJob: number
-  readonly bytesPerTransaction: number
-}
+/** Where the store and the queue are. */
+export type Servers = { readonly redis: string; readonly postgres: string }
 
-const load: Load = JSON.parse(process.argv[2] ?? '')
-const pool = new pg.Pool({ connectionString: load.postgres, max: 8 })
-const bytes = Buffer.alloc(load.bytesPerTransaction, 7)
+/** What one job costs the store, to be spent again on nothing. */
+export type Nothing = { readonly transactions: number; readonly bytes: number }
 
-/** Of jobs that make 7.4 transactions each, the first five make 7, 7, 8, 7 and 8. */
-const transactionsOf = (job: number): number =>
-  Math.floor((job + 1) * load.transactionsPerJob) - Math.floor(job * load.transactionsPerJob)
+/** Jobs of nothing, so many milliseconds apart. */
+export type Asked = { readonly jobs: readonly Nothing[]; readonly everyMs: number }
 
-const spend = async ({ data }: { readonly data: { readonly job: number } }): Promise<void> => {
-  for (let left = transactionsOf(data.job); left > 0; left -= 1) {
+const servers: Servers = JSON.parse(process.argv[2] ?? '')
+const pool = new pg.Pool({ connectionString: servers.postgres, max: 8 })
+
+const spend = async ({ data }: { readonly data: Nothing }): Promise<void> => {
+  const bytes = Buffer.alloc(data.bytes, 7)
+  for (let left = data.transactions; left > 0; left -= 1) {
     const client = await pool.connect()
     await client.query('begin')
     await client.query('insert into no_op (bytes) values ($1)', [bytes])
@@ -29,12 +26,30 @@ const spend = async ({ data }: { readonly data: { readonly job: number } }): Pro
   }
 }
 
-const connection = new Redis(load.redis, { maxRetriesPerRequest: null })
+const connection = new Redis(servers.redis, { maxRetriesPerRequest: null })
+const queue = new Queue<Nothing>('no-op', { connection, defaultJobOptions: { removeOnComplete: true } })
 const worker = new Worker('no-op', spend, { connection, concurrency: 2 })
+const left = { jobs: 0 }
+worker.on('completed', () => {
+  left.jobs -= 1
+  if (left.jobs === 0) process.send?.('done')
+})
+
+const run = async ({ jobs, everyMs }: Asked): Promise<void> => {
+  left.jobs = jobs.length
+  const from = performance.now()
+  for (const [at, job] of jobs.entries()) {
+    if (everyMs > 0) await pause(Math.max(0, from + at * everyMs - performance.now()))
+    await queue.add('nothing', job)
+  }
+}
+
 await worker.waitUntilReady()
-process.on('SIGTERM', async () => {
+process.on('message', (asked: Asked) => void run(asked))
+process.on('disconnect', async () => {
   await worker.close()
+  await queue.close()
   await pool.end()
   connection.disconnect()
 })
-process.stdout.write('worker ready\n')
+process.send?.('ready')
