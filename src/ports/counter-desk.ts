@@ -64,14 +64,14 @@ export type CounterDesk = {
   /** IANA name of the shop's zone, in which times are shown. */
   readonly zone: string
   readonly languages: readonly Language[]
-  /** Starts a conversation; the token is the customer's only key to it. */
-  startConversation(language: Language): Promise<{ readonly token: string }>
+  /** Starts a conversation; the token is the customer's only key to it, the id is for nobody but the page's own calls. */
+  startConversation(language: Language): Promise<{ readonly token: string; readonly id: string }>
   /** null: no such token. */
   conversation(token: string): Promise<{ readonly id: string; readonly language: Language; readonly title: string } | null>
   /** Lines posted or edited after that `change`, by `seq`; after 0 the newest lines of the channel (at most 200). */
   lines(channel: Channel, after: number): Promise<readonly Line[]>
-  /** Something the customer did; replies arrive as lines. `unknown`: no such token. */
-  hear(token: string, incoming: Incoming): Promise<'heard' | 'unknown'>
+  /** Something the customer did whom `conversation` has let in; replies arrive as lines. `unknown`: it was forgotten meanwhile. */
+  hear(conversationId: string, incoming: Incoming): Promise<'heard' | 'unknown'>
   /** Something staff or owner did in the shop's channels. */
   act(member: Member, incoming: Incoming): Promise<{ readonly said: string | null }>
   morning(language: Language): Promise<Morning>

@@ -10,7 +10,7 @@ export type StoredConversation = {
 export type Conversations = {
   add(conversationId: string, state: unknown): Kept<StoredConversation>
   read(conversationId: string): Promise<StoredConversation | null>
-  save(seen: Seen, state: unknown): Kept<StoredConversation>
+  save(seen: Seen, state: unknown): Kept<Seen>
   /** Its language alone. */
   language(conversationId: string): Promise<Language | null>
   /** The conversation that a customer's key opens, by the key's hash. */

@@ -49,7 +49,7 @@ export type Orders = {
   revisions(orderId: string): Promise<readonly StoredRevision[]>
   /** An order and its newest revision; null before the first. */
   newest(orderId: string): Promise<{ readonly order: StoredOrder; readonly revision: StoredRevision } | null>
-  change(seen: Seen, change: OrderChange): Kept<StoredOrder>
+  change(seen: Seen, change: OrderChange): Kept<Seen>
   /** Marks the newest revision as signed and the order as signed off. */
   sign(seen: Seen, signed: { readonly by: string; readonly at: Minutes }): Kept<StoredOrder>
   rows(orderId: string): Promise<readonly RowState[]>
@@ -107,13 +107,10 @@ export type Tickets = {
   record(ticketId: string): Promise<TicketRecord | null>
   ofOrder(orderId: string): Promise<readonly StoredTicket[]>
   list(states: readonly TicketState[]): Promise<readonly StoredTicket[]>
-  change(
-    seen: Seen,
-    change: { readonly state?: TicketState; readonly replacedBy?: number; readonly body?: unknown },
-  ): Kept<StoredTicket>
+  change(seen: Seen, change: { readonly state?: TicketState; readonly replacedBy?: number; readonly body?: unknown }): Kept<Seen>
   ticks(ticketId: string): Promise<readonly Tick[]>
   /** Raises the ticket's version with them. */
-  tick(seen: Seen, ticks: readonly Tick[]): Kept<StoredTicket>
+  tick(seen: Seen, ticks: readonly Tick[]): Kept<Seen>
   find(ticketId: string, finding: Finding): Promise<void>
   findings(ticketId: string): Promise<readonly Finding[]>
 }

@@ -214,11 +214,11 @@ describe('the counter’s desk', () => {
       return talk === null ? [] : counter.lines({ kind: 'conversation', id: talk.id }, 0)
     }
     const [one, two] = [await counter.startConversation('en'), await counter.startConversation('es')]
-    await counter.hear(one.token, { kind: 'said', id: 'only-one', text: 'hello there', files: [] })
+    await counter.hear(one.id, { kind: 'said', id: 'only-one', text: 'hello there', files: [] })
     expect((await lines(one.token)).length).toBeGreaterThan(1)
     expect((await lines(two.token)).map(({ message }) => message.language)).toEqual(['es'])
     expect(await counter.conversation('no-such-token')).toBeNull()
-    expect(await counter.hear('no-such-token', { kind: 'said', id: 'x', text: 'hello', files: [] })).toBe('unknown')
+    expect(await counter.hear('c-forgotten', { kind: 'said', id: 'x', text: 'hello', files: [] })).toBe('unknown')
     await news.close()
   })
 
@@ -226,14 +226,14 @@ describe('the counter’s desk', () => {
     const desk = await openTestDesk(opened.store, clock)
     const news = await openNews(desk)
     const counter = counterDesk(desk, news)
-    const { token } = await counter.startConversation('en')
+    const { token, id } = await counter.startConversation('en')
     const keep = async (name: string, mime: string, text: string) => {
       const bytes = new TextEncoder().encode(text)
       return { file: (await counter.keepFile(token, { name, mime, bytes })).id, name, mime, bytes: bytes.length }
     }
     const roster = await keep('roster.csv', 'text/csv', 'Number,Name,Size\n07,Núñez,M\n12,O’Hara,L\n')
     const photo = await keep('list.png', 'image/png', 'no picture at all')
-    await counter.hear(token, { kind: 'said', id: 'with-files', text: 'navy mesh jerseys', files: [roster, photo] })
+    await counter.hear(id, { kind: 'said', id: 'with-files', text: 'navy mesh jerseys', files: [roster, photo] })
     const talk = await counter.conversation(token)
     const { draft, kept } = await talkOf(desk, talk?.id ?? '')
     expect(Object.values(draft.rows).map(({ number, name, size }) => [number, name, size])).toEqual([

@@ -140,19 +140,20 @@ export const makePageDesk = (now: () => number): PageDesk => {
     },
     startConversation: async (language) => {
       const token = `token-${randomUUID()}`
-      conversations.set(token, { id: randomUUID(), language, title: language === 'es' ? 'Su pedido' : 'Your order' })
-      return { token }
+      const id = randomUUID()
+      conversations.set(token, { id, language, title: language === 'es' ? 'Su pedido' : 'Your order' })
+      return { token, id }
     },
     conversation: async (token) => conversations.get(token) ?? null,
     lines: async (channel, after) => linesOf(channel).filter((line) => line.change > after),
-    hear: async (token, incoming) => {
-      const conversation = conversations.get(token)
-      if (conversation === undefined) return 'unknown'
+    hear: async (id, incoming) => {
+      const [token] = [...conversations].find(([, conversation]) => conversation.id === id) ?? []
+      if (token === undefined) return 'unknown'
       if (incoming.kind === 'said' && incoming.text === told.breaks) throw new Error('the desk fell over: secret detail')
       if (!isNew(`${token}/${incoming.id}`)) return 'heard'
       heard.push({ token, incoming })
       if (incoming.kind === 'said') {
-        post({ kind: 'conversation', id: conversation.id }, { kind: 'customer', name: 'Coach' }, plainText(incoming.text))
+        post({ kind: 'conversation', id }, { kind: 'customer', name: 'Coach' }, plainText(incoming.text))
       }
       return 'heard'
     },

@@ -106,12 +106,10 @@ export const everything: Message = message({
 
 /** A conversation as a customer would see it halfway, with its files. */
 export const layOutConversation = async (desk: PageDesk): Promise<{ readonly token: string; readonly channel: Channel }> => {
-  const { token } = await desk.startConversation('en')
-  const conversation = await desk.conversation(token)
-  if (conversation === null) throw new Error('the conversation was just made')
-  const channel: Channel = { kind: 'conversation', id: conversation.id }
+  const { token, id } = await desk.startConversation('en')
+  const channel: Channel = { kind: 'conversation', id }
   const words = '14 volleyball jerseys, navy, numbers and names with stones.\nGame is Friday the 20th.'
-  await desk.hear(token, { kind: 'said', id: 'first-words', text: words, files: [] })
+  await desk.hear(id, { kind: 'said', id: 'first-words', text: words, files: [] })
   desk.putFile(channel, 'proof', { name: 'proof.png', mime: 'image/png', bytes: navyPicture(480, 560) })
   desk.putFile(channel, 'list', { name: 'roster as read.csv', mime: 'text/csv', bytes: new TextEncoder().encode('7,Nunez,M\n') })
   desk.post(channel, bot, everything)

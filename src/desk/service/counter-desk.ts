@@ -51,7 +51,7 @@ const customerSide = (
       const started = await desk.store.together(desk.shopId, async (inside) => {
         await startTalk(desk, inside, { id, language })
         await inside.keys.add({ hash: desk.ids.hash(token), kind: 'customer', holder: id, until: null })
-        return ok({ token })
+        return ok({ token, id })
       })
       if (!started.ok) throw new Error(`the conversation ${id} was not started`)
       return started.value
@@ -61,13 +61,12 @@ const customerSide = (
       if (opened === null) return null
       return { id: opened.conversationId, language: opened.language, title: desk.workshop.shop.profile.name }
     },
-    hear: async (token, incoming) => {
-      const id = await idOf(token)
-      if (id === null) return 'unknown'
+    hear: async (id, incoming) => {
       const files = incoming.kind === 'said' ? await saidFiles(desk, id, incoming.files) : []
       const heard = await hearCustomer(desk, id, { incoming, files })
-      if (!heard.ok) throw new Error(`a turn of ${id} was not kept: ${heard.problems.map((one) => one.code).join(', ')}`)
-      return 'heard'
+      if (heard.ok) return 'heard'
+      if (heard.problems.some(({ code }) => code === 'store-missing')) return 'unknown'
+      throw new Error(`a turn of ${id} was not kept: ${heard.problems.map((one) => one.code).join(', ')}`)
     },
     keepFile: async (token, file) => {
       const id = await idOf(token)

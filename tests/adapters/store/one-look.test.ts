@@ -58,7 +58,8 @@ describe('what a step begins with', () => {
     const orderId = randomUUID()
     unwrap(await shop.orders.add({ orderId, conversationId: null }))
     const hold = { why: 'cloth', by: 'owner', since: at }
-    const held = unwrap(await shop.orders.change({ id: orderId, version: 1 }, { hold }))
+    unwrap(await shop.orders.change({ id: orderId, version: 1 }, { hold }))
+    const held = await shop.orders.read(orderId)
     const key = { step: 'plan', orderId, revision: 1 } as const
     expect(await shop.steps.about(key)).toEqual({ isDone: false, order: held, revision: null, language: null })
     const none = { isDone: false, order: null, revision: null, language: null }

@@ -79,11 +79,12 @@ describe('orders', () => {
 
   it('are put on hold and taken off it', async () => {
     const orderId = await order()
-    const held = unwrap(
-      await shop.orders.change({ id: orderId, version: 2 }, { hold: { why: 'no-answer', by: 'm-1', since: at } }),
-    )
-    expect(held.hold).toEqual({ why: 'no-answer', by: 'm-1', since: at })
-    expect(unwrap(await shop.orders.change({ id: orderId, version: 3 }, { hold: null })).hold).toBeNull()
+    const hold = { why: 'no-answer', by: 'm-1', since: at } as const
+    const held = unwrap(await shop.orders.change({ id: orderId, version: 2 }, { hold }))
+    expect(held).toEqual({ id: orderId, version: 3 })
+    expect(await shop.orders.read(orderId)).toMatchObject({ hold, version: 3 })
+    unwrap(await shop.orders.change(held, { hold: null }))
+    expect((await shop.orders.read(orderId))?.hold).toBeNull()
   })
 
   it('keep the state of each row of the roster', async () => {
@@ -171,8 +172,8 @@ describe('tickets', () => {
     const { ticketId } = unwrap(await shop.tickets.add({ ticketId: fresh(), orderId, revision: 1, body: {} }))
     await shop.tickets.find(ticketId, { code: 'water-drops', facts: { seconds: 3 }, by: 'm-1', at })
     expect(await shop.tickets.findings(ticketId)).toEqual([{ code: 'water-drops', facts: { seconds: 3 }, by: 'm-1', at }])
-    const replaced = unwrap(await shop.tickets.change({ id: ticketId, version: 1 }, { state: 'replaced', replacedBy: 2 }))
-    expect(replaced).toMatchObject({ state: 'replaced', replacedBy: 2, version: 2 })
+    unwrap(await shop.tickets.change({ id: ticketId, version: 1 }, { state: 'replaced', replacedBy: 2 }))
+    expect(await shop.tickets.read(ticketId)).toMatchObject({ state: 'replaced', replacedBy: 2, version: 2 })
     expect((await shop.tickets.ofOrder(orderId)).map((ticket) => ticket.ticketId)).toEqual([ticketId])
   })
 })

@@ -48,15 +48,15 @@ const start = async (c: Visit, counter: Counter): Promise<Response> => {
   const language = counter.desk.languages.find((one) => one === asked) ?? spoken
   const said = await readIncoming('say', { fields: form.form.fields, files: [] }, null)
   if (!said.ok && said.trouble.code !== 'empty') return refused(said.trouble, language)
-  const { token } = await counter.desk.startConversation(language)
-  if (said.ok) await counter.desk.hear(token, said.incoming)
+  const { token, id } = await counter.desk.startConversation(language)
+  if (said.ok) await counter.desk.hear(id, said.incoming)
   return c.redirect(`/c/${token}`, 303)
 }
 
 const hear = async (c: Visit, counter: Counter): Promise<Response> => {
   const opened = await open(c, counter)
   if (opened instanceof Response) return opened
-  const { token, language } = opened
+  const { token, id, language } = opened
   const back = `/c/${token}#newest`
   if (!counter.limits.words.take(`c:${token}`)) return refuse(c, counter, { trouble: { code: 'too-many' }, language, back })
   const deed = deeds.find((one) => one === c.req.param('deed'))
@@ -65,7 +65,7 @@ const hear = async (c: Visit, counter: Counter): Promise<Response> => {
   if (!form.ok) return refuse(c, counter, { trouble: form.trouble, language, back })
   const read = await readIncoming(deed, form.form, (file) => counter.desk.keepFile(token, file))
   if (!read.ok) return refuse(c, counter, { trouble: read.trouble, language, back })
-  const heard = await counter.desk.hear(token, read.incoming)
+  const heard = await counter.desk.hear(id, read.incoming)
   if (heard === 'unknown') return refuse(c, counter, { trouble: { code: 'no-conversation' }, language, back: '/' })
   return wantsJson(c) ? c.json({ said: null }) : c.redirect(back, 303)
 }

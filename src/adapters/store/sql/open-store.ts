@@ -5,6 +5,7 @@ import type { Opened } from '../../../ports/opening.ts'
 import type { ShopStore, Store } from '../../../ports/store.ts'
 import { type Address, shown } from '../address.ts'
 import { isDiskFull, saidBy, unopened } from '../problems.ts'
+import { isChangedMeanwhile } from './hopeful.ts'
 import { listenTo } from './news.ts'
 import { outboxIn } from './outbox.ts'
 import { settle } from './pending.ts'
@@ -21,17 +22,20 @@ class Undone extends Error {
 const deadlock = '40P01'
 const mostTries = 4
 
-const isDeadlock = (cause: unknown): boolean => cause instanceof pg.DatabaseError && cause.code === deadlock
+const isToTryAgain = (cause: unknown): boolean =>
+  (cause instanceof pg.DatabaseError && cause.code === deadlock) || isChangedMeanwhile(cause)
 
 /** The records on a connection, by the shop's time in epoch milliseconds. */
 type Records = { readonly db: Database; readonly time: () => number }
 
-const once = <T, P extends Problem>({ db, time }: Records, shopId: string, work: (shop: ShopStore) => Promise<Result<T, P>>) => {
+type Trial = Records & { readonly shopId: string; readonly hopeful: boolean }
+
+const once = <T, P extends Problem>({ db, ...trial }: Trial, work: (shop: ShopStore) => Promise<Result<T, P>>) => {
   const refused: { result: Result<T, P> | null } = { result: null }
   return db
     .transaction()
     .execute(async (trx) => {
-      const scope = { db: trx, shopId, time }
+      const scope = { db: trx, ...trial }
       const result = await work(shopStore(scope))
       if (!result.ok) {
         refused.result = result
@@ -51,9 +55,9 @@ const togetherIn =
   async (shopId, work) => {
     for (let tries = 1; ; tries += 1) {
       try {
-        return await once(records, shopId, work)
+        return await once({ ...records, shopId, hopeful: tries === 1 }, work)
       } catch (cause) {
-        if (!isDeadlock(cause) || tries >= mostTries) throw cause
+        if (!isToTryAgain(cause) || tries >= mostTries) throw cause
       }
     }
   }

@@ -5,6 +5,7 @@ import type { Kept, Seen } from '../../../ports/keeping.ts'
 import type { OrderChange, OrderState, Orders, RowState, StoredOrder, StoredRevision } from '../../../ports/work-records.ts'
 import { atomic } from './atomic.ts'
 import { compiled, compiledByShape, compiledText } from './compiled.ts'
+import { changeOrFail } from './hopeful.ts'
 import { json, text } from './json.ts'
 import { type OrderRow, orderColumns, orderOf, type RevisionRow, revisionColumns, revisionOf } from './order-rows.ts'
 import type { Database, Scope } from './tables.ts'
@@ -59,23 +60,31 @@ const changeOf = (values: Changed, shape: readonly string[]) => {
   return Object.fromEntries(Object.entries(all).filter(([name]) => shape.includes(name)))
 }
 
-const raise = compiledByShape((db, values: Changed, shape) =>
+const raising = (db: Database, values: Changed, shape: readonly string[]) =>
   db
     .updateTable('order')
     .set({ ...changeOf(values, shape), version: values.version })
     .where('shopId', '=', values.shopId)
     .where('orderId', '=', values.orderId)
     .where('version', '=', values.seen)
-    .returning(orderColumns),
-)
+    .returning('version')
+
+const raise = compiledByShape(raising)
+const raiseLater = compiledByShape((db, values: Changed, shape) => changeOrFail(db, raising(db, values, shape)))
 
 /** Raises the version only when it still is the one the caller saw. */
-const change = async (scope: Scope, seen: Seen, changes: OrderChange): Kept<StoredOrder> => {
+const change = async (scope: Scope, seen: Seen, changes: OrderChange): Kept<Seen> => {
   const { hold, ...plain } = changes
   const held = hold === undefined ? {} : { hold: hold === null ? null : json(hold) }
-  const row = await raise(Object.keys(changes).sort()).first(scope.db, { ...raisedFrom(scope, seen), ...plain, ...held })
-  if (row !== undefined) return ok(orderOf(row))
-  return outdated('order', seen, (await read(scope, seen.id))?.version)
+  const values = { ...raisedFrom(scope, seen), ...plain, ...held }
+  const shape = Object.keys(changes).sort()
+  const changed = ok({ id: seen.id, version: values.version })
+  if (scope.hopeful === true) {
+    await raiseLater(shape).all(scope.db, values)
+    return changed
+  }
+  const row = await raise(shape).first(scope.db, values)
+  return row === undefined ? outdated('order', seen, (await read(scope, seen.id))?.version) : changed
 }
 
 const addRevision = compiledText(

@@ -4,6 +4,7 @@ import type { Key, Keys, Members } from '../../../ports/talk-records.ts'
 import { compiled } from './compiled.ts'
 import { text } from './json.ts'
 import type { Scope } from './tables.ts'
+import { unawaited } from './unawaited.ts'
 import { alreadyThere } from './versions.ts'
 
 const columns = ['memberId', 'name', 'role'] as const
@@ -39,7 +40,7 @@ const theKey = compiled((db, { shopId, kind, hash }: KeyName) =>
 )
 
 const addKey = compiled((db, { shopId, hash, kind, holder, until }: Key & KeyName) =>
-  db.insertInto('key').values({ shopId, hash, kind, holder, until }),
+  db.insertInto('key').values({ shopId, hash, kind, holder, until }).modifyEnd(unawaited),
 )
 
 const drop = ({ db, shopId }: Scope, kind: Key['kind'], hash: string) =>

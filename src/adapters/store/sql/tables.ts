@@ -136,4 +136,10 @@ export type Tables = {
 export type Database = Kysely<Tables>
 
 /** A connection or transaction, the one shop it is used for, and the shop's time in epoch milliseconds. */
-export type Scope = { readonly db: Database; readonly shopId: string; readonly time: () => number }
+export type Scope = {
+  readonly db: Database
+  readonly shopId: string
+  readonly time: () => number
+  /** A transaction that is tried again when a change of it met another version: changes are not waited for. */
+  readonly hopeful?: boolean
+}

@@ -12,6 +12,7 @@ import type {
 } from '../../../ports/talk-records.ts'
 import { atomic } from './atomic.ts'
 import { compiled, compiledText } from './compiled.ts'
+import { changeOrFail } from './hopeful.ts'
 import { json } from './json.ts'
 import { noteMessage, settle } from './pending.ts'
 import type { Scope } from './tables.ts'
@@ -50,16 +51,15 @@ const theTalk = compiled((db, { shopId, conversationId }: TalkKey) =>
 const read = async ({ db, shopId }: Scope, conversationId: string): Promise<StoredConversation | null> =>
   (await theTalk.first(db, { shopId, conversationId })) ?? null
 
-/** The state that was seen is at hand: only the new version is answered. */
-const saveTalk = compiled((db, values: TalkKey & { readonly state: string; readonly seen: number; readonly version: number }) =>
-  db
-    .updateTable('conversation')
-    .set({ state: values.state, version: values.version })
-    .where('shopId', '=', values.shopId)
-    .where('conversationId', '=', values.conversationId)
-    .where('version', '=', values.seen)
-    .returning(['conversationId', 'version']),
-)
+type SavedTalk = TalkKey & { readonly state: string; readonly seen: number; readonly version: number }
+
+const saving = ({ shopId, conversationId, state, seen, version }: SavedTalk) => sql<{ readonly version: number }>`
+  update conversation set state = ${state}, version = ${version}
+  where shop_id = ${shopId} and conversation_id = ${conversationId} and version = ${seen}
+  returning version`
+
+const saveTalk = compiledText(saving)
+const saveTalkLater = compiled((db, values: SavedTalk) => changeOrFail(db, saving(values)))
 
 const addTalk = compiled((db, { shopId, conversationId, state }: TalkKey & { readonly state: string }) =>
   db
@@ -69,11 +69,16 @@ const addTalk = compiled((db, { shopId, conversationId, state }: TalkKey & { rea
     .returning(columns),
 )
 
-const save = async (scope: Scope, seen: Seen, state: unknown): Kept<StoredConversation> => {
+const save = async (scope: Scope, seen: Seen, state: unknown): Kept<Seen> => {
   const { db, shopId } = scope
-  const key = { shopId, conversationId: seen.id, seen: seen.version, version: seen.version + 1 }
-  const row = await saveTalk.first(db, { ...key, state: json(state) })
-  return row === undefined ? outdated('conversation', seen, (await read(scope, seen.id))?.version) : ok({ ...row, state })
+  const saved = { id: seen.id, version: seen.version + 1 }
+  const values = { shopId, conversationId: seen.id, seen: seen.version, version: saved.version, state: json(state) }
+  if (scope.hopeful === true) {
+    await saveTalkLater.all(db, values)
+    return ok(saved)
+  }
+  const row = await saveTalk.first(db, values)
+  return row === undefined ? outdated('conversation', seen, (await read(scope, seen.id))?.version) : ok(saved)
 }
 
 export const conversationsIn = (scope: Scope): Conversations => ({

@@ -5,8 +5,9 @@ import type { Kept, Seen } from '../../../ports/keeping.ts'
 import type { Finding, StoredTicket, Tick, TicketState, Tickets } from '../../../ports/work-records.ts'
 import { atomic } from './atomic.ts'
 import { compiled, compiledByShape, compiledText } from './compiled.ts'
+import { changeOrFail } from './hopeful.ts'
 import { json, text } from './json.ts'
-import type { Scope } from './tables.ts'
+import type { Database, Scope } from './tables.ts'
 import { ticketRecord } from './ticket-life.ts'
 import { alreadyThere, outdated } from './versions.ts'
 
@@ -44,7 +45,7 @@ type Change = { readonly state?: TicketState; readonly replacedBy?: number; read
 
 type Changed = TicketKey & { readonly seen: number; readonly version: number } & Omit<Change, 'body'> & { readonly body?: string }
 
-const raise = compiledByShape((db, values: Changed, shape) => {
+const raising = (db: Database, values: Changed, shape: readonly string[]) => {
   const all = { state: values.state, replacedBy: values.replacedBy, body: values.body }
   return db
     .updateTable('ticket')
@@ -52,17 +53,26 @@ const raise = compiledByShape((db, values: Changed, shape) => {
     .where('shopId', '=', values.shopId)
     .where('ticketId', '=', values.ticketId)
     .where('version', '=', values.seen)
-    .returning(columns)
-})
-
-const change = async (scope: Scope, seen: Seen, { body, ...plain }: Change): Kept<StoredTicket> => {
-  const changes = { ...plain, ...(body === undefined ? {} : { body: json(body) }) }
-  const key = { shopId: scope.shopId, ticketId: seen.id, seen: seen.version, version: seen.version + 1 }
-  const row = await raise(Object.keys(changes).sort()).first(scope.db, { ...key, ...changes })
-  return row === undefined ? outdated('ticket', seen, (await read(scope, seen.id))?.version) : ok(row)
+    .returning('version')
 }
 
-const tick = (outer: Scope, seen: Seen, ticks: readonly Tick[]): Kept<StoredTicket> =>
+const raise = compiledByShape(raising)
+const raiseLater = compiledByShape((db, values: Changed, shape) => changeOrFail(db, raising(db, values, shape)))
+
+const change = async (scope: Scope, seen: Seen, { body, ...plain }: Change): Kept<Seen> => {
+  const changes = { ...plain, ...(body === undefined ? {} : { body: json(body) }) }
+  const shape = Object.keys(changes).sort()
+  const changed = { id: seen.id, version: seen.version + 1 }
+  const key = { shopId: scope.shopId, ticketId: seen.id, seen: seen.version, version: changed.version }
+  if (scope.hopeful === true) {
+    await raiseLater(shape).all(scope.db, { ...key, ...changes })
+    return ok(changed)
+  }
+  const row = await raise(shape).first(scope.db, { ...key, ...changes })
+  return row === undefined ? outdated('ticket', seen, (await read(scope, seen.id))?.version) : ok(changed)
+}
+
+const tick = (outer: Scope, seen: Seen, ticks: readonly Tick[]): Kept<Seen> =>
   atomic(outer, async (scope) => {
     const ticket = await change(scope, seen, {})
     if (!ticket.ok || ticks.length === 0) return ticket

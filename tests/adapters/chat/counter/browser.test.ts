@@ -171,7 +171,7 @@ describe.runIf(needs(...browserNames))('in a browser', () => {
     await page.goto(`${counter.address}/c/${second.token}`)
     await live
     counter.desk.post(channel, bot, plainText('For the first customer only'))
-    await counter.desk.hear(second.token, { kind: 'said', id: 'second-1', text: 'My own words', files: [] })
+    await counter.desk.hear(second.id, { kind: 'said', id: 'second-1', text: 'My own words', files: [] })
     await page.getByText('My own words').waitFor()
     expect(await page.locator('.slip').count()).toBe(1)
   })
