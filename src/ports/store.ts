@@ -64,11 +64,16 @@ export type Store = {
   readonly shopsOf: (house: string) => Promise<readonly string[]>
   /** What waits for the workers of one house. */
   readonly outboxOf: (house: string) => Outbox
-  /** One transaction: kept when the work answers ok, undone when it refuses or throws. */
+  /**
+   * One transaction: kept when the work answers ok, undone when it refuses or throws. Inside, what is asked at once leaves at once and is
+   * done in its order.
+   */
   readonly together: <T, P extends Problem>(
     shopId: string,
     work: (shop: ShopStore) => Promise<Result<T, P>>,
   ) => Promise<Result<T, P>>
+  /** Looks that are asked at once leave at once, without a transaction; for reading alone. */
+  readonly look: <T>(shopId: string, work: (shop: ShopStore) => Promise<T>) => Promise<T>
   readonly platform: PlatformRecords
   /** Calls the listener with every piece of news of these topics; answers with a function that stops it. */
   readonly listen: (topics: readonly string[], listener: (news: News) => void) => Promise<() => Promise<void>>

@@ -185,7 +185,16 @@ describe('another shop on the same store', () => {
 
   it('has no other way round its own: what spans shops is known by name', () => {
     const { platform, ...store } = shops.store.store
-    expect(Object.keys(store).toSorted()).toEqual(['close', 'listen', 'openShop', 'outboxOf', 'shop', 'shopsOf', 'together'])
+    expect(Object.keys(store).toSorted()).toEqual([
+      'close',
+      'listen',
+      'look',
+      'openShop',
+      'outboxOf',
+      'shop',
+      'shopsOf',
+      'together',
+    ])
     // The platform's own ids of servers, channels and messages; none of them is a customer's to choose.
     expect(Object.keys(platform).toSorted()).toEqual([
       'deliveries',

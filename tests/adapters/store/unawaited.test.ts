@@ -130,22 +130,53 @@ describe('two transactions that take the same two locks in another order', () =>
 
 describe('a connection', () => {
   const nothing: pg.QueryResult = { command: '', rowCount: 0, oid: 0, fields: [], rows: [] }
+  const late = `notify /* unawaited */`
 
-  it('sends the beginning of a transaction and what nobody waits for together with the next statement', async () => {
+  const connection = () => {
     const sent: string[] = []
-    const run = (text: string): Promise<pg.QueryResult> => {
+    const run = async (text: string): Promise<pg.QueryResult> => {
       sent.push(text)
-      return Promise.resolve(nothing)
+      await new Promise(setImmediate)
+      if (text.startsWith('fails')) throw new Error(text)
+      return nothing
     }
     const query = steered(run, { cork: () => void sent.push('<hold'), uncork: () => void sent.push('send>') })
-    const late = `notify /* unawaited */`
-    for (const text of [late, 'begin', late, 'select 1', 'select 2', late, 'commit', 'select 3']) await query(text, [])
+    return { sent, query: (text: string) => query(text, []) }
+  }
+
+  it('sends the beginning of a transaction and what nobody waits for together with the next statement', async () => {
+    const { sent, query } = connection()
+    for (const text of [late, 'begin', late, 'select 1', 'select 2', late, 'commit', 'select 3']) await query(text)
     expect(sent).toEqual([
-      ...[late],
+      ...['<hold', late, 'send>'],
       ...['<hold', 'begin', late, 'select 1', 'send>'],
-      ...['select 2'],
+      ...['<hold', 'select 2', 'send>'],
       ...['<hold', late, 'commit', 'send>'],
-      ...['select 3'],
+      ...['<hold', 'select 3', 'send>'],
     ])
+  })
+
+  it('sends what is asked at once together, in its order, however many steps lead to each', async () => {
+    const { sent, query } = connection()
+    await query('begin')
+    const later = async (steps: number, text: string) => {
+      for (let step = 0; step < steps; step += 1) await Promise.resolve()
+      return query(text)
+    }
+    await Promise.all([later(0, 'select 1'), later(9, 'select 3'), later(4, 'select 2')])
+    await query('commit')
+    expect(sent).toEqual([...['<hold', 'begin', 'select 1', 'select 2', 'select 3', 'send>'], ...['<hold', 'commit', 'send>']])
+  })
+
+  it('tells each of those that were asked at once what failed first, and the next transaction nothing of it', async () => {
+    const { query } = connection()
+    await query('begin')
+    const asked = await Promise.allSettled([query('select 1'), query('fails first'), query('fails of it')])
+    expect(asked.map((one) => (one.status === 'rejected' ? String(one.reason) : 'kept'))).toEqual([
+      ...['kept', 'Error: fails first', 'Error: fails first'],
+    ])
+    await query('rollback').catch(() => undefined)
+    await query('begin')
+    await expect(query('fails anew')).rejects.toThrow('fails anew')
   })
 })

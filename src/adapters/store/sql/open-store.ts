@@ -5,6 +5,7 @@ import type { Opened } from '../../../ports/opening.ts'
 import type { ShopStore, Store } from '../../../ports/store.ts'
 import { type Address, shown } from '../address.ts'
 import { isDiskFull, saidBy, unopened } from '../problems.ts'
+import { letAskAtOnce } from './at-once.ts'
 import { isChangedMeanwhile } from './hopeful.ts'
 import { listenTo } from './news.ts'
 import { outboxIn } from './outbox.ts'
@@ -35,6 +36,7 @@ const once = <T, P extends Problem>({ db, ...trial }: Trial, work: (shop: ShopSt
   return db
     .transaction()
     .execute(async (trx) => {
+      await letAskAtOnce(trx)
       const scope = { db: trx, ...trial }
       const result = await work(shopStore(scope))
       if (!result.ok) {
@@ -61,6 +63,14 @@ const togetherIn =
       }
     }
   }
+
+const lookIn =
+  ({ db, time }: Records): Store['look'] =>
+  (shopId, work) =>
+    db.connection().execute(async (one) => {
+      await letAskAtOnce(one)
+      return work(shopStore({ db: one, shopId, time }))
+    })
 
 const openShop = async ({ db, time }: Records, shopId: string, house: string): Promise<ShopStore> => {
   await db
@@ -105,6 +115,7 @@ export const openStore = async ({ address, time, connections = 8, log = [] }: Op
     shopsOf: (house) => shopsOf(db, house),
     outboxOf: (house) => outboxIn(db, house),
     together: togetherIn(records),
+    look: lookIn(records),
     platform: platformIn(db),
     listen: (topics, listener) => listenTo(address, { topics, listener }),
     close: () => db.destroy(),

@@ -16,49 +16,66 @@ const nothing: pg.QueryResult = { command: '', rowCount: 0, oid: 0, fields: [], 
 
 const ends: readonly string[] = ['commit', 'rollback']
 
-/** Answers of statements that nobody waited for, until their transaction ends. */
-type Late = { inside: boolean; readonly answers: Promise<unknown>[] }
+/** What the transaction at hand failed of first: answers come in the order of their statements. */
+type Failing = { inside: boolean; first: { readonly cause: unknown } | null }
 
-const firstFailure = async (late: Late): Promise<unknown> => {
-  const failed = (await Promise.allSettled(late.answers)).find(({ status }) => status === 'rejected')
-  return failed?.status === 'rejected' ? failed.reason : undefined
+/** Only what is asked inside of a transaction counts for it. */
+const noted = (failing: Failing, answer: Promise<pg.QueryResult>): Promise<pg.QueryResult> => {
+  const { inside } = failing
+  answer.catch((cause: unknown) => {
+    if (inside) failing.first ??= { cause }
+  })
+  return answer
 }
 
 /** Runs a statement that is waited for; a failure is told with the cause that came first. */
-const waitedFor = async (late: Late, text: string, answer: Promise<pg.QueryResult>): Promise<pg.QueryResult> => {
+const waitedFor = async (failing: Failing, text: string, answer: Promise<pg.QueryResult>): Promise<pg.QueryResult> => {
   try {
     const result = await answer
-    const failure = text === 'commit' ? await firstFailure(late) : undefined
-    if (failure !== undefined) throw failure
+    if (text === 'commit' && failing.first !== null) throw failing.first.cause
     return result
   } catch (cause) {
-    throw (await firstFailure(late)) ?? cause
+    throw failing.first === null ? cause : failing.first.cause
   } finally {
-    if (ends.includes(text)) {
-      late.inside = false
-      late.answers.length = 0
-    }
+    if (ends.includes(text)) failing.inside = false
   }
 }
 
-/** The statements of one connection; those that are not waited for, and the beginning of a transaction, leave with the next. */
-export const steered = (run: Run, stream: { readonly cork: () => void; readonly uncork: () => void }): Run => {
-  const late: Late = { inside: false, answers: [] }
-  let corked = false
-  const answerOf = (text: string, values: unknown[]): Promise<pg.QueryResult> => {
-    const answer = run(text, values)
-    if (corked) stream.uncork()
-    corked = false
-    return answer
+type Stream = { readonly cork: () => void; readonly uncork: () => void }
+
+/** Holds what is written back until it is wanted out: then all of it leaves at once, when everybody who is at hand has written. */
+const gathering = (stream: Stream) => {
+  const state = { holds: false, leaves: false }
+  const send = (): void => {
+    Object.assign(state, { holds: false, leaves: false })
+    stream.uncork()
   }
+  return {
+    hold: () => {
+      if (!state.holds) stream.cork()
+      state.holds = true
+    },
+    leave: () => {
+      if (!state.leaves) process.nextTick(send)
+      state.leaves = true
+    },
+  }
+}
+
+/**
+ * The statements of one connection. Those that are asked at once leave at once; those that are not waited for, and the beginning of a
+ * transaction, leave with the next.
+ */
+export const steered = (run: Run, stream: Stream): Run => {
+  const failing: Failing = { inside: false, first: null }
+  const { hold, leave } = gathering(stream)
   return (text, values) => {
-    if (text === 'begin') late.inside = true
-    else if (!late.inside || !text.endsWith(mark)) return waitedFor(late, text, answerOf(text, values))
-    if (!corked) stream.cork()
-    corked = true
-    const answer = run(text, values)
-    answer.catch(() => undefined)
-    late.answers.push(answer)
-    return Promise.resolve(nothing)
+    if (text === 'begin') Object.assign(failing, { inside: true, first: null })
+    const isLate = text === 'begin' || (failing.inside && text.endsWith(mark))
+    hold()
+    const answer = noted(failing, run(text, values))
+    if (isLate) return Promise.resolve(nothing)
+    leave()
+    return waitedFor(failing, text, answer)
   }
 }

@@ -1,0 +1,122 @@
+import { randomUUID } from 'node:crypto'
+import { type Kysely, sql } from 'kysely'
+import type pg from 'pg'
+import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest'
+import { letAskAtOnce } from '../../../src/adapters/store/sql/at-once.ts'
+import { openDatabase, openStatements } from '../../../src/adapters/store/sql/pool.ts'
+import type { Tables } from '../../../src/adapters/store/sql/tables.ts'
+import { ok } from '../../../src/domain/result/result.ts'
+import { openTestStore, type TestStore, unwrap } from '../../support/embedded.ts'
+
+let test: TestStore
+let db: Kysely<Tables>
+const written = { times: 0 }
+
+/** Counts how often a connection lets go of what it holds back. */
+const count = ({ connection: { stream } }: pg.PoolClient): void => {
+  const uncork = stream.uncork.bind(stream)
+  stream.uncork = () => {
+    uncork()
+    if (stream.writableCorked === 0) written.times += 1
+  }
+}
+
+beforeAll(async () => {
+  test = await openTestStore()
+  const pool = openStatements(test.embedded.service, 4)
+  pool.on('connect', count)
+  db = openDatabase(pool, [])
+  await sql`select 1`.execute(db)
+})
+afterAll(async () => {
+  await db.destroy()
+  await test.close()
+})
+beforeEach(() => {
+  written.times = 0
+})
+
+const numbers = [1, 2, 3]
+const told = async (one: Kysely<Tables>, number: number): Promise<string> =>
+  (await sql<{ said: string }>`select ${number} || ' of ' || pg_backend_pid() as said`.execute(one)).rows[0]?.said ?? ''
+const isOfOne = (said: readonly string[]): boolean => new Set(said.map((one) => one.replace(/^\d/, ''))).size === 1
+
+describe('what is asked at once', () => {
+  it('inside a transaction leaves in one write, with its beginning', async () => {
+    const said = await db.transaction().execute(async (trx) => {
+      await letAskAtOnce(trx)
+      return Promise.all(numbers.map((number) => told(trx, number)))
+    })
+    expect(said.map((one) => one.slice(0, 4))).toEqual(['1 of', '2 of', '3 of'])
+    expect(isOfOne(said)).toBe(true)
+    expect(written.times).toBe(2)
+  })
+
+  it('on one connection without a transaction leaves in one write', async () => {
+    const said = await db.connection().execute(async (one) => {
+      await letAskAtOnce(one)
+      return Promise.all(numbers.map((number) => told(one, number)))
+    })
+    expect(isOfOne(said)).toBe(true)
+    expect(written.times).toBe(1)
+  })
+
+  it('is done in its order, and seen by what is asked after it', async () => {
+    const id = randomUUID()
+    const seen = await db.transaction().execute(async (trx) => {
+      await letAskAtOnce(trx)
+      const many = async () =>
+        (await sql<{ many: number }>`select count(*) as many from shop where shop_id = ${id}`.execute(trx)).rows[0]?.many
+      return Promise.all([many(), sql`insert into shop (shop_id, house) values (${id}, ${id})`.execute(trx), many()])
+    })
+    expect([seen[0], seen[2]]).toEqual([0, 1])
+  })
+
+  it('and fails of one is refused with its cause, and all of it taken back', async () => {
+    const id = randomUUID()
+    const add = (one: Kysely<Tables>) => sql`insert into shop (shop_id, house) values (${id}, ${id})`.execute(one)
+    const work = db.transaction().execute(async (trx) => {
+      await letAskAtOnce(trx)
+      await Promise.all([add(trx), add(trx), told(trx, 1), told(trx, 2)])
+    })
+    // SQLSTATE unique_violation, PostgreSQL's appendix A.
+    await expect(work).rejects.toMatchObject({ code: '23505' })
+    expect((await sql`select from shop where shop_id = ${id}`.execute(db)).rows).toHaveLength(0)
+  })
+})
+
+describe('the store', () => {
+  it('looks at several records at once and keeps shops apart', async () => {
+    const [shop, other] = [await test.store.openShop(randomUUID()), await test.store.openShop(randomUUID())]
+    const orderId = randomUUID()
+    unwrap(await shop.orders.add({ orderId, conversationId: null }))
+    const look = (shopId: string) =>
+      test.store.look(shopId, (there) =>
+        Promise.all([there.orders.read(orderId), there.plan.read(), there.tickets.ofOrder(orderId)]),
+      )
+    expect(await look(shop.shopId)).toEqual([await shop.orders.read(orderId), { version: 0, body: null }, []])
+    expect(await look(other.shopId)).toEqual([null, { version: 0, body: null }, []])
+  })
+
+  it('lets what is asked beside the plan see all that was kept before the plan was let go', async () => {
+    const shop = await test.store.openShop(randomUUID())
+    const orderId = randomUUID()
+    unwrap(await shop.orders.add({ orderId, conversationId: null }))
+    unwrap(await shop.orders.revise({ id: orderId, version: 1 }, { document: {}, hash: 'h' }))
+    const key = { step: 'quote', orderId, revision: 1 } as const
+    await shop.steps.want(key)
+    const first = await test.store.together(shop.shopId, async (inside) => {
+      await inside.plan.hold()
+      const waiting = test.store.together(shop.shopId, async (second) =>
+        ok(await Promise.all([second.plan.hold(), second.steps.about(key)])),
+      )
+      await new Promise((resolve) => setTimeout(resolve, 100))
+      unwrap(await inside.plan.write(0, { sold: [] }))
+      await inside.steps.done(key)
+      return ok({ waiting })
+    })
+    const [plan, about] = unwrap(await unwrap(first).waiting)
+    expect(plan).toEqual({ version: 1, body: { sold: [] } })
+    expect(about.isDone).toBe(true)
+  })
+})
