@@ -74,19 +74,18 @@ const proved = (placed: PlacedOrder, at: Minutes): PlacedOrder => ({
 const sell = async (desk: Desk, shop: ShopStore, signing: Selling): Promise<Result<Signed, Problem>> => {
   const { order, placed, conversation, plan, version } = signing
   const at = desk.clock.now()
-  const written = await shop.plan.write(version, {
-    ...plan,
-    sold: [...plan.sold.filter((sold) => sold.id !== placed.id), proved(placed, at)],
-    held: plan.held.filter((held) => held.id !== placed.id),
-  })
+  const [written, uses] = await Promise.all([
+    shop.plan.write(version, {
+      ...plan,
+      sold: [...plan.sold.filter((sold) => sold.id !== placed.id), proved(placed, at)],
+      held: plan.held.filter((held) => held.id !== placed.id),
+    }),
+    usesLeft(desk, shop, signing),
+  ])
   if (!written.ok) return written
   const { orderId } = order
   const due = placed.promised ?? placed.needBy
-  await wantStock(
-    shop,
-    { orderId, due, uses: await usesLeft(desk, shop, signing) },
-    { at, by: conversation.person.id, why: 'signed' },
-  )
+  await wantStock(shop, { orderId, due, uses }, { at, by: conversation.person.id, why: 'signed' })
   const signed = await shop.orders.sign({ id: order.orderId, version: order.version }, { by: conversation.person.id, at })
   if (!signed.ok) return signed
   const freed =
@@ -110,30 +109,29 @@ const sell = async (desk: Desk, shop: ShopStore, signing: Selling): Promise<Resu
   return ok('sold')
 }
 
+const notShown = (order: string, revision: number): Result<never, Problem> => ({
+  ok: false,
+  problems: [{ code: 'sign-off-not-shown', at: '', severity: 'stop', facts: { order, revision } }],
+})
+
 /**
  * Sells what was shown: only the newest revision with the very hash the customer saw, under the shop's plan. Two customers who
  * sign for the last place at once are told apart here: one is sold it, the other gets an honest later date and is asked.
  */
 export const signOff = async (desk: Desk, shop: ShopStore, asked: SignOff): Promise<Result<Signed, Problem>> => {
+  const { revision, hash } = asked
   const orderId = orderIdOf(asked.conversation.id)
-  const { version, body: kept } = await shop.plan.hold()
-  const plan = { version, plan: shopPlanFrom(kept) }
-  const newest = await shop.orders.newest(orderId)
-  if (newest === null || newest.revision.hash !== asked.hash) {
-    return {
-      ok: false,
-      problems: [{ code: 'sign-off-not-shown', at: '', severity: 'stop', facts: { order: orderId, revision: asked.revision } }],
-    }
-  }
+  const [{ version, body: kept }, newest, shown] = await Promise.all([
+    shop.plan.hold(),
+    shop.orders.newest(orderId),
+    shop.quotes.read({ orderId, revision, hash }),
+  ])
+  if (newest === null || newest.revision.hash !== hash) return notShown(orderId, revision)
   const { order } = newest
-  const stored = await shop.quotes.read({ orderId, revision: order.revision, hash: asked.hash })
+  const stored = order.revision === revision ? shown : await shop.quotes.read({ orderId, revision: order.revision, hash })
   const body = stored === null || stored === undefined ? null : quoteFrom(stored)
-  if (body?.placed === undefined || body.placed === null) {
-    return {
-      ok: false,
-      problems: [{ code: 'sign-off-not-shown', at: '', severity: 'stop', facts: { order: orderId, revision: asked.revision } }],
-    }
-  }
+  if (body?.placed === undefined || body.placed === null) return notShown(orderId, revision)
+  const plan = { version, plan: shopPlanFrom(kept) }
   const signing = { ...asked, order, body, placed: body.placed }
   const keeps = keepsPlace(desk, plan.plan, body.placed)
   if (!keeps.ok) return keeps

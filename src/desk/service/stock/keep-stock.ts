@@ -11,16 +11,17 @@ type Shelf = Amount & { readonly lot: string }
 const write = (shop: ShopStore, changes: readonly StockChange[], hand: Hand): Promise<void> =>
   shop.stock.move(changes.map((change) => ({ ...change, ...hand })))
 
-/** What is free of what they lack is given to these needs, the earliest promise first. */
-const give = async (shop: ShopStore, needs: readonly Need[], hand: Hand): Promise<void> => {
-  if (needs.length === 0) return
-  const holders = needs.map(({ orderId }) => orderId)
-  await write(shop, allot(await shop.stock.ledger({ items: itemsOf(needs), holders }), needs), hand)
-}
+/** The ledger of what these needs are for, and of who has them. */
+const ledgerOf = (shop: ShopStore, needs: readonly Need[]): Promise<readonly StockChange[]> =>
+  needs.length === 0
+    ? Promise.resolve([])
+    : shop.stock.ledger({ items: itemsOf(needs), holders: needs.map(({ orderId }) => orderId) })
 
-/** Whatever became free of these items goes to whoever lacks it. */
-const settle = async (shop: ShopStore, items: readonly string[], hand: Hand): Promise<void> =>
-  give(shop, await shop.stock.lacking(items), hand)
+/** Whatever became free of these items goes to whoever lacks it, the earliest promise first. */
+const settle = async (shop: ShopStore, items: readonly string[], hand: Hand): Promise<void> => {
+  const needs = await shop.stock.lacking(items)
+  await write(shop, allot(await ledgerOf(shop, needs), needs), hand)
+}
 
 const itemsOf = (rows: readonly { readonly item: string }[]): readonly string[] => [...new Set(rows.map(({ item }) => item))]
 
@@ -31,11 +32,12 @@ export const byItem = (uses: readonly Amount[]): readonly Amount[] => {
   return [...sums].map(([item, amount]) => ({ item, amount }))
 }
 
-type Kept = { readonly orderId: string; readonly keep: ReadonlyMap<string, number> }
+type Own = Awaited<ReturnType<ShopStore['stock']['ofOrder']>>
+type Kept = { readonly orderId: string; readonly keep: ReadonlyMap<string, number>; readonly moves: Own }
 
-/** Answers the items of which something was let go. */
-const releaseAbove = async (shop: ShopStore, { orderId, keep }: Kept, hand: Hand): Promise<readonly string[]> => {
-  const own = (await shop.stock.ofOrder(orderId)).map((move) => ({ ...move, lot: move.lot ?? '' }))
+/** Answers the items of which something of the order's own moves was let go. */
+const releaseAbove = async (shop: ShopStore, { orderId, keep, moves }: Kept, hand: Hand): Promise<readonly string[]> => {
+  const own = moves.map((move) => ({ ...move, lot: move.lot ?? '' }))
   const changes = itemsOf(own).flatMap((item) => release(own, { orderId, item }, keep.get(item) ?? 0))
   await write(shop, changes, hand)
   return itemsOf(changes)
@@ -55,15 +57,11 @@ export const wantStock = async (shop: ShopStore, { orderId, due, uses }: Wanted,
     wanted.map((need) => ({ ...need, due })),
   )
   const keep = new Map(wanted.map(({ item, amount }) => [item, amount]))
-  const freed = await releaseAbove(shop, { orderId, keep }, hand)
+  const needs = wanted.filter(({ amount }) => amount > 0).map((need) => ({ ...need, orderId, due }))
+  const [moves, ledger] = await Promise.all([shop.stock.ofOrder(orderId), ledgerOf(shop, needs)])
+  const freed = await releaseAbove(shop, { orderId, keep, moves }, hand)
   // Nobody lacks what lies free: where nothing was let go, only this order can be given anything.
-  await (freed.length === 0
-    ? give(
-        shop,
-        wanted.filter(({ amount }) => amount > 0).map((need) => ({ ...need, orderId, due })),
-        hand,
-      )
-    : settle(shop, [...keep.keys(), ...freed], hand))
+  await (freed.length === 0 ? write(shop, allot(ledger, needs), hand) : settle(shop, [...keep.keys(), ...freed], hand))
 }
 
 /** An order wants nothing any more. */
@@ -99,7 +97,7 @@ export const takeStock = async (shop: ShopStore, used: Omit<Wanted, 'due'>, hand
     rest.map(({ item, amount, due }) => ({ item, amount, due })),
   )
   const keep = new Map(rest.map(({ item, amount }) => [item, Math.max(0, amount)]))
-  const freed = await releaseAbove(shop, { orderId, keep }, hand)
+  const freed = await releaseAbove(shop, { orderId, keep, moves: await shop.stock.ofOrder(orderId) }, hand)
   await settle(shop, [...new Set([...amounts.keys(), ...keep.keys(), ...freed])], hand)
 }
 
