@@ -2,7 +2,7 @@ import { randomUUID } from 'node:crypto'
 import { type Kysely, sql } from 'kysely'
 import type pg from 'pg'
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest'
-import { letAskAtOnce } from '../../../src/adapters/store/sql/at-once.ts'
+import { askingAtOnce } from '../../../src/adapters/store/sql/at-once.ts'
 import { openDatabase, openStatements } from '../../../src/adapters/store/sql/pool.ts'
 import type { Tables } from '../../../src/adapters/store/sql/tables.ts'
 import { ok } from '../../../src/domain/result/result.ts'
@@ -39,49 +39,83 @@ beforeEach(() => {
 const numbers = [1, 2, 3]
 const told = async (one: Kysely<Tables>, number: number): Promise<string> =>
   (await sql<{ said: string }>`select ${number} || ' of ' || pg_backend_pid() as said`.execute(one)).rows[0]?.said ?? ''
+const add = (one: Kysely<Tables>, id: string) => sql`insert into shop (shop_id, house) values (${id}, ${id})`.execute(one)
+const isThere = async (id: string): Promise<boolean> =>
+  (await sql`select from shop where shop_id = ${id}`.execute(db)).rows.length > 0
+
+/** SQLSTATE unique_violation, PostgreSQL's appendix A. */
+const twice = { code: '23505' }
 const isOfOne = (said: readonly string[]): boolean => new Set(said.map((one) => one.replace(/^\d/, ''))).size === 1
 
 describe('what is asked at once', () => {
   it('inside a transaction leaves in one write, with its beginning', async () => {
-    const said = await db.transaction().execute(async (trx) => {
-      await letAskAtOnce(trx)
-      return Promise.all(numbers.map((number) => told(trx, number)))
-    })
+    const said = await db
+      .transaction()
+      .execute((trx) => askingAtOnce(trx, () => Promise.all(numbers.map((number) => told(trx, number)))))
     expect(said.map((one) => one.slice(0, 4))).toEqual(['1 of', '2 of', '3 of'])
     expect(isOfOne(said)).toBe(true)
     expect(written.times).toBe(2)
   })
 
   it('on one connection without a transaction leaves in one write', async () => {
-    const said = await db.connection().execute(async (one) => {
-      await letAskAtOnce(one)
-      return Promise.all(numbers.map((number) => told(one, number)))
-    })
+    const said = await db
+      .connection()
+      .execute((one) => askingAtOnce(one, () => Promise.all(numbers.map((number) => told(one, number)))))
     expect(isOfOne(said)).toBe(true)
     expect(written.times).toBe(1)
   })
 
   it('is done in its order, and seen by what is asked after it', async () => {
     const id = randomUUID()
-    const seen = await db.transaction().execute(async (trx) => {
-      await letAskAtOnce(trx)
+    const seen = await db.transaction().execute((trx) => {
       const many = async () =>
         (await sql<{ many: number }>`select count(*) as many from shop where shop_id = ${id}`.execute(trx)).rows[0]?.many
-      return Promise.all([many(), sql`insert into shop (shop_id, house) values (${id}, ${id})`.execute(trx), many()])
+      return askingAtOnce(trx, () => Promise.all([many(), add(trx, id), many()]))
     })
     expect([seen[0], seen[2]]).toEqual([0, 1])
   })
 
   it('and fails of one is refused with its cause, and all of it taken back', async () => {
     const id = randomUUID()
-    const add = (one: Kysely<Tables>) => sql`insert into shop (shop_id, house) values (${id}, ${id})`.execute(one)
-    const work = db.transaction().execute(async (trx) => {
-      await letAskAtOnce(trx)
-      await Promise.all([add(trx), add(trx), told(trx, 1), told(trx, 2)])
-    })
-    // SQLSTATE unique_violation, PostgreSQL's appendix A.
-    await expect(work).rejects.toMatchObject({ code: '23505' })
-    expect((await sql`select from shop where shop_id = ${id}`.execute(db)).rows).toHaveLength(0)
+    const work = db
+      .transaction()
+      .execute((trx) => askingAtOnce(trx, () => Promise.all([add(trx, id), add(trx, id), told(trx, 1), told(trx, 2)])))
+    await expect(work).rejects.toMatchObject(twice)
+    expect(await isThere(id)).toBe(false)
+  })
+
+  it.each([0, 1, 5, 10, 20, 40, 80])(
+    'and goes on to write %s steps after another of them failed writes nothing',
+    async (steps) => {
+      const [id, late] = [randomUUID(), randomUUID()]
+      await add(db, id)
+      const strays: Promise<unknown>[] = []
+      const work = db.transaction().execute((trx) => {
+        const goesOn = async (failing: Promise<unknown>) => {
+          await failing.catch(() => undefined)
+          for (let step = 0; step < steps; step += 1) await Promise.resolve()
+          await add(trx, late)
+        }
+        return askingAtOnce(trx, () => {
+          const failing = add(trx, id)
+          strays.push(goesOn(failing))
+          return Promise.all([...strays, failing])
+        })
+      })
+      await expect(work).rejects.toMatchObject(twice)
+      await expect(strays[0]).rejects.toThrow()
+      expect(await isThere(late)).toBe(false)
+    },
+  )
+
+  it('after the end of a look is refused: its connection may be in other hands', async () => {
+    const strays: Promise<unknown>[] = []
+    await db.connection().execute((one) =>
+      askingAtOnce(one, async () => {
+        strays.push(new Promise(setImmediate).then(() => told(one, 1)))
+      }),
+    )
+    await expect(strays[0]).rejects.toThrow('after the end of its work')
   })
 })
 

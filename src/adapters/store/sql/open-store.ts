@@ -5,7 +5,7 @@ import type { Opened } from '../../../ports/opening.ts'
 import type { ShopStore, Store } from '../../../ports/store.ts'
 import { type Address, shown } from '../address.ts'
 import { isDiskFull, saidBy, unopened } from '../problems.ts'
-import { letAskAtOnce } from './at-once.ts'
+import { askingAtOnce } from './at-once.ts'
 import { isChangedMeanwhile } from './hopeful.ts'
 import { listenTo } from './news.ts'
 import { outboxIn } from './outbox.ts'
@@ -35,17 +35,18 @@ const once = <T, P extends Problem>({ db, ...trial }: Trial, work: (shop: ShopSt
   const refused: { result: Result<T, P> | null } = { result: null }
   return db
     .transaction()
-    .execute(async (trx) => {
-      await letAskAtOnce(trx)
-      const scope = { db: trx, ...trial }
-      const result = await work(shopStore(scope))
-      if (!result.ok) {
-        refused.result = result
-        throw new Undone()
-      }
-      await settle(scope)
-      return result
-    })
+    .execute((trx) =>
+      askingAtOnce(trx, async () => {
+        const scope = { db: trx, ...trial }
+        const result = await work(shopStore(scope))
+        if (!result.ok) {
+          refused.result = result
+          throw new Undone()
+        }
+        await settle(scope)
+        return result
+      }),
+    )
     .catch((cause: unknown): Result<T, P> => {
       if (cause instanceof Undone && refused.result !== null) return refused.result
       throw cause
@@ -67,10 +68,7 @@ const togetherIn =
 const lookIn =
   ({ db, time }: Records): Store['look'] =>
   (shopId, work) =>
-    db.connection().execute(async (one) => {
-      await letAskAtOnce(one)
-      return work(shopStore({ db: one, shopId, time }))
-    })
+    db.connection().execute((one) => askingAtOnce(one, () => work(shopStore({ db: one, shopId, time }))))
 
 const openShop = async ({ db, time }: Records, shopId: string, house: string): Promise<ShopStore> => {
   await db
