@@ -30,6 +30,9 @@ import { ticket } from './ticket.ts'
 const report = reporter('worker')
 const longestMilliseconds = 60_000
 
+/** A server's new name or language is known to every job so much later at most. */
+const trustMilliseconds = 5_000
+
 const handlersOf = (tenants: Tenants<WorkerDesk>, background: Background): Handlers => ({
   quote: quote(tenants),
   price: price(tenants),
@@ -77,7 +80,7 @@ const work = async ({ toClose }: Opened): Promise<void> => {
   toClose(relay.close)
   const watch = await openWorkerWatch(config, desk, queue)
   toClose(watch.close)
-  const tenants = tenantsOf(desk)
+  const tenants = tenantsOf(desk, { milliseconds: trustMilliseconds, now: () => performance.now() })
   const onGivenUp = async (givenUp: GivenUp) => tellGivenUp(await tenants(givenUp.step.shopId), givenUp)
   const lockMilliseconds = lockSeconds * 1_000
   const onRan = noteRun(config, watch)
