@@ -61,6 +61,8 @@ export type Quotes = {
   /** Keeps the first body given for a key: a step that runs twice changes nothing. */
   put(key: QuoteKey, body: unknown): Promise<void>
   read(key: QuoteKey): Promise<unknown>
+  /** The quote of a revision as it was asked for; null before it is kept. */
+  ofRevision(key: Pick<QuoteKey, 'orderId' | 'revision'>): Promise<unknown>
 }
 /** Layouts by content hash. A piece stays as long as an order uses it. */
 export type Pieces = {

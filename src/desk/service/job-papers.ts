@@ -9,23 +9,24 @@ import { conversationChannel, orderFiles, shopChannel, type WorkerDesk } from '.
 import type { QuoteBody } from './records.ts'
 import { messageWith } from './say-message.ts'
 
+export type BenchPapers = { readonly quote: QuoteBody; readonly called: string }
+
 /** What lies beside a ticket at the bench: the archive for the cutter, and the new templates one to one on paper. */
 export const keepBenchPapers = async (
   shop: ShopStore,
   { orderId }: OrderStep<'ticket'>,
-  about: { readonly quote: QuoteBody; readonly called: string },
+  { quote, called }: BenchPapers,
 ): Promise<readonly Attachment[]> => {
-  const { quote, called } = about
   const wanted = [
     { hash: quote.cutArchive, name: `${called}-cut.zip` },
     { hash: quote.templatePrint ?? null, name: `${called}-templates.pdf` },
   ]
-  const papers: Attachment[] = []
-  for (const { hash, name } of wanted) {
-    const shared = hash === null ? null : await shop.files.share(orderFiles(orderId), hash, { owner: shopChannel('bench'), name })
-    if (hash !== null && shared !== null) papers.push({ file: hash, name, mime: shared.mime, bytes: shared.size })
+  const paper = async ({ hash, name }: (typeof wanted)[number]): Promise<readonly Attachment[]> => {
+    if (hash === null) return []
+    const shared = await shop.files.share(orderFiles(orderId), hash, { owner: shopChannel('bench'), name })
+    return shared === null ? [] : [{ file: hash, name, mime: shared.mime, bytes: shared.size }]
   }
-  return papers
+  return (await Promise.all(wanted.map(paper))).flat()
 }
 
 /** A customer's own papers of one order. */

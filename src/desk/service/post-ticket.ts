@@ -9,7 +9,7 @@ import { readLife } from './floor/read-life.ts'
 import { isDropped } from './moot.ts'
 import { textMessage } from './say-message.ts'
 import { endProgress } from './show-progress.ts'
-import { putTicketMessage } from './ticket-message.ts'
+import { putWith, readAround } from './ticket-message.ts'
 import { ticketIdOf, ticketName } from './ticket-names.ts'
 
 type Replacing = { readonly newer: StoredTicket; readonly tickets: readonly StoredTicket[] }
@@ -34,14 +34,13 @@ const replaceEarlier = async (desk: Desk, shop: ShopStore, { newer, tickets }: R
 
 const post = async (desk: Desk, shop: ShopStore, step: OrderStep<'post'>): Promise<Result<null, Problem>> => {
   const { orderId, revision } = step
-  const about = await shop.steps.about(step)
+  const [about, tickets] = await Promise.all([shop.steps.about(step), shop.tickets.ofOrder(orderId)])
   if (about.isDone) return ok(null)
   if (isDropped(about)) {
     await shop.steps.done(step)
     return ok(null)
   }
   const { order, language } = about
-  const tickets = await shop.tickets.ofOrder(orderId)
   const ticket = tickets.find(({ ticketId }) => ticketId === ticketIdOf(orderId, revision))
   if (ticket === undefined) throw new Error(`there is no ticket of ${orderId}, revision ${revision} to post`)
   const replaced = await replaceEarlier(desk, shop, { newer: ticket, tickets })
@@ -50,8 +49,8 @@ const post = async (desk: Desk, shop: ShopStore, step: OrderStep<'post'>): Promi
     const moved = await shop.orders.change({ id: orderId, version: order.version }, { state: 'on-bench' })
     if (!moved.ok) return moved
   }
-  const life = await readLife(desk, shop, ticket.ticketId)
-  if (life !== null && (await putTicketMessage(desk, shop, life)) === 'posted') {
+  const [life, around] = await Promise.all([readLife(desk, shop, ticket.ticketId), readAround(desk, shop, ticket)])
+  if (life !== null && (await putWith(desk, shop, { life, around })) === 'posted') {
     await shop.events.add({
       code: 'posted',
       orderId,

@@ -10,14 +10,13 @@ import type { HashedFile } from '../../ports/talk-records.ts'
 import type { StoredTicket } from '../../ports/work-records.ts'
 import { slotFacts } from '../ticket/ticket-facts.ts'
 import { type Desk, orderFiles, shopChannel, type WorkerDesk } from './desk.ts'
-import { type CustomerPapers, keepBenchPapers, offerCustomerPapers, printCustomerPapers } from './job-papers.ts'
+import { type BenchPapers, type CustomerPapers, keepBenchPapers, offerCustomerPapers, printCustomerPapers } from './job-papers.ts'
 import { isDropped } from './moot.ts'
-import { type QuoteBody, quoteFrom, shopPlanFrom, type TicketBody, ticketFrom } from './records.ts'
+import { type QuoteBody, quoteFrom, type ShopPlan, shopPlanFrom, type TicketBody, ticketFrom } from './records.ts'
 import { ticketIdOf, ticketName } from './ticket-names.ts'
 
-/** The plan as it is now, in the ticket's words. */
-const plannedFacts = async (desk: Desk, shop: ShopStore, facts: TicketFacts): Promise<PlanFacts> => {
-  const plan = shopPlanFrom((await shop.plan.read()).body)
+/** The plan in the ticket's words. */
+const plannedFacts = (desk: Desk, plan: ShopPlan, facts: TicketFacts): PlanFacts => {
   const slots = plan.slots.filter((slot) => slot.order === facts.order)
   return {
     ...facts.plan,
@@ -41,21 +40,27 @@ const differences = async (
 }
 
 /** What was worked out for the revision; a ticket without it is a bug and thrown. */
-const keptQuote = async (shop: ShopStore, { orderId, revision }: OrderStep<'ticket'>, hash: string): Promise<QuoteBody> => {
-  const stored = await shop.quotes.read({ orderId, revision, hash })
+const keptQuote = ({ orderId, revision }: OrderStep<'ticket'>, stored: unknown): QuoteBody => {
   if (stored === null || stored === undefined) throw new Error(`no quote is kept for ${orderId}, revision ${revision}`)
   return quoteFrom(stored)
 }
 
-type Printing = { readonly step: OrderStep<'ticket'>; readonly quote: QuoteBody; readonly tickets: readonly StoredTicket[] }
+type Printing = {
+  readonly step: OrderStep<'ticket'>
+  readonly quote: QuoteBody
+  readonly tickets: readonly StoredTicket[]
+  readonly shopPlan: ShopPlan
+}
 
-const factsOf = async (desk: Desk, shop: ShopStore, { step, quote: { facts }, tickets }: Printing): Promise<TicketFacts> => {
+const factsOf = async (desk: Desk, shop: ShopStore, printing: Printing): Promise<TicketFacts> => {
+  const { step, quote, tickets, shopPlan } = printing
   const { orderId, revision } = step
+  const { facts } = quote
   if (facts === null) throw new Error(`the quote of ${orderId}, revision ${revision} was refused, so there is nothing to print`)
   const earlier = tickets.filter((ticket) => ticket.revision < revision).at(-1)
   const now = writeLocal(desk.zone, desk.clock.now())
   const differs = await differences(shop, earlier, facts)
-  const plan = await plannedFacts(desk, shop, facts)
+  const plan = plannedFacts(desk, shopPlan, facts)
   return { ...facts, ...differs, now, order: orderId, revision, replaces: earlier?.revision ?? null, plan }
 }
 
@@ -76,7 +81,8 @@ const numberedTicket = async (shop: ShopStore, { step, tickets }: Printing, fact
 type Printed = {
   readonly step: OrderStep<'ticket'>
   readonly ticket: StoredTicket
-  readonly body: TicketBody
+  readonly facts: TicketFacts
+  readonly bench: BenchPapers
   readonly file: HashedFile
   readonly slips: CustomerPapers | null
 }
@@ -90,13 +96,17 @@ const dropTicket = async (shop: ShopStore, step: OrderStep<'ticket'>, ticket: St
 }
 
 const finish = async (desk: Desk, shop: ShopStore, done: Printed): Promise<Result<null, Problem>> => {
-  const { step, ticket, body, file, slips } = done
+  const { step, ticket, facts, bench, file, slips } = done
   const { orderId, revision } = step
-  const about = await shop.steps.about(step)
+  const [about, present, papers] = await Promise.all([
+    shop.steps.about(step),
+    shop.tickets.read(ticket.ticketId),
+    keepBenchPapers(shop, step, bench),
+  ])
   if (about.isDone) return ok(null)
-  const present = await shop.tickets.read(ticket.ticketId)
   if (isDropped(about)) return dropTicket(shop, step, present ?? ticket)
   for (const owner of [orderFiles(orderId), shopChannel('bench')]) await shop.files.keep(owner, file)
+  const body: TicketBody = { version: 1, pdf: file.hash, papers, facts }
   const changed = await shop.tickets.change({ id: ticket.ticketId, version: present?.version ?? ticket.version }, { body })
   if (!changed.ok) return changed
   const { order, language } = about
@@ -123,14 +133,16 @@ const finish = async (desk: Desk, shop: ShopStore, done: Printed): Promise<Resul
 /** The ticket step: prints the ticket of a planned revision once, from what the quote kept, and wants it posted. */
 export const printTicket = async (desk: WorkerDesk, step: OrderStep<'ticket'>): Promise<void> => {
   const shop = desk.store.shop(desk.shopId)
-  const about = await shop.steps.about(step)
+  const [about, stored, tickets, plan] = await desk.store.look(desk.shopId, ({ steps, quotes, tickets: all, plan: book }) =>
+    Promise.all([steps.about(step), quotes.ofRevision(step), all.ofOrder(step.orderId), book.read()]),
+  )
   if (about.isDone) return
   if (isDropped(about) || about.revision === null) {
     await shop.steps.done(step)
     return
   }
-  const quote = await keptQuote(shop, step, about.revision.hash)
-  const printing = { step, quote, tickets: await shop.tickets.ofOrder(step.orderId) }
+  const quote = keptQuote(step, stored)
+  const printing = { step, quote, tickets, shopPlan: shopPlanFrom(plan.body) }
   const facts = await factsOf(desk, shop, printing)
   const ticket = await numberedTicket(shop, printing, facts)
   const named = { ...facts, ticket: ticketName(ticket.number) }
@@ -138,10 +150,10 @@ export const printTicket = async (desk: WorkerDesk, step: OrderStep<'ticket'>): 
   const hash = desk.ids.hash(printed.bytes)
   const called = `${named.ticket}-${step.revision}`
   const file = { hash, name: `${called}.pdf`, mime: 'application/pdf', bytes: printed.bytes }
-  const papers = await keepBenchPapers(shop, step, { quote, called })
-  const body: TicketBody = { version: 1, pdf: hash, papers, facts: named }
   const slips = about.language === null ? null : await printCustomerPapers(desk, { quote, called })
-  const kept = await desk.store.together(desk.shopId, (inside) => finish(desk, inside, { step, ticket, body, file, slips }))
+  const kept = await desk.store.together(desk.shopId, (inside) =>
+    finish(desk, inside, { step, ticket, facts: named, bench: { quote, called }, file, slips }),
+  )
   if (!kept.ok)
     throw new Error(`the ticket ${ticket.ticketId} could not be kept: ${kept.problems.map((one) => one.code).join(', ')}`)
 }

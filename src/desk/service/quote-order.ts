@@ -28,11 +28,10 @@ const mostTries = 5
 
 /** The revision that was signed last before this one, and how far each of its lines has come. */
 const signedBefore = async (shop: ShopStore, { orderId, revision }: OrderStep<'quote'>) => {
-  if (revision === 1) return null
-  const revisions = await shop.orders.revisions(orderId)
+  const [revisions, rows] = await Promise.all([shop.orders.revisions(orderId), shop.orders.rows(orderId)])
   const last = revisions.findLast((one) => one.revision < revision && one.signed !== null && one.document !== null)
   if (last === undefined) return null
-  const states = new Map((await shop.orders.rows(orderId)).map(({ line, state }) => [line, state]))
+  const states = new Map(rows.map(({ line, state }) => [line, state]))
   return { before: orderFrom(last.document), progressOf: (line: number) => states.get(line) ?? ('not-cut' as const) }
 }
 
@@ -44,14 +43,20 @@ type Quoted = {
   readonly planVersion: number | null
 }
 
-const workOutFor = async (asking: Asking, order: Order): Promise<Quoted> => {
+/** The plan and the shelf that a quote is worked out on. */
+const readPresent = async (shop: ShopStore, orderId: string) => {
+  const [plan, shelf] = await Promise.all([shop.plan.read(), readShelf(shop, orderId)])
+  return { plan, shelf }
+}
+type Present = Awaited<ReturnType<typeof readPresent>>
+
+const workOutFor = async (asking: Asking, order: Order, { plan: read, shelf }: Present): Promise<Quoted> => {
   const { desk, step } = asking
   const shopStore = desk.store.shop(desk.shopId)
-  const read = await shopStore.plan.read()
   const plan = shopPlanFrom(read.body)
   const keys = piecesOf(order, desk.workshop)
   const pieces = await knownPieces(shopStore, desk.ids, keys)
-  const atPresent = withPace(withStock(desk.workshop, await readShelf(shopStore, step.orderId)), plan.pace)
+  const atPresent = withPace(withStock(desk.workshop, shelf), plan.pace)
   const workshop = { ...atPresent, cache: pieces }
   const asked: Asked = {
     document: order,
@@ -61,7 +66,7 @@ const workOutFor = async (asking: Asking, order: Order): Promise<Quoted> => {
   }
   const worked = workOut(asked, workshop)
   await keepPieces(shopStore, desk.ids, { orderId: step.orderId, pieces, keys })
-  const signed = await signedBefore(shopStore, step)
+  const signed = step.revision === 1 ? null : await desk.store.look(desk.shopId, (shop) => signedBefore(shop, step))
   const late = signed === null ? [] : lateChanges({ ...asked, document: order }, workshop, signed)
   const body = await bodyOf(asking, chargeLate(worked, late), { workshop, reckoned: reckonedAt(plan.pace) })
   const why = forShop(worked.problems)
@@ -107,13 +112,13 @@ const keepAndShow = async (shop: ShopStore, showing: Showing): Promise<Result<nu
   const { body, why } = quoted
   const { orderId, revision } = step
   await shop.quotes.put({ orderId, revision, hash }, body)
-  const placed = body.placed === null ? ok(null) : await holdPlace(showing, shop, body.placed)
+  const [placed, heard] = await Promise.all([
+    body.placed === null ? ok(null) : holdPlace(showing, shop, body.placed),
+    conversation === null ? ok(null) : hearQuote(desk, shop, { conversation, step, hash, quote: body.quote }),
+  ])
   if (!placed.ok) return placed
-  if (conversation !== null) {
-    const heard = await hearQuote(desk, shop, { conversation, step, hash, quote: body.quote })
-    if (!heard.ok) return heard
-    await showProgress(shop, heard.value, { orderId, revision, stage: 'done' })
-  }
+  if (!heard.ok) return heard
+  if (heard.value !== null) await showProgress(shop, heard.value, { orderId, revision, stage: 'done' })
   await tellCannotPlan(desk, shop, { orderId, revision, why })
   const facts = { revision, refused: body.placed === null }
   await shop.events.add({ code: 'quoted', orderId, ticketId: null, by: 'desk', at: desk.clock.now(), facts })
@@ -125,8 +130,7 @@ const keepAndShow = async (shop: ShopStore, showing: Showing): Promise<Result<nu
 const showQuote = (shown: Shown): Promise<Result<boolean, Problem>> => {
   const { desk, step } = shown.asking
   return desk.store.together(desk.shopId, async (shop) => {
-    const { version, body } = await shop.plan.hold()
-    const about = await shop.steps.about(step)
+    const [{ version, body }, about] = await Promise.all([shop.plan.hold(), shop.steps.about(step)])
     if (about.isDone) return ok(true)
     const held = { version, plan: shopPlanFrom(body), order: about.order }
     const overtaken = isOvertaken(desk, shown.quoted, held)
@@ -142,19 +146,23 @@ const showQuote = (shown: Shown): Promise<Result<boolean, Problem>> => {
  * and shows it in the conversation. A newer revision makes it moot. May run twice.
  */
 export const quoteOrder = async (desk: WorkerDesk, step: OrderStep<'quote'>): Promise<void> => {
-  const shop = desk.store.shop(desk.shopId)
-  const { isDone, order, revision } = await shop.steps.about(step)
+  const look = <T>(at: (shop: ShopStore) => Promise<T>): Promise<T> => desk.store.look(desk.shopId, at)
+  const present = (shop: ShopStore): Promise<Present> => readPresent(shop, step.orderId)
+  const [{ isDone, order, revision }, known, first] = await look((shop) =>
+    Promise.all([shop.steps.about(step), shop.quotes.ofRevision(step), present(shop)]),
+  )
   if (isDone) return
   const document = revision?.document ?? null
   if (order === null || revision === null || document === null || order.revision !== step.revision) {
-    await shop.steps.done(step)
+    await desk.store.shop(desk.shopId).steps.done(step)
     return
   }
   const asking = { desk, step, conversation: order.conversationId }
-  const known = await shop.quotes.read({ orderId: step.orderId, revision: step.revision, hash: revision.hash })
   const isNew = known === null || known === undefined
   for (let tries = 1; tries <= mostTries; tries += 1) {
-    const quoted = isNew ? await workOutFor(asking, orderFrom(document)) : { body: quoteFrom(known), why: [], planVersion: null }
+    const quoted = isNew
+      ? await workOutFor(asking, orderFrom(document), tries === 1 ? first : await look(present))
+      : { body: quoteFrom(known), why: [], planVersion: null }
     const shown = await showQuote({ asking, hash: revision.hash, quoted })
     if (!shown.ok)
       throw new Error(`the quote of ${step.orderId} could not be kept: ${shown.problems.map((one) => one.code).join(', ')}`)

@@ -22,9 +22,10 @@ export const plannedAnew = (
   return found.ok ? ok({ book, slots: slotsOf(found.value.lines) }) : found
 }
 
-/** Plans every sold order anew under the plan's lock, leaving what lies well where it is, and keeps the plan. */
-export const replanShop = async (desk: Desk, shop: ShopStore): Promise<Result<ShopPlan, Problem>> => {
-  const read = await shop.plan.hold()
+export type HeldPlan = Awaited<ReturnType<ShopStore['plan']['hold']>>
+
+/** Plans every sold order anew in the plan that is held, leaving what lies well where it is, and keeps the plan. */
+export const replanHeld = async (desk: Desk, shop: ShopStore, read: HeldPlan): Promise<Result<ShopPlan, Problem>> => {
   const plan = shopPlanFrom(read.body)
   const planned = plannedAnew(desk, plan)
   if (!planned.ok) return planned
@@ -32,3 +33,7 @@ export const replanShop = async (desk: Desk, shop: ShopStore): Promise<Result<Sh
   const written = await shop.plan.write(read.version, next)
   return written.ok ? ok(next) : written
 }
+
+/** The same under the plan's lock, which it takes. */
+export const replanShop = async (desk: Desk, shop: ShopStore): Promise<Result<ShopPlan, Problem>> =>
+  replanHeld(desk, shop, await shop.plan.hold())

@@ -14,11 +14,10 @@ export type Shelf = {
   readonly templates: readonly ShelfTemplate[]
 }
 
-export const readShelf = async (shop: ShopStore, orderId: string): Promise<Shelf> => ({
-  orderId,
-  ledger: await shop.stock.ledger({ holders: [orderId] }),
-  templates: await shop.stock.templates(),
-})
+export const readShelf = async (shop: ShopStore, orderId: string): Promise<Shelf> => {
+  const [ledger, templates] = await Promise.all([shop.stock.ledger({ holders: [orderId] }), shop.stock.templates()])
+  return { orderId, ledger, templates }
+}
 
 /** The workshop with what lies on the shelf for this order: what is free, and what is reserved to its own name. */
 export const withStock = (workshop: Workshop, { orderId, ledger, templates }: Shelf): Workshop => {

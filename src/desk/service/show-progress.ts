@@ -33,13 +33,6 @@ export const showProgress = async (
   await shop.tell('channel', channel)
 }
 
-/** The same for an order whose conversation is not at hand; an order without one shows nothing. */
-export const showProgressOf = async (shop: ShopStore, conversationId: string | null, progress: Progress): Promise<void> => {
-  const language = conversationId === null ? null : await shop.conversations.language(conversationId)
-  if (conversationId === null || language === null) return
-  await showProgress(shop, { id: conversationId, language }, progress)
-}
-
 /** The last word of the work's progress stands in its message: the ticket is on the bench. */
 export const endProgress = async (
   shop: ShopStore,

@@ -5,7 +5,7 @@ import { tickOf, type WorkKind, workKinds, workSteps } from '../../domain/ticket
 import type { Action, Block, Message } from '../../ports/chat.ts'
 import type { PressCheck } from '../../ports/floor-records.ts'
 import type { ShopStore } from '../../ports/store.ts'
-import type { Finding } from '../../ports/work-records.ts'
+import type { Finding, StoredTicket } from '../../ports/work-records.ts'
 import { type Desk, shopChannel } from './desk.ts'
 import { correctionLines } from './floor/correction-lines.ts'
 import { foundText } from './floor/found-text.ts'
@@ -111,17 +111,28 @@ const ticketMessage = (desk: Desk, life: TicketLife, { bytes, checks }: Around):
   })
 }
 
-/** Posts the ticket's message, or edits it in place to what is true now. */
-export const putTicketMessage = async (
-  desk: Desk,
-  shop: ShopStore,
-  life: TicketLife,
-): Promise<'posted' | 'edited' | 'already-there'> => {
+type Put = 'posted' | 'edited' | 'already-there'
+
+/** What the message tells of the world around a ticket: its file, and what the presses showed today. */
+export const readAround = async (desk: Desk, shop: ShopStore, { body }: Pick<StoredTicket, 'body'>): Promise<Around> => {
+  const [file, checks] = await Promise.all([
+    body === null ? null : shop.files.mark(shopChannel('bench'), ticketFrom(body).pdf),
+    shop.floor.pressChecks(localOf(desk, desk.clock.now()).slice(0, 10)),
+  ])
+  return { bytes: file?.size ?? 0, checks }
+}
+
+type WithAround = { readonly life: TicketLife; readonly around: Around }
+
+/** Posts the ticket's message, or edits it in place. */
+export const putWith = async (desk: Desk, shop: ShopStore, { life, around }: WithAround): Promise<Put> => {
   const channel = shopChannel('bench')
-  const file = await shop.files.mark(channel, ticketFrom(life.ticket.body).pdf)
-  const checks = await shop.floor.pressChecks(localOf(desk, desk.clock.now()).slice(0, 10))
-  const body = ticketMessage(desk, life, { bytes: file?.size ?? 0, checks })
+  const body = ticketMessage(desk, life, around)
   const { outcome } = await shop.messages.put({ channel, nonce: life.ticket.ticketId, by: 'bot', body })
   await shop.tell('channel', channel)
   return outcome
 }
+
+/** The same with what is true around it now. */
+export const putTicketMessage = async (desk: Desk, shop: ShopStore, life: TicketLife): Promise<Put> =>
+  putWith(desk, shop, { life, around: await readAround(desk, shop, life.ticket) })

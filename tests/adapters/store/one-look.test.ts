@@ -92,6 +92,20 @@ describe('one look', () => {
     expect(await shop.orders.newest(unrevised)).toBeNull()
   })
 
+  it('tells the quote of a revision as it was asked for, and none in another make', async () => {
+    const { orderId } = await orderInTalk()
+    const key = { orderId, revision: 1 }
+    await shop.quotes.put({ ...key, hash: 'of another make' }, { version: 2 })
+    await shop.quotes.put({ orderId, revision: 2, hash: 'h2' }, { version: 3 })
+    expect(await shop.quotes.ofRevision(key)).toBeNull()
+    await shop.quotes.put({ ...key, hash: 'h1' }, { version: 1 })
+    statements.length = 0
+    expect(await shop.quotes.ofRevision(key)).toEqual({ version: 1 })
+    expect(statements).toHaveLength(1)
+    expect(await other.quotes.ofRevision(key)).toBeNull()
+    expect(await shop.quotes.ofRevision({ ...key, revision: 3 })).toBeNull()
+  })
+
   it('tells a ticket, its order and what was done with it', async () => {
     const { orderId } = await orderInTalk()
     const ticketId = `${orderId}-1`

@@ -50,6 +50,7 @@ const attacks: { readonly [name: string]: Attack } = {
   'orders.setRows': (shop, { orderId }) => shop.orders.setRows(orderId, [{ line: 1, state: 'pressed' }]),
   'quotes.put': (shop, { orderId }, hash) => shop.quotes.put({ orderId, revision: 1, hash }, {}),
   'quotes.read': (shop, { orderId }, hash) => shop.quotes.read({ orderId, revision: 1, hash }),
+  'quotes.ofRevision': (shop, { orderId }) => shop.quotes.ofRevision({ orderId, revision: 1 }),
   'pieces.put': (shop, { orderId }, hash) => shop.pieces.put(orderId, [{ hash, body: {} }]),
   'pieces.use': (shop, { orderId }, hash) => shop.pieces.use(orderId, [hash]),
   'pieces.read': (shop, _victim, hash) => shop.pieces.read([hash]),

@@ -1,6 +1,7 @@
+import { sql } from 'kysely'
 import type { Pieces, QuoteKey, Quotes } from '../../../ports/work-records.ts'
 import { atomic } from './atomic.ts'
-import { compiled } from './compiled.ts'
+import { compiled, compiledText } from './compiled.ts'
 import { json } from './json.ts'
 import type { Scope } from './tables.ts'
 import { unawaited } from './unawaited.ts'
@@ -17,6 +18,15 @@ const theQuote = compiled((db, { shopId, orderId, revision, hash }: Key) =>
     .where('hash', '=', hash),
 )
 
+const asAsked = compiledText(
+  ({ shopId, orderId, revision }: Omit<Key, 'hash'>) => sql<{ readonly body: unknown }>`
+  select quote.body
+  from order_revision revised
+    join quote on quote.shop_id = ${shopId} and quote.order_id = ${orderId} and quote.revision = ${revision}
+      and quote.hash = revised.hash
+  where revised.shop_id = ${shopId} and revised.order_id = ${orderId} and revised.revision = ${revision}`,
+)
+
 const addQuote = compiled((db, { shopId, orderId, revision, hash, body }: Key & { readonly body: string }) =>
   db
     .insertInto('quote')
@@ -30,6 +40,7 @@ export const quotesIn = ({ db, shopId }: Scope): Quotes => ({
     await addQuote.all(db, { shopId, ...key, body: json(body) })
   },
   read: async (key) => (await theQuote.first(db, { shopId, ...key }))?.body ?? null,
+  ofRevision: async ({ orderId, revision }) => (await asAsked.first(db, { shopId, orderId, revision }))?.body ?? null,
 })
 
 const use = async ({ db, shopId }: Scope, orderId: string, hashes: readonly string[]): Promise<void> => {
