@@ -87,9 +87,7 @@ const makeOne = async (making: Making, number: number): Promise<string> => {
 export const callOff = async (progress: Progress, customer: SteadyCustomer): Promise<void> => {
   await customer.say('please cancel the order')
   await customer.say('yes')
-  await until(`${customer.orderId} is called off`, () =>
-    Promise.resolve(progress.has(customer.orderId, 'cancelled') || undefined),
-  )
+  await until(`${customer.orderId} is called off`, () => progress.has(customer.orderId, 'cancelled'))
 }
 
 /** Brings so many orders to their tickets, a few customers at a time; answers with their ids. */

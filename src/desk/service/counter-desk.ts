@@ -65,7 +65,7 @@ const customerSide = (
       const files = incoming.kind === 'said' ? await saidFiles(desk, id, incoming.files) : []
       const heard = await hearCustomer(desk, id, { incoming, files })
       if (heard.ok) return 'heard'
-      if (heard.problems.some(({ code }) => code === 'store-missing')) return 'unknown'
+      if (heard.problems.some(({ code, facts }) => code === 'store-missing' && facts['what'] === 'conversation')) return 'unknown'
       throw new Error(`a turn of ${id} was not kept: ${heard.problems.map((one) => one.code).join(', ')}`)
     },
     keepFile: async (token, file) => {

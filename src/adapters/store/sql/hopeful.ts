@@ -1,5 +1,4 @@
 import { type Compilable, type OperationNodeSource, sql } from 'kysely'
-import pg from 'pg'
 import type { Database } from './tables.ts'
 import { unawaited } from './unawaited.ts'
 
@@ -10,8 +9,3 @@ import { unawaited } from './unawaited.ts'
 export const changeOrFail = (db: Database, changing: OperationNodeSource): Compilable<unknown> => ({
   compile: () => sql`with met as (${changing}) select must_meet(exists(select from met)) ${unawaited}`.compile(db),
 })
-
-const changedMeanwhile = '40001'
-
-export const isChangedMeanwhile = (cause: unknown): boolean =>
-  cause instanceof pg.DatabaseError && cause.code === changedMeanwhile

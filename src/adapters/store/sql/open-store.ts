@@ -6,7 +6,6 @@ import type { ShopStore, Store } from '../../../ports/store.ts'
 import { type Address, shown } from '../address.ts'
 import { isDiskFull, saidBy, unopened } from '../problems.ts'
 import { askingAtOnce } from './at-once.ts'
-import { isChangedMeanwhile } from './hopeful.ts'
 import { listenTo } from './news.ts'
 import { outboxIn } from './outbox.ts'
 import { settle } from './pending.ts'
@@ -20,11 +19,11 @@ class Undone extends Error {
   override readonly name = 'Undone'
 }
 
-const deadlock = '40P01'
+/** SQLSTATE of a deadlock, and of a change that met another version (`must_meet`). */
+const toTryAgain: readonly unknown[] = ['40P01', '40001']
 const mostTries = 4
 
-const isToTryAgain = (cause: unknown): boolean =>
-  (cause instanceof pg.DatabaseError && cause.code === deadlock) || isChangedMeanwhile(cause)
+const isToTryAgain = (cause: unknown): boolean => cause instanceof pg.DatabaseError && toTryAgain.includes(cause.code)
 
 /** The records on a connection, by the shop's time in epoch milliseconds. */
 type Records = { readonly db: Database; readonly time: () => number }
