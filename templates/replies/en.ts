@@ -373,7 +373,7 @@ export const en = {
     'no-hurry': () => 'No hurry. Nothing is made before you sign, and what you have told me is kept.',
     'kept-as-is': () => 'Good, the order stays as it was shown.',
     care: () =>
-      'Turn them inside out, wash cold or warm without softener or bleach, hang them up or dry on low: a hot dryer lets vinyl and stones come off. Do not iron on the print. The first wash is not before the day printed on your care card; the shop gives you the card with the order. The label in the garment goes before all this.',
+      'Turn them inside out, wash cold or warm without softener or bleach, hang them up or dry on low: a hot dryer lets vinyl and stones come off. Do not iron on the print. The shop writes on the care card in your bag when they were pressed and from when you may wash them. The label in the garment goes before all this.',
     'price-with-proof': () =>
       'I show the price together with the picture as soon as I have everything; if you want to compare, tell me the other version and I price that too.',
   },

@@ -417,7 +417,7 @@ export const es = {
     'no-hurry': () => 'Sin prisa. No se hace nada antes de que usted apruebe, y lo que me ha dicho queda guardado.',
     'kept-as-is': () => 'Bien, el pedido queda como se lo mostré.',
     care: () =>
-      'Voltéelas al revés, lave con agua fría o tibia sin suavizante ni cloro, y cuélguelas o séquelas a baja temperatura: la secadora caliente despega el vinilo y las piedras. No planche sobre el estampado. La primera lavada no es antes del día que dice su tarjeta de cuidado; la tienda se la da con el pedido. La etiqueta de la prenda manda sobre todo esto.',
+      'Voltéelas al revés, lave con agua fría o tibia sin suavizante ni cloro, y cuélguelas o séquelas a baja temperatura: la secadora caliente despega el vinilo y las piedras. No planche sobre el estampado. La tienda escribe en la tarjeta de cuidado, que va en la bolsa, cuándo se prensaron y desde cuándo se pueden lavar. La etiqueta de la prenda manda sobre todo esto.',
     'price-with-proof': () =>
       'El precio se lo muestro junto con el dibujo en cuanto tenga todo; si quiere comparar, dígame la otra versión y también la calculo.',
   },

@@ -16,7 +16,6 @@ import type {
   TicketFacts,
   VinylFacts,
 } from '../../domain/ticket/facts.ts'
-import { minutes } from '../../domain/units/units.ts'
 import { vinylSheetFile } from '../file-names.ts'
 import { sayForOrder } from '../say-for-order.ts'
 import type { Work } from '../work-out.ts'
@@ -89,8 +88,6 @@ const sourcesOf = (work: Work): readonly SourceFacts[] => {
   return [...once.values()].map(({ id, source }) => ({ of: id, sheet: source.sheet, date: source.date }))
 }
 
-const lastMinute = (work: Work): number => Math.max(work.time.now, ...work.promised.slots.map((slot) => slot.end))
-
 /** Who the shop is and how it writes figures. */
 const houseFacts = ({ profile }: Shop): Pick<TicketFacts, 'show' | 'shop' | 'restBeforeWashHours'> => ({
   show: {
@@ -151,9 +148,6 @@ const benchFacts = (work: Work, shop: Shop): BenchFacts => {
   }
 }
 
-const firstWash = (work: Work, shop: Shop): string =>
-  writeLocal(work.time.zone, minutes(lastMinute(work) + shop.profile.restBeforeWashHours * 60))
-
 /** Everything the paper says about a job, from what was worked out. */
 export const ticketFacts = (
   work: Work,
@@ -175,6 +169,5 @@ export const ticketFacts = (
     plan: planFacts(work, language, shop),
     rulebook: rulebookFacts(work, shop),
     sources: sourcesOf(work),
-    firstWashNotBefore: firstWash(work, shop),
   }
 }

@@ -243,5 +243,4 @@ export type TicketFacts = {
   readonly sources: readonly SourceFacts[]
   /** Hours the glue rests before the first wash, counted from the end of the last press. */
   readonly restBeforeWashHours: number
-  readonly firstWashNotBefore: LocalMinute | null
 }

@@ -16,14 +16,16 @@ const body = (text: string): Block => ({ kind: 'text', style: 'body', text })
 const careBlocks = ({ facts, words }: Scene): readonly Block[] => {
   const { care } = words
   const looks = facts.stones.length > 0 ? [...care.inspect, ...care.inspectStones] : care.inspect
-  const first = facts.firstWashNotBefore === null ? [] : [care.firstWash(whenText({ facts, words }, facts.firstWashNotBefore))]
-  const washes = [...first, care.rest(facts.restBeforeWashHours), ...care.wash]
   return [
     heading(care.inspection),
     { kind: 'checks', items: [{ title: '', text: '', answers: looks, writes: [] }] },
     heading(care.pack),
     { kind: 'checks', items: [{ title: '', text: '', answers: care.packing, writes: [] }] },
-    ...washes.map(body),
+    {
+      kind: 'checks',
+      items: [{ title: care.rest(facts.restBeforeWashHours), text: care.goOut, answers: [], writes: care.firstWash }],
+    },
+    ...care.wash.map(body),
   ]
 }
 

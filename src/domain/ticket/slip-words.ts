@@ -11,7 +11,6 @@ export type SlipWords = {
   readonly questions: (shop: string, ask: string) => string
   readonly care: string
   readonly colours: (colours: string) => string
-  readonly restHours: (hours: number) => string
   readonly wash: readonly string[]
   readonly stones: readonly string[]
   readonly complaint: string

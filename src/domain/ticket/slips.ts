@@ -34,7 +34,6 @@ export type CareCardFacts = SlipFacts & {
   readonly colours: readonly ColourShown[]
   readonly stones: boolean
   readonly restBeforeWashHours: number
-  readonly firstWashNotBefore: LocalMinute | null
 }
 
 const whenText = (facts: SlipFacts, words: TicketWords, minute: LocalMinute): string => {
@@ -100,13 +99,13 @@ export const composePriceSlip = (facts: PriceSlipFacts, words: TicketWords): Tic
 /** The care card that goes into every bag. */
 export const composeCareCard = (facts: CareCardFacts, words: TicketWords): Ticket => {
   const { slip, care } = words
-  const first = facts.firstWashNotBefore === null ? [] : [care.firstWash(whenText(facts, words, facts.firstWashNotBefore))]
-  const lines = [...first, slip.restHours(facts.restBeforeWashHours), ...slip.wash, ...(facts.stones ? slip.stones : [])]
+  const rest = { title: care.rest(facts.restBeforeWashHours), text: '', answers: [], writes: care.firstWash }
+  const lines = [...slip.wash, ...(facts.stones ? slip.stones : [])]
   const blocks: readonly Block[] = [
     { kind: 'heading', level: 1, text: slip.care },
     text(facts.team, 'strong'),
     ...(facts.colours.length === 0 ? [] : [text(slip.colours(words.list(facts.colours.map((colour) => colour.name))))]),
-    { kind: 'checks', items: lines.map((line) => ({ title: line, text: '', answers: [], writes: [] })) },
+    { kind: 'checks', items: [rest, ...lines.map((line) => ({ title: line, text: '', answers: [], writes: [] }))] },
     text(slip.complaint),
     text(slip.questions(facts.shop.name, facts.shop.ask), 'small'),
   ]

@@ -160,8 +160,10 @@ export type CareWords = {
   readonly inspectStones: readonly string[]
   readonly pack: string
   readonly packing: readonly string[]
-  readonly firstWash: (when: string) => string
   readonly rest: (hours: number) => string
+  readonly goOut: string
+  /** When it was pressed and when it may be washed, written by hand: the paper is printed before either is known. */
+  readonly firstWash: readonly string[]
   readonly wash: readonly string[]
 }
 

@@ -167,8 +167,9 @@ export const care: CareWords = {
     'one photo of the first garment kept',
     'care card in the bag',
   ],
-  firstWash: (when) => `First wash not before ${when}.`,
-  rest: (hours) => `Rest ${hours} hours before the first wash. Garments may go out cold and inspected.`,
+  rest: (hours) => `First wash: not before ${hours} hours after the last press.`,
+  goOut: 'Garments may go out cold and inspected.',
+  firstWash: ['last pressed: day, hour', 'first wash not before'],
   wash: [
     'Wash inside out, cold or warm, no softener, no bleach, no dry-cleaning; hang up or dry low. A hot laundry dryer kills the glue: ask who washes.',
   ],

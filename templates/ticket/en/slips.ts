@@ -16,7 +16,6 @@ export const slip: SlipWords = {
   questions: (shop, ask) => `${shop}. Questions: ${ask}.`,
   care: 'How to wash and keep it',
   colours: (colours) => `Colours: ${colours}. Screen colours are not the colours of the vinyl.`,
-  restHours: (hours) => `Let it rest ${hours} hours before the first wash.`,
   wash: [
     'Wash inside out, cold or warm.',
     'No softener, no bleach, no dry-cleaning.',

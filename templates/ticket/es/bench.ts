@@ -167,8 +167,9 @@ export const care: CareWords = {
     'una foto de la primera prenda guardada',
     'tarjeta de cuidado en la bolsa',
   ],
-  firstWash: (when) => `Primer lavado no antes de: ${when.replace(/\.$/, '')}.`,
-  rest: (hours) => `Reposo de ${hours} horas antes del primer lavado. Las prendas pueden salir frías y revisadas.`,
+  rest: (hours) => `Primer lavado: no antes de ${hours} horas después del último prensado.`,
+  goOut: 'Las prendas pueden salir frías y revisadas.',
+  firstWash: ['último prensado: día, hora', 'primer lavado no antes de'],
   wash: [
     'Lavar al revés, en frío o tibio, sin suavizante ni lejía, sin limpieza en seco; colgar o secar a baja temperatura. Una secadora industrial mata el pegamento: preguntar quién lava.',
   ],

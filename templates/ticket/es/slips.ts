@@ -16,7 +16,6 @@ export const slip: SlipWords = {
   questions: (shop, ask) => `${shop}. Preguntas: ${ask}.`,
   care: 'Cómo lavarlo y cuidarlo',
   colours: (colours) => `Colores: ${colours}. Los colores de la pantalla no son los del vinilo.`,
-  restHours: (hours) => `Dejar reposar ${hours} horas antes del primer lavado.`,
   wash: [
     'Lavar al revés, en frío o tibio.',
     'Sin suavizante, sin lejía, sin limpieza en seco.',

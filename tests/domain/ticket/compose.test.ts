@@ -205,6 +205,21 @@ describe('the roster on paper', () => {
   })
 })
 
+describe('the first wash on the ticket', () => {
+  it('is counted from the last press, which is written by hand: a garment pressed late is not washed too early', () => {
+    const { sheets } = football()
+    const last = sheets.find((sheet) => sheet.title === ticketWordsEn.last.title)
+    const [item] = (last?.blocks ?? []).flatMap((block) =>
+      block.kind === 'checks' ? block.items.filter(({ title }) => title.startsWith('First wash')) : [],
+    )
+    expect(item).toMatchObject({
+      title: 'First wash: not before 24 hours after the last press.',
+      writes: ['last pressed: day, hour', 'first wash not before'],
+    })
+    expect(textOf(football())).not.toMatch(/[Ff]irst wash not before .*20\d\d/)
+  })
+})
+
 describe('what is left out', () => {
   it('is every part that an order does not need', () => {
     const facts = footballFacts(1, { vinyl: [], tally: [], templates: [], stones: [], placements: [], gates: [], rulebook: null })

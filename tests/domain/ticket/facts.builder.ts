@@ -370,31 +370,29 @@ const layers: TicketFacts['layers'] = [
   },
 ]
 
-const background: Pick<TicketFacts, 'problems' | 'plan' | 'rulebook' | 'sources' | 'restBeforeWashHours' | 'firstWashNotBefore'> =
-  {
-    problems: [
-      { code: 'bleed-likely', severity: 'caution', text: 'Navy polyester under white may bleed: the bleed test is a gate.' },
+const background: Pick<TicketFacts, 'problems' | 'plan' | 'rulebook' | 'sources' | 'restBeforeWashHours'> = {
+  problems: [
+    { code: 'bleed-likely', severity: 'caution', text: 'Navy polyester under white may bleed: the bleed test is a gate.' },
+  ],
+  plan: {
+    promised: '2026-11-12T16:00',
+    slackMinutes: 1_530,
+    hangsOn: ['your jerseys are here by Wednesday 4 November 2026, 10:00 am'],
+    slots: [
+      { work: 'cut vinyl', stations: ['cutter-1'], start: '2026-11-05T09:00', end: '2026-11-05T10:30' },
+      { work: 'press back', stations: ['press-1', 'person-2'], start: '2026-11-09T08:00', end: '2026-11-09T12:15' },
     ],
-    plan: {
-      promised: '2026-11-12T16:00',
-      slackMinutes: 1_530,
-      hangsOn: ['your jerseys are here by Wednesday 4 November 2026, 10:00 am'],
-      slots: [
-        { work: 'cut vinyl', stations: ['cutter-1'], start: '2026-11-05T09:00', end: '2026-11-05T10:30' },
-        { work: 'press back', stations: ['press-1', 'person-2'], start: '2026-11-09T08:00', end: '2026-11-09T12:15' },
-      ],
-    },
-    rulebook: {
-      body: 'NFHS football',
-      clause: '1-5-1c',
-      edition: '2024',
-      mark: 'quoted',
-      notes: ['Glitter bodies and stones on game wear: ask your league in writing.'],
-    },
-    sources: [{ of: 'vinyl-glitter-white', sheet: "the maker's public sheet", date: '2026-02-01' }],
-    restBeforeWashHours: 24,
-    firstWashNotBefore: '2026-11-13T16:00',
-  }
+  },
+  rulebook: {
+    body: 'NFHS football',
+    clause: '1-5-1c',
+    edition: '2024',
+    mark: 'quoted',
+    notes: ['Glitter bodies and stones on game wear: ask your league in writing.'],
+  },
+  sources: [{ of: 'vinyl-glitter-white', sheet: "the maker's public sheet", date: '2026-02-01' }],
+  restBeforeWashHours: 24,
+}
 
 /** A football order: `count` jerseys, glitter numbers with stones outside, names above; partial overrides win. */
 export const footballFacts = (count: number, more: Partial<TicketFacts> = {}): TicketFacts => {
