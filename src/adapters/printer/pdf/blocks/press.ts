@@ -182,20 +182,23 @@ const answerFlow = (room: Room, answers: readonly string[], top: number) => {
 }
 
 const LINE = 70
+/** Where nothing is ticked the lines are long enough for a day and an hour by hand. */
+const LONG_LINE = 130
 
 const writesWidth = (room: Room, writes: readonly string[]): number =>
   writes.reduce((sum, label) => sum + room.setter.width(room.setter.spell(label), SMALL) + LINE + 14, 0)
 
 /** Lines to write on: beside the answers where they fit, else below them. */
-const writeFlow = (room: Room, writes: readonly string[], [left, top]: readonly [number, number]) => {
+const writeFlow = (room: Room, { writes, answers }: Item, [left, top]: readonly [number, number]) => {
   const nodes: Node[] = []
+  const line = answers.length === 0 ? LONG_LINE : LINE
   let [x, y] = [left, top]
   for (const label of writes) {
     const width = Math.min(room.setter.width(room.setter.spell(label), SMALL) + 0.5, room.width / 2)
-    if (x > left && x + width + LINE > room.width) [x, y] = [left, y + 18]
+    if (x > left && x + width + line > room.width) [x, y] = [left, y + 18]
     const set = setText(room, label, { look: SMALL, x, y: y + 4, width })
-    nodes.push(set.node, node(null, [rule([x + width + 3, y + 13], [x + width + LINE, y + 13], 0.5)]))
-    x += width + LINE + 14
+    nodes.push(set.node, node(null, [rule([x + width + 3, y + 13], [x + width + line, y + 13], 0.5)]))
+    x += width + line + 14
   }
   return { nodes, height: writes.length === 0 ? 0 : y - top + 18 }
 }
@@ -217,8 +220,8 @@ const setCheck = (room: Room, item: Item, container: Container): Piece => {
   const need = writesWidth(room, item.writes)
   const beside = item.writes.length > 0 && answers.height > 0 && answers.right + need <= room.width
   const writes = beside
-    ? writeFlow(room, item.writes, [room.width - need, y + 2 + answers.height - lineHeight(BODY) - 6])
-    : writeFlow(room, item.writes, [0, y + 2 + answers.height])
+    ? writeFlow(room, item, [room.width - need, y + 2 + answers.height - lineHeight(BODY) - 6])
+    : writeFlow(room, item, [0, y + 2 + answers.height])
   const height = y + 2 + answers.height + (beside ? 0 : writes.height)
   const decor = node(null, [rule([0, height], [room.width, height], 0.4)])
   return piece(height, [decor, node('LI', [], [node('LBody', [], [...nodes, ...answers.nodes, ...writes.nodes])])], { container })
