@@ -9,13 +9,14 @@ const tell = (text, tone) => {
   notice.className = `notice ${tone}`
 }
 
-/** The one way to listen: a bug in a listener is told, never lost. */
-const on = (target, type, run) =>
+/** The one way to listen: what goes wrong in a listener is told, never lost; `words` say what it means for the person. */
+const on = (target, type, run, words = said.lost) =>
   target.addEventListener(type, async (event) => {
     try {
       await run(event)
-    } catch {
-      tell(said.unsent, 'trouble')
+    } catch (cause) {
+      console.error(cause)
+      tell(words, 'trouble')
     }
   })
 
@@ -62,12 +63,13 @@ const send = async (form, button) => {
   }
 }
 
-on(document, 'submit', async (event) => {
+const submitted = async (event) => {
   const form = event.target
   if (!form.matches('[data-send]')) return
   event.preventDefault()
   if (form.getAttribute('aria-busy') !== 'true') await send(form, event.submitter)
-})
+}
+on(document, 'submit', submitted, said.unsent)
 
 on(document, 'keydown', (event) => {
   if (event.key === 'Enter' && (event.ctrlKey || event.metaKey)) event.target.closest('form[data-send]')?.requestSubmit()
@@ -151,7 +153,7 @@ const placeSheet = (fresh) => {
   keepOpen(old, fresh)
   old.replaceWith(fresh)
   if (!held || document.activeElement === held) return
-  const again = held.isConnected ? held : held.id && document.getElementById(held.id)
+  const again = held.isConnected ? held : document.getElementById(held.id || 'now')
   // Where the hand was is folded away now: it is put on the step that comes.
   const visible = again?.checkVisibility() ? again : document.getElementById('now')
   visible?.focus({ preventScroll: Boolean(held.isConnected) })

@@ -274,6 +274,20 @@ describe.runIf(needs(...browserNames))('in a browser', () => {
     expect(troubles).toEqual([])
   })
 
+  it('a button at the press that changes the page leaves no word of trouble, and the hand lies on the step that comes', async () => {
+    await signInAsOwner()
+    const live = page.waitForResponse((answer) => answer.url().includes('/press/17/live'))
+    await page.goto(`${counter.address}/press/17`)
+    await live
+    await page.getByRole('button', { name: 'Pause' }).click()
+    counter.desk.setPress({ ...pressAt17, holder: 'Ana' })
+    await page.getByText('taken by Ana').waitFor()
+    expect(await page.locator('#notice').getAttribute('class')).not.toContain('trouble')
+    expect(await page.evaluate('document.activeElement.id')).toBe('now')
+    counter.desk.setPress(pressAt17)
+    expect(troubles).toEqual([])
+  })
+
   it('the count-down of a press step goes on while a colleague ticks, and ends with a word and a tone', async () => {
     await signInAsOwner()
     await page.clock.install()
