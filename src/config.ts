@@ -68,7 +68,7 @@ export type Config = {
     readonly sentinels: readonly { readonly host: string; readonly port: number }[]
     readonly sentinelPassword: string | null
   } | null
-  readonly counter: { readonly port: number; readonly host: string; readonly url: string | null }
+  readonly counter: { readonly port: number | null; readonly host: string; readonly url: string | null }
   readonly sessionKey: string | null
   readonly clock: { readonly start: string; readonly speed: number } | null
   readonly watch: { readonly port: number; readonly host: string; readonly token: string | null } | null
@@ -154,7 +154,7 @@ export const readConfig = (root: string): Result<Config> => {
       databaseUrl: env.DATABASE_URL ?? null,
       databaseOwnerUrl: env.DATABASE_OWNER_URL ?? null,
       redis: redisOf(env),
-      counter: { port: env.COUNTER_PORT ?? 4180, host: env.COUNTER_HOST ?? '127.0.0.1', url: env.COUNTER_URL ?? null },
+      counter: { port: env.COUNTER_PORT ?? null, host: env.COUNTER_HOST ?? '127.0.0.1', url: env.COUNTER_URL ?? null },
       sessionKey: env.SESSION_KEY ?? null,
       clock: clock.value,
       watch: watchOf(env),

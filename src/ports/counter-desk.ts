@@ -102,6 +102,10 @@ export type CounterDesk = {
   newPairingCode(name: string): Promise<{ readonly code: string }>
   staffByCode(name: string, code: string): Promise<Member | null>
   member(id: string): Promise<Member | null>
+  /** Everybody who works here, by name; whoever was given a code and has not used it yet among them. */
+  members(): Promise<readonly Member[]>
+  /** Takes somebody of the staff off the list: codes and sessions of theirs let nobody in any more. The owner stays. */
+  removeMember(id: string): Promise<void>
   /** Live news: called with the channel that changed; returns a function that stops it. */
   onNews(listener: (channel: Channel) => void): () => void
 }

@@ -73,6 +73,8 @@ export type Members = {
   add(member: StoredMember): Kept<StoredMember>
   read(memberId: string): Promise<StoredMember | null>
   list(): Promise<readonly StoredMember[]>
+  /** Whoever is gone from the list is let in by nothing any more. */
+  remove(memberId: string): Promise<void>
 }
 
 /** A secret by its hash: a one-time link, a pairing code, a session, a customer's link. `holder` is who it lets in. */

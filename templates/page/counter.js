@@ -9,14 +9,14 @@ const tell = (text, tone) => {
   notice.className = `notice ${tone}`
 }
 
-/** The one way to listen: what goes wrong in a listener is told, never lost; `words` say what it means for the person. */
-const on = (target, type, run, words = said.lost) =>
+/** The one way to listen: what goes wrong in a listener is told, never lost. */
+const on = (target, type, run) =>
   target.addEventListener(type, async (event) => {
     try {
       await run(event)
     } catch (cause) {
-      console.error(cause)
-      tell(words, 'trouble')
+      reportError(cause)
+      tell(type === 'submit' ? said.unsent : said.lost, 'trouble')
     }
   })
 
@@ -63,13 +63,12 @@ const send = async (form, button) => {
   }
 }
 
-const submitted = async (event) => {
+on(document, 'submit', async (event) => {
   const form = event.target
   if (!form.matches('[data-send]')) return
   event.preventDefault()
   if (form.getAttribute('aria-busy') !== 'true') await send(form, event.submitter)
-}
-on(document, 'submit', submitted, said.unsent)
+})
 
 on(document, 'keydown', (event) => {
   if (event.key === 'Enter' && (event.ctrlKey || event.metaKey)) event.target.closest('form[data-send]')?.requestSubmit()

@@ -104,6 +104,10 @@ export const english: PageWords = {
     linkLead: 'A link for the owner works once. Open it on the other device yourself; do not send it on.',
     linkMake: 'Make an owner link',
     linkMade: 'Owner link, good for one use',
+    here: 'Who works here',
+    owner: 'owner',
+    removeLead: 'Their devices are signed out at once, and codes of theirs are void. What they did stays under their name.',
+    remove: 'Take off the list',
   },
   signIn: {
     title: 'Sign in',

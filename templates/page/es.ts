@@ -105,6 +105,10 @@ export const spanish: PageWords = {
     linkLead: 'El enlace del dueño sirve una vez. Ábralo usted mismo en el otro dispositivo; no lo reenvíe.',
     linkMake: 'Hacer un enlace del dueño',
     linkMade: 'Enlace del dueño, sirve una vez',
+    here: 'Quién trabaja aquí',
+    owner: 'dueño',
+    removeLead: 'Sus dispositivos quedan fuera de inmediato y sus códigos ya no sirven. Lo que hizo queda con su nombre.',
+    remove: 'Quitar de la lista',
   },
   signIn: {
     title: 'Entrar',

@@ -126,6 +126,10 @@ export type PageWords = {
     readonly linkLead: string
     readonly linkMake: string
     readonly linkMade: string
+    readonly here: string
+    readonly owner: string
+    readonly removeLead: string
+    readonly remove: string
   }
   readonly signIn: {
     readonly title: string

@@ -138,5 +138,7 @@ describe('the records of a shop', () => {
     expect(await eventsOf(records, orderId)).toEqual([...events, 'forgotten'])
     expect((await ask(service.address, customer.base)).status).toBe(404)
     expect(await command('forget', { DATA: copy }, '--due')).toEqual({ code: 0, said: 'Nobody is due to be forgotten.\n' })
+    expect(await command('forget', { DATA: copy }, orderId)).toEqual({ code: 0, said: `Forgotten: ${orderId}\n` })
+    expect(await eventsOf(records, orderId)).toEqual([...events, 'forgotten'])
   })
 })

@@ -11,7 +11,7 @@ export type TestCounter = RunningCounter & {
 
 /** A running counter on a free port with a desk in memory; its clock starts on Monday, March 16, 2026, 7 am in Chicago. */
 export const openCounter = async (
-  settings: { readonly port?: number; readonly url?: string; readonly host?: string } = {},
+  settings: { readonly port?: number | null; readonly url?: string; readonly host?: string } = {},
 ): Promise<TestCounter> => {
   const clock = { at: Date.UTC(2026, 2, 16, 12, 0) }
   const now = (): number => clock.at
@@ -20,7 +20,7 @@ export const openCounter = async (
   const counter = await startCounter({
     desk,
     root,
-    port: settings.port ?? 0,
+    port: settings.port === undefined ? 0 : settings.port,
     host: settings.host ?? '127.0.0.1',
     url: settings.url ?? null,
     sessionKey: new Uint8Array(32).fill(7),

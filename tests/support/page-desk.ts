@@ -47,7 +47,6 @@ export type PageDesk = CounterDesk & {
   readonly edit: (channel: Channel, id: string, body: Message) => void
   readonly putFile: (channel: Channel, id: string, file: StoredFile) => void
   readonly addMember: (member: Member) => void
-  readonly removeMember: (id: string) => void
   readonly setMorning: (morning: Morning) => void
   readonly setPress: (view: PressView) => void
   readonly answerWith: (said: string | null) => void
@@ -123,7 +122,6 @@ export const makePageDesk = (now: () => number): PageDesk => {
     edit,
     putFile: (channel, id, file) => files.set(`${nameOf(channel)}/${id}`, file),
     addMember: (member) => members.set(member.id, member),
-    removeMember: (id) => members.delete(id),
     setMorning: (morning) => {
       told.morning = morning
       news(ownerChannel)
@@ -198,6 +196,10 @@ export const makePageDesk = (now: () => number): PageDesk => {
       return member
     },
     member: async (id) => members.get(id) ?? null,
+    members: async () => [...members.values()],
+    removeMember: async (id) => {
+      members.delete(id)
+    },
     onNews: (listener) => {
       listeners.add(listener)
       return () => listeners.delete(listener)

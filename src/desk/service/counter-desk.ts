@@ -4,7 +4,7 @@ import type { Channel } from '../../ports/chat.ts'
 import type { CounterDesk, Line, Member, StoredFile } from '../../ports/counter-desk.ts'
 import { channelTopic, type ShopStore } from '../../ports/store.ts'
 import type { StoredMember, StoredMessage } from '../../ports/talk-records.ts'
-import { channelFrom, channelName, conversationChannel, type Desk } from './desk.ts'
+import { channelFrom, channelName, conversationChannel, type Desk, shopChannel } from './desk.ts'
 import { floorSide } from './floor/floor-side.ts'
 import { hearCustomer } from './hear-customer.ts'
 import { morningSheet } from './morning-sheet.ts'
@@ -82,7 +82,10 @@ const customerSide = (
 const doors = (
   desk: Desk,
   shop: ShopStore,
-): Pick<CounterDesk, 'ownerByLink' | 'newOwnerLink' | 'newPairingCode' | 'staffByCode' | 'member'> => {
+): Pick<
+  CounterDesk,
+  'ownerByLink' | 'newOwnerLink' | 'newPairingCode' | 'staffByCode' | 'member' | 'members' | 'removeMember'
+> => {
   const admit = async (memberId: string | null): Promise<Member | null> => {
     const stored = memberId === null ? null : await shop.members.read(memberId)
     return stored === null ? null : memberOf(stored)
@@ -110,6 +113,13 @@ const doors = (
     },
     staffByCode: async (name, code) => admit(await shop.keys.use('pairing', desk.ids.hash(`${name} ${code}`), desk.clock.real())),
     member: (id) => admit(id),
+    members: async () => (await shop.members.list()).map(memberOf).toSorted((a, b) => a.name.localeCompare(b.name)),
+    removeMember: async (id) => {
+      if ((await shop.members.read(id))?.role !== 'staff') return
+      await shop.members.remove(id)
+      // Pages that lie open look again at who they belong to.
+      await shop.tell('channel', shopChannel('bench'))
+    },
   }
 }
 

@@ -65,6 +65,8 @@ const forgetIn = async (desk: Desk, shop: ShopStore, orderId: string): Promise<R
     const facts = { order: orderId, state: order.state }
     return { ok: false, problems: [{ code: 'order-in-work', at: '', severity: 'stop', facts }] }
   }
+  const revisions = await shop.orders.revisions(orderId)
+  if (revisions.length > 0 && revisions.every(({ document }) => document === null)) return ok(null)
   const ended = unsold.has(order.state) ? await endUnsold(shop, order) : ok(null)
   if (!ended.ok) return ended
   await forgetTickets(desk, shop, orderId)
@@ -77,7 +79,7 @@ const forgetIn = async (desk: Desk, shop: ShopStore, orderId: string): Promise<R
 
 /**
  * Deletes the names, contacts, pictures and words of an order's people wherever they stand; the events keep ids and facts.
- * An order that is being made is refused.
+ * An order that is being made is refused; one that is forgotten already stays as it is.
  */
 export const forgetOrder = (desk: Desk, orderId: string): Promise<Result<null, Problem>> =>
   desk.store.together(desk.shopId, (shop) => forgetIn(desk, shop, orderId))

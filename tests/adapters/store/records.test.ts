@@ -448,6 +448,20 @@ describe('files, members and keys', () => {
     expect(await shop.members.read(member.memberId)).toEqual(member)
     expect(codes(await shop.members.add(member))).toEqual(['store-already-there'])
   })
+
+  it('take a member off the list with every key of theirs, and nobody else', async () => {
+    const [gone, staying] = [fresh(), fresh()]
+    for (const memberId of [gone, staying]) {
+      unwrap(await shop.members.add({ memberId, name: 'Ana', role: 'staff' }))
+      await shop.keys.add({ hash: `code-${memberId}`, kind: 'pairing', holder: memberId, until: null })
+    }
+    await shop.members.remove(gone)
+    await shop.members.remove('nobody')
+    expect(await shop.members.read(gone)).toBeNull()
+    expect(await shop.keys.use('pairing', `code-${gone}`, minutes(1))).toBeNull()
+    expect((await shop.members.list()).map(({ memberId }) => memberId)).toContain(staying)
+    expect(await shop.keys.use('pairing', `code-${staying}`, minutes(1))).toBe(staying)
+  })
 })
 
 describe('forgetting', () => {

@@ -127,6 +127,7 @@ const attacks: { readonly [name: string]: Attack } = {
   'members.add': (shop) => shop.members.add({ memberId: 'owner', name: 'thief', role: 'owner' }),
   'members.read': (shop) => shop.members.read('owner'),
   'members.list': (shop) => shop.members.list(),
+  'members.remove': (shop) => shop.members.remove('owner'),
   'keys.add': (shop, _victim, hash) => shop.keys.add({ hash, kind: 'session', holder: 'thief', until: null }),
   'keys.read': (shop, _victim, hash) => shop.keys.read('customer', hash, at),
   'keys.use': (shop, _victim, hash) => shop.keys.use('owner-link', hash, at),

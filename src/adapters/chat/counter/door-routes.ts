@@ -3,7 +3,7 @@ import type { Language } from '../../../domain/units/language.ts'
 import { refuse, showPage, visitorLanguage, wordsOf } from './answer.ts'
 import { addressOf, type Counter, type Door, type Visit } from './counter.ts'
 import { readForm, type SentForm } from './form.ts'
-import { signIn, signOut } from './sign-in.ts'
+import { type Signed, signIn, signOut } from './sign-in.ts'
 import { type Made, ownerPage, peoplePage, signInPage } from './staff-pages.ts'
 import { enter } from './staff-routes.ts'
 
@@ -48,6 +48,24 @@ const ownerIn = async (c: Visit, counter: Counter): Promise<Response> => {
   return c.redirect('/morning', 303)
 }
 
+const showPeople = async (
+  c: Visit,
+  counter: Counter,
+  { signed, made }: { readonly signed: Signed; readonly made: Made | null },
+): Promise<Response> => showPage(c, counter, peoplePage(counter, signed, { members: await counter.desk.members(), made }))
+
+const remove = async (c: Visit, counter: Counter): Promise<Response> => {
+  const signed = await enter(c, counter, { ownerOnly: true })
+  if (signed instanceof Response) return signed
+  const refused = { language: signed.language, back: '/people' }
+  if (!counter.limits.words.take(`m:${signed.member.id}`))
+    return refuse(c, counter, { trouble: { code: 'too-many' }, ...refused })
+  const form = await readForm(c.req.raw)
+  if (!form.ok) return refuse(c, counter, { trouble: form.trouble, ...refused })
+  await counter.desk.removeMember(form.form.fields.get('member') ?? '')
+  return c.redirect('/people', 303)
+}
+
 const calendar = async (c: Visit, counter: Counter, how: 'make' | 'end'): Promise<Response> => {
   const signed = await enter(c, counter, { ownerOnly: true })
   if (signed instanceof Response) return signed
@@ -58,7 +76,7 @@ const calendar = async (c: Visit, counter: Counter, how: 'make' | 'end'): Promis
     return c.redirect('/people', 303)
   }
   const link = `${counter.origin}/calendar/${await counter.desk.newCalendar(signed.member)}.ics`
-  return showPage(c, counter, peoplePage(counter, signed, { kind: 'calendar', link }))
+  return showPeople(c, counter, { signed, made: { kind: 'calendar', link } })
 }
 
 const makeKey = async (c: Visit, counter: Counter, kind: Exclude<Made['kind'], 'calendar'>): Promise<Response> => {
@@ -69,14 +87,14 @@ const makeKey = async (c: Visit, counter: Counter, kind: Exclude<Made['kind'], '
     return refuse(c, counter, { trouble: { code: 'too-many' }, ...refused })
   if (kind === 'link') {
     const link = `${counter.origin}/owner/${await counter.desk.newOwnerLink()}`
-    return showPage(c, counter, peoplePage(counter, signed, { kind, link }))
+    return showPeople(c, counter, { signed, made: { kind, link } })
   }
   const form = await readForm(c.req.raw)
   if (!form.ok) return refuse(c, counter, { trouble: form.trouble, ...refused })
   const name = field(form.form, 'name')
   if (name === '') return refuse(c, counter, { trouble: { code: 'empty' }, ...refused })
   const { code } = await counter.desk.newPairingCode(name)
-  return showPage(c, counter, peoplePage(counter, signed, { kind, name, code }))
+  return showPeople(c, counter, { signed, made: { kind, name, code } })
 }
 
 const changeLanguage = async (c: Visit, counter: Counter): Promise<Response> => {
@@ -86,7 +104,10 @@ const changeLanguage = async (c: Visit, counter: Counter): Promise<Response> => 
   const language = (form.ok ? languageIn(form.form, counter) : undefined) ?? signed.language
   const back = form.ok ? (form.form.fields.get('back') ?? '') : ''
   signIn(c, counter, { member: signed.member, language })
-  return c.redirect(['/bench', '/press', '/shelf', '/morning', '/people'].includes(back) ? back : homeOf(signed.member.role), 303)
+  return c.redirect(
+    ['/bench', '/press', '/shelf', '/morning', '/load', '/people'].includes(back) ? back : homeOf(signed.member.role),
+    303,
+  )
 }
 
 /** Ways in and out for the people of the shop, and where the owner makes their keys. */
@@ -103,10 +124,11 @@ export const doorRoutes = (counter: Counter): Hono<Door> => {
   routes.post('/language', (c) => changeLanguage(c, counter))
   routes.get('/people', async (c) => {
     const signed = await enter(c, counter, { ownerOnly: true })
-    return signed instanceof Response ? signed : showPage(c, counter, peoplePage(counter, signed, null))
+    return signed instanceof Response ? signed : showPeople(c, counter, { signed, made: null })
   })
   routes.post('/people/code', (c) => makeKey(c, counter, 'code'))
   routes.post('/people/link', (c) => makeKey(c, counter, 'link'))
+  routes.post('/people/remove', (c) => remove(c, counter))
   routes.post('/people/calendar', (c) => calendar(c, counter, 'make'))
   routes.post('/people/calendar/end', (c) => calendar(c, counter, 'end'))
   return routes

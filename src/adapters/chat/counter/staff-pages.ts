@@ -1,7 +1,7 @@
 import { randomUUID } from 'node:crypto'
 import { type Html, html, type Piece, when } from '../../../../templates/page/html.ts'
 import type { Language } from '../../../domain/units/language.ts'
-import type { Line, Morning, MorningLine } from '../../../ports/counter-desk.ts'
+import type { Line, Member, Morning, MorningLine } from '../../../ports/counter-desk.ts'
 import { type Look, wordsOf } from './answer.ts'
 import type { Counter } from './counter.ts'
 import { writeBox } from './customer-pages.ts'
@@ -116,10 +116,25 @@ const madeNote = (made: Made, language: Language): Html => {
     : html`<section class="sheet made" role="status"><h2>${made.kind === 'link' ? people.linkMade : calendar.made}</h2><p class="key link">${made.link}</p><p>${made.kind === 'link' ? people.linkLead : calendar.lead}</p></section>`
 }
 
-/** Where the owner lets people in. */
-export const peoplePage = (counter: Counter, signed: Signed, made: Made | null): Page => {
+/** Everybody who works here; whoever is staff can be taken off the list. */
+const memberLines = (members: readonly Member[], language: Language): Html => {
+  const { people } = wordsOf(language)
+  const line = ({ id, name, role }: Member): Html =>
+    role === 'owner'
+      ? html`<li><bdi>${name}</bdi> <span class="stamp">${people.owner}</span></li>`
+      : html`<li><details class="fill" id="member-${id}"><summary><bdi>${name}</bdi></summary><form method="post" action="/people/remove"><input type="hidden" name="member" value="${id}"><p>${people.removeLead}</p><button class="plain">${people.remove}</button></form></details></li>`
+  return html`<section class="sheet"><h2>${people.here}</h2><ul>${members.map(line)}</ul></section>`
+}
+
+/** Who works here, and where the owner lets people in. */
+export const peoplePage = (
+  counter: Counter,
+  signed: Signed,
+  { members, made }: { readonly members: readonly Member[]; readonly made: Made | null },
+): Page => {
   const { people, calendar } = wordsOf(signed.language)
   const main = html`<h1>${people.title}</h1>${made === null ? null : madeNote(made, signed.language)}
+${memberLines(members, signed.language)}
 <section class="sheet"><p>${people.lead}</p><form method="post" action="/people/code"><label for="name">${people.name}</label>
 <input id="name" name="name" required maxlength="60" autocomplete="off"><button class="main">${people.make}</button></form></section>
 <section class="sheet"><h2>${people.linkTitle}</h2><p>${people.linkLead}</p><form method="post" action="/people/link"><button class="plain">${people.linkMake}</button></form></section>

@@ -12,8 +12,8 @@ export type CounterSettings = {
   readonly desk: CounterDesk
   /** The project's folder; styles, script and faces are read from there. */
   readonly root: string
-  /** The first port to try; 0 takes any. */
-  readonly port: number
+  /** The port to listen at; 0 takes any, null the usual one, or the next free one where no address is said that leads to it. */
+  readonly port: number | null
   readonly host: string
   /** The address people open, when it is not this machine's own; needed when the host opens the counter to a network. */
   readonly url: string | null
@@ -33,6 +33,7 @@ export type RunningCounter = {
   readonly close: () => Promise<void>
 }
 
+const usualPort = 4180
 const triesOfPorts = 20
 const patienceMs = 2_000
 const homeHosts = ['127.0.0.1', '::1', 'localhost']
@@ -49,9 +50,10 @@ const listenOn = (server: Server, port: number, host: string): Promise<number> =
     })
   })
 
-/** The port asked for, or the next free one. */
-const listen = async (server: Server, first: number, host: string): Promise<number> => {
-  const last = first === 0 ? 0 : Math.min(65_535, first + triesOfPorts - 1)
+/** Whoever said a port or an address would be led to another program by the next free port. */
+const listen = async (server: Server, { port: asked, host, url }: CounterSettings): Promise<number> => {
+  const first = asked ?? usualPort
+  const last = asked === null && url === null ? first + triesOfPorts - 1 : first
   for (let port = first; port <= last; port += 1) {
     try {
       return await listenOn(server, port, host)
@@ -59,7 +61,8 @@ const listen = async (server: Server, first: number, host: string): Promise<numb
       if (!isTaken(error)) throw new Error(`the counter cannot listen at ${host}, port ${port}`, { cause: error })
     }
   }
-  throw new Error(`the counter found no free port from ${first} to ${last} at ${host}; set another COUNTER_PORT`)
+  const taken = first === last ? `port ${first} is taken` : `ports ${first} to ${last} are taken`
+  throw new Error(`${taken} by another program; set another COUNTER_PORT`)
 }
 
 const stop = (server: Server): Promise<void> =>
@@ -76,12 +79,12 @@ const stop = (server: Server): Promise<void> =>
 export const startCounter = async (settings: CounterSettings): Promise<RunningCounter> => {
   const { desk, host, url, now, report } = settings
   if (url === null && !homeHosts.includes(host)) {
-    throw new Error(`the counter is opened to ${host}: set COUNTER_URL to the address people will open`)
+    throw new Error('set COUNTER_URL to the address people will open')
   }
   const sessions = makeSessions(settings.sessionKey, now)
   const assets = readAssets(settings.root)
   const server = createServer({ headersTimeout: 15_000, requestTimeout: 120_000, maxHeaderSize: 16_384 })
-  const port = await listen(server, settings.port, host)
+  const port = await listen(server, settings)
   const origin = url === null ? `http://${host.includes(':') ? `[${host}]` : host}:${port}` : new URL(url).origin
   const closing = new AbortController()
   // Every open page listens, and there may be hundreds.

@@ -1,6 +1,7 @@
 import { ok } from '../../../domain/result/result.ts'
 import type { Minutes } from '../../../domain/units/units.ts'
 import type { Key, Keys, Members } from '../../../ports/talk-records.ts'
+import { atomic } from './atomic.ts'
 import { compiled } from './compiled.ts'
 import { text } from './json.ts'
 import type { Scope } from './tables.ts'
@@ -9,8 +10,11 @@ import { alreadyThere } from './versions.ts'
 
 const columns = ['memberId', 'name', 'role'] as const
 
-export const membersIn = ({ db, shopId }: Scope): Members => ({
+const allMembers = ({ db, shopId }: Scope) => db.selectFrom('member').select(columns).where('shopId', '=', shopId)
+
+export const membersIn = (scope: Scope): Members => ({
   add: async (member) => {
+    const { db, shopId } = scope
     const row = await db
       .insertInto('member')
       .values({ shopId, ...member, name: text(member.name) })
@@ -20,15 +24,15 @@ export const membersIn = ({ db, shopId }: Scope): Members => ({
     return row === undefined ? alreadyThere('member', member.memberId) : ok(row)
   },
   read: async (memberId) => {
-    const row = await db
-      .selectFrom('member')
-      .select(columns)
-      .where('shopId', '=', shopId)
-      .where('memberId', '=', memberId)
-      .executeTakeFirst()
+    const row = await allMembers(scope).where('memberId', '=', memberId).executeTakeFirst()
     return row ?? null
   },
-  list: () => db.selectFrom('member').select(columns).where('shopId', '=', shopId).orderBy('memberId').execute(),
+  list: () => allMembers(scope).orderBy('memberId').execute(),
+  remove: (memberId) =>
+    atomic(scope, async ({ db, shopId }) => {
+      await db.deleteFrom('key').where('shopId', '=', shopId).where('holder', '=', memberId).execute()
+      await db.deleteFrom('member').where('shopId', '=', shopId).where('memberId', '=', memberId).execute()
+    }),
 })
 
 const isOpen = (until: Minutes | null, now: Minutes): boolean => until === null || until > now

@@ -101,15 +101,30 @@ describe('the counter’s doors', () => {
 })
 
 describe('opening the counter', () => {
-  it('takes the next free port when the one asked for is taken', async () => {
-    const first = await openCounter()
-    const { port } = new URL(first.address)
-    const second = await openCounter({ port: Number(port) })
+  it('takes the next free port when the usual one is taken and nobody said where people come', async () => {
+    const first = await openCounter({ port: null })
+    const second = await openCounter({ port: null })
     try {
-      expect(Number(new URL(second.address).port)).toBeGreaterThan(Number(port))
+      expect(Number(new URL(second.address).port)).toBeGreaterThan(Number(new URL(first.address).port))
       expect((await ask(second.address, '/up')).text).toBe('up')
     } finally {
       await Promise.all([first.close(), second.close()])
+    }
+  })
+
+  it('never moves from a port that was asked for, nor from under an address that leads to it', async () => {
+    const first = await openCounter()
+    try {
+      await expect(openCounter({ port: first.port })).rejects.toThrow(`port ${first.port} is taken by another program`)
+    } finally {
+      await first.close()
+    }
+    const usual = await openCounter({ port: null })
+    try {
+      const led = openCounter({ port: null, url: 'https://counter.shop.example' })
+      await expect(led).rejects.toThrow('port 4180 is taken by another program; set another COUNTER_PORT')
+    } finally {
+      await usual.close()
     }
   })
 

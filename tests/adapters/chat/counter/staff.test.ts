@@ -57,6 +57,20 @@ describe('a pairing code', () => {
     expect(statuses).toEqual([401, 401, 401, 401, 401, 401, 401, 401, 429, 429])
   })
 
+  it('lets in nobody more once its person is taken off the list, which the owner alone can do', async () => {
+    const owner = await asOwner()
+    const cookie = await asStaff()
+    const list = await get('/people', owner)
+    const [, member = ''] = /name="member" value="(staff-[^"]+)"/.exec(list.text) ?? []
+    expect(member).not.toBe('')
+    const remove = (from: string) => post(counter.address, '/people/remove', { fields: { member }, headers: { cookie: from } })
+    expect((await remove(cookie)).status).toBe(403)
+    expect((await get('/bench', cookie)).status).toBe(200)
+    expect((await remove(owner)).headers.location).toBe('/people')
+    expect((await get('/people', owner)).text).not.toContain(member)
+    expect((await get('/bench', cookie)).status).not.toBe(200)
+  })
+
   it('is made by the owner alone', async () => {
     const cookie = await asStaff()
     expect((await post(counter.address, '/people/code', { fields: { name: 'Eve' }, headers: { cookie } })).status).toBe(403)
