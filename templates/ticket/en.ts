@@ -65,6 +65,7 @@ const head: HeadWords = {
 
 const garment: GarmentWords = {
   title: 'Garment',
+  roles: { home: 'home', away: 'away' },
   from: { shop: "shop's garment", customer: "CUSTOMER'S OWN garment" },
   cloth: 'Cloth',
   unknown: 'fibres NOT KNOWN: read the label',

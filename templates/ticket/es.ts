@@ -65,6 +65,7 @@ const head: HeadWords = {
 
 const garment: GarmentWords = {
   title: 'Prenda',
+  roles: { home: 'local', away: 'visitante' },
   from: { shop: 'prenda del taller', customer: 'prenda DEL CLIENTE' },
   cloth: 'Tela',
   unknown: 'fibras NO CONOCIDAS: leer la etiqueta',

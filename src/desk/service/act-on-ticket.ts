@@ -8,6 +8,7 @@ import type { Desk } from './desk.ts'
 import { collectorSchema, isNamedCollector } from './floor/collector.ts'
 import { type Answered, type Deed, readValues, type Values } from './floor/deed.ts'
 import { findAtGate } from './floor/find-at-gate.ts'
+import { gateNames } from './floor/gate-name.ts'
 import { noteComplaint } from './floor/note-complaint.ts'
 import { readLife } from './floor/read-life.ts'
 import { finishRemake, spoil } from './floor/remake.ts'
@@ -31,7 +32,13 @@ const refusal = (desk: Desk, life: TicketLife | null, act: TicketAct): string =>
   if (wantsSeen(life) && holderOf(life.findings) !== null && act !== 'take') return words.sayFirst
   const closed = closedFor(life, act === 'start' ? 'cutting' : 'run')
   if ((act === 'start' || act === 'checked') && closed.length > 0)
-    return words.first([...new Set(closed.map(({ gate }) => deskWordsFor(desk).gateNames[gate.code]))].join(', '))
+    return words.first(
+      gateNames(
+        desk,
+        ticketFrom(life.ticket.body).facts,
+        closed.map(({ gate }) => gate),
+      ),
+    )
   const holder = holderOf(life.findings)
   return holder === null ? deskWordsFor(desk).notOpen : words.done.take(holder.by, hourOf(desk, holder.at))
 }

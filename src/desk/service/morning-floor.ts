@@ -49,9 +49,10 @@ const shorts = async (desk: Desk, language: Language): Promise<readonly MorningL
 const remadeName = async (desk: Desk, { orderId, ticketId, line: of, quantity }: Remake): Promise<string> => {
   const life = await readLife(desk, desk.store.shop(desk.shopId), ticketId)
   if (life === null) return `${orderId}, ${of}`
-  const row = ticketFrom(life.ticket.body).facts.roster.find(({ line: no }) => no === of)
+  const { facts } = ticketFrom(life.ticket.body)
+  const row = facts.roster.find(({ line: no }) => no === of)
   const name = ticketName(life.ticket.number)
-  return row === undefined ? name : `${name} ${rowText(desk, row, quantity)}`
+  return row === undefined ? name : `${name} ${rowText(desk, facts, { ...row, quantity })}`
 }
 
 /** Open remakes, and what the last seven days cost. */

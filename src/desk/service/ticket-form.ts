@@ -7,6 +7,7 @@ import { complaintKinds } from '../../domain/understanding/conversation.ts'
 import type { Form, FormField } from '../../ports/chat.ts'
 import type { Remake } from '../../ports/floor-records.ts'
 import type { Desk } from './desk.ts'
+import { garmentText } from './floor/garment-text.ts'
 import { rowText } from './floor/row-text.ts'
 import { wordsFor } from './floor/say-floor.ts'
 import { stepName } from './floor/step-name.ts'
@@ -48,7 +49,7 @@ const garments = (making: Making, ...codes: readonly Gate['code'][]): FormField 
   return select(
     making.desk,
     'garment',
-    named.map(({ id, name }) => ({ value: id, label: name })),
+    named.map(({ id }) => ({ value: id, label: garmentText(making.facts, id) })),
   )
 }
 
@@ -99,13 +100,13 @@ const gateFields = (
 
 const tickFields = ({ desk, facts }: Making): readonly FormField[] => {
   const words = wordsFor(desk)
-  const steps = workSteps(facts).map((step) => ({ value: String(step.no), label: stepName(words, step) }))
+  const steps = workSteps(facts).map((step) => ({ value: String(step.no), label: stepName(desk, facts, step) }))
   const deeds = tickDeeds.map((value) => ({ value, label: words.deeds[value] }))
   return [select(desk, 'step', steps), select(desk, 'deed', deeds), line(desk, 'lines', false)]
 }
 
 const rows = ({ desk, facts }: Making): Options =>
-  facts.roster.map((row) => ({ value: String(row.line), label: rowText(desk, row, row.quantity) }))
+  facts.roster.map((row) => ({ value: String(row.line), label: rowText(desk, facts, row) }))
 
 const spoiledFields = (making: Making): readonly FormField[] => {
   const { desk } = making
@@ -153,7 +154,7 @@ const remadeFields = ({ desk, facts, remakes }: Making): readonly FormField[] =>
   const open = remakes.filter(({ doneAt }) => doneAt === null)
   const label = ({ line: of, quantity, reason }: Remake): string => {
     const row = facts.roster.find((one) => one.line === of)
-    return `${row === undefined ? of : rowText(desk, row, quantity)}: ${reasons[reason] ?? reason}`
+    return `${row === undefined ? of : rowText(desk, facts, { ...row, quantity })}: ${reasons[reason] ?? reason}`
   }
   return [
     select(

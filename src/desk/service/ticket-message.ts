@@ -9,6 +9,7 @@ import type { Finding, StoredTicket } from '../../ports/work-records.ts'
 import { type Desk, shopChannel } from './desk.ts'
 import { correctionLines } from './floor/correction-lines.ts'
 import { foundText } from './floor/found-text.ts'
+import { gateName } from './floor/gate-name.ts'
 import { deskWordsFor, hourOf, localOf, momentOf, shopLanguage, showOf, wordsFor } from './floor/say-floor.ts'
 import { ticketFrom } from './records.ts'
 import { messageWith } from './say-message.ts'
@@ -30,10 +31,8 @@ const doneLine = (desk: Desk, facts: TicketFacts, finding: Finding): readonly Bl
 /** Each gate with how it stands; a wait says when to look. */
 export const gateLine = (desk: Desk, facts: TicketFacts, { gate, why, lookAt }: GateState): string => {
   const words = wordsFor(desk)
-  const garment = facts.garments.length > 1 ? (facts.garments.find(({ id }) => id === gate.garment)?.name ?? '') : ''
-  const subject = gate.code === 'certificate' || gate.code === 'coupon' ? gate.subject : garment
   const wait = lookAt === null || why === 'passed' ? '' : `, ${words.lookAt(momentOf(desk, lookAt))}`
-  return `${deskWordsFor(desk).gateNames[gate.code]}${subject === '' ? '' : ` (${subject})`}: ${words.gateIs[why]}${wait}`
+  return `${gateName(desk, facts, gate)}: ${words.gateIs[why]}${wait}`
 }
 
 const progressOf = (desk: Desk, facts: TicketFacts, { ticks }: TicketLife): readonly string[] => {

@@ -17,9 +17,15 @@ const garmentOf = (facts: TicketFacts, id: string): GarmentFacts => {
   return found
 }
 
+const isRole = (words: TicketWords, id: string): id is 'home' | 'away' => Object.hasOwn(words.garment.roles, id)
+
+/** A garment with its colour; where another is called the same, home or away, else its place among the ticket's garments. */
 export const garmentName = ({ facts, words }: Scene, id: string): string => {
-  const garment = garmentOf(facts, id)
-  return words.pick.vinylName(garment.colour.name, garment.name)
+  const called = ({ colour, name }: GarmentFacts): string => words.pick.vinylName(colour.name, name)
+  const own = called(garmentOf(facts, id))
+  const same = facts.garments.filter((garment) => called(garment) === own).map((garment) => garment.id)
+  if (same.length < 2) return own
+  return `${own} (${isRole(words, id) ? words.garment.roles[id] : same.indexOf(id) + 1})`
 }
 
 export const whenText = ({ facts, words }: Scene, minute: LocalMinute): string => {

@@ -62,6 +62,7 @@ export type HeadWords = {
 
 export type GarmentWords = {
   readonly title: string
+  readonly roles: Of<'home' | 'away'>
   readonly from: Of<'shop' | 'customer'>
   readonly cloth: string
   readonly unknown: string

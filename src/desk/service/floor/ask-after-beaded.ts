@@ -13,6 +13,7 @@ import { readShelf, withStock } from '../shelf.ts'
 import { floorFor } from '../shop-plan.ts'
 import { ticketName } from '../ticket-names.ts'
 import type { Answered, Deed } from './deed.ts'
+import { garmentText } from './garment-text.ts'
 import { changePlan } from './mark-work.ts'
 import { localOf, tellCustomer, tellOwner, wordsFor } from './say-floor.ts'
 
@@ -54,8 +55,6 @@ const patchesFor = (order: Order, garment: string, vinyl: Vinyl): readonly Patch
     .map(({ id }): Patch => ({ path: ['styles', `${id}@${garment}`, 'class'], value: vinyl.class })),
 ]
 
-const nameOf = ({ facts }: Deed, garment: string): string => facts.garments.find(({ id }) => id === garment)?.name ?? garment
-
 const askCustomer = async (deed: Deed, order: Order, garment: string): Answered => {
   const { shop, life, desk } = deed
   const vinyl = await wayOut(deed, coated(order, garment))
@@ -64,9 +63,9 @@ const askCustomer = async (deed: Deed, order: Order, garment: string): Answered 
     nonce,
     text: (language) => {
       const words = floorWords[language]
-      if (vinyl === null) return words.beadedNoWay(nameOf(deed, garment))
+      if (vinyl === null) return words.beadedNoWay(garmentText(deed.facts, garment))
       const colour = showFor(desk.workshop.shop, language).colour(vinyl.colour)
-      return words.beadedCustomer(nameOf(deed, garment), `${words.vinylNames[vinyl.class]} (${colour})`)
+      return words.beadedCustomer(garmentText(deed.facts, garment), `${words.vinylNames[vinyl.class]} (${colour})`)
     },
   })
   const conversationId = life.order.conversationId
@@ -103,7 +102,7 @@ export const askAfterBeaded = async (deed: Deed, found: Found): Answered => {
   await changePlan(shop, (plan) => withHold(plan, orderId))
   await tellOwner(desk, shop, {
     nonce: `closed-${ticketId}`,
-    text: wordsFor(desk).ownerNote.beaded(ticketName(life.ticket.number), nameOf(deed, garment)),
+    text: wordsFor(desk).ownerNote.beaded(ticketName(life.ticket.number), garmentText(deed.facts, garment)),
   })
   const document = (await shop.orders.revision(orderId, revision))?.document ?? null
   return document === null ? ok(null) : askCustomer(deed, orderFrom(document), garment)

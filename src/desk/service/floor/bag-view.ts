@@ -5,11 +5,13 @@ import { tickOf, workSteps } from '../../../domain/ticket/work-steps.ts'
 import type { BagView } from '../../../ports/floor-view.ts'
 import type { Desk } from '../desk.ts'
 import type { TicketLife } from '../ticket-life.ts'
+import { garmentText } from './garment-text.ts'
 import { wordsFor } from './say-floor.ts'
 
-const garmentText = (facts: TicketFacts, { garment, size, quantity }: RosterFacts): string => {
-  const name = facts.garments.find(({ id }) => id === garment)?.name ?? garment
-  return [quantity > 1 ? `${quantity} ×` : '', name, size === 'later' ? '' : size].filter((part) => part !== '').join(' ')
+const pieceText = (facts: TicketFacts, { garment, size, quantity }: RosterFacts): string => {
+  return [quantity > 1 ? `${quantity} ×` : '', garmentText(facts, garment), size === 'later' ? '' : size]
+    .filter((part) => part !== '')
+    .join(' ')
 }
 
 const playerText = (desk: Desk, { name, number, rows }: Bag): string =>
@@ -23,6 +25,6 @@ export const bagViews = (desk: Desk, life: TicketLife, facts: TicketFacts): read
   const isBagged = (line: number): boolean => bagging !== undefined && tickOf(life.ticks, bagging.no, line).state === 'done'
   return bagsOf(facts.roster).map((bag) => ({
     player: playerText(desk, bag),
-    garments: bag.rows.map((row) => ({ text: garmentText(facts, row), isBagged: isBagged(row.line) })),
+    garments: bag.rows.map((row) => ({ text: pieceText(facts, row), isBagged: isBagged(row.line) })),
   }))
 }

@@ -4,8 +4,9 @@ import { ok } from '../../../domain/result/result.ts'
 import { ticketName } from '../ticket-names.ts'
 import { askAfterBeaded } from './ask-after-beaded.ts'
 import { type Answered, type Deed, readValues } from './deed.ts'
+import { gateName } from './gate-name.ts'
 import { markGates } from './mark-gates.ts'
-import { deskWordsFor, momentOf, tellOwner, wordsFor } from './say-floor.ts'
+import { momentOf, tellOwner, wordsFor } from './say-floor.ts'
 
 const text = z.string().trim().max(200)
 const optional = text.default('')
@@ -53,6 +54,13 @@ const factsOf = (
 const isMissing = (facts: object): facts is { readonly missing: number } =>
   'missing' in facts && typeof facts.missing === 'number'
 
+/** The gate that something was found at, in words. */
+const gateOf = ({ desk, life, facts: ticket }: Deed, act: GateAct, facts: object): string => {
+  const about = 'garment' in facts ? facts.garment : null
+  const found = life.gates.find(({ gate }) => gate.code === act && gate.garment === about)?.gate
+  return found === undefined ? wordsFor(desk).acts[act] : gateName(desk, ticket, found)
+}
+
 /** What follows from a finding beside its own gate: lots learn their certificate, the owner hears what went wrong. */
 const follow = async (deed: Deed, act: GateAct, facts: object): Promise<void> => {
   const { desk, shop, life } = deed
@@ -66,8 +74,7 @@ const follow = async (deed: Deed, act: GateAct, facts: object): Promise<void> =>
   if (act === 'count-in' && isMissing(facts) && facts.missing > 0)
     await tellOwner(desk, shop, { nonce, text: words.ownerNote.counted(ticket, facts.missing) })
   const failed = 'result' in facts && (facts.result === 'failed' || facts.result === 'bled')
-  const gates: { readonly [code: string]: string } = deskWordsFor(desk).gateNames
-  if (failed) await tellOwner(desk, shop, { nonce, text: words.ownerNote.shut(ticket, gates[act] ?? act) })
+  if (failed) await tellOwner(desk, shop, { nonce, text: words.ownerNote.shut(ticket, gateOf(deed, act, facts)) })
 }
 
 /** Whoever made the first piece does not sign it themselves. */

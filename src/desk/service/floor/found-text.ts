@@ -1,7 +1,8 @@
 import type { TicketFacts } from '../../../domain/ticket/facts.ts'
 import type { Finding } from '../../../ports/work-records.ts'
 import type { Desk } from '../desk.ts'
-import { rowText } from './row-text.ts'
+import { whichGarment } from './garment-text.ts'
+import { oneOf, rowText } from './row-text.ts'
 import { wordsFor } from './say-floor.ts'
 
 const fieldOf = (facts: unknown, name: string): unknown =>
@@ -16,14 +17,13 @@ const textOf = (facts: unknown, name: string): string => {
 export const foundText = (desk: Desk, ticket: TicketFacts, { facts }: Finding): string => {
   const words = wordsFor(desk)
   const row = ticket.roster.find(({ line }) => String(line) === textOf(facts, 'line'))
-  const garment = ticket.garments.find(({ id }) => id === textOf(facts, 'garment'))
   const seconds = fieldOf(facts, 'seconds')
   const reasons: { readonly [reason: string]: string } = words.reasons
   const complaints: { readonly [kind: string]: string } = words.complaints
   const missing = textOf(facts, 'missing')
   const parts = [
-    row === undefined ? '' : rowText(desk, row),
-    garment?.name ?? '',
+    row === undefined ? '' : rowText(desk, ticket, oneOf(row)),
+    whichGarment(ticket, textOf(facts, 'garment')),
     textOf(facts, 'subject'),
     Array.isArray(seconds) ? `${seconds.join(', ')} s` : '',
     missing === '' || missing === '0' ? '' : `−${missing}`,

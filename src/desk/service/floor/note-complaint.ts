@@ -7,7 +7,7 @@ import { complaintKinds } from '../../../domain/understanding/conversation.ts'
 import { ticketName } from '../ticket-names.ts'
 import { type Answered, type Deed, readValues } from './deed.ts'
 import { pressSetting } from './press-setting.ts'
-import { rowText } from './row-text.ts'
+import { oneOf, rowText } from './row-text.ts'
 import { showOf, tellOwner, wordsFor } from './say-floor.ts'
 
 const complaintSchema = z.object({
@@ -66,7 +66,7 @@ export const noteComplaint = async (deed: Deed): Answered => {
   const note = words.ownerNote
   const what = note.complaint({
     ticket: ticketName(life.ticket.number),
-    line: rowText(desk, row),
+    line: rowText(desk, facts, oneOf(row)),
     kind: words.complaints[kind],
   })
   await tellOwner(desk, shop, {

@@ -5,9 +5,10 @@ import type { Desk } from '../desk.ts'
 import { ticketFrom } from '../records.ts'
 import { holderOf, type TicketLife } from '../ticket-life.ts'
 import { ticketName } from '../ticket-names.ts'
+import { gateName } from './gate-name.ts'
 import { pressSetting } from './press-setting.ts'
 import { readLife } from './read-life.ts'
-import { deskWordsFor, showOf } from './say-floor.ts'
+import { showOf } from './say-floor.ts'
 
 const stageOf = ({ order, findings }: TicketLife): TicketAtPress['stage'] => {
   if (order.state === 'checked' || order.state === 'bagged' || order.state === 'collected') return order.state
@@ -19,7 +20,6 @@ const atPress = async (desk: Desk, shop: ShopStore, ticket: StoredTicket): Promi
   if (life === null) return null
   const { facts } = ticketFrom(ticket.body)
   const { tenthsC, machine } = pressSetting(facts)
-  const names: { readonly [code: string]: string } = deskWordsFor(desk).gateNames
   const shut = life.order.state === 'on-bench' ? life.gates.filter(({ is }) => is !== 'open') : []
   return {
     ticketId: ticket.ticketId,
@@ -30,7 +30,7 @@ const atPress = async (desk: Desk, shop: ShopStore, ticket: StoredTicket): Promi
       .join(', '),
     stage: stageOf(life),
     by: holderOf(life.findings)?.by ?? null,
-    waits: [...new Set(shut.map(({ gate }) => names[gate.code] ?? gate.code))],
+    waits: [...new Set(shut.map(({ gate }) => gateName(desk, facts, gate)))],
   }
 }
 

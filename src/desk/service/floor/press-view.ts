@@ -2,7 +2,7 @@ import { ticketWords } from '../../../../templates/ticket/words.ts'
 import type { PressStep } from '../../../domain/press/press-plan.ts'
 import type { TicketAct } from '../../../domain/ticket/acts.ts'
 import { byName } from '../../../domain/ticket/bags.ts'
-import type { RosterFacts, TicketFacts } from '../../../domain/ticket/facts.ts'
+import type { TicketFacts } from '../../../domain/ticket/facts.ts'
 import { tickOf, type WorkStep, workSteps } from '../../../domain/ticket/work-steps.ts'
 import type { PressCheck } from '../../../ports/floor-records.ts'
 import type { PressView, StepView } from '../../../ports/floor-view.ts'
@@ -47,12 +47,6 @@ type Viewing = {
   readonly checks: readonly PressCheck[]
 }
 
-/** The garment stands beside the player where an order has more than one kind. */
-const labelOf = (desk: Desk, facts: TicketFacts, row: RosterFacts): string => {
-  const garment = facts.garments.length > 1 ? (facts.garments.find(({ id }) => id === row.garment)?.name ?? '') : ''
-  return [rowText(desk, row, row.quantity), garment].filter((part) => part !== '').join(' · ')
-}
-
 const gateViews = (desk: Desk, facts: TicketFacts, { gates }: TicketLife): PressView['gates'] => {
   const lines = new Map(gates.map((gate) => [gateLine(desk, facts, gate), gate.is === 'open']))
   return [...lines].map(([text, isOpen]) => ({ text, isOpen }))
@@ -63,11 +57,11 @@ const stepView = ({ desk, life, facts, checks }: Viewing, step: WorkStep): StepV
   const tiles = rows.flatMap((row) => {
     const { line } = row
     const { state, by } = tickOf(life.ticks, step.no, line)
-    return step.lines.includes(line) ? [{ line, label: labelOf(desk, facts, row), state, by }] : []
+    return step.lines.includes(line) ? [{ line, label: rowText(desk, facts, row), state, by }] : []
   })
   return {
     no: step.no,
-    title: stepName(wordsFor(desk), step),
+    title: stepName(desk, facts, step),
     figures: step.press === null ? [] : figuresOf(desk, step.press, checks),
     cautions: step.press === null ? [] : cautionsOf(desk, step.press),
     seconds: step.press?.seconds ?? null,

@@ -15,7 +15,7 @@ import { ticketName } from '../ticket-names.ts'
 import { type Answered, type Deed, readValues } from './deed.ts'
 import { askAboutPromise, endOf, lookAtShorts } from './look-at-shorts.ts'
 import { changePlan, withDone } from './mark-work.ts'
-import { rowText } from './row-text.ts'
+import { oneOf, rowText } from './row-text.ts'
 import { showOf, tellOwner, wordsFor } from './say-floor.ts'
 
 const spoiledSchema = z.object({
@@ -83,14 +83,18 @@ const untick = async ({ shop, life, facts }: Deed, row: RosterFacts): Promise<Re
   return ok(null)
 }
 
-const tellSpoiled = async ({ desk, shop, life }: Deed, { remakeId, reason, cost }: Remake, row: RosterFacts): Promise<void> => {
+const tellSpoiled = async (
+  { desk, shop, life, facts }: Deed,
+  { remakeId, reason, cost }: Remake,
+  row: RosterFacts,
+): Promise<void> => {
   const words = wordsFor(desk)
   const reasons: { readonly [reason: string]: string } = words.reasons
   await tellOwner(desk, shop, {
     nonce: `spoiled-${life.ticket.ticketId}-${remakeId}`,
     text: words.ownerNote.spoiled({
       ticket: ticketName(life.ticket.number),
-      line: rowText(desk, row),
+      line: rowText(desk, facts, oneOf(row)),
       reason: reasons[reason] ?? reason,
       cost: showOf(desk).money(cost),
     }),
@@ -135,7 +139,7 @@ export const spoil = async (deed: Deed): Answered => {
   await shop.tickets.find(life.ticket.ticketId, { code: 'spoiled', facts: facts2, by: by.name, at })
   await tellSpoiled(deed, remake, row)
   const looked = await lookAtShorts(desk, shop)
-  if (looked.ok) await askAboutRemake(deed, remake, rowText(desk, row, quantity))
+  if (looked.ok) await askAboutRemake(deed, remake, rowText(desk, facts, { ...row, quantity }))
   return looked
 }
 

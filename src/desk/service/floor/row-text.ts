@@ -1,12 +1,18 @@
-import type { RosterFacts } from '../../../domain/ticket/facts.ts'
+import type { RosterFacts, TicketFacts } from '../../../domain/ticket/facts.ts'
 import type { Desk } from '../desk.ts'
+import { whichGarment } from './garment-text.ts'
 import { wordsFor } from './say-floor.ts'
 
-/** A player as the bench calls them: '#12 Alvarez M'. `quantity` garments of the line are meant. */
-export const rowText = (desk: Desk, row: RosterFacts, quantity = 1): string =>
-  wordsFor(desk).line({
+/** A player as the bench calls them: '#12 Alvarez M', and which garment where one player has several. */
+export const rowText = (desk: Desk, facts: TicketFacts, row: RosterFacts): string => {
+  const player = wordsFor(desk).line({
     number: row.number === null ? '' : `#${row.number}`,
     name: row.name ?? '',
     size: row.size === 'later' ? '' : row.size,
-    quantity,
+    quantity: row.quantity,
   })
+  return [player, whichGarment(facts, row.garment)].filter((part) => part !== '').join(' · ')
+}
+
+/** One garment of a line. */
+export const oneOf = (row: RosterFacts): RosterFacts => ({ ...row, quantity: 1 })

@@ -1,4 +1,5 @@
 import * as z from 'zod'
+import type { Gate } from '../../../domain/press/press-plan.ts'
 import { ok, type Problem, type Result } from '../../../domain/result/result.ts'
 import {
   isThrough,
@@ -14,8 +15,9 @@ import type { Tick } from '../../../ports/work-records.ts'
 import { type UsedAt, useAt } from '../stock/use-stock.ts'
 import { closedFor, type TicketLife } from '../ticket-life.ts'
 import { type Answered, type Deed, readValues } from './deed.ts'
+import { gateNames } from './gate-name.ts'
 import { markWork } from './mark-work.ts'
-import { deskWordsFor, localOf, wordsFor } from './say-floor.ts'
+import { localOf, wordsFor } from './say-floor.ts'
 
 export const tickDeeds = ['take', 'start', 'done', 'back'] as const
 export type TickDeed = (typeof tickDeeds)[number]
@@ -45,11 +47,11 @@ const otherHolder = (ticks: readonly Ticked[], lines: readonly number[], at: { s
     .find(({ state, by }) => (state === 'taken' || state === 'started') && by !== at.by)?.by ?? null
 
 /** Before the first piece is signed only one garment goes through a press step; other gates keep from cutting or pressing at all. */
-const closedGates = (life: TicketLife, step: WorkStep, lines: readonly number[]): readonly string[] => {
-  if (step.kind === 'cut') return closedFor(life, 'cutting').map(({ gate }) => gate.code)
+const closedGates = (life: TicketLife, step: WorkStep, lines: readonly number[]): readonly Gate[] => {
+  if (step.kind === 'cut') return closedFor(life, 'cutting').map(({ gate }) => gate)
   if (step.kind !== 'press') return []
   const through = new Set([...step.lines.filter((line) => tickOf(life.ticks, step.no, line).state === 'done'), ...lines])
-  return closedFor(life, through.size > 1 ? 'run' : 'pressing').map(({ gate }) => gate.code)
+  return closedFor(life, through.size > 1 ? 'run' : 'pressing').map(({ gate }) => gate)
 }
 
 /** A press that was found uneven this morning is not used. */
@@ -65,9 +67,8 @@ const refusal = async (deed: Deed, step: WorkStep, lines: readonly number[]): Pr
   const words = wordsFor(desk)
   const holder = otherHolder(life.ticks, lines, { step: step.no, by: by.name })
   if (holder !== null) return words.stepHeld(holder)
-  const closed = [...new Set(closedGates(life, step, lines))]
-  const names: { readonly [code: string]: string } = deskWordsFor(desk).gateNames
-  if (closed.length > 0) return words.first(closed.map((code) => names[code] ?? code).join(', '))
+  const closed = closedGates(life, step, lines)
+  if (closed.length > 0) return words.first(gateNames(desk, deed.facts, closed))
   const shut = await shutPress(deed, step)
   return shut === null ? null : words.pressShut(shut)
 }

@@ -1,0 +1,15 @@
+import type { Gate } from '../../../domain/press/press-plan.ts'
+import type { TicketFacts } from '../../../domain/ticket/facts.ts'
+import type { Desk } from '../desk.ts'
+import { whichGarment } from './garment-text.ts'
+import { deskWordsFor } from './say-floor.ts'
+
+/** A gate with what it is about: the lot of a certificate or coupon, the garment of the others. */
+export const gateName = (desk: Desk, facts: TicketFacts, { code, garment, subject }: Gate): string => {
+  const about = code === 'certificate' || code === 'coupon' ? subject : whichGarment(facts, garment)
+  return `${deskWordsFor(desk).gateNames[code]}${about === '' ? '' : ` (${about})`}`
+}
+
+/** Several gates in one line, each once. */
+export const gateNames = (desk: Desk, facts: TicketFacts, gates: readonly Gate[]): string =>
+  [...new Set(gates.map((gate) => gateName(desk, facts, gate)))].join(', ')
