@@ -171,6 +171,7 @@ const checkInside = (replayed: Replayed): void => {
 
 /** One closing of the press over one garment: heat, protection, platen, and what every layer under the load makes of it. */
 export const checkPressed = (replayed: Replayed): void => {
+  if (replayed.state.insideOut !== (replayed.step.action === 'press-inside')) replayed.tell('wrong-side-out')
   checkHeat(replayed)
   checkDial(replayed)
   checkPlaten(replayed)

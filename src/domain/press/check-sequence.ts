@@ -116,14 +116,19 @@ const replayStep = (bench: Bench, state: LineState, step: PressStep): readonly B
     case 'inspect':
     case 'turn':
       break
+    case 'turn-out':
+    case 'turn-back':
+      state.insideOut = step.action === 'turn-out'
+      break
   }
   return breaches
 }
 
-const atTheEnd = (state: LineState): readonly Breach[] =>
-  state.layers
-    .filter((one) => !one.finished || one.covered)
-    .map((one) => ({ code: 'not-finished', step: 0, line: state.line, layer: one.layer.id }))
+const atTheEnd = (state: LineState): readonly Breach[] => {
+  const open = state.layers.filter((one) => !one.finished || one.covered)
+  const left: readonly Breach[] = state.insideOut ? [{ code: 'wrong-side-out', step: 0, line: state.line, layer: null }] : []
+  return [...open.map(({ layer }): Breach => ({ code: 'not-finished', step: 0, line: state.line, layer: layer.id })), ...left]
+}
 
 const unknownLayers = (states: readonly LineState[], steps: readonly PressStep[]): readonly Breach[] => {
   const known = new Set(states.flatMap((state) => state.layers.map((one) => one.layer.id)))

@@ -17,6 +17,8 @@ export type PressAction =
   | 'inspect'
   | 'press-inside'
   | 'turn'
+  | 'turn-out'
+  | 'turn-back'
 
 export type Pressure = { readonly word: PressureWord; readonly gauge: string | null }
 

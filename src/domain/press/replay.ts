@@ -30,6 +30,8 @@ export type LineState = {
   part: string | null
   /** Places of that part which are kept off the pad because they are pressed by themselves. */
   apart: boolean
+  /** Turned inside out for the inside press. */
+  insideOut: boolean
 }
 
 export type BreachCode =
@@ -55,6 +57,7 @@ export type BreachCode =
   | 'turned-too-soon'
   | 'turned-without-saying'
   | 'inside-not-allowed'
+  | 'wrong-side-out'
   | 'off-the-platen'
   | 'off-the-dial'
   | 'not-finished'
@@ -86,6 +89,7 @@ export const startLines = (garments: readonly JobGarment[]): readonly LineState[
         .flatMap((place) => place.layers.map((layer) => freshLayer(place, layer))),
       part: null,
       apart: false,
+      insideOut: false,
     })),
   )
 

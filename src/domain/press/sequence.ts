@@ -1,5 +1,6 @@
 import { seconds, tenthsC } from '../units/units.ts'
 import type { GroupHeat } from './heat.ts'
+import type { JobPlace } from './job.ts'
 import type { Rung } from './rungs.ts'
 import type { CautionCode, LookForCode, WhyCode } from './step-codes.ts'
 import { atPress, type Draft, ids, isStone, placesWith, step, type Turn } from './step-draft.ts'
@@ -37,7 +38,8 @@ const preparing = (turn: Turn): readonly Draft[] => {
   const heat = setUp.heats[0]
   const protect = step(turn, places, {
     action: 'protect',
-    lookFor: setUp.inside === 'pillow' ? ['lies-flat', 'pressure-with-pad-in'] : ['lies-flat', 'nothing-under-load'],
+    lookFor:
+      setUp.inside === 'pillow' ? ['sheet-on-pillow', 'lies-flat', 'pressure-with-pad-in'] : ['lies-flat', 'nothing-under-load'],
     why: insideReasons(turn),
     cautions: insideCautions(turn),
   })
@@ -145,6 +147,26 @@ const inspecting = (turn: Turn): Draft => {
   })
 }
 
+/** For the inside press the cloth comes up and the stones go down, into the pillow. */
+const turnedOut = (turn: Turn, places: readonly JobPlace[]): Draft =>
+  step(turn, places, {
+    side: 'inside',
+    action: 'turn-out',
+    inside: 'pillow',
+    lookFor: ['stones-face-into-pillow', 'sheet-on-cloth'],
+    why: ['glue-from-inside'],
+    cautions: ['do-not-bend-stones', 'stones-never-on-bare-platen'],
+  })
+
+const turnedBack = (turn: Turn, places: readonly JobPlace[]): Draft =>
+  step(turn, places, {
+    side: 'inside',
+    action: 'turn-back',
+    inside: 'none',
+    lookFor: ['empty-holes'],
+    cautions: ['do-not-bend-stones'],
+  })
+
 const fromInside = (turn: Turn): readonly Draft[] => {
   const { inside, setUp } = turn
   if (inside.kind !== 'press') return []
@@ -161,7 +183,8 @@ const fromInside = (turn: Turn): readonly Draft[] => {
     why: ['glue-from-inside'],
     cautions: [...closing, 'gloves-for-pillow-and-stones', 'stones-never-on-bare-platen'],
   })
-  return [press, { ...cooling(turn, layers.filter(isStone), turn.settings.coolSeconds.stones), side: 'inside', cover: 'none' }]
+  const cooled = cooling(turn, layers.filter(isStone), turn.settings.coolSeconds.stones)
+  return [turnedOut(turn, places), press, { ...cooled, side: 'inside', cover: 'none' }, turnedBack(turn, places)]
 }
 
 /** The steps of one set-up for all its lines, from turning the garment to looking at the work. */
@@ -171,6 +194,7 @@ export const stepsOf = (turn: Turn): readonly Draft[] => [
         step(turn, turn.setUp.places, {
           action: 'turn',
           inside: 'none',
+          lookFor: ['other-side-away'],
           why: ['finish-one-side'],
           lines: turn.turned,
           cautions: turn.stonesBelow ? ['do-not-bend-stones'] : [],

@@ -2,6 +2,10 @@
 export const lookForCodes = [
   'no-steam',
   'lies-flat',
+  'sheet-on-pillow',
+  'sheet-on-cloth',
+  'stones-face-into-pillow',
+  'other-side-away',
   'nothing-under-load',
   'pressure-with-pad-in',
   'centred-and-height',

@@ -33,18 +33,19 @@ export const cooling = (turn: Turn, layers: readonly JobLayer[], time: number): 
     why: ['glue-sets-when-cool'],
   })
 
-/** After stones: all together flat to a table, the inside freed while warm, the tape off when cool. */
+/** After stones: all together flat to a table, the sheet inside freed while warm where one lies, the tape off when cool. */
 export const liftingStones = (turn: Turn, layers: readonly JobLayer[]): readonly Draft[] => {
   const stones = layers.filter(isStone)
   const places = placesWith(turn, stones)
+  const onPillow = turn.setUp.inside === 'pillow'
   return [
     step(turn, places, {
       action: 'lift',
       layers: ids(stones),
       inside: 'none',
       cover: 'tape',
-      lookFor: ['inside-free-of-glue', 'tape-stays-put'],
-      why: ['bond-breaks-while-warm'],
+      lookFor: [onPillow ? 'inside-free-of-glue' : 'other-side-clean', 'tape-stays-put'],
+      why: [onPillow ? 'bond-breaks-while-warm' : 'glue-sets-when-cool'],
       cautions: ['gloves-for-pillow-and-stones', 'do-not-bend-stones'],
     }),
     cooling(turn, stones, turn.settings.coolSeconds.stones),

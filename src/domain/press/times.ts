@@ -16,8 +16,10 @@ const handling: Readonly<Record<Draft['action'], number>> = {
   cool: 0,
   peel: 8,
   inspect: 8,
-  'press-inside': 25,
+  'press-inside': 5,
   turn: 10,
+  'turn-out': 15,
+  'turn-back': 5,
 }
 const stonePlace = 45
 const stonePeel = 25

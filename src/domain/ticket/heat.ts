@@ -68,6 +68,10 @@ export const pressureOf = (scene: Scene, step: PressStep): string | null => {
   }
 }
 
+/** What lies inside; a pillow never goes in without a sheet on it, save under stones that are pressed from the inside. */
+export const insideOf = ({ words }: Scene, step: PressStep): string =>
+  step.inside === 'pillow' && step.side !== 'inside' ? words.press.pillowAndSheet : words.press.insides[step.inside]
+
 export const secondsOf = ({ words }: Scene, step: PressStep): string | null =>
   step.seconds === null ? null : words.press.seconds(step.seconds)
 
@@ -124,7 +128,7 @@ const figuresOf = (scene: Scene, setUp: SetUp, step: PressStep): PressBoxBlock['
     { label: press.figures.same, value: sameTextOf(scene, step) },
     { label: press.figures.pressure, value: pressureOf(scene, step) },
     { label: press.figures.peel, value: setUp.peel === null ? null : press.peels[setUp.peel] },
-    { label: press.figures.inside, value: press.insides[step.inside] },
+    { label: press.figures.inside, value: insideOf(scene, step) },
     { label: press.figures.cover, value: press.overs[step.cover] },
     { label: press.figures.machine, value: step.machine },
   ].flatMap(({ label, value }) => (value === null ? [] : [{ label, value }]))

@@ -1,7 +1,7 @@
 import type { PressStep } from '../press/press-plan.ts'
 import { runsText } from './figures.ts'
 import { hazards, signalWords } from './hazards.ts'
-import { garmentsOf, pressBoxes, pressureOf, sameTextOf, secondsOf, temperatureOf } from './heat.ts'
+import { garmentsOf, insideOf, pressBoxes, pressureOf, sameTextOf, secondsOf, temperatureOf } from './heat.ts'
 import { garmentName, layerOf, layerText, once, piecesIn, placeText, type Scene } from './names.ts'
 import type { Block, Sheet, StepsBlock } from './ticket.ts'
 
@@ -34,7 +34,7 @@ const linesOf = (scene: Scene, step: PressStep): readonly string[] => {
   const { press, steps } = scene.words
   const settled = [
     sameTextOf(scene, step) ?? '',
-    step.inside === 'none' ? '' : `${press.figures.inside}: ${press.insides[step.inside]}`,
+    step.inside === 'none' ? '' : `${press.figures.inside}: ${insideOf(scene, step)}`,
     step.cover === 'none' ? '' : `${press.figures.cover}: ${press.overs[step.cover]}`,
     step.peel === null ? '' : `${press.figures.peel}: ${press.peels[step.peel]}`,
     step.machine === null ? '' : step.machine,

@@ -90,6 +90,7 @@ export type PressWords = {
   readonly pressures: Of<PressureWord>
   readonly peels: Of<'hot' | 'warm' | 'cold'>
   readonly insides: Of<PressStep['inside']>
+  readonly pillowAndSheet: string
   readonly overs: Of<PressStep['cover']>
   readonly actions: Of<PressAction>
   readonly sides: Of<Side | 'inside'>

@@ -22,6 +22,7 @@ export const press: PressWords = {
   pressures: { light: 'light', medium: 'medium', firm: 'firm' },
   peels: { hot: 'HOT', warm: 'WARM', cold: 'COLD' },
   insides: { pillow: 'pillow', sheet: 'sheet', none: 'nothing' },
+  pillowAndSheet: 'pillow + sheet',
   overs: { sheet: 'cover sheet', carrier: 'its carrier', tape: 'tape', none: 'nothing' },
   actions: {
     'pre-press': 'Pre-press',
@@ -34,7 +35,9 @@ export const press: PressWords = {
     peel: 'Peel',
     inspect: 'Look',
     'press-inside': 'PRESS FROM INSIDE',
-    turn: 'Turn',
+    turn: 'Turn over',
+    'turn-out': 'Turn inside out',
+    'turn-back': 'Turn right side out',
   },
   sides: {
     front: 'FRONT',
@@ -53,6 +56,10 @@ export const steps: StepWords = {
   lookFor: {
     'no-steam': 'no more steam comes off the cloth',
     'lies-flat': 'only the side being pressed lies on the platen, flat',
+    'sheet-on-pillow': 'a cover sheet lies between the pillow and every layer of cloth',
+    'sheet-on-cloth': 'a cover sheet lies on the cloth that the platen meets',
+    'stones-face-into-pillow': 'the stones lie face down in the soft pillow',
+    'other-side-away': 'the finished side hangs or lies clear of the load',
     'nothing-under-load': 'no zip, seam, snap or finished work under the load',
     'pressure-with-pad-in': 'pressure set with the pillow in',
     'centred-and-height': 'in the middle, straight, at its height below the collar',
@@ -96,7 +103,7 @@ export const steps: StepWords = {
   cautions: {
     'hot-platen': 'hot platen',
     'hands-out-before-closing': 'hands out before closing',
-    'gloves-for-pillow-and-stones': 'gloves: pillow and stones are hot',
+    'gloves-for-pillow-and-stones': 'gloves: what comes out is hot',
     'keep-25-mm-off': 'keep 25 mm (1 in) off zip, seam and snap',
     'zip-in-two-halves': 'full zip: press two halves',
     'do-not-bend-stones': 'do not bend the stones',

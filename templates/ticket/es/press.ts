@@ -22,6 +22,7 @@ export const press: PressWords = {
   pressures: { light: 'ligera', medium: 'media', firm: 'firme' },
   peels: { hot: 'EN CALIENTE', warm: 'TIBIO', cold: 'EN FRÍO' },
   insides: { pillow: 'almohadilla', sheet: 'hoja', none: 'nada' },
+  pillowAndSheet: 'almohadilla + hoja',
   overs: { sheet: 'hoja protectora', carrier: 'su soporte', tape: 'cinta', none: 'nada' },
   actions: {
     'pre-press': 'Planchado previo',
@@ -34,7 +35,9 @@ export const press: PressWords = {
     peel: 'Despegar',
     inspect: 'Revisar',
     'press-inside': 'PRENSAR POR DENTRO',
-    turn: 'Dar la vuelta',
+    turn: 'Girar al otro lado',
+    'turn-out': 'Voltear al revés',
+    'turn-back': 'Voltear al derecho',
   },
   sides: {
     front: 'FRENTE',
@@ -53,6 +56,10 @@ export const steps: StepWords = {
   lookFor: {
     'no-steam': 'la tela ya no suelta vapor',
     'lies-flat': 'solo el lado que se prensa está sobre la plancha, plano',
+    'sheet-on-pillow': 'hay una hoja protectora entre la almohadilla y cada capa de tela',
+    'sheet-on-cloth': 'hay una hoja protectora sobre la tela que toca la plancha',
+    'stones-face-into-pillow': 'las piedras quedan boca abajo en la almohadilla blanda',
+    'other-side-away': 'el lado terminado cuelga o queda fuera de la carga',
     'nothing-under-load': 'ningún cierre, costura, broche ni trabajo acabado bajo la carga',
     'pressure-with-pad-in': 'presión ajustada con la almohadilla puesta',
     'centred-and-height': 'centrado, recto, a su distancia del cuello',
@@ -96,7 +103,7 @@ export const steps: StepWords = {
   cautions: {
     'hot-platen': 'plancha caliente',
     'hands-out-before-closing': 'manos fuera antes de cerrar',
-    'gloves-for-pillow-and-stones': 'guantes: almohadilla y piedras queman',
+    'gloves-for-pillow-and-stones': 'guantes: lo que sale quema',
     'keep-25-mm-off': 'a 25 mm (1 in) de cierres, costuras y broches',
     'zip-in-two-halves': 'cierre completo: prensar dos mitades',
     'do-not-bend-stones': 'no doblar las piedras',

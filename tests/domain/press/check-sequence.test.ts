@@ -110,6 +110,14 @@ describe('the checker', () => {
     const sound = stepsOf(cottonBack)
     expect(sound.filter(does('press-inside'))).toHaveLength(1)
     expect(checkSequence(cottonBack, bench, sound)).toEqual([])
+    const asLeft = (action: PressStep['action']): readonly string[] =>
+      checkSequence(
+        cottonBack,
+        bench,
+        sound.filter((step) => !does(action)(step)),
+      ).map((breach) => breach.code)
+    expect(asLeft('turn-out')).toContain('wrong-side-out')
+    expect(asLeft('turn-back')).toContain('wrong-side-out')
     const inside = sound.find(does('press-inside'))
     const late = inside === undefined ? [] : [...sound, { ...inside, place: 'back-number', layers: ['back-1'] }]
     expect(checkSequence(cottonBack, bench, late).map((breach) => breach.code)).toContain('inside-not-allowed')

@@ -3,6 +3,7 @@ import { checkSequence } from '../../../src/domain/press/check-sequence.ts'
 import type { Bench, JobGarment, PressJob } from '../../../src/domain/press/job.ts'
 import { planPress } from '../../../src/domain/press/plan-press.ts'
 import type { PressPlan } from '../../../src/domain/press/press-plan.ts'
+import type { LookForCode } from '../../../src/domain/press/step-codes.ts'
 import { cloth, f, garment, glitter, job, mesh, place, stones, windowOf } from './builders.ts'
 import { bench } from './workbench.ts'
 
@@ -50,6 +51,13 @@ describe('glitter vinyl with a stone outline on polyester mesh (common practice)
     expect(protect).toMatchObject({ inside: 'pillow' })
     expect(protect?.why).toContain('glue-passes-through')
     expect(plan.steps.filter((step) => step.action === 'press').map((step) => step.inside)).toEqual(['pillow'])
+  })
+
+  it('lays a sheet on the pad before it looks whether that sheet comes free', () => {
+    const { steps } = planned(onMesh())
+    const at = (code: LookForCode): number => steps.findIndex((step) => step.lookFor.includes(code))
+    expect(at('sheet-on-pillow')).toBeGreaterThan(-1)
+    expect(at('inside-free-of-glue')).toBeGreaterThan(at('sheet-on-pillow'))
   })
 
   it('tacks a couple of seconds at the joint temperature and dwells 15 s at 320-325 °F', () => {
@@ -156,6 +164,19 @@ describe('each material by itself (common practice)', () => {
   it('presses stones on cotton from the inside as well, 10-15 s at the same setting', () => {
     const inside = closings(planned(job(garment([place([stones()])])))).at(-1)
     expect(inside).toEqual({ action: 'press-inside', tenthsC: f(329), seconds: 10 })
+  })
+
+  it('turns the garment inside out for it, stones down into the pad, and back when they are cool', () => {
+    const { steps } = planned(job(garment([place([stones()])])))
+    const out = steps.findIndex((step) => step.action === 'turn-out')
+    expect(steps.slice(out).map((step) => step.action)).toEqual(['turn-out', 'press-inside', 'cool', 'turn-back'])
+    expect(steps[out]?.lookFor).toEqual(['stones-face-into-pillow', 'sheet-on-cloth'])
+  })
+
+  it('speaks of no sheet to free on a threaded garment, where none was laid', () => {
+    const said = planned(job(garment([place([stones()])]))).steps.flatMap((step) => step.lookFor)
+    expect(said).not.toContain('sheet-on-pillow')
+    expect(said).not.toContain('inside-free-of-glue')
   })
 })
 

@@ -105,7 +105,7 @@ describe('the press box', () => {
     const boxes = blocksOf(football(), 'press-box')
     expect(boxes).toHaveLength(3)
     const figures = boxes.flatMap((box) => box.rows.map((row) => row.figures.map((figure) => figure.value).join(' ')))
-    expect(new Set(figures)).toEqual(new Set(['325 °F 15 s medium (gauge 5) COLD pillow cover sheet press-1']))
+    expect(new Set(figures)).toEqual(new Set(['325 °F 15 s medium (gauge 5) COLD pillow + sheet cover sheet press-1']))
   })
 
   it('puts the temperature first', () => {
