@@ -14,7 +14,7 @@ export type Incoming =
   | { readonly kind: 'filled'; readonly id: string; readonly form: string; readonly values: { readonly [field: string]: string } }
 
 export type Block =
-  | { readonly kind: 'text'; readonly text: string; readonly tone: 'plain' | 'assumed' | 'caution' | 'good' }
+  | { readonly kind: 'text'; readonly text: string; readonly tone: 'plain' | 'assumed' | 'caution' | 'stop' | 'good' }
   | { readonly kind: 'list'; readonly title: string | null; readonly items: readonly string[] }
   | {
       readonly kind: 'fields'

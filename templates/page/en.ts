@@ -21,6 +21,7 @@ export const english: PageWords = {
   edited: 'changed since',
   assumed: 'assumed',
   caution: 'Careful',
+  stop: 'Cannot be made so',
   sure: (label) => `Yes: ${label}`,
   choose: 'Choose…',
   wideTable: 'Table; scrolls sideways',

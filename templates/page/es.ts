@@ -21,6 +21,7 @@ export const spanish: PageWords = {
   edited: 'cambiado después',
   assumed: 'supuesto',
   caution: 'Cuidado',
+  stop: 'Así no se puede',
   sure: (label) => `Sí: ${label}`,
   choose: 'Elija…',
   wideTable: 'Tabla; se desplaza hacia los lados',

@@ -50,6 +50,7 @@ export type PageWords = {
   readonly edited: string
   readonly assumed: string
   readonly caution: string
+  readonly stop: string
   readonly sure: (label: string) => string
   readonly choose: string
   readonly wideTable: string

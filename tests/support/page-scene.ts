@@ -47,6 +47,7 @@ export const everything: Message = message({
   blocks: [
     { kind: 'text', text: 'Here is your proof. Two pictures of one jersey, front and back.', tone: 'plain' },
     { kind: 'text', text: 'Numbers in varsity block, 8 inches on the back.', tone: 'assumed' },
+    { kind: 'text', text: 'Line 4: no stones on a garment for a child under three.', tone: 'stop' },
     {
       kind: 'text',
       text: 'Red polyester can bleed into white vinyl: one piece is tested and looked at after 24 hours.',

@@ -22,12 +22,14 @@ export const textMessage = (text: string, language: Language): Message =>
 const actionId = (action: string, version: { readonly revision?: number; readonly hash?: string }): string =>
   ['c', action, version.revision ?? '', version.hash ?? ''].join(':')
 
-/** What needs care stands out; plain notes are one list. */
+/** What keeps it from being made stands first, then what needs care; plain notes are one list. */
 const problemBlocks = ({ problems }: Spoken): readonly Block[] => {
-  const grave = problems.filter(({ severity }) => severity !== 'note')
+  const stops = problems.filter(({ severity }) => severity === 'stop')
+  const cautions = problems.filter(({ severity }) => severity === 'needs-test' || severity === 'caution')
   const notes = problems.filter(({ severity }) => severity === 'note').map((note) => note.text)
   return [
-    ...grave.map((problem): Block => ({ kind: 'text', text: problem.text, tone: 'caution' })),
+    ...stops.map(({ text }): Block => ({ kind: 'text', text, tone: 'stop' })),
+    ...cautions.map(({ text }): Block => ({ kind: 'text', text, tone: 'caution' })),
     ...(notes.length === 0 ? [] : [{ kind: 'list', title: null, items: [...new Set(notes)] } as const]),
   ]
 }

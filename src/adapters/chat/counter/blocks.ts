@@ -7,7 +7,7 @@ type Table = Extract<Block, { kind: 'table' }>
 type Text = Extract<Block, { kind: 'text' }>
 
 const textBlock = (block: Text, words: PageWords): Html => {
-  const stamp = block.tone === 'caution' ? words.caution : block.tone === 'assumed' ? words.assumed : null
+  const stamp = block.tone === 'plain' || block.tone === 'good' ? null : words[block.tone]
   return html`<p class="text ${block.tone}" dir="auto">${when(stamp !== null, () => html`<strong class="stamp">${stamp}</strong> `)}${block.text}</p>`
 }
 

@@ -2,7 +2,7 @@ import { platformWords } from '../../../../templates/platform/languages.ts'
 import type { Block, Message } from '../../../ports/chat.ts'
 import { oneLine, shown, shownLine, splitText } from './plain-text.ts'
 
-const signs = { plain: '', assumed: '', caution: '⚠ ', good: '✓ ' } as const
+const signs = { plain: '', assumed: '', caution: '⚠ ', stop: '⛔ ', good: '✓ ' } as const
 const widest = 56
 
 const listText = ({ title, items }: Extract<Block, { kind: 'list' }>): string => {

@@ -16,7 +16,7 @@ const text = fc
 const unescaped = (escaped: string): string => escaped.replace(/\\([^0-9A-Za-z\s])/g, '$1')
 
 const block: fc.Arbitrary<Block> = fc.oneof(
-  fc.record({ kind: fc.constant('text' as const), text, tone: fc.constantFrom('plain', 'assumed', 'caution', 'good') }),
+  fc.record({ kind: fc.constant('text' as const), text, tone: fc.constantFrom('plain', 'assumed', 'caution', 'stop', 'good') }),
   fc.record({ kind: fc.constant('list' as const), title: fc.option(text), items: fc.array(text, { maxLength: 60 }) }),
   fc.record({
     kind: fc.constant('fields' as const),
