@@ -27,6 +27,7 @@ type MorningWords = {
   readonly sizesLater: (name: string, rows: number) => string
   readonly unpaid: (name: string) => string
   readonly orderBy: (what: string, when: string) => string
+  readonly orderNow: (what: string) => string
   readonly remake: (what: string, reason: string, cost: string) => string
   readonly remakeCost: (count: number, cost: string) => string
   readonly off: (who: string) => string
@@ -72,6 +73,7 @@ export const morningWords = {
     sizesLater: (name, rows) => `${name}: ${rows} lines without a size`,
     unpaid: (name) => `${name}: bagged, not paid`,
     orderBy: (what, when) => `${what}; order by ${when}`,
+    orderNow: (what) => `${what}; order now, work waits for it`,
     remake: (what, reason, cost) => `${what}: ${reason}, worth ${cost}`,
     remakeCost: (count, cost) => `${count} ${count === 1 ? 'remake' : 'remakes'} in seven days, together ${cost}`,
     off: (who) => `${who} is off today`,
@@ -115,6 +117,7 @@ export const morningWords = {
     sizesLater: (name, rows) => `${name}: ${rows} líneas sin talla`,
     unpaid: (name) => `${name}: embolsado, sin pagar`,
     orderBy: (what, when) => `${what}; pedir antes de ${when}`,
+    orderNow: (what) => `${what}; pedir ya, el trabajo lo espera`,
     remake: (what, reason, cost) => `${what}: ${reason}, vale ${cost}`,
     remakeCost: (count, cost) => `${count} ${count === 1 ? 'repetición' : 'repeticiones'} en siete días, en total ${cost}`,
     off: (who) => `${who} no viene hoy`,

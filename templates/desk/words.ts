@@ -35,7 +35,8 @@ export type DeskWords = {
   readonly forgotten: string
   readonly picture: (revision: number) => string
   readonly ownerNote: {
-    readonly person: (about: string) => string
+    /** `who`: team, person and order, as far as they are known. */
+    readonly person: (who: string, why: 'asked' | 'document') => string
     readonly complaint: (kind: string, text: string) => string
     readonly cancelBegun: (name: string, begun: number, lines: number) => string
     readonly earlier: (text: string, found: readonly EarlierNamed[]) => string
@@ -112,7 +113,10 @@ export const deskWords = {
     replaced: (revision) => `Replaced by revision ${revision}. Do not press from this ticket.`,
     picture: (revision) => `Proof of revision ${revision}: front and back, to scale`,
     ownerNote: {
-      person: (about) => `A customer asks for a person: ${about}`,
+      person: (who, why) =>
+        why === 'asked'
+          ? `A customer asks for a person: ${who}. Call or write to them.`
+          : `An order could not be put together: ${who}. The customer was told that a person looks at it.`,
       complaint: (kind, text) => `Complaint (${kind}): ${text}`,
       cancelBegun: (name, begun, lines) =>
         `${name}: the customer wants to cancel, but ${begun} of ${lines} lines are cut or further. Talk with them; you decide.`,
@@ -195,7 +199,10 @@ export const deskWords = {
     replaced: (revision) => `Reemplazada por la revisión ${revision}. No planche con esta orden.`,
     picture: (revision) => `Prueba de la revisión ${revision}: frente y espalda, a escala`,
     ownerNote: {
-      person: (about) => `Un cliente pide hablar con una persona: ${about}`,
+      person: (who, why) =>
+        why === 'asked'
+          ? `Un cliente pide hablar con una persona: ${who}. Llámelo o escríbale.`
+          : `Un pedido no se pudo armar: ${who}. Al cliente se le dijo que una persona lo ve.`,
       complaint: (kind, text) => `Queja (${kind}): ${text}`,
       cancelBegun: (name, begun, lines) =>
         `${name}: el cliente quiere cancelar, pero ${begun} de ${lines} líneas ya están cortadas o más adelante. Hable con él; usted decide.`,

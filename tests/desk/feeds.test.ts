@@ -92,7 +92,7 @@ describe('the morning sheet', () => {
     const linesOf = (code: string) => sections.find((section) => section.code === code)?.lines ?? []
     expect(linesOf('leaving').length).toBe(1)
     expect(linesOf('remakes')[0]?.text).toContain('scorched')
-    expect(linesOf('shorts')[0]?.text).toContain('order by')
+    expect(linesOf('shorts')[0]?.text).toContain('order now, work waits for it')
     expect(linesOf('off').length).toBeGreaterThan(0)
     for (const { lines } of sections) for (const { todo } of lines) expect(todo).not.toBe('')
   })

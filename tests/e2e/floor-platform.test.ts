@@ -119,7 +119,7 @@ describe('the floor on the chat platform', () => {
         await awaitIn(shops, ours.office, /^o:[^:]+:promise-\d+:1$/)
         const office = { user: ours.owner, room: ours.office }
         const morning = shops.platform.command(office, 'morning')
-        await until(() => unmarked(toldTo(morning))).toMatch(/SS10 crystal: .40 pieces; order by .*144 pieces/)
+        await until(() => unmarked(toldTo(morning))).toMatch(/SS10 crystal: .40 pieces; order (?:by|now).*144 pieces/)
         const move = found(shops, ours.office, /^o:[^:]+:promise-\d+:1$/)
         const tried = shops.platform.forge({ user: ours.staff, room: ours.office }, move.message, move.id)
         await until(() => tried.acknowledged).not.toBe(null)

@@ -88,6 +88,10 @@ const askForEarlier = async (
   return ok(null)
 }
 
+/** How a colleague can tell whose conversation it is. */
+const whoIn = ({ draft: { team, orders } }: Conversation, orderId: string): string =>
+  [team, orders, orderId].filter((part) => part !== undefined).join(', ')
+
 /** Does what a conversation asks of the desk, inside the turn's transaction. */
 export const followWish = async (desk: Desk, shop: ShopStore, about: Wish): Followed => {
   const { conversation, wish, saidId } = about
@@ -107,7 +111,7 @@ export const followWish = async (desk: Desk, shop: ShopStore, about: Wish): Foll
       return cancelOrder(desk, shop, { conversation, orderId, saidId })
     case 'person':
       await shop.events.add({ ...event, code: 'person-asked', facts: { note } })
-      await tellOwner(desk, shop, { nonce: note, text: owner.person(wish.about), tone: 'plain' })
+      await tellOwner(desk, shop, { nonce: note, text: owner.person(whoIn(conversation, orderId), wish.about), tone: 'plain' })
       return ok(null)
     case 'complaint':
       await shop.events.add({

@@ -41,7 +41,8 @@ const shorts = async (desk: Desk, language: Language): Promise<readonly MorningL
     const { unit } = supplyOf(desk.workshop.shop)(item)
     const bought = packsText(packs, (pack) => amountText(desk, { item, amount: pack * unit }, language))
     const what = `${itemName(desk, item, language)}: −${amountText(desk, { item, amount: missing }, language)}`
-    return line({ text: words.orderBy(what, moment(orderBy)), todo: `${words.todo.order}: ${bought}` })
+    const text = orderBy <= desk.clock.now() ? words.orderNow(what) : words.orderBy(what, moment(orderBy))
+    return line({ text, todo: `${words.todo.order}: ${bought}` })
   })
 }
 

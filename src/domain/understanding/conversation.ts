@@ -189,7 +189,7 @@ export type Want =
   /** What the order would cost as the conversation's `variant` has it; `revision` is the one shown. */
   | { readonly kind: 'variant'; readonly revision: number }
   | { readonly kind: 'sign-off'; readonly order: Order; readonly revision: number; readonly hash: string }
-  | { readonly kind: 'person'; readonly about: string }
+  | { readonly kind: 'person'; readonly about: 'asked' | 'document' }
   | { readonly kind: 'status' }
   | { readonly kind: 'cancel' }
   /** `text`: the customer's words, cut short. */

@@ -257,6 +257,7 @@ export const floorEnglish: FloorWords = {
     coming: 'On its way',
     kinds: { short: 'Short', stones: 'Stones', vinyl: 'Vinyl', garments: 'Garments', other: 'Sheets, tape and the rest' },
     orderBy: (packs, when) => `${packs}; order by ${when}`,
+    orderNow: (packs) => `${packs}; order now, work waits for it`,
     templateLine: (box, made, brushed) => `box ${box}, cut ${made}, brushed ${brushed} times`,
     comingLine: (amount, when) => `${amount}, due ${when}`,
   },

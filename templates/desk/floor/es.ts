@@ -256,6 +256,7 @@ export const floorSpanish: FloorWords = {
     coming: 'En camino',
     kinds: { short: 'Falta', stones: 'Piedras', vinyl: 'Vinilo', garments: 'Prendas', other: 'Hojas, cinta y lo demás' },
     orderBy: (packs, when) => `${packs}; pedir antes de ${when}`,
+    orderNow: (packs) => `${packs}; pedir ya, el trabajo lo espera`,
     templateLine: (box, made, brushed) => `caja ${box}, cortada ${made}, cepillada ${brushed} veces`,
     comingLine: (amount, when) => `${amount}, llega ${when}`,
   },

@@ -160,6 +160,7 @@ export type FloorWords = {
     readonly coming: string
     readonly kinds: { readonly [kind in 'short' | 'stones' | 'vinyl' | 'garments' | 'other']: string }
     readonly orderBy: (packs: string, when: string) => string
+    readonly orderNow: (packs: string) => string
     readonly templateLine: (box: string, made: string, brushed: number) => string
     readonly comingLine: (amount: string, when: string) => string
   }

@@ -56,7 +56,10 @@ const shoppingLines = async (desk: Desk): Promise<readonly string[]> =>
   (await shoppingNow(desk)).map(({ item, packs, amount, missing, orderBy }) => {
     const { unit } = supplyOf(desk.workshop.shop)(item)
     const bought = `${packsText(packs, (pack) => amountText(desk, { item, amount: pack * unit }))} (${amountText(desk, { item, amount: missing })})`
-    return `${itemName(desk, item)}: ${wordsFor(desk).shelf.orderBy(amount > 0 ? bought : '', momentOf(desk, orderBy))}`
+    const { orderBy: by, orderNow } = wordsFor(desk).shelf
+    const packsWanted = amount > 0 ? bought : ''
+    const when = orderBy <= desk.clock.now() ? orderNow(packsWanted) : by(packsWanted, momentOf(desk, orderBy))
+    return `${itemName(desk, item)}: ${when}`
   })
 
 /** What lies on the shelf by lot, what is short with the hour to order, what is on its way, and the templates in their boxes. */
