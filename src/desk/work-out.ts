@@ -186,7 +186,8 @@ const promiseAndPrice = (
     priceFacts(resolved, laid.applications, {
       count: counts.value.counted,
       shelf: templateShelf(shop),
-      daysUntilNeeded: Math.floor((needBy.value.at - time.now) / 1_440),
+      // Nobody is charged for a hurry that does not bring the order when it was wanted.
+      daysUntilNeeded: Math.floor((Math.max(needBy.value.at, promised.value.promised) - time.now) / 1_440),
     }),
     shop.prices,
   )

@@ -63,6 +63,19 @@ describe('the hour an order is wanted', () => {
     ])
   })
 
+  test('costs no hurry when the order cannot be there by then', () => {
+    const hurried = (needBy: string, change?: (shop: Shop) => Shop) => {
+      const { promise, price } = quoted(needBy, change)
+      const codes = price?.parts.map(({ code }) => code) ?? []
+      return { late: (promise?.promised ?? '') > needBy, codes: codes.filter((code) => code === 'rush') }
+    }
+    const inTenDays = (shop: Shop): Shop => ({ ...shop, prices: { ...shop.prices, rush: { withinDays: 10, percent: 25 } } })
+    const away = { from: '2026-11-25T10:00', to: '2026-12-14T00:00', why: 'a fair' }
+    const awayTillLater = (shop: Shop): Shop => ({ ...inTenDays(shop), hours: { ...shop.hours, closed: [away] } })
+    expect(hurried('2026-12-04T16:00', inTenDays)).toEqual({ late: false, codes: ['rush'] })
+    expect(hurried('2026-12-04T16:00', awayTillLater)).toEqual({ late: true, codes: [] })
+  })
+
   test('in the hour that spring leaves out is read as the hour after, and says so', () => {
     const { hours } = workshop.shop
     const open = { date: '2027-03-14', from: '00:00', to: '12:00', why: 'the tournament' }
