@@ -76,7 +76,7 @@ const placed = (template: TemplateLine, uses: readonly Use[]): readonly Omit<Pla
       places,
       on: isAll ? [] : serves,
       face: application.decoration.face,
-      heightMicrometres: application.height,
+      heightMicrometres: first.use.laid.drawing?.shape.fit.height ?? application.height,
       piece: first.piece,
       hole: first.use.layout.setting.hole,
     },

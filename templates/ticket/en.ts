@@ -24,7 +24,8 @@ const head: HeadWords = {
   replaces: (revision) => `REPLACES revision ${revision}: throw that one away`,
   page: 'page {page} of {pages}',
   made: (when) => `Made ${when}.`,
-  needed: 'Needed',
+  needed: 'Wanted',
+  promised: 'Promised',
   needFor: (what) => `for: ${what}`,
   gameDay: (when) => `game day ${when}`,
   handOver: { collect: 'is collected', field: 'we bring it to the field', post: 'goes by post' },
@@ -155,6 +156,7 @@ const place: PlaceWords = {
   left: "WEARER'S LEFT",
   right: "WEARER'S RIGHT",
   high: (height) => `${height} high`,
+  highFrom: (lowest, highest) => `${lowest} to ${highest} high, by the roster`,
   below: {
     collar: (offset) => `${offset} below the collar`,
     hem: (offset) => `${offset} above the hem`,

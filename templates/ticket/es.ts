@@ -24,7 +24,8 @@ const head: HeadWords = {
   replaces: (revision) => `SUSTITUYE la revisión ${revision}: tirar aquella`,
   page: 'página {page} de {pages}',
   made: (when) => `Hecha: ${when}.`,
-  needed: 'Se necesita',
+  needed: 'Se pide para',
+  promised: 'Prometido',
   needFor: (what) => `para: ${what}`,
   gameDay: (when) => `día de partido: ${when}`,
   handOver: { collect: 'se recoge', field: 'lo llevamos al campo', post: 'va por correo' },
@@ -155,6 +156,7 @@ const place: PlaceWords = {
   left: 'SU IZQUIERDA',
   right: 'SU DERECHA',
   high: (height) => `${height} de alto`,
+  highFrom: (lowest, highest) => `de ${lowest} a ${highest} de alto, según la lista`,
   below: {
     collar: (offset) => `${offset} bajo el cuello`,
     hem: (offset) => `${offset} sobre el dobladillo`,

@@ -3,6 +3,7 @@ import type { Row } from '../../domain/order/order.ts'
 import type { ResolvedGarment, ResolvedOrder } from '../../domain/order/resolve.ts'
 import type { ColourShown } from '../../domain/ticket/art.ts'
 import type { GarmentFacts, Language, RosterFacts, RowMark, SizeCount } from '../../domain/ticket/facts.ts'
+import type { LaidApplication } from '../lay-out.ts'
 
 /** A colour as people read it: its first name in the language. */
 export const colourShown = (colour: Colour, language: Language): ColourShown => ({
@@ -38,12 +39,26 @@ const garmentFacts = (resolved: ResolvedOrder, garment: ResolvedGarment): Garmen
   }
 }
 
-const marksOf = (resolved: ResolvedOrder, row: Row): readonly RowMark[] =>
-  resolved.applications
-    .filter((one) => one.line === row.line)
-    .map(({ decoration, place, text }) => ({ decoration: decoration.id, place: place.id, text }))
+/** Whether a text came out lower or narrower than it was asked for. */
+const fittedOf = ({ application, drawing }: LaidApplication): Pick<RowMark, 'fitted'> => {
+  if (drawing === null) return {}
+  const { height, condensedPercent } = drawing.shape.fit
+  const lower = height < application.height ? height : null
+  const percent = condensedPercent < 100 ? condensedPercent : null
+  return lower === null && percent === null ? {} : { fitted: { heightMicrometres: lower, percent } }
+}
 
-const rosterFacts = (resolved: ResolvedOrder, row: Row): RosterFacts => ({
+const marksOf = (laid: readonly LaidApplication[], row: Row): readonly RowMark[] =>
+  laid
+    .filter(({ application }) => application.line === row.line)
+    .map((one): RowMark => {
+      const { decoration, place, text } = one.application
+      return { decoration: decoration.id, place: place.id, text, ...fittedOf(one) }
+    })
+
+type Laid = { readonly resolved: ResolvedOrder; readonly applications: readonly LaidApplication[] }
+
+const rosterFacts = ({ resolved, applications }: Laid, row: Row): RosterFacts => ({
   line: row.line,
   garment: row.garment,
   fit: row.fit,
@@ -52,7 +67,7 @@ const rosterFacts = (resolved: ResolvedOrder, row: Row): RosterFacts => ({
   name: row.name ?? null,
   quantity: row.quantity,
   age: row.age,
-  marks: marksOf(resolved, row),
+  marks: marksOf(applications, row),
   extras: (row.extras ?? []).map((extra) => extra.id),
   without: (row.without ?? []).flatMap((id) => resolved.order.decorations.find((one) => one.id === id)?.place ?? []),
   note: row.note ?? null,
@@ -63,5 +78,4 @@ export const garmentsOf = (resolved: ResolvedOrder): readonly GarmentFacts[] =>
   resolved.garments.map((garment) => garmentFacts(resolved, garment))
 
 /** Every roster line with all that stands on it. */
-export const rosterOf = (resolved: ResolvedOrder): readonly RosterFacts[] =>
-  resolved.order.roster.map((row) => rosterFacts(resolved, row))
+export const rosterOf = (laid: Laid): readonly RosterFacts[] => laid.resolved.order.roster.map((row) => rosterFacts(laid, row))

@@ -72,10 +72,13 @@ const groupsOf = (source: Source, laid: readonly LaidApplication[]): readonly Cu
     const known = groups.get(key)
     const signs = signsOn(source, application)
     const fuller = known === undefined || signs > known.signs
+    const cut = drawing?.shape.fit.height ?? application.height
     groups.set(key, {
       fit: row.fit,
       sizes: [...new Set([...(known?.sizes ?? []), row.size])],
       heightMicrometres: application.height,
+      lowestMicrometres: Math.min(cut, known?.lowestMicrometres ?? cut),
+      highestMicrometres: Math.max(cut, known?.highestMicrometres ?? cut),
       offsetMicrometres: offset,
       sample: fuller ? application.text : known.sample,
       art: null,

@@ -7,15 +7,8 @@ import type { Slot } from '../../domain/schedule/book/operation.ts'
 import type { Shop } from '../../domain/shop/shop.ts'
 import { showFor } from '../../domain/shop/show.ts'
 import type { Change, ThrowAway } from '../../domain/ticket/changes.ts'
-import type {
-  Language,
-  PlanFacts,
-  RulebookFacts,
-  SlotFacts,
-  SourceFacts,
-  TicketFacts,
-  VinylFacts,
-} from '../../domain/ticket/facts.ts'
+import type { Language, RulebookFacts, SourceFacts, TicketFacts, VinylFacts } from '../../domain/ticket/facts.ts'
+import type { PlanFacts, SlotFacts } from '../../domain/ticket/plan-facts.ts'
 import { vinylSheetFile } from '../file-names.ts'
 import { sayForOrder } from '../say-for-order.ts'
 import type { Work } from '../work-out.ts'
@@ -144,7 +137,7 @@ const benchFacts = (work: Work, shop: Shop): BenchFacts => {
     tally: digitTallies(laid.applications),
     templates: templatePicks(counted, means),
     stones: stonePicks(counted, means),
-    roster: rosterOf(resolved),
+    roster: rosterOf({ resolved, applications: laid.applications }),
   }
 }
 

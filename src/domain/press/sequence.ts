@@ -70,16 +70,17 @@ const laying = (turn: Turn, rung: Rung): readonly Draft[] =>
         layers: ids(layers),
         cover: 'carrier',
         lookFor: looks,
-        why: ['flat-layers-first'],
+        why: place.layers.some(isStone) ? ['flat-layers-first'] : [],
         cautions,
       })
     }
+    const byVinyl = place.layers.some((layer) => !isStone(layer))
     return step(turn, [place], {
       action: 'place',
       layers: ids(layers),
       cover: 'tape',
-      lookFor: [...looks, 'row-clear-of-vinyl', 'stones-right-way-up'],
-      why: ['flat-layers-first'],
+      lookFor: [...looks, ...(byVinyl ? (['row-clear-of-vinyl'] as const) : []), 'stones-right-way-up'],
+      why: byVinyl ? ['flat-layers-first'] : [],
       cautions: [...cautions, 'do-not-move-tape', 'stones-on-floor'],
     })
   })

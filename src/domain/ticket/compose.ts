@@ -15,10 +15,13 @@ import type { TicketWords } from './words.ts'
  */
 export const composeTicket = (facts: TicketFacts, words: TicketWords): Ticket => {
   const scene: Scene = { facts, words }
+  const { promised } = facts.plan
   const running = [
     facts.ticket,
     words.head.revision(facts.revision),
-    `${words.head.needed} ${shortWhen(scene, facts.needBy)}`,
+    promised === null
+      ? `${words.head.needed} ${shortWhen(scene, facts.needBy)}`
+      : `${words.head.promised} ${shortWhen(scene, promised)}`,
     facts.team,
   ]
   return {

@@ -9,6 +9,7 @@ import type { PressureUnit } from '../press/shown.ts'
 import type { Severity } from '../result/result.ts'
 import type { Art, ColourShown } from './art.ts'
 import type { Change, ThrowAway } from './changes.ts'
+import type { PlanFacts } from './plan-facts.ts'
 
 /** A minute on the shop's clock, YYYY-MM-DDTHH:MM. */
 export type LocalMinute = string
@@ -67,6 +68,9 @@ export type CutGroup = {
   readonly fit: Fit
   readonly sizes: readonly Size[]
   readonly heightMicrometres: number
+  /** The heights as they are cut, where a text is set lower to fit. */
+  readonly lowestMicrometres?: number
+  readonly highestMicrometres?: number
   readonly offsetMicrometres: number
   /** The text drawn as a sample and its curves; null when nothing can be drawn (artwork kept as a file). */
   readonly sample: string
@@ -146,7 +150,13 @@ export type StoneFacts = {
 }
 
 /** What stands on one roster line at one place, with the text as it is cut. */
-export type RowMark = { readonly decoration: string; readonly place: PlaceId; readonly text: string }
+export type RowMark = {
+  readonly decoration: string
+  readonly place: PlaceId
+  readonly text: string
+  /** How it is set where it would not fit as asked: lower than its placement says, or narrower, in percent. */
+  readonly fitted?: { readonly heightMicrometres: number | null; readonly percent: number | null }
+}
 
 /** One roster line. `marks` are all its decorations, extras included; `extras` names those that only this line has. */
 export type RosterFacts = {
@@ -165,25 +175,6 @@ export type RosterFacts = {
 }
 
 export type ProblemSaid = { readonly code: string; readonly severity: Severity; readonly text: string }
-
-/** A booked piece of work; `work` and `stations` are names as people read them. */
-export type SlotFacts = {
-  readonly work: string
-  readonly stations: readonly string[]
-  readonly start: LocalMinute
-  readonly end: LocalMinute
-  /** Minutes of it that set the station up. */
-  readonly setUpMinutes?: number
-}
-
-export type PlanFacts = {
-  readonly promised: LocalMinute | null
-  readonly slackMinutes: number | null
-  readonly hangsOn: readonly string[]
-  readonly slots: readonly SlotFacts[]
-  /** Until when the roster may still be changed. */
-  readonly freezesAt?: LocalMinute | null
-}
 
 /** The rulebook the numbers were checked against, as data of its record; `notes` are finished sentences. */
 export type RulebookFacts = {

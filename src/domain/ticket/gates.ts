@@ -41,7 +41,7 @@ export const firstPiece = (scene: Scene): readonly Block[] => {
       items: shown.map((title) => ({
         title,
         text: said.again,
-        answers: [said.look, said.proof, said.cold],
+        answers: [said.look, said.proof, scene.facts.stones.length > 0 ? said.coldStones : said.cold],
         writes: [said.pressed, said.second, said.when],
       })),
     },

@@ -4,8 +4,9 @@ import { codeRows } from './code.ts'
 import type { SizeCount, TicketFacts } from './facts.ts'
 import { firstPiece, gateBlocks } from './gates.ts'
 import { pressBoxes } from './heat.ts'
+import { problemText } from './last-sheet.ts'
 import { namedMoment } from './moment.ts'
-import { garmentName, piecesIn, placeText, type Scene, sizeText, whenText } from './names.ts'
+import { garmentName, once, piecesIn, placeText, type Scene, sizeText, whenText } from './names.ts'
 import { placementBlocks } from './placements.ts'
 import { signalBlocks } from './signals.ts'
 import { cell, column, table } from './table.ts'
@@ -99,7 +100,6 @@ const neededFields = (scene: Scene): readonly Field[] => {
   const field = (label: string, value: string | null, style: Field['style'] = 'body'): readonly Field[] =>
     value === null ? [] : [{ label, value, style }]
   return [
-    ...field(head.needed, whenText(scene, facts.needBy), 'large'),
     ...field(
       head.team,
       `${head.pieces(piecesIn(facts.roster))} · ${words.sports[facts.sport] ?? facts.sport} · ${words.uses[facts.use]}`,
@@ -110,6 +110,16 @@ const neededFields = (scene: Scene): readonly Field[] => {
     ...field(head.people.collects, facts.people.collects),
     ...field(head.order, facts.order),
   ]
+}
+
+/** The promise is what the shop works to; what was wished stands beside it where it is another hour. */
+const whenFields = (scene: Scene): readonly Field[] => {
+  const { facts, words } = scene
+  const { promised } = facts.plan
+  const needed = whenText(scene, facts.needBy)
+  if (promised === null) return [{ label: words.head.needed, value: needed, style: 'large' }]
+  const first: Field = { label: words.head.promised, value: whenText(scene, promised), style: 'large' }
+  return promised === facts.needBy ? [first] : [first, { label: words.head.needed, value: needed, style: 'strong' }]
 }
 
 const purpose = ({ facts, words }: Scene): string =>
@@ -125,6 +135,12 @@ const purpose = ({ facts, words }: Scene): string =>
 const codeContent = (facts: Pick<TicketFacts, 'link' | 'ticket' | 'revision'>): string =>
   facts.link ?? `${facts.ticket}-${facts.revision}`
 
+/** What this order itself warns of, on the page that is read first. */
+const heedFrame = ({ facts, words }: Scene): readonly FrameBlock[] => {
+  const lines = once(facts.problems.flatMap((problem) => (problem.severity === 'note' ? [] : [problemText(words, problem)])))
+  return lines.length === 0 ? [] : [{ kind: 'frame', title: words.last.heed, lines }]
+}
+
 const titleBlocks = (scene: Scene): readonly Block[] => {
   const { facts, words } = scene
   const { head } = words
@@ -136,9 +152,9 @@ const titleBlocks = (scene: Scene): readonly Block[] => {
       style: 'strong',
       text: [`${head.jobTicket} ${facts.ticket}`, head.revision(facts.revision), ...replaced].join(' · '),
     },
-    { kind: 'fields', columns: 1, fields: neededFields(scene).slice(0, 1) },
+    { kind: 'fields', columns: 1, fields: whenFields(scene) },
     { kind: 'text', style: 'strong', text: purpose(scene) },
-    { kind: 'fields', columns: 4, fields: neededFields(scene).slice(1) },
+    { kind: 'fields', columns: 4, fields: neededFields(scene) },
   ]
 }
 
@@ -164,6 +180,7 @@ export const headSheet = (scene: Scene): Sheet => {
       ...changedFrame(scene),
       ...thrownTable(scene),
       ...pressBoxes(scene, facts.press),
+      ...heedFrame(scene),
       ...signalBlocks(scene),
       { kind: 'text', style: 'strong', text: words.signs.burn },
       garmentTable(scene),

@@ -163,7 +163,7 @@ const rowOf = (scene: Scene, setUp: SetUp): readonly PressBoxBlock['rows'][numbe
   const step = setUp.steps[0]
   if (step === undefined) return []
   const before = once(setUp.before.map((short) => lesserText(scene, short))).join('    ')
-  const notes = [...(before === '' ? [] : [before]), ...correctionOf(scene, step)]
+  const notes = [...(before === '' ? [] : [before]), ...correctionOf(scene, step), scene.words.press.defer]
   return [{ covers: coversText(scene, setUp), figures: figuresOf(scene, setUp, step), notes }]
 }
 

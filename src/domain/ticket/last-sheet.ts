@@ -1,4 +1,5 @@
 import type { WhyCode } from '../press/step-codes.ts'
+import type { ProblemSaid } from './facts.ts'
 import { runsText } from './figures.ts'
 import { once, type Scene, shortWhen, whenText } from './names.ts'
 import { cell, column, table } from './table.ts'
@@ -65,9 +66,15 @@ const planBlocks = (scene: Scene): readonly Block[] => {
   return [heading(last.plan), ...lines.map(body), ...slots]
 }
 
+/** What was found about the order, with how grave it is. */
+export const problemText = (words: TicketWords, { severity, text }: ProblemSaid): string =>
+  `${words.last.severities[severity]}: ${text}`
+
+/** Notes only: what is graver stands on the front page. */
 const problemBlocks = ({ facts, words }: Scene): readonly Block[] => {
-  if (facts.problems.length === 0) return []
-  const said = once(facts.problems.map((problem) => `${words.last.severities[problem.severity]}: ${problem.text}`))
+  const notes = facts.problems.filter(({ severity }) => severity === 'note')
+  if (notes.length === 0) return []
+  const said = once(notes.map((problem) => problemText(words, problem)))
   return [heading(words.last.problems), ...said.map(body)]
 }
 

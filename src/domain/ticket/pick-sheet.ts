@@ -1,4 +1,4 @@
-import type { StoneFacts, TemplateFacts, VinylFacts } from './facts.ts'
+import type { StoneFacts, TemplateFacts, TicketFacts, VinylFacts } from './facts.ts'
 import { supplyText, weightText } from './figures.ts'
 import { lengthOf, type Scene } from './names.ts'
 import { cell, column, table } from './table.ts'
@@ -154,10 +154,15 @@ const stoneTable = (scene: Scene): readonly Block[] => {
   ]
 }
 
+const worked = ({ vinyl, stones, templates }: TicketFacts): 'vinyl' | 'stones' | 'both' => {
+  if (stones.length + templates.length === 0) return 'vinyl'
+  return vinyl.length === 0 ? 'stones' : 'both'
+}
+
 /** What is fetched, cut, weeded and brushed before anybody goes to the press. */
 export const pickSheets = (scene: Scene): readonly Sheet[] => {
   const blocks = [vinylTable, sheetTable, tallyTable, stoneTable, templateTable].flatMap((part) => part(scene))
   if (blocks.length === 0) return []
-  const { title } = scene.words.pick
+  const title = scene.words.pick.titles[worked(scene.facts)]
   return [{ title, blocks: [{ kind: 'heading', level: 1, text: title }, ...blocks] }]
 }

@@ -1,3 +1,4 @@
+import type { CutGroup } from './facts.ts'
 import { type LaidMark, type LaidView, sizeSets, viewsOf } from './lay-out-marks.ts'
 import { garmentName, lengthOf, type Scene, sizesText } from './names.ts'
 import type { Block, DrawnMark, View } from './ticket.ts'
@@ -15,6 +16,14 @@ const drawn = (mark: LaidMark): DrawnMark => {
   return { atMicrometres: [mark.left - art.box.left, mark.top - art.box.top], paths, stones }
 }
 
+/** The height as it is cut: from the lowest to the highest where some texts are set lower to fit. */
+const heightText = (scene: Scene, { heightMicrometres, highestMicrometres, lowestMicrometres }: CutGroup): string => {
+  const { place } = scene.words
+  const highest = lengthOf(scene, highestMicrometres ?? heightMicrometres)
+  const lowest = lengthOf(scene, lowestMicrometres ?? heightMicrometres)
+  return lowest === highest ? place.high(highest) : place.highFrom(lowest, highest)
+}
+
 const noteOf = (scene: Scene, mark: LaidMark): View['notes'][number] => {
   const { place } = scene.words
   const { placement, group } = mark
@@ -22,7 +31,7 @@ const noteOf = (scene: Scene, mark: LaidMark): View['notes'][number] => {
     about: [mark.left + mark.width / 2, mark.top + mark.height / 2],
     lines: [
       place.ids[placement.place],
-      place.high(lengthOf(scene, group.heightMicrometres)),
+      heightText(scene, group),
       place.below[mark.under === null && placement.measuredFrom === 'other-place' ? 'collar' : placement.measuredFrom](
         lengthOf(scene, group.offsetMicrometres),
         mark.under === null ? '' : place.ids[mark.under],

@@ -1,8 +1,8 @@
 import { fits, sizes } from '../garment/garment.ts'
 import type { PlaceId } from '../garment/place.ts'
 import { byName } from './bags.ts'
-import type { RosterFacts } from './facts.ts'
-import { garmentName, once, piecesIn, type Scene, sizeText } from './names.ts'
+import type { RosterFacts, RowMark } from './facts.ts'
+import { garmentName, lengthOf, once, piecesIn, type Scene, sizeText } from './names.ts'
 import { cell, column, table } from './table.ts'
 import type { Block, Cell, Column, Sheet, TableBlock } from './ticket.ts'
 
@@ -33,12 +33,23 @@ const KIND_OF: Readonly<Record<PlaceId, LetterKind>> = {
 const kindsOf = (row: RosterFacts): readonly LetterKind[] =>
   letterKinds.filter((kind) => row.marks.some((mark) => KIND_OF[mark.place] === kind))
 
-/** What is special about a line: what it has more, what it has not, and its note. */
-export const specialText = ({ words }: Scene, row: RosterFacts): string => {
+const fittedTexts = (scene: Scene, { place, fitted }: RowMark): readonly string[] => {
+  if (fitted === undefined) return []
+  const { roster, place: places } = scene.words
+  return [
+    ...(fitted.heightMicrometres === null ? [] : [roster.setLower(places.ids[place], lengthOf(scene, fitted.heightMicrometres))]),
+    ...(fitted.percent === null ? [] : [roster.setNarrower(places.ids[place], fitted.percent)]),
+  ]
+}
+
+/** What is special about a line: what it has more, what it has not, what is set to fit, and its note. */
+export const specialText = (scene: Scene, row: RosterFacts): string => {
+  const { words } = scene
   const extras = row.marks.filter((mark) => row.extras.includes(mark.decoration))
   return [
     ...extras.map((mark) => words.roster.extra(`${words.place.ids[mark.place]} ${mark.text}`.trim())),
     ...row.without.map((place) => words.roster.without(words.place.ids[place])),
+    ...row.marks.flatMap((mark) => fittedTexts(scene, mark)),
     row.age === 'under-3' || row.age === '3-12' ? words.roster.ages[row.age] : '',
     row.note ?? '',
   ]

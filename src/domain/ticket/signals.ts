@@ -7,18 +7,18 @@ const always: readonly HazardCode[] = [
   'hot-platen',
   'hands-out-before-closing',
   'never-leave-closed',
-  'unknown-vinyl',
   'gloves-for-pillow-and-stones',
   'ventilate',
   'no-pins',
 ]
 
 const hazardsOf = (facts: TicketFacts): readonly HazardCode[] => {
+  const vinyl: readonly HazardCode[] = facts.vinyl.length > 0 ? ['unknown-vinyl'] : []
   const stones: readonly HazardCode[] = facts.stones.length > 0 ? ['stones-on-floor'] : []
-  const children: readonly HazardCode[] = facts.roster.some((row) => row.age === 'under-3' || row.age === '3-12')
-    ? ['small-parts']
-    : []
-  return once<HazardCode>([...always, ...stones, ...children, ...facts.press.flatMap((step) => step.cautions)])
+  const comesLoose = facts.stones.length > 0 || facts.vinyl.some((one) => one.class === 'glitter')
+  const children = facts.roster.some((row) => row.age === 'under-3' || row.age === '3-12')
+  const small: readonly HazardCode[] = comesLoose && children ? ['small-parts'] : []
+  return once<HazardCode>([...always, ...vinyl, ...stones, ...small, ...facts.press.flatMap((step) => step.cautions)])
 }
 
 /** The cautions once on the front page: one panel for each signal word, the greatest first; burns and what to do stand with the greatest. */

@@ -36,6 +36,7 @@ export type HeadWords = {
   readonly page: string
   readonly made: (when: string) => string
   readonly needed: string
+  readonly promised: string
   readonly needFor: (what: string) => string
   readonly gameDay: (day: string) => string
   readonly handOver: Of<Order['handOver']>
@@ -86,6 +87,8 @@ export type PressWords = {
   readonly measured: (word: string, range: string, unit: 'psi' | 'bar') => string
   readonly correction: (machine: string, correction: string, aim: string) => string
   readonly lesser: (action: string, figures: string) => string
+  /** Whose word goes before the figures of a press box. */
+  readonly defer: string
   readonly covers: (places: string) => string
   readonly pressures: Of<PressureWord>
   readonly peels: Of<'hot' | 'warm' | 'cold'>
@@ -101,7 +104,7 @@ export type PressWords = {
 }
 
 export type PickWords = {
-  readonly title: string
+  readonly titles: Of<'vinyl' | 'stones' | 'both'>
   readonly vinyl: string
   readonly vinylHeads: Of<'material' | 'places' | 'amount' | 'lotBin' | 'reads' | 'peel' | 'done'>
   readonly reads: Of<'mirrored' | 'as-read'>
@@ -137,6 +140,8 @@ export type RosterWords = {
   readonly special: string
   readonly extra: (text: string) => string
   readonly without: (place: string) => string
+  readonly setLower: (place: string, height: string) => string
+  readonly setNarrower: (place: string, percent: number) => string
   readonly ages: Of<RosterFacts['age']>
   readonly row: (line: number) => string
   readonly strip: (of: number, all: number) => string
@@ -151,6 +156,8 @@ export type PlaceWords = {
   readonly left: string
   readonly right: string
   readonly high: (height: string) => string
+  /** Where some of the sizes' texts are set lower to fit. */
+  readonly highFrom: (lowest: string, highest: string) => string
   readonly below: Readonly<Record<'collar' | 'hem' | 'other-place', (offset: string, above: string) => string>>
   readonly group: (garment: string, sizes: string) => string
   readonly artwork: string
@@ -180,6 +187,7 @@ export type LastWords = {
   readonly hangsOn: string
   readonly slotHeads: Of<'work' | 'stations' | 'start' | 'end' | 'setUp'>
   readonly problems: string
+  readonly heed: string
   readonly severities: Of<'stop' | 'needs-test' | 'caution' | 'note'>
   readonly rulebook: string
   readonly rule: (body: string, clause: string, edition: string) => string
@@ -204,6 +212,7 @@ export type PieceWords = {
   readonly look: string
   readonly proof: string
   readonly cold: string
+  readonly coldStones: string
   readonly again: string
   readonly pressed: string
   readonly second: string

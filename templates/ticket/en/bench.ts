@@ -52,14 +52,15 @@ export const firstPiece: PieceWords = {
   again: 'A new lot or another press = a new first piece.',
   look: 'name, number, side, height, straight',
   proof: 'colour and spelling against the proof',
-  cold: 'when cold: stretch, thumbnail at three edges, try ten stones',
+  cold: 'when cold: stretch, thumbnail at three edges',
+  coldStones: 'when cold: stretch, thumbnail at three edges, try ten stones',
   pressed: 'pressed by',
   second: 'second person',
   when: 'when',
 }
 
 export const pick: PickWords = {
-  title: 'Cut, weed, brush',
+  titles: { vinyl: 'Cut, weed', stones: 'Cut templates, brush', both: 'Cut, weed, brush' },
   vinyl: 'Vinyl',
   vinylHeads: {
     material: 'Vinyl',
@@ -141,6 +142,8 @@ export const roster: RosterWords = {
   special: 'Special rows',
   extra: (text) => `plus ${text}`,
   without: (place) => `WITHOUT ${place}`,
+  setLower: (place, height) => `${place} ${height} high`,
+  setNarrower: (place, percent) => `${place} set narrower, ${percent} %`,
   ages: { 'under-3': 'child under 3', '3-12': 'child 3 to 12', '13-up': '', unknown: '' },
   row: (line) => `line ${line}`,
   strip: (of, all) => `${of} of ${all}`,
@@ -191,6 +194,7 @@ export const last: LastWords = {
   hangsOn: 'Hangs on',
   slotHeads: { work: 'Work', stations: 'Where, who', start: 'From', end: 'To', setUp: 'Set-up' },
   problems: 'What was found',
+  heed: 'Heed on this order',
   severities: { stop: 'STOP', 'needs-test': 'Test first', caution: 'Caution', note: 'Note' },
   rulebook: 'Rulebook',
   rule: (body, clause, edition) => `Numbers checked against ${body}, ${clause}, edition ${edition}`,

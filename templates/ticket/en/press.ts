@@ -18,6 +18,7 @@ export const press: PressWords = {
   correction: (machine, correction, aim) =>
     `${machine}: the last probe gave a correction of ${correction}, already in the figure to set (platen ${aim}).`,
   lesser: (action, figures) => `${action}: ${figures}`,
+  defer: "The maker's sheet and the manual of the press go before these figures: where they differ, stop and ask.",
   covers: (places) => places,
   pressures: { light: 'light', medium: 'medium', firm: 'firm' },
   peels: { hot: 'HOT', warm: 'WARM', cold: 'COLD' },
@@ -137,7 +138,7 @@ export const signs: SignWords = {
     'unknown-vinyl': 'Never heat or cut vinyl of unknown make: it may give off acid gas. Eyes sting: open, leave the room.',
     'small-parts':
       'Children on this list: stones and studs are small parts. Under 3: no stones, studs or loose glitter (shop rule).',
-    'gloves-for-pillow-and-stones': 'Gloves for garment, pillow, sheet and stones when the press opens.',
+    'gloves-for-pillow-and-stones': 'Gloves when the press opens: all that comes out of it is hot.',
     ventilate: 'Ventilate while pressing; wet cloth spits steam.',
     'hood-and-strings-clear': 'Hood and strings lie clear of the press.',
     'stones-on-floor': 'Stones on the floor are slippery: sweep at once.',

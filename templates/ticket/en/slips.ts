@@ -15,12 +15,12 @@ export const slip: SlipWords = {
   reference: (reference) => `Reference: ${reference}.`,
   questions: (shop, ask) => `${shop}. Questions: ${ask}.`,
   care: 'How to wash and keep it',
-  colours: (colours) => `Colours: ${colours}. Screen colours are not the colours of the vinyl.`,
+  colours: (colours) => `Colours: ${colours}. Screen colours are not the true ones.`,
   wash: [
     'Wash inside out, cold or warm.',
     'No softener, no bleach, no dry-cleaning.',
     'Hang it up or dry it low. A hot laundry dryer kills the glue.',
-    'Never iron over vinyl or stones.',
+    'Never iron on what is pressed on.',
     'Do not fold on the numbers while warm.',
   ],
   stones: [

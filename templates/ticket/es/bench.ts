@@ -52,14 +52,15 @@ export const firstPiece: PieceWords = {
   again: 'Otro lote u otra prensa = otra primera pieza.',
   look: 'nombre, número, lado, altura, recto',
   proof: 'color y escritura según la prueba',
-  cold: 'en frío: estirar, uña en tres bordes, probar diez piedras',
+  cold: 'en frío: estirar, uña en tres bordes',
+  coldStones: 'en frío: estirar, uña en tres bordes, probar diez piedras',
   pressed: 'prensó',
   second: 'segunda persona',
   when: 'cuándo',
 }
 
 export const pick: PickWords = {
-  title: 'Cortar, pelar, cepillar',
+  titles: { vinyl: 'Cortar, pelar', stones: 'Cortar plantillas, cepillar', both: 'Cortar, pelar, cepillar' },
   vinyl: 'Vinilo',
   vinylHeads: {
     material: 'Vinilo',
@@ -141,6 +142,8 @@ export const roster: RosterWords = {
   special: 'Filas especiales',
   extra: (text) => `más ${text}`,
   without: (place) => `SIN ${place}`,
+  setLower: (place, height) => `${place} de ${height} de alto`,
+  setNarrower: (place, percent) => `${place} más angosto, ${percent} %`,
   ages: { 'under-3': 'menor de 3 años', '3-12': 'de 3 a 12 años', '13-up': '', unknown: '' },
   row: (line) => `línea ${line}`,
   strip: (of, all) => `${of} de ${all}`,
@@ -191,6 +194,7 @@ export const last: LastWords = {
   hangsOn: 'Depende de',
   slotHeads: { work: 'Trabajo', stations: 'Dónde, quién', start: 'Desde', end: 'Hasta', setUp: 'Preparar' },
   problems: 'Lo que se encontró',
+  heed: 'Cuidado con este pedido',
   severities: { stop: 'ALTO', 'needs-test': 'Probar antes', caution: 'Cuidado', note: 'Nota' },
   rulebook: 'Reglamento',
   rule: (body, clause, edition) => `Números comprobados con ${body}, ${clause}, edición ${edition}`,

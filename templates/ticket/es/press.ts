@@ -18,6 +18,7 @@ export const press: PressWords = {
   correction: (machine, correction, aim) =>
     `${machine}: la última medición dio una corrección de ${correction}, ya incluida en el ajuste (plancha ${aim}).`,
   lesser: (action, figures) => `${action}: ${figures}`,
+  defer: 'La hoja del fabricante y el manual de la prensa mandan sobre estas cifras: si difieren, parar y preguntar.',
   covers: (places) => places,
   pressures: { light: 'ligera', medium: 'media', firm: 'firme' },
   peels: { hot: 'EN CALIENTE', warm: 'TIBIO', cold: 'EN FRÍO' },
@@ -138,7 +139,7 @@ export const signs: SignWords = {
       'Nunca calentar ni cortar vinilo de origen desconocido: puede soltar gas ácido. Si pican los ojos: abrir y salir.',
     'small-parts':
       'Hay niños en la lista: piedras y remaches son piezas pequeñas. Menores de 3: sin piedras, remaches ni brillo suelto (regla del taller).',
-    'gloves-for-pillow-and-stones': 'Guantes para prenda, almohadilla, hoja y piedras cuando se abre la prensa.',
+    'gloves-for-pillow-and-stones': 'Guantes cuando se abre la prensa: todo lo que sale de ella quema.',
     ventilate: 'Ventilar al prensar; la tela mojada escupe vapor.',
     'hood-and-strings-clear': 'Capucha y cordones lejos de la prensa.',
     'stones-on-floor': 'Las piedras en el suelo resbalan: barrer enseguida.',

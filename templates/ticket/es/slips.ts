@@ -15,12 +15,12 @@ export const slip: SlipWords = {
   reference: (reference) => `Referencia: ${reference}.`,
   questions: (shop, ask) => `${shop}. Preguntas: ${ask}.`,
   care: 'Cómo lavarlo y cuidarlo',
-  colours: (colours) => `Colores: ${colours}. Los colores de la pantalla no son los del vinilo.`,
+  colours: (colours) => `Colores: ${colours}. Los colores de la pantalla no son los verdaderos.`,
   wash: [
     'Lavar al revés, en frío o tibio.',
     'Sin suavizante, sin lejía, sin limpieza en seco.',
     'Colgar o secar a baja temperatura. Una secadora industrial mata el pegamento.',
-    'Nunca planchar sobre vinilo o piedras.',
+    'Nunca pasar la plancha sobre lo estampado.',
     'No doblar por los números mientras estén tibios.',
   ],
   stones: [

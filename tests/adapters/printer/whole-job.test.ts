@@ -16,7 +16,12 @@ const document = order({
     decoration({ id: 'front-number', place: 'front-number' }),
     decoration({ id: 'name', place: 'name', content: { kind: 'name' }, layers: glitterWithStones.slice(0, 1) }),
   ],
-  roster: Array.from({ length: 12 }, (_row, at) => row(at + 1, { size: (['S', 'M', 'L'] as const)[at % 3] ?? 'M' })),
+  roster: Array.from({ length: 12 }, (_row, at) =>
+    row(at + 1, {
+      size: (['S', 'M', 'L'] as const)[at % 3] ?? 'M',
+      ...(at === 0 ? { name: 'WOJCIECHOWSKA-LINDQVIST' } : {}),
+    }),
+  ),
 })
 
 let made: Made
@@ -52,6 +57,10 @@ describe('the ticket of a whole job against its result.json', () => {
       expect(text).toContain(garment.name)
       for (const size of garment.sizes) expect(text).toMatch(new RegExp(`adult ${size.size} × ${size.quantity}(\\D|$)`))
     }
+  })
+
+  it('tells in the roster which name is set lower than the others', () => {
+    expect(text).toMatch(/line 1 #\S+ WOJCIECHOWSKA-LINDQVIST adult S: name [\d.]+ in high; name set narrower, \d+ %/)
   })
 
   it('holds stones per size and colour in pieces, spare and gross, and their material', () => {

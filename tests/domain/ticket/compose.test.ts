@@ -220,12 +220,99 @@ describe('the first wash on the ticket', () => {
   })
 })
 
+describe('the head of the ticket', () => {
+  const plan = footballFacts(1).plan
+  const [promised, wanted] = ['Thursday, November 12, 2026, 4:00 pm', 'Thursday, November 12, 2026, 5:00 pm']
+
+  it('is the promise, large, with the wanted hour beside it where that is another', () => {
+    const [when] = blocksOf(football(), 'beside').flatMap((block) => block.left.filter((one) => one.kind === 'fields'))
+    expect(when?.fields.map(({ label, value, style }) => [label, value, style])).toEqual([
+      ['Promised', promised, 'large'],
+      ['Wanted', wanted, 'strong'],
+    ])
+    expect(football().running).toContain('Promised Thu Nov 12 4:00 pm')
+  })
+
+  it('says one hour once', () => {
+    const same = composeTicket(footballFacts(1, { needBy: '2026-11-12T16:00' }), ticketWordsEn)
+    expect(textOf(same)).not.toContain('Wanted')
+  })
+
+  it('is the wanted hour where nothing is promised', () => {
+    const open = composeTicket(footballFacts(1, { plan: { ...plan, promised: null } }), ticketWordsEn)
+    expect(textOf(open)).not.toContain('Promised')
+    expect(open.running).toContain('Wanted Thu Nov 12 5:00 pm')
+  })
+})
+
+describe('who decides', () => {
+  it('stands in every press box', () => {
+    for (const box of blocksOf(football(), 'press-box'))
+      for (const row of box.rows) expect(row.notes.at(-1)).toMatch(/maker's sheet and the manual .* stop and ask/)
+  })
+
+  it('has the cautions of the order itself beside it on the first page, and leaves notes for the last', () => {
+    const note = { code: 'letters-condensed', severity: 'note', text: 'LEE is set narrower.' } as const
+    const facts = footballFacts(1)
+    const { sheets } = composeTicket({ ...facts, problems: [...facts.problems, note] }, ticketWordsEn)
+    const said = (at: number): string => JSON.stringify(sheets.at(at)?.blocks)
+    expect(said(0)).toContain('Navy polyester under white may bleed')
+    expect(said(0)).not.toContain(note.text)
+    expect(said(-2)).toContain(note.text)
+    expect(said(-2)).not.toContain('may bleed')
+  })
+})
+
+describe('a text that is set lower or narrower to fit', () => {
+  const fitted = { heightMicrometres: 28_702, percent: 85 }
+  const row = rosterRow(1)
+  const roster = [{ ...row, marks: row.marks.map((mark) => (mark.place === 'name' ? { ...mark, fitted } : mark)) }]
+  const facts = footballFacts(1, { roster })
+  const placements = facts.placements.map((one) => ({
+    ...one,
+    groups: one.groups.map((group) => (one.place === 'name' ? { ...group, lowestMicrometres: 28_702 } : group)),
+  }))
+
+  it('is told in the roster with its height and how narrow it is', () => {
+    expect(textOf(composeTicket(facts, ticketWordsEn))).toContain('name 1.13 in high; name set narrower, 85 %')
+  })
+
+  it('leaves no height on the drawing that is not cut', () => {
+    const text = textOf(composeTicket({ ...facts, placements }, ticketWordsEn))
+    expect(text).toContain('1.13 in to 3 in high, by the roster')
+    expect(text).not.toContain('\n3 in high')
+  })
+})
+
 describe('what is left out', () => {
+  it.each([
+    ['English', ticketWordsEn, /stone|crystal/i],
+    ['Spanish', ticketWordsEs, /piedra|cristal/i],
+  ])('is every word of stones on an order without them, in %s', (_language, words, stone) => {
+    const facts = footballFacts(2)
+    const press = facts.press
+      .filter(({ layers }) => !layers.some((id) => id.endsWith('-2')))
+      .filter(({ action }) => action !== 'lift' && action !== 'cool' && action !== 'inspect')
+      .map((step) => ({ ...step, why: step.why.filter((code) => code === 'record-says') }))
+    const plain = { ...facts, press, stones: [], templates: [], layers: facts.layers.filter(({ kind }) => kind === 'vinyl') }
+    const gates = facts.gates.filter(({ code }) => code !== 'coupon')
+    expect(textOf(composeTicket({ ...plain, gates, rulebook: null }, words))).not.toMatch(stone)
+  })
+
+  it.each([
+    ['English', ticketWordsEn, /vinyl|weed/i],
+    ['Spanish', ticketWordsEs, /vinilo|pelar/i],
+  ])('is every word of vinyl on an order without it, in %s', (_language, words, vinyl) => {
+    const facts = footballFacts(2, { press: [], vinyl: [], problems: [], sources: [], rulebook: null, tally: [] })
+    const plan = { ...facts.plan, slots: [] }
+    expect(textOf(composeTicket({ ...facts, plan }, words))).not.toMatch(vinyl)
+  })
+
   it('is every part that an order does not need', () => {
     const facts = footballFacts(1, { vinyl: [], tally: [], templates: [], stones: [], placements: [], gates: [], rulebook: null })
     const text = textOf(composeTicket(facts, ticketWordsEn))
     for (const said of [
-      ticketWordsEn.pick.title,
+      ...Object.values(ticketWordsEn.pick.titles),
       ticketWordsEn.place.title,
       ticketWordsEn.gateTitle,
       ticketWordsEn.last.rulebook,
