@@ -7,7 +7,7 @@ import { messageFrom, shopPlanFrom } from '../../src/desk/service/records.ts'
 import { pilesOf } from '../../src/domain/stock/ledger.ts'
 import { localMinute, openTestDesk, says, work } from '../support/desk.ts'
 import { openTestStore, type TestStore, unwrap } from '../support/embedded.ts'
-import { acts, noor, openGates, orderOf, rosa, sign, talkOf, ticketOf, toProof } from '../support/floor.ts'
+import { acts, makeAll, noor, openGates, orderOf, rosa, sign, talkOf, ticketOf, toProof } from '../support/floor.ts'
 
 let opened: TestStore
 beforeAll(async () => {
@@ -68,7 +68,7 @@ describe('an order that is cancelled', () => {
     await sign(desk, 'c-begun')
     const ticket = await ticketOf(desk, 'c-begun')
     await acts(desk, ticket, { act: 'take' })
-    await openGates(desk, ticket)
+    await openGates(desk, ticket, ['first-piece'])
     await acts(desk, ticket, { act: 'start' })
     await cancels(desk, 'c-begun')
     expect((await orderOf(desk, 'c-begun')).state).toBe('on-bench')
@@ -116,7 +116,9 @@ describe('an order that is cancelled', () => {
     const ticket = await ticketOf(desk, 'c-over')
     await acts(desk, ticket, { act: 'take' })
     await openGates(desk, ticket)
-    for (const act of ['start', 'checked', 'bagged', 'collected']) await acts(desk, ticket, { act })
+    await acts(desk, ticket, { act: 'start' })
+    await makeAll(desk, ticket)
+    for (const act of ['checked', 'bagged', 'collected']) await acts(desk, ticket, { act })
     await cancels(desk, 'c-over')
     expect((await said(desk, conversationChannel('c-over'))).at(-1)?.text).toContain('handed over already')
     expect((await orderOf(desk, 'c-over')).state).toBe('collected')

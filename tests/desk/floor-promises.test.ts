@@ -7,7 +7,7 @@ import { tellDayBefore } from '../../src/desk/service/tell-day-before.ts'
 import { openActs } from '../../src/desk/service/ticket-life.ts'
 import { localMinute, openTestDesk, type TestClock } from '../support/desk.ts'
 import { openTestStore, type TestStore } from '../support/embedded.ts'
-import { acts, lifeNow, noor, openGates, sign, ticketOf, toProof } from '../support/floor.ts'
+import { acts, lifeNow, makeAll, noor, openGates, sign, ticketOf, toProof } from '../support/floor.ts'
 
 let opened: TestStore
 beforeAll(async () => {
@@ -35,8 +35,9 @@ const textsOf = async (desk: WorkerDesk, channel: string): Promise<readonly stri
 const begun = async (desk: WorkerDesk, id: string, words: string): Promise<string> => {
   const ticket = await signed(desk, id, words)
   await acts(desk, ticket, { act: 'take' })
-  await openGates(desk, ticket)
+  await openGates(desk, ticket, ['first-piece'])
   await acts(desk, ticket, { act: 'start' })
+  await openGates(desk, ticket)
   return ticket
 }
 
@@ -116,6 +117,7 @@ describe('a remake', () => {
       await acts(desk, ticket, { act: 'remade', values: { remake: remakes[0]?.remakeId ?? '' } })
       expect([await row(), openActs(await lifeNow(desk, ticket)).includes('checked')]).toEqual(['not-cut', false])
       await acts(desk, ticket, { act: 'remade', values: { remake: remakes[1]?.remakeId ?? '' } })
+      await makeAll(desk, ticket)
       expect([await row(), openActs(await lifeNow(desk, ticket)).includes('checked')]).toEqual(['bagged', true])
     },
   )

@@ -11,7 +11,20 @@ import { openActs, openForms } from '../../src/desk/service/ticket-life.ts'
 import { pilesOf } from '../../src/domain/stock/ledger.ts'
 import { localMinute, openTestDesk, says, type TestClock, work } from '../support/desk.ts'
 import { openTestStore, type TestStore } from '../support/embedded.ts'
-import { acts, lifeNow, noor, openGates, orderOf, pim, rosa, sign, ticketOf, toProof } from '../support/floor.ts'
+import {
+  acts,
+  lifeNow,
+  makeAll,
+  makeFirstPieces,
+  noor,
+  openGates,
+  orderOf,
+  pim,
+  rosa,
+  sign,
+  ticketOf,
+  toProof,
+} from '../support/floor.ts'
 
 let opened: TestStore
 beforeAll(async () => {
@@ -54,11 +67,29 @@ describe('gates on the floor', () => {
     await acts(desk, ticket, { act: 'count-in', values: { garment, missing: '0' } })
     expect(await acts(desk, ticket, { act: 'start' })).toBeNull()
     expect(await acts(desk, ticket, { act: 'checked' })).toContain('first piece')
-    await acts(desk, ticket, { act: 'first-piece', values: { garment } })
+    expect(openForms(await lifeNow(desk, ticket))).not.toContain('first-piece')
+    expect(await acts(desk, ticket, { act: 'first-piece', values: { garment } })).toMatch(
+      /^First: Weed; 1 Pre-press, back; .*…\.$/,
+    )
+    await makeFirstPieces(desk, ticket)
+    expect(await acts(desk, ticket, { act: 'tick', values: { step: '1', deed: 'done', lines: '2' } })).toContain(
+      'first piece signed',
+    )
+    expect(await acts(desk, ticket, { act: 'first-piece', values: { garment } })).toBeNull()
     expect(await acts(desk, ticket, { act: 'second-look', values: { garment, result: 'right' } })).toContain('second person')
     expect(await acts(desk, ticket, { act: 'second-look', by: pim, values: { garment, result: 'right' } })).toBeNull()
     await openGates(desk, ticket)
+    expect(openActs(await lifeNow(desk, ticket))).not.toContain('checked')
+    expect(await acts(desk, ticket, { act: 'checked' })).toMatch(/^First: Weed; 1 Pre-press, back; /)
+    for (const step of ['1004', '1005'])
+      expect(await acts(desk, ticket, { act: 'tick', values: { step, deed: 'done', lines: '2' } })).toMatch(/^First: Weed; /)
+    await makeAll(desk, ticket)
+    const before = (await lifeNow(desk, ticket)).ticks
     expect(await acts(desk, ticket, { act: 'checked' })).toBeNull()
+    const fresh = (await lifeNow(desk, ticket)).ticks.filter(
+      ({ step, line }) => !before.some((one) => one.step === step && one.line === line),
+    )
+    expect(new Set(fresh.map(({ step }) => step))).toEqual(new Set([1004]))
   })
 
   test('drops that stand close the ticket; the customer is shown the vinyl that holds, signs, and a new ticket comes', {
@@ -108,7 +139,7 @@ describe('ticks', () => {
     const desk = await openTestDesk(opened.store, clockAt('2026-11-25T09:00'))
     const ticket = await signed(desk, 'c-ticks', plain('Tick Terns'))
     await acts(desk, ticket, { act: 'take' })
-    await openGates(desk, ticket)
+    await openGates(desk, ticket, ['first-piece'])
     const tick = (by: typeof noor, deed: string, step: string, lines = '') =>
       acts(desk, ticket, { act: 'tick', by, values: { step, deed, lines } })
     const both = await Promise.all([tick(noor, 'take', '1001', '1'), tick(pim, 'take', '1001', '1')])
@@ -135,7 +166,7 @@ describe('ticks', () => {
     const desk = await openTestDesk(opened.store, clockAt('2026-11-25T09:00'))
     const ticket = await signed(desk, 'c-pause', plain('Pause Pipits'))
     await acts(desk, ticket, { act: 'take' })
-    await openGates(desk, ticket)
+    await openGates(desk, ticket, ['first-piece'])
     await acts(desk, ticket, { act: 'start' })
     expect(await acts(desk, ticket, { act: 'pause' })).toBeNull()
     expect(openForms(await lifeNow(desk, ticket))).not.toContain('tick')
@@ -211,6 +242,7 @@ describe('a spoiled garment', () => {
     expect(await textsOf(desk, shopChannel('owner'))).toContain('scorched')
     expect(openActs(await lifeNow(desk, ticket))).not.toContain('checked')
     expect(await acts(desk, ticket, { act: 'remade', values: { remake: remake?.remakeId ?? '' } })).toBeNull()
+    await makeAll(desk, ticket)
     for (const act of ['checked', 'bagged', 'collected']) expect(await acts(desk, ticket, { act })).toBeNull()
     const piles = pilesOf(await shop.stock.ledger())
     expect(piles.get('garment:cotton-tee:navy:men:L')).toMatchObject({ used: 2, reserved: 0 })
@@ -224,7 +256,7 @@ describe('a late change', () => {
     const desk = await openTestDesk(opened.store, clockAt('2026-11-25T09:00'))
     const first = await signed(desk, 'c-late', plain('Late Larks'))
     await acts(desk, first, { act: 'take' })
-    await openGates(desk, first)
+    await openGates(desk, first, ['first-piece'])
     await acts(desk, first, { act: 'start' })
     const shop = desk.store.shop(desk.shopId)
     const used = async () => pilesOf(await shop.stock.ledger()).get('vinyl-standard-white')?.used ?? 0
@@ -261,7 +293,8 @@ describe('what comes back from the wash', () => {
     await acts(desk, ticket, { act: 'take' })
     expect(await acts(desk, ticket, { act: 'complaint', values })).not.toBeNull()
     await openGates(desk, ticket)
-    for (const act of ['start', 'checked', 'bagged', 'collected']) expect(await acts(desk, ticket, { act })).toBeNull()
+    await makeAll(desk, ticket)
+    for (const act of ['checked', 'bagged', 'collected']) expect(await acts(desk, ticket, { act })).toBeNull()
     clock.at = localMinute('2026-12-04T10:00')
     expect(openForms(await lifeNow(desk, ticket))).toEqual(['complaint'])
     expect(await acts(desk, ticket, { act: 'complaint', values: { ...values, washes: 'some' } })).toContain('Washes')
@@ -326,10 +359,11 @@ describe('work that is over', () => {
     expect(await open()).not.toEqual(expect.arrayContaining(['water-drops']))
     const bleed = (await plan()).sold[0]?.operations.find(({ id }) => id === 'bleed-test')
     expect(bleed?.done).toBe(pressed)
-    await acts(desk, ticket, { act: 'first-piece', values: { garment } })
-    expect(await open()).toContain('first-piece')
     clock.at = localMinute('2026-11-27T09:00')
     expect(await acts(desk, ticket, clean)).toBeNull()
+    await makeFirstPieces(desk, ticket)
+    await acts(desk, ticket, { act: 'first-piece', values: { garment } })
+    expect(await open()).toContain('first-piece')
     await acts(desk, ticket, { act: 'second-look', by: pim, values: { garment, result: 'right' } })
     expect(await open()).not.toContain('first-piece')
     expect((await plan()).slots.map(({ operation }) => operation)).not.toEqual(expect.arrayContaining(['count-in']))

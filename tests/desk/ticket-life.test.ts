@@ -20,6 +20,8 @@ const life = (acts: readonly PlainAct[]): TicketLife => {
     order: { orderId: 'o1', conversationId: null, state, hold: null, revision: 1, version: 1, handedOverAt: null },
     findings: acts.map((code, at) => ({ code, facts: null, by: 'Noor', at: minutes(at) })),
     ticks: [],
+    roster: [],
+    steps: [],
     gates: [],
     changedPieces: false,
     openRemakes: 0,

@@ -4,7 +4,7 @@ import { pressView } from '../../src/desk/service/floor/press-view.ts'
 import type { PressView } from '../../src/ports/floor-view.ts'
 import { localMinute, openTestDesk } from '../support/desk.ts'
 import { openTestStore, type TestStore } from '../support/embedded.ts'
-import { acts, sign, ticketOf, toProof } from '../support/floor.ts'
+import { acts, lifeNow, pim, sign, ticketOf, toProof } from '../support/floor.ts'
 
 let opened: TestStore
 beforeAll(async () => {
@@ -60,5 +60,36 @@ describe('home and away on one ticket', () => {
     const { steps, gates } = await viewOf(desk, await ticketOf(desk, 'c-single'))
     expect(steps.find(({ title }) => title === 'Cut')?.tiles[0]?.label).toBe('#3 Abel M')
     expect([...steps.map(({ title }) => title), ...gates.map(({ text }) => text)].join('\n')).not.toContain('jersey')
+  })
+
+  test('close and open each for itself: what one waits for keeps nothing of the other back', { timeout: 120_000 }, async () => {
+    const desk = await openTestDesk(opened.store, { at: localMinute('2026-11-25T09:00') })
+    const ticket = await onBench(desk, 'c-gate-each', 'Each Egrets')
+    expect(await acts(desk, ticket, { act: 'take' })).toBeNull()
+    const { roster, steps, gates } = await lifeNow(desk, ticket)
+    const [white = '', navy = ''] = [...new Set(gates.map(({ gate }) => gate.garment ?? ''))]
+    const linesOf = (garment: string) => roster.filter((row) => row.garment === garment).map(({ line }) => line)
+    const tick = (step: number, line: number | undefined) =>
+      acts(desk, ticket, { act: 'tick', values: { step: String(step), deed: 'done', lines: String(line) } })
+    const [cut, weed] = steps.map(({ no }) => no)
+    const [one, other] = linesOf(white)
+    const [far] = linesOf(navy)
+    await acts(desk, ticket, { act: 'count-in', values: { garment: white, missing: '0' } })
+    expect(await tick(cut ?? 0, far)).toBe('First: count-in (navy mesh jersey).')
+    for (const line of [one, other]) for (const step of [cut ?? 0, weed ?? 0]) expect(await tick(step, line)).toBeNull()
+    await acts(desk, ticket, { act: 'test-press', values: { garment: white, result: 'held' } })
+    const made = (garment: string) => acts(desk, ticket, { act: 'first-piece', values: { garment } })
+    expect(await made(white)).toMatch(/^First: 1 Pre-press, back · white mesh jersey; /)
+    const pressing = steps.filter(({ press, lines }) => press !== null && lines.includes(one ?? 0)).map(({ no }) => no)
+    for (const step of pressing) expect(await tick(step, one)).toBeNull()
+    expect(await tick(pressing[0] ?? 0, other)).toBe('First: first piece signed (white mesh jersey).')
+    expect(await made(navy)).toMatch(/^First: Cut; Weed; \d+ Pre-press, back · navy mesh jersey; …/)
+    const offered = (await viewOf(desk, ticket)).forms.find(({ title }) => title === 'First piece')?.fields[0]?.options
+    expect(offered?.map(({ label }) => label)).toEqual(['white mesh jersey'])
+    expect(await made(white)).toBeNull()
+    await acts(desk, ticket, { act: 'second-look', by: pim, values: { garment: white, result: 'right' } })
+    for (const step of pressing) expect(await tick(step, other)).toBeNull()
+    const gateOf = (garment: string) => gates.filter(({ gate, is }) => gate.garment === garment && is !== 'open').length
+    expect(gateOf(navy)).toBeGreaterThan(2)
   })
 })

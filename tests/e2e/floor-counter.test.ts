@@ -4,7 +4,7 @@ import { shopPlanFrom } from '../../src/desk/service/records.ts'
 import { shoppingNow } from '../../src/desk/service/stock/shopping-now.ts'
 import { minutes } from '../../src/domain/units/units.ts'
 import { openTestStore, type TestStore } from '../support/embedded.ts'
-import { acts, noor, openGates, pim } from '../support/floor.ts'
+import { acts, makeAll, noor, openGates, pim } from '../support/floor.ts'
 import { type FloorCounter, openFloorCounter } from '../support/floor-counter.ts'
 import { needs } from '../support/needs.ts'
 import { browserNames, type OpenBrowser, openBrowser } from '../support/page-browser.ts'
@@ -188,6 +188,7 @@ describe.runIf(needs(...browserNames))('the floor at the counter', () => {
     expect(Math.max(...again.map(({ end }) => end))).toBeLessThanOrEqual(plan.sold[0]?.promised ?? 0)
     await staff.goto(`${here.address}/press/${ticket}`)
     await fills(staff, 'remade', (form) => chooses(form, /Which remake/, /#7 Bea.*scorched/))
+    await makeAll(here.desk, ticket)
     for (const act of [/^Checked$/, /^Bagged$/]) {
       await staff.goto(`${here.address}/press/${ticket}`)
       await presses(staff, act)

@@ -1,7 +1,7 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { shopPlanFrom } from '../../src/desk/service/records.ts'
 import { localMinute } from '../support/desk.ts'
-import { acts, noor, openGates } from '../support/floor.ts'
+import { acts, makeAll, noor, openGates } from '../support/floor.ts'
 import { openRealGround, type RealGround } from '../support/platform/ground.ts'
 import {
   ages,
@@ -160,6 +160,7 @@ describe('the floor on the chat platform', () => {
         await awaitIn(shops, shops.ours.bench, /^t:[^:]+:remade:/)
         await submit(shops, staffAt(shops), { act: 'remade', given: {} })
         await until(() => unmarked(benchText(shops))).toContain('Remake bagged: #7 Bea')
+        await makeAll(shops.ourDesk, ticket)
         for (const [act, shown] of [
           ['checked', 'Checked by'],
           ['bagged', 'Bagged by'],

@@ -3,7 +3,9 @@ import { readLife } from '../../src/desk/service/floor/read-life.ts'
 import { orderIdOf } from '../../src/desk/service/order-id.ts'
 import { pressAction } from '../../src/desk/service/press-action.ts'
 import { conversationFrom } from '../../src/desk/service/records.ts'
-import { openForms } from '../../src/desk/service/ticket-life.ts'
+import { findable } from '../../src/desk/service/ticket-life.ts'
+import { beforeFirstPiece, making } from '../../src/domain/ticket/made.ts'
+import { tickOf } from '../../src/domain/ticket/work-steps.ts'
 import { startConversation } from '../../src/domain/understanding/conversation.ts'
 import type { Member } from '../../src/ports/counter-desk.ts'
 import { presses, says, work } from './desk.ts'
@@ -40,13 +42,49 @@ const good: { readonly [act: string]: Values } = {
   'second-look': { result: 'right' },
 }
 
+/** Ticks one step for some lines. */
+const ticks = async (
+  desk: WorkerDesk,
+  ticketId: string,
+  { step, lines }: { step: number; lines: readonly number[] },
+): Promise<void> => {
+  const values = { step: String(step), deed: 'done', lines: lines.join(' ') }
+  const said = await acts(desk, ticketId, { act: 'tick', values })
+  if (said !== null) throw new Error(`step ${step}: ${said}`)
+}
+
+/** Takes one garment of each kind through every step up to the look at the first piece. */
+export const makeFirstPieces = async (desk: WorkerDesk, ticketId: string): Promise<void> => {
+  for (;;) {
+    const life = await lifeNow(desk, ticketId)
+    const made = life.gates.filter(({ gate, why }) => gate.code === 'first-piece' && why === 'not-done')
+    const [next] = made.flatMap(({ gate }) => beforeFirstPiece(life, gate.garment).slice(0, 1))
+    if (next === undefined) return
+    await ticks(desk, ticketId, { step: next.step.no, lines: [next.line] })
+  }
+}
+
+/** Ticks every step before the check for every garment that is still to go through it. */
+export const makeAll = async (desk: WorkerDesk, ticketId: string): Promise<void> => {
+  const life = await lifeNow(desk, ticketId)
+  for (const step of life.steps.filter(({ kind }) => making.includes(kind))) {
+    const lines = step.lines.filter((line) => tickOf(life.ticks, step.no, line).state === 'waiting')
+    if (lines.length > 0) await ticks(desk, ticketId, { step: step.no, lines })
+  }
+}
+
 /** Opens every gate of a ticket but those left out, the first piece with two people's hands. */
 export const openGates = async (desk: WorkerDesk, ticketId: string, leaveOut: readonly string[] = []): Promise<void> => {
   for (;;) {
-    const life = await lifeNow(desk, ticketId)
-    const next = openForms(life).find((act) => Object.hasOwn(good, act) && !leaveOut.includes(act))
-    const gate = life.gates.find(({ is, gate: { code } }) => is !== 'open' && (code === next || next === 'second-look'))?.gate
-    if (next === undefined || gate === undefined) return
+    const gates = findable(await lifeNow(desk, ticketId)).filter(({ act }) => Object.hasOwn(good, act) && !leaveOut.includes(act))
+    const [first] = gates
+    if (first === undefined && leaveOut.length > 0) return
+    if (first === undefined) {
+      await makeFirstPieces(desk, ticketId)
+      if (findable(await lifeNow(desk, ticketId)).every(({ act }) => act !== 'first-piece')) return
+      continue
+    }
+    const { act: next, gate } = first
     const values = { garment: gate.garment ?? '', subject: gate.subject, ...good[next] }
     const said = await acts(desk, ticketId, { act: next, by: next === 'second-look' ? pim : noor, values })
     if (said !== null) throw new Error(`${next}: ${said}`)
@@ -55,8 +93,9 @@ export const openGates = async (desk: WorkerDesk, ticketId: string, leaveOut: re
 
 /** Everything from the bench to the counter for a ticket whose gates can be opened at once. */
 export const workThrough = async (desk: WorkerDesk, ticketId: string): Promise<void> => {
-  for (const act of ['take', 'gates', 'start', 'checked', 'bagged', 'collected']) {
+  for (const act of ['take', 'gates', 'made', 'checked', 'bagged', 'collected']) {
     if (act === 'gates') await openGates(desk, ticketId)
+    else if (act === 'made') await makeAll(desk, ticketId)
     else {
       const said = await acts(desk, ticketId, { act })
       if (said !== null) throw new Error(`${act}: ${said}`)

@@ -13,16 +13,38 @@ import { noteComplaint } from './floor/note-complaint.ts'
 import { readLife } from './floor/read-life.ts'
 import { finishRemake, spoil } from './floor/remake.ts'
 import { deskWordsFor, hourOf, tellCustomer, wordsFor } from './floor/say-floor.ts'
+import { stepNames } from './floor/step-name.ts'
 import { askCustomer, tellShort } from './floor/tell-from-bench.ts'
 import { tickStep, tickWhole } from './floor/tick.ts'
 import { learnPace } from './plan/learn-pace.ts'
 import { ticketFrom } from './records.ts'
 import { keepTemplates } from './stock/keep-templates.ts'
 import { useRest } from './stock/use-stock.ts'
-import { closedFor, holderOf, openActs, openForms, rowsAfter, stateAfter, type TicketLife, wantsSeen } from './ticket-life.ts'
+import {
+  beforeAnyPiece,
+  closedFor,
+  holderOf,
+  openActs,
+  openForms,
+  rowsAfter,
+  stateAfter,
+  type TicketLife,
+  unmade,
+  wantsSeen,
+} from './ticket-life.ts'
 import { putTicketMessage } from './ticket-message.ts'
 
 export type Acting = { readonly ticketId: string; readonly act: TicketAct; readonly by: Member; readonly values?: Values }
+
+/** Gates that are shut and steps that are not ticked, which come before an act; null when nothing does. */
+const comesFirst = (desk: Desk, life: TicketLife, act: TicketAct): string | null => {
+  const { facts } = ticketFrom(life.ticket.body)
+  const words = wordsFor(desk)
+  const closed = closedFor(life, { from: act === 'start' ? 'cutting' : 'run' }).map(({ gate }) => gate)
+  if ((act === 'start' || act === 'checked') && closed.length > 0) return words.first(gateNames(desk, facts, closed))
+  const steps = act === 'checked' ? unmade(life) : act === 'first-piece' ? beforeAnyPiece(life) : []
+  return steps.length === 0 ? null : words.first(stepNames(desk, facts, steps))
+}
 
 /** Why it cannot be done: gone, held by somebody, something to be read or found out first. */
 const refusal = (desk: Desk, life: TicketLife | null, act: TicketAct): string => {
@@ -30,23 +52,16 @@ const refusal = (desk: Desk, life: TicketLife | null, act: TicketAct): string =>
   if (life === null) return deskWordsFor(desk).noTicket
   if (life.ticket.state !== 'open') return deskWordsFor(desk).notOpen
   if (wantsSeen(life) && holderOf(life.findings) !== null && act !== 'take') return words.sayFirst
-  const closed = closedFor(life, act === 'start' ? 'cutting' : 'run')
-  if ((act === 'start' || act === 'checked') && closed.length > 0)
-    return words.first(
-      gateNames(
-        desk,
-        ticketFrom(life.ticket.body).facts,
-        closed.map(({ gate }) => gate),
-      ),
-    )
+  const first = life.order.state === 'on-bench' ? comesFirst(desk, life, act) : null
+  if (first !== null) return first
   const holder = holderOf(life.findings)
   return holder === null ? deskWordsFor(desk).notOpen : words.done.take(holder.by, hourOf(desk, holder.at))
 }
 
-/** Steps that one press for the whole ticket ticks for every line. */
+/** Steps that one press for the whole ticket ticks for every line: never one that somebody else must have done before. */
 const ticksAfter: { readonly [Act in PlainAct]?: readonly WorkKind[] } = {
   start: ['cut'],
-  checked: ['weed', 'brush', 'press', 'inspect'],
+  checked: ['inspect'],
   bagged: ['bag'],
 }
 

@@ -14,7 +14,7 @@ import { stepName } from './floor/step-name.ts'
 import { tickDeeds } from './floor/tick.ts'
 import { ticketFrom } from './records.ts'
 import { itemName } from './stock/item-name.ts'
-import type { TicketLife } from './ticket-life.ts'
+import { findable, type TicketLife } from './ticket-life.ts'
 
 type Options = FormField['options']
 type Field = keyof ReturnType<typeof wordsFor>['fields']
@@ -40,11 +40,13 @@ const select = (desk: Desk, name: Field, options: Options): FormField => ({
 })
 const photo = (desk: Desk): FormField => ({ ...line(desk, 'photo', false), kind: 'file' })
 
-const closedOf = ({ life }: Making, codes: readonly Gate['code'][]): readonly Gate[] =>
-  life.gates.filter(({ gate, is }) => codes.includes(gate.code) && is !== 'open').map(({ gate }) => gate)
+const closedOf = ({ life }: Making, code: Gate['code']): readonly Gate[] =>
+  life.gates.filter(({ gate, is }) => gate.code === code && is !== 'open').map(({ gate }) => gate)
 
-const garments = (making: Making, ...codes: readonly Gate['code'][]): FormField => {
-  const ids = new Set(closedOf(making, codes).map(({ garment }) => garment))
+/** The garments of which this can be found now. */
+const garments = (making: Making, act: FormAct): FormField => {
+  const gates = findable(making.life).filter((one) => one.act === act)
+  const ids = new Set(gates.map(({ gate }) => gate.garment))
   const named = making.facts.garments.filter(({ id }) => ids.size === 0 || ids.has(id))
   return select(
     making.desk,
@@ -57,7 +59,7 @@ const subjects = (making: Making, code: Gate['code']): FormField =>
   select(
     making.desk,
     'subject',
-    [...new Set(closedOf(making, [code]).map(({ subject }) => subject))].map((subject) => ({ value: subject, label: subject })),
+    [...new Set(closedOf(making, code).map(({ subject }) => subject))].map((subject) => ({ value: subject, label: subject })),
   )
 
 const results = (desk: Desk, ...codes: readonly string[]): FormField =>
@@ -84,7 +86,7 @@ const gateFields = (
     case 'water-drops':
       return [garments(making, 'water-drops'), line(desk, 'drops', true)]
     case 'test-press':
-      return [garments(making, 'test-press', 'water-drops'), results(desk, 'held', 'failed')]
+      return [garments(making, 'test-press'), results(desk, 'held', 'failed')]
     case 'bleed-test':
       return [garments(making, 'bleed-test'), results(desk, 'pressed', 'clean', 'bled', 'skipped'), line(desk, 'signedBy', false)]
     case 'certificate':
@@ -94,7 +96,7 @@ const gateFields = (
     case 'first-piece':
       return [garments(making, 'first-piece'), photo(desk)]
     case 'second-look':
-      return [garments(making, 'first-piece'), results(desk, 'right', 'wrong'), line(desk, 'note', false)]
+      return [garments(making, 'second-look'), results(desk, 'right', 'wrong'), line(desk, 'note', false)]
   }
 }
 

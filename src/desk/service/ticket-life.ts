@@ -1,9 +1,11 @@
 import type { GateState } from '../../domain/press/gate-state.ts'
 import type { FormAct, PlainAct, TicketAct } from '../../domain/ticket/acts.ts'
+import { beforeFirstPiece, making, type Work, wanting } from '../../domain/ticket/made.ts'
+import type { WorkStep } from '../../domain/ticket/work-steps.ts'
 import type { Finding, OrderState, RowState, StoredOrder, StoredTicket, Tick } from '../../ports/work-records.ts'
 
-/** A ticket as staff see it: its order's state, its ticks, what was found and done so far, and how its gates stand now. */
-export type TicketLife = {
+/** A ticket as staff see it: its order's state, its steps and ticks, what was found and done so far, and how its gates stand now. */
+export type TicketLife = Omit<Work, 'ticks'> & {
   readonly ticket: StoredTicket
   readonly order: StoredOrder
   readonly findings: readonly Finding[]
@@ -28,20 +30,41 @@ const isPaused = (findings: readonly Finding[]): boolean =>
 /** The holder must say "seen" before more is cut or pressed. */
 export const wantsSeen = (life: TicketLife): boolean => life.changedPieces && !wasDone(life, 'seen')
 
-/** Gates that are not open and keep from this: cutting, or everything up to the check. */
-export const closedFor = (life: TicketLife, what: 'cutting' | 'pressing' | 'run'): readonly GateState[] =>
+export type Kept = { readonly from: 'cutting' | 'pressing' | 'run'; readonly garment?: string }
+
+/** Gates that are not open and keep from this: cutting, or everything up to the check; of one garment where one is named. */
+export const closedFor = (life: TicketLife, { from, garment }: Kept): readonly GateState[] =>
   life.gates.filter(({ is, gate }) => {
     if (is === 'open') return false
-    if (what === 'cutting') return gate.blocks === 'cutting'
-    return what === 'run' || gate.blocks !== 'run'
+    if (garment !== undefined && gate.garment !== null && gate.garment !== garment) return false
+    if (from === 'cutting') return gate.blocks === 'cutting'
+    return from === 'run' || gate.blocks !== 'run'
   })
+
+/** Steps that must be ticked before everything can be called checked. */
+export const unmade = (life: TicketLife): readonly WorkStep[] =>
+  wanting(
+    life,
+    making,
+    life.roster.map(({ line }) => line),
+  )
+
+/** Steps before the first piece of the garment that is nearest to one. */
+export const beforeAnyPiece = (life: TicketLife): readonly WorkStep[] => {
+  const waits = life.gates
+    .filter(({ gate, is }) => gate.code === 'first-piece' && is !== 'open')
+    .map(({ gate }) => beforeFirstPiece(life, gate.garment).map(({ step }) => step))
+  return waits.toSorted((a, b) => a.length - b.length)[0] ?? []
+}
+
+const mayBeChecked = (life: TicketLife): boolean =>
+  closedFor(life, { from: 'run' }).length === 0 && life.openRemakes === 0 && unmade(life).length === 0
 
 const heldActs = (life: TicketLife): readonly PlainAct[] => {
   if (isPaused(life.findings)) return ['resume', 'hand-on']
   if (wantsSeen(life)) return ['seen', 'hand-on']
-  if (wasDone(life, 'start'))
-    return closedFor(life, 'run').length === 0 && life.openRemakes === 0 ? ['checked', 'pause', 'hand-on'] : ['pause', 'hand-on']
-  return closedFor(life, 'cutting').length === 0 ? ['start', 'hand-on'] : ['hand-on']
+  if (wasDone(life, 'start')) return mayBeChecked(life) ? ['checked', 'pause', 'hand-on'] : ['pause', 'hand-on']
+  return closedFor(life, { from: 'cutting' }).length === 0 ? ['start', 'hand-on'] : ['hand-on']
 }
 
 /**
@@ -59,8 +82,16 @@ export const openActs = (life: TicketLife): readonly PlainAct[] => {
 
 const actOfGate = ({ gate, why }: GateState): FormAct => {
   if (why === 'wants-second') return 'second-look'
-  return why === 'wants-test-press' ? 'test-press' : gate.code
+  const isTried = gate.code === 'water-drops' && (why === 'wants-test-press' || why === 'failed')
+  return isTried ? 'test-press' : gate.code
 }
+
+/** Gates at which something can be found now; a first piece must be made before it is looked at. */
+export const findable = (life: TicketLife): readonly (GateState & { readonly act: FormAct })[] =>
+  life.gates
+    .filter(({ is }) => is !== 'open')
+    .map((state) => ({ ...state, act: actOfGate(state) }))
+    .filter(({ act, gate }) => act !== 'first-piece' || beforeFirstPiece(life, gate.garment).length === 0)
 
 /** What may be filled in now: gates that are not open, ticks, spoiled garments, remakes that are ready; a complaint once it is handed over. */
 export const openForms = (life: TicketLife): readonly FormAct[] => {
@@ -68,7 +99,7 @@ export const openForms = (life: TicketLife): readonly FormAct[] => {
   if (life.ticket.state !== 'open') return []
   const { state } = life.order
   const atWork = state === 'on-bench'
-  const gates = atWork ? life.gates.filter(({ is }) => is !== 'open').map(actOfGate) : []
+  const gates = atWork ? findable(life).map(({ act }) => act) : []
   const held = atWork && holderOf(life.findings) !== null && !isPaused(life.findings) && !wantsSeen(life)
   const mayBeSpoiled = held || state === 'checked' || state === 'bagged'
   return [

@@ -1,4 +1,5 @@
 import { expect } from 'vitest'
+import { makeAll, makeFirstPieces } from '../floor.ts'
 import { everyComponent } from './limits.ts'
 import type { RealShops } from './real-shop.ts'
 import { idsOf, textsOf, toldTo } from './shop-in-server.ts'
@@ -164,6 +165,15 @@ const ask: Event = {
   },
 }
 
+/** Ticks at the bench that belong between the deeds of its buttons. */
+const made = (name: string, make: (desk: RealShops['ourDesk'], ticketId: string) => Promise<void>): Event => ({
+  name: `staff: ${name}`,
+  play: async ({ ourDesk, ourShop }) => {
+    const [ticket] = await ourShop.tickets.list(['open'])
+    await make(ourDesk, ticket?.ticketId ?? '')
+  },
+})
+
 /** From the order to the bag in the customer's hands. */
 export const wholeJob: readonly Event[] = [
   order,
@@ -175,12 +185,14 @@ export const wholeJob: readonly Event[] = [
   fill('water-drops', { drops: '2 3 2 2 3' }, 'Water drops: '),
   fill('bleed-test', { result: 'skipped', signedBy: 'Imke Dahl' }, 'Bleed test: '),
   press('start', 'Started by'),
+  made('one garment is made', makeFirstPieces),
   fill('first-piece', {}, 'First piece made'),
   secondLook,
   ask,
   fill('short', { note: 'last sheet' }, 'Short: '),
   fill('spoiled', { quantity: '1' }, 'Spoiled: '),
   fill('remade', {}, 'Remake bagged: '),
+  made('all are made', makeAll),
   press('checked', 'Checked by'),
   press('bagged', 'Bagged by'),
   press('collected', 'Handed over by'),

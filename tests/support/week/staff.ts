@@ -1,6 +1,7 @@
 import { readLife } from '../../../src/desk/service/floor/read-life.ts'
 import { type ShopPlan, ticketFrom } from '../../../src/desk/service/records.ts'
-import { holderOf, openActs, openForms, type TicketLife, wantsSeen } from '../../../src/desk/service/ticket-life.ts'
+import { findable, holderOf, openActs, openForms, type TicketLife, wantsSeen } from '../../../src/desk/service/ticket-life.ts'
+import { beforeFirstPiece } from '../../../src/domain/ticket/made.ts'
 import { tickOf, type WorkKind, workSteps } from '../../../src/domain/ticket/work-steps.ts'
 import type { Member } from '../../../src/ports/counter-desk.ts'
 import type { Hands, Values } from './hands.ts'
@@ -49,16 +50,16 @@ const press = async ({ hands }: Shift, life: TicketLife, { by, act, values }: Ac
 
 /** The next gate, filled in by whoever holds the ticket; a second look by somebody else. True when something was done. */
 const openGate = async (shift: Shift, life: TicketLife, holder: Member): Promise<boolean> => {
-  const next = openForms(life).find((act) => Object.hasOwn(good, act))
-  const gate = life.gates.find(({ is, gate: { code } }) => is !== 'open' && (code === next || next === 'second-look'))?.gate
-  if (next === undefined || gate === undefined) return false
+  const found = findable(life).find(({ act }) => Object.hasOwn(good, act))
+  if (found === undefined) return false
+  const { act: next, gate } = found
   const by = next === 'second-look' ? shift.there.find(({ id }) => id !== holder.id) : holder
   if (by === undefined) return false
   const { orderId } = life.order
   const beads = next === 'water-drops' && shift.wishOf(orderId)?.trouble === 'beaded' && !shift.troubled.has(orderId)
   if (beads) shift.troubled.add(orderId)
-  const found = beads ? { drops: '60 60 60 60 60' } : good[next]
-  return press(shift, life, { by, act: next, values: { garment: gate.garment ?? '', subject: gate.subject, ...found } })
+  const given = beads ? { drops: '60 60 60 60 60' } : good[next]
+  return press(shift, life, { by, act: next, values: { garment: gate.garment ?? '', subject: gate.subject, ...given } })
 }
 
 const scorch = async (shift: Shift, life: TicketLife, holder: Member): Promise<boolean> => {
@@ -86,6 +87,19 @@ const ticked: readonly (readonly [WorkKind, RegExp])[] = [
   ['inspect', /^inspect-/],
 ]
 
+/** One garment of each kind goes through the press before its first piece is looked at; true when a step of it was ticked. */
+const makeFirst = async (shift: Shift, life: TicketLife, holder: Member): Promise<boolean> => {
+  if (!openForms(life).includes('tick') || isAhead(shift, life.order.orderId, /^first-piece/)) return false
+  const waiting = life.gates.filter(({ gate, why }) => gate.code === 'first-piece' && why === 'not-done')
+  for (const { gate } of waiting) {
+    const [next] = beforeFirstPiece(life, gate.garment)
+    if (next === undefined) continue
+    const values = { step: String(next.step.no), deed: 'done', lines: String(next.line) }
+    if (await press(shift, life, { by: holder, act: 'tick', values })) return true
+  }
+  return false
+}
+
 /** The next step that is through by the plan is ticked for every garment that is still to go through it; true when one was. */
 const tick = async (shift: Shift, life: TicketLife, holder: Member): Promise<boolean> => {
   if (!openForms(life).includes('tick')) return false
@@ -111,17 +125,14 @@ const nextDeed = async (shift: Shift, life: TicketLife, holder: Member): Promise
   if (await scorch(shift, life, holder)) return true
   if (await remakeReady(shift, life, holder)) return true
   if (acts.includes('start') && !isAhead(shift, orderId, /^cut-/)) return press(shift, life, { by: holder, act: 'start' })
-  if (hasStarted(life) && ticksSteps(life) && (await tick(shift, life, holder))) return true
+  if (hasStarted(life) && ((await makeFirst(shift, life, holder)) || (await tick(shift, life, holder)))) return true
   if (acts.includes('checked') && !isAhead(shift, orderId, /./)) return press(shift, life, { by: holder, act: 'checked' })
   return false
 }
 
 const hasStarted = (life: TicketLife): boolean => life.findings.some(({ code }) => code === 'start')
 
-/** Every fourth ticket is ticked step by step; the others are started and checked whole, as people do who are alone with one. */
-const ticksSteps = ({ ticket }: TicketLife): boolean => ticket.number % 4 === 0
-
-const mostDeeds = 24
+const mostDeeds = 60
 
 const holderNow = (shift: Shift, life: TicketLife): Member | undefined => {
   const name = holderOf(life.findings)?.by

@@ -1,12 +1,14 @@
 import * as z from 'zod'
 import type { Found } from '../../../domain/press/gate-state.ts'
 import { ok } from '../../../domain/result/result.ts'
+import { beforeFirstPiece } from '../../../domain/ticket/made.ts'
 import { ticketName } from '../ticket-names.ts'
 import { askAfterBeaded } from './ask-after-beaded.ts'
 import { type Answered, type Deed, readValues } from './deed.ts'
 import { gateName } from './gate-name.ts'
 import { markGates } from './mark-gates.ts'
 import { momentOf, tellOwner, wordsFor } from './say-floor.ts'
+import { stepNames } from './step-name.ts'
 
 const text = z.string().trim().max(200)
 const optional = text.default('')
@@ -78,10 +80,19 @@ const follow = async (deed: Deed, act: GateAct, facts: object): Promise<void> =>
 }
 
 /** Whoever made the first piece does not sign it themselves. */
-const isOwnWork = ({ life, by }: Deed, act: GateAct): boolean => {
+const isOwnWork = ({ life, by, values }: Deed, act: GateAct): boolean => {
   if (act !== 'second-look') return false
-  const made = life.findings.filter(({ code }) => code === 'first-piece').at(-1)
+  const isOf = (facts: unknown): boolean =>
+    typeof facts === 'object' && facts !== null && 'garment' in facts && facts.garment === values['garment']
+  const made = life.findings.filter(({ code, facts }) => code === 'first-piece' && isOf(facts)).at(-1)
   return made === undefined || made.by === by.name
+}
+
+/** A first piece is looked at when it is made: the steps that are not ticked yet, or null when they are. */
+const notMade = ({ desk, life, facts: ticket }: Deed, act: GateAct, facts: object): string | null => {
+  if (act !== 'first-piece' || !('garment' in facts)) return null
+  const before = beforeFirstPiece(life, String(facts.garment)).map(({ step }) => step)
+  return before.length === 0 ? null : wordsFor(desk).first(stepNames(desk, ticket, before))
 }
 
 /** A bleed test is clean after its wait, not before: what to do instead, or null when it is time. */
@@ -101,7 +112,7 @@ export const findAtGate = async (deed: Deed): Answered => {
   if (isOwnWork(deed, act)) return ok(wordsFor(desk).gateIs['wants-second'])
   const read = factsOf(deed, act)
   if (!read.ok) return ok(read.said)
-  const early = looksEarly(deed, read.facts)
+  const early = looksEarly(deed, read.facts) ?? notMade(deed, act, read.facts)
   if (early !== null) return ok(early)
   const at = desk.clock.now()
   await shop.tickets.find(life.ticket.ticketId, { code: act, facts: read.facts, by: by.name, at })

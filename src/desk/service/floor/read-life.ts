@@ -1,4 +1,5 @@
 import { type Found, gateStates } from '../../../domain/press/gate-state.ts'
+import { workSteps } from '../../../domain/ticket/work-steps.ts'
 import type { ShopStore } from '../../../ports/store.ts'
 import type { Finding, StoredTicket } from '../../../ports/work-records.ts'
 import type { Desk } from '../desk.ts'
@@ -22,6 +23,8 @@ export const readLife = async (desk: Desk, shop: ShopStore, ticketId: string): P
   const { facts } = ticketFrom(record.ticket.body)
   return {
     ...record,
+    roster: facts.roster,
+    steps: workSteps(facts),
     gates: gateStates(facts.gates, record.findings.map(foundFrom), desk.clock.now()),
     changedPieces: facts.throwAway.length > 0,
   }

@@ -29,3 +29,11 @@ export const stepName = (desk: Desk, facts: TicketFacts, { no, kind, press }: Wo
   const which = garments.map((id) => whichGarment(facts, id)).filter((name) => name !== '')
   return [[done, laid].filter((part) => part !== '').join(': '), ...which].join(' · ')
 }
+
+const mostNamed = 3
+
+/** Steps in one line; of many the first ones. */
+export const stepNames = (desk: Desk, facts: TicketFacts, steps: readonly WorkStep[]): string => {
+  const named = steps.slice(0, mostNamed).map((step) => stepName(desk, facts, step))
+  return [...named, ...(steps.length > mostNamed ? ['…'] : [])].join('; ')
+}

@@ -1,6 +1,7 @@
 import * as z from 'zod'
 import type { Gate } from '../../../domain/press/press-plan.ts'
 import { ok, type Problem, type Result } from '../../../domain/result/result.ts'
+import { making, piecesThrough, wanting } from '../../../domain/ticket/made.ts'
 import {
   isThrough,
   lineState,
@@ -18,6 +19,7 @@ import { type Answered, type Deed, readValues } from './deed.ts'
 import { gateNames } from './gate-name.ts'
 import { markWork } from './mark-work.ts'
 import { localOf, wordsFor } from './say-floor.ts'
+import { stepNames } from './step-name.ts'
 
 export const tickDeeds = ['take', 'start', 'done', 'back'] as const
 export type TickDeed = (typeof tickDeeds)[number]
@@ -46,12 +48,30 @@ const otherHolder = (ticks: readonly Ticked[], lines: readonly number[], at: { s
     .map((line) => tickOf(ticks, at.step, line))
     .find(({ state, by }) => (state === 'taken' || state === 'started') && by !== at.by)?.by ?? null
 
-/** Before the first piece is signed only one garment goes through a press step; other gates keep from cutting or pressing at all. */
-const closedGates = (life: TicketLife, step: WorkStep, lines: readonly number[]): readonly Gate[] => {
-  if (step.kind === 'cut') return closedFor(life, 'cutting').map(({ gate }) => gate)
-  if (step.kind !== 'press') return []
-  const through = new Set([...step.lines.filter((line) => tickOf(life.ticks, step.no, line).state === 'done'), ...lines])
-  return closedFor(life, through.size > 1 ? 'run' : 'pressing').map(({ gate }) => gate)
+type Ticking = { readonly step: WorkStep; readonly lines: readonly number[]; readonly deed: TickDeed }
+
+/**
+ * Of each kind of garment: before its first piece is signed only one of it goes through a press step; its other gates keep it from
+ * being cut or pressed at all. The gates of another kind keep nothing of this one back.
+ */
+const closedGates = (life: TicketLife, { step, lines, deed }: Ticking): readonly Gate[] => {
+  const { kind } = step
+  if (kind !== 'cut' && kind !== 'press') return []
+  const chosen = life.roster.filter(({ line }) => lines.includes(line))
+  return [...new Set(chosen.map(({ garment }) => garment))].flatMap((garment) => {
+    // A line that is only taken or begun is one garment in hand.
+    const weighed = life.roster.map((row) => (deed === 'done' ? row : { ...row, quantity: 1 }))
+    const own = { ...life, roster: weighed.filter((row) => row.garment === garment) }
+    const pressing = piecesThrough(own, step, lines) > 1 ? 'run' : 'pressing'
+    return closedFor(life, { from: kind === 'cut' ? 'cutting' : pressing, garment }).map(({ gate }) => gate)
+  })
+}
+
+/** What the chosen lines must be through before this: nothing is looked at or bagged that is not made. */
+const stepsBefore = (life: TicketLife, { step: { kind }, lines, deed }: Ticking): readonly WorkStep[] => {
+  if (deed !== 'done') return []
+  if (kind === 'inspect') return wanting(life, making, lines)
+  return kind === 'bag' ? wanting(life, [...making, 'inspect'], lines) : []
 }
 
 /** A press that was found uneven this morning is not used. */
@@ -62,13 +82,16 @@ const shutPress = async ({ desk, shop }: Deed, step: WorkStep): Promise<string |
   return checks.some(({ press, verdict }) => press === machine && verdict === 'not-fit') ? machine : null
 }
 
-const refusal = async (deed: Deed, step: WorkStep, lines: readonly number[]): Promise<string | null> => {
+const refusal = async (deed: Deed, ticking: Ticking): Promise<string | null> => {
   const { life, by, desk } = deed
+  const { step, lines } = ticking
   const words = wordsFor(desk)
   const holder = otherHolder(life.ticks, lines, { step: step.no, by: by.name })
   if (holder !== null) return words.stepHeld(holder)
-  const closed = closedGates(life, step, lines)
+  const closed = closedGates(life, ticking)
   if (closed.length > 0) return words.first(gateNames(desk, deed.facts, closed))
+  const before = stepsBefore(life, ticking)
+  if (before.length > 0) return words.first(stepNames(desk, deed.facts, before))
   const shut = await shutPress(deed, step)
   return shut === null ? null : words.pressShut(shut)
 }
@@ -159,7 +182,8 @@ export const tickStep = async (deed: Deed): Answered => {
   const step = steps.find(({ no }) => no === read.value.step)
   if (step === undefined) return ok(wordsFor(deed.desk).badForm(wordsFor(deed.desk).fields.step))
   const lines = chosenLines(step, deed.values, read.value.lines)
-  const refused = read.value.deed === 'back' ? null : await refusal(deed, step, lines)
+  const ticking = { step, lines, deed: read.value.deed }
+  const refused = ticking.deed === 'back' ? null : await refusal(deed, ticking)
   if (refused !== null) return ok(refused)
   const fresh = ticksFor(lines, { step: step.no, deed: read.value.deed, by: by.name })
   const kept = await keep(shop, life.ticket.ticketId, fresh)
