@@ -15,7 +15,7 @@ const calledIn = (order: Order, shop: Shop, id: unknown): string | null => {
 }
 
 /** What people call a vinyl or a stone of the shop ("white standard vinyl" is its colour and class); null for an id the shop has not. */
-const materialCalled = (shop: Shop, { language }: Order, id: unknown): string | null => {
+export const materialCalled = (shop: Shop, { language }: Pick<Order, 'language'>, id: unknown): string | null => {
   const words = ticketWords[language].pick
   const { colour } = showFor(shop, language)
   const vinyl = shop.vinyl.find((one) => one.id === id)
@@ -44,10 +44,7 @@ const materialsCalled = (fact: FactValue, order: Order, shop: Shop): FactValue =
   return 'subject' in fact ? { ...fact, subject: materialsCalled(fact['subject'] ?? null, order, shop) } : fact
 }
 
-/**
- * A problem with its garment, materials and decorations called as people call them; the bench keeps the material's id, which
- * stands on its lot.
- */
+/** A problem with its garment, materials and decorations called as people call them. */
 export const calledForCustomer = (problem: Problem, order: Order, shop: Shop): Problem => {
   const named = calledSo(problem, order, shop)
   const called = Object.entries(named.facts).map(([fact, value]): readonly [string, FactValue] => {
@@ -57,6 +54,6 @@ export const calledForCustomer = (problem: Problem, order: Order, shop: Shop): P
   return { ...named, facts: Object.fromEntries(called) }
 }
 
-/** A problem of an order in words, its garment called as people call it and not by its id. */
+/** A problem of an order in words, with nothing in it called by its id. */
 export const sayForOrder = (problem: Problem, order: Order, shop: Shop): string =>
-  sayProblem(calledSo(problem, order, shop), order.language, showFor(shop, order.language))
+  sayProblem(calledForCustomer(problem, order, shop), order.language, showFor(shop, order.language))

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest'
-import { calledForCustomer } from '../../src/desk/say-for-order.ts'
+import { calledForCustomer, sayForOrder } from '../../src/desk/say-for-order.ts'
 import { parseOrder } from '../../src/domain/order/parse-order.ts'
 import { starterShop } from '../domain/understanding/starter-shop.ts'
 import { unwrap } from '../support/embedded.ts'
@@ -57,4 +57,16 @@ test('ways out and decorations are called as people call them', () => {
   expect(facts['first']).toBe('back number')
   expect(facts['second']).toBe('nowhere')
   expect(facts['ways']).toEqual([{ way: 'blocker', subject: expect.stringMatching(/^white /), inStock: 1 }])
+})
+
+test('the bench reads problems in the same words', () => {
+  const facts = {
+    garment: garment?.id ?? '',
+    colour: 'navy',
+    fromTenthsC: 1380,
+    setTenthsC: 1600,
+    ways: [{ way: 'blocker', subject: 'vinyl-blocker-white', inStock: 1 }],
+  }
+  const problem = { code: 'bleed-risk', at: '', severity: 'caution', facts } as const
+  expect(sayForOrder(problem, asked, shop)).not.toMatch(/vinyl-|-white/)
 })

@@ -1,7 +1,9 @@
 import { dryings, faultOwners, spoiledReasons } from '../../../templates/desk/floor/floor-words.ts'
+import { ticketWords } from '../../../templates/ticket/words.ts'
 import type { Gate } from '../../domain/press/press-plan.ts'
 import { type FormAct, isFormAct, type TicketAct } from '../../domain/ticket/acts.ts'
 import type { TicketFacts } from '../../domain/ticket/facts.ts'
+import { gateSubject } from '../../domain/ticket/gates.ts'
 import { workSteps } from '../../domain/ticket/work-steps.ts'
 import { complaintKinds } from '../../domain/understanding/conversation.ts'
 import type { Form, FormField } from '../../ports/chat.ts'
@@ -9,7 +11,7 @@ import type { Remake } from '../../ports/floor-records.ts'
 import type { Desk } from './desk.ts'
 import { garmentText } from './floor/garment-text.ts'
 import { rowText } from './floor/row-text.ts'
-import { wordsFor } from './floor/say-floor.ts'
+import { shopLanguage, wordsFor } from './floor/say-floor.ts'
 import { stepName } from './floor/step-name.ts'
 import { tickDeeds } from './floor/tick.ts'
 import { ticketFrom } from './records.ts'
@@ -59,7 +61,10 @@ const subjects = (making: Making, code: Gate['code']): FormField =>
   select(
     making.desk,
     'subject',
-    [...new Set(closedOf(making, code).map(({ subject }) => subject))].map((subject) => ({ value: subject, label: subject })),
+    [...new Map(closedOf(making, code).map((gate) => [gate.subject, gate])).values()].map((gate) => ({
+      value: gate.subject,
+      label: gateSubject(making.facts, ticketWords[shopLanguage(making.desk)], gate),
+    })),
   )
 
 const results = (desk: Desk, ...codes: readonly string[]): FormField =>

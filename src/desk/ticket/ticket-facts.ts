@@ -10,7 +10,7 @@ import type { Change, ThrowAway } from '../../domain/ticket/changes.ts'
 import type { Language, RulebookFacts, SourceFacts, TicketFacts, VinylFacts } from '../../domain/ticket/facts.ts'
 import type { PlanFacts, SlotFacts } from '../../domain/ticket/plan-facts.ts'
 import { vinylSheetFile } from '../file-names.ts'
-import { sayForOrder } from '../say-for-order.ts'
+import { materialCalled, sayForOrder } from '../say-for-order.ts'
 import type { Work } from '../work-out.ts'
 import { garmentsOf, rosterOf } from './garments.ts'
 import { digitTallies, type PickMeans, shownColour, stonePicks, templatePicks } from './picks.ts'
@@ -58,11 +58,12 @@ export const slotFacts = (slot: Slot, zone: Zone, language: Language): SlotFacts
   setUpMinutes: slot.setupMinutes,
 })
 
+/** A ticket is printed of what is signed, so that its promise no longer hangs on the signature. */
 const planFacts = ({ promised, time: { zone } }: Work, language: Language, shop: Shop): PlanFacts => ({
   promised: writeLocal(zone, promised.promised),
   slackMinutes: promised.slackMinutes,
-  hangsOn: promised.hangsOn.map(({ code, by }) =>
-    sayHangsOn(code, language, showFor(shop, language).moment(writeLocal(zone, by))),
+  hangsOn: promised.hangsOn.flatMap(({ code, by }) =>
+    code === 'sign-off' ? [] : [sayHangsOn(code, language, showFor(shop, language).moment(writeLocal(zone, by)))],
   ),
   slots: promised.slots.map((slot) => slotFacts(slot, zone, language)),
   freezesAt: promised.freezesAt === null ? null : writeLocal(zone, promised.freezesAt),
@@ -75,10 +76,14 @@ const rulebookFacts = (work: Work, shop: Shop): RulebookFacts | null => {
   return { body, clause, edition, mark, notes: [] }
 }
 
-const sourcesOf = (work: Work): readonly SourceFacts[] => {
+const sourcesOf = (work: Work, shop: Shop): readonly SourceFacts[] => {
   const materials = [...work.resolved.layers.values()].flat().map(({ material }) => material)
   const once = new Map(materials.map((material) => [material.id, material]))
-  return [...once.values()].map(({ id, source }) => ({ of: id, sheet: source.sheet, date: source.date }))
+  return [...once.values()].map(({ id, source }) => ({
+    of: materialCalled(shop, work.order, id) ?? id,
+    sheet: source.sheet,
+    date: source.date,
+  }))
 }
 
 /** Who the shop is and how it writes figures. */
@@ -121,6 +126,8 @@ type BenchFacts = Pick<
   'garments' | 'layers' | 'placements' | 'vinyl' | 'tally' | 'templates' | 'stones' | 'roster' | 'machines' | 'press' | 'gates'
 >
 
+const faceCalled = (shop: Shop, id: string): string => shop.faces.find((face) => face.id === id)?.name ?? id
+
 const benchFacts = (work: Work, shop: Shop): BenchFacts => {
   const { resolved, laid, counted, press } = work
   const { colours, stoneSettings: settings } = shop
@@ -134,7 +141,7 @@ const benchFacts = (work: Work, shop: Shop): BenchFacts => {
     press: press.steps,
     gates: press.gates,
     vinyl: vinylFacts(work, means),
-    tally: digitTallies(laid.applications),
+    tally: digitTallies(laid.applications).map((one) => ({ ...one, face: faceCalled(shop, one.face) })),
     templates: templatePicks(counted, means),
     stones: stonePicks(counted, means),
     roster: rosterOf({ resolved, applications: laid.applications }),
@@ -161,6 +168,6 @@ export const ticketFacts = (
     })),
     plan: planFacts(work, language, shop),
     rulebook: rulebookFacts(work, shop),
-    sources: sourcesOf(work),
+    sources: sourcesOf(work, shop),
   }
 }

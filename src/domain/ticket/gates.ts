@@ -1,16 +1,28 @@
 import type { Gate } from '../press/press-plan.ts'
+import type { TicketFacts } from './facts.ts'
 import { spanText } from './last-sheet.ts'
 import { garmentName, type Scene } from './names.ts'
 import type { Block, ChecksBlock } from './ticket.ts'
+import type { TicketWords } from './words.ts'
+
+/** What a gate is about beside its garment: the lot of stones of a certificate or a coupon, as it stands on the bag. */
+export const gateSubject = (facts: TicketFacts, words: TicketWords, { subject, garment }: Gate): string => {
+  if (subject === garment) return ''
+  const [material, ...lot] = subject.split(' ')
+  const stone = facts.stones.find((one) => one.material === material)
+  if (stone === undefined) return subject
+  const name = `${stone.size} ${stone.colour.name}`
+  return lot.length === 0 ? name : `${name} · ${words.pick.lot(lot.join(' '))}`
+}
 
 const gateItem = (scene: Scene, gate: Gate): ChecksBlock['items'][number] => {
   const { words } = scene
   const said = words.gates[gate.code]
   const garment = gate.garment === null ? [] : [garmentName(scene, gate.garment)]
-  const subject = gate.subject === '' || gate.subject === gate.garment ? [] : [gate.subject]
+  const subject = gateSubject(scene.facts, words, gate)
   const wait = gate.waitMinutes > 0 ? [words.gateWait(spanText(words, gate.waitMinutes))] : []
   return {
-    title: [said.title, ...garment, ...subject].join(' · '),
+    title: [said.title, ...garment, ...(subject === '' ? [] : [subject])].join(' · '),
     text: [said.ask, ...wait, words.gateBlocks[gate.blocks]].join(' '),
     answers: said.answers,
     writes: said.writes,

@@ -108,7 +108,6 @@ const neededFields = (scene: Scene): readonly Field[] => {
     ...field(head.people.orders, facts.people.orders),
     ...field(head.people.signsOff, facts.people.signsOff),
     ...field(head.people.collects, facts.people.collects),
-    ...field(head.order, facts.order),
   ]
 }
 

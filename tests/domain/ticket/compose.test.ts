@@ -245,6 +245,14 @@ describe('the head of the ticket', () => {
   })
 })
 
+describe('what the ticket calls things', () => {
+  it('is never an id of the shop: lots of stones are called by size and colour', () => {
+    const text = textOf(football())
+    expect(text).toContain('Hole coupon · SS10 crystal')
+    expect(text).not.toMatch(/stone-ss10|O-311/)
+  })
+})
+
 describe('who decides', () => {
   it('stands in every press box', () => {
     for (const box of blocksOf(football(), 'press-box'))

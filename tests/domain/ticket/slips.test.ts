@@ -24,6 +24,7 @@ const about = {
   language: base.language,
   show: base.show,
   shop: base.shop,
+  ticket: base.ticket,
   order: base.order,
   revision: 1,
   team: base.team,
@@ -61,6 +62,15 @@ describe('the price slip', () => {
     expect(moneyText(5, { currency: 'USD', minorDigits: 2 })).toBe('0.05 USD')
     expect(moneyText(1500, { currency: 'JPY', minorDigits: 0 })).toBe('1500 JPY')
     expect(moneyText(-1234, { currency: 'KWD', minorDigits: 3 })).toBe('−1.234 KWD')
+  })
+})
+
+describe('papers for the customer', () => {
+  it('are called by the ticket, not by an id inside the shop', () => {
+    for (const paper of [composePriceSlip(price, ticketWordsEn), composeCareCard(care, ticketWordsEn)]) {
+      expect(`${paper.running} ${textOf(paper)}`).not.toContain(base.order)
+      expect(paper.running).toContain(base.ticket)
+    }
   })
 })
 

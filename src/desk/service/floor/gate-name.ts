@@ -1,12 +1,16 @@
+import { ticketWords } from '../../../../templates/ticket/words.ts'
 import type { Gate } from '../../../domain/press/press-plan.ts'
 import type { TicketFacts } from '../../../domain/ticket/facts.ts'
+import { gateSubject } from '../../../domain/ticket/gates.ts'
 import type { Desk } from '../desk.ts'
 import { whichGarment } from './garment-text.ts'
-import { deskWordsFor } from './say-floor.ts'
+import { deskWordsFor, shopLanguage } from './say-floor.ts'
 
 /** A gate with what it is about: the lot of a certificate or coupon, the garment of the others. */
-export const gateName = (desk: Desk, facts: TicketFacts, { code, garment, subject }: Gate): string => {
-  const about = code === 'certificate' || code === 'coupon' ? subject : whichGarment(facts, garment)
+export const gateName = (desk: Desk, facts: TicketFacts, gate: Gate): string => {
+  const { code, garment } = gate
+  const isOfLot = code === 'certificate' || code === 'coupon'
+  const about = isOfLot ? gateSubject(facts, ticketWords[shopLanguage(desk)], gate) : whichGarment(facts, garment)
   return `${deskWordsFor(desk).gateNames[code]}${about === '' ? '' : ` (${about})`}`
 }
 
