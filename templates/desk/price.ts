@@ -24,7 +24,7 @@ export const priceWords = {
   es: {
     'set-up': () => 'Preparación',
     garment: (what) => `Prenda: ${what}`,
-    'own-garment': () => 'Planchar una prenda que usted trae',
+    'own-garment': () => 'Prensar una prenda que usted trae',
     number: (what) => `Número${what === '' ? '' : `, ${what}`}`,
     name: (what) => `Nombre${what === '' ? '' : `, ${what}`}`,
     text: (what) => `Texto o marca${what === '' ? '' : `, ${what}`}`,

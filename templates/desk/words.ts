@@ -171,11 +171,11 @@ export const deskWords = {
     ticketFor: (ticket, team) => `Orden ${ticket} · ${team}`,
     needed: (when) => `Se necesita ${when}`,
     pieces: (count) => `${count} prendas`,
-    gates: 'Controles antes de planchar',
+    gates: 'Controles antes de prensar',
     gateNames: {
       'count-in': 'conteo de entrada',
       'water-drops': 'gotas de agua',
-      'test-press': 'planchado de prueba',
+      'test-press': 'prueba de prensa',
       'bleed-test': 'prueba de sangrado',
       certificate: 'certificado del lote',
       coupon: 'cupón del lote de piedras',
@@ -196,7 +196,7 @@ export const deskWords = {
     holdLapsed: (revision) =>
       `Ya no guardamos el lugar de la revisión ${revision}. Aún puede firmarla: antes reviso otra vez la fecha.`,
     forgotten: 'Los datos de las personas de este pedido se borraron, con lo que decía aquí.',
-    replaced: (revision) => `Reemplazada por la revisión ${revision}. No planche con esta orden.`,
+    replaced: (revision) => `Reemplazada por la revisión ${revision}. No prense con esta orden.`,
     picture: (revision) => `Prueba de la revisión ${revision}: frente y espalda, a escala`,
     ownerNote: {
       person: (who, why) =>
@@ -223,7 +223,7 @@ export const deskWords = {
     cancelledByShop: 'Su pedido está cancelado. Por lo que ya estaba hecho, hable con el taller.',
     tooLate: 'El trabajo ya empezó, así que una persona del taller le responderá sobre la cancelación.',
     handedOver: 'Su pedido ya se entregó. Si algo no está bien, dígame qué.',
-    ticketCancelled: 'Cancelada. No corte ni planche con esta orden; retire sus hojas impresas.',
+    ticketCancelled: 'Cancelada. No corte ni prense con esta orden; retire sus hojas impresas.',
     calledBack: (ticket, holder) =>
       `${ticket} está cancelada. ${holder}, deténgase, retire sus hojas impresas y aparte sus prendas y piezas.`,
     cancelOrder: 'Cancelar el pedido',

@@ -219,7 +219,7 @@ const lateText = ({ row, needs, amount }: LateChange, show: Show): string => {
     [row.number === null ? null : `El ${row.number}`, row.name].filter((part) => part !== null).join(' ') ||
     `La línea ${row.line}`
   if (needs === 'made') return `${who} ya está hecho y se queda en la cuenta.`
-  const why = needs === 'piece' ? 'ya está cortado: una pieza nueva de vinilo' : 'ya está planchado: una prenda nueva'
+  const why = needs === 'piece' ? 'ya está cortado: una pieza nueva de vinilo' : 'ya está prensado: una prenda nueva'
   return `${who} ${why} suma ${show.money(amount)}.`
 }
 
@@ -396,7 +396,7 @@ export const es = {
     'status-asked': () => 'Déjeme ver cómo va su pedido.',
     'cancel-asked': ({ signed }) =>
       signed
-        ? '¿Quiere cancelar este pedido? Ya está aprobado: lo que ya se cortó o planchó y las prendas que se compraron se cobran; lo que no se ha empezado, no. La tienda le dice cuánto sería antes de pedirle nada.'
+        ? '¿Quiere cancelar este pedido? Ya está aprobado: lo que ya se cortó o prensó y las prendas que se compraron se cobran; lo que no se ha empezado, no. La tienda le dice cuánto sería antes de pedirle nada.'
         : '¿Quiere cancelar este pedido? No hay nada aprobado, así que no le cuesta nada.',
     cancelled: () =>
       'Entiendo que quiere cancelar este pedido. Si el trabajo ya empezó, una persona del taller le responde. Puede empezar otro cuando quiera.',
@@ -489,41 +489,40 @@ export const es = {
     'template-larger-than-sheet': ({ text, widthMicrometres, heightMicrometres }, show) =>
       `La plantilla de «${text}» (${show.length(widthMicrometres, 'up')} × ${show.length(heightMicrometres, 'up')}) es más grande que una hoja.`,
     'fibre-melts': ({ garment, fibre, percent }) =>
-      `La prenda ${garment} tiene ${percent} % de ${fibre}, que se derrite o endurece con cualquier plancha.`,
+      `La prenda ${garment} tiene ${percent} % de ${fibre}, que se derrite o endurece con cualquier prensa.`,
     'no-common-heat': ({ garment, places: where, leastTenthsC, leastBy, mostTenthsC, mostBy }, show) =>
       `${garment}, ${placesOf(where)}: ${leastBy} necesita al menos ${show.temperature(leastTenthsC)}, pero ${mostBy} permite a lo más ${show.temperature(mostTenthsC)}.`,
     'no-common-time': ({ garment, places: where, leastSeconds, leastBy, mostSeconds, mostBy }) =>
       `${garment}, ${placesOf(where)}: ${leastBy} necesita ${leastSeconds} s, ${mostBy} permite ${mostSeconds} s.`,
     're-press-not-allowed': ({ garment, material, times, allowedTimes }) =>
-      `${garment}: ${material} pasaría ${times} veces más por la plancha; su hoja permite ${allowedTimes}.`,
+      `${garment}: ${material} pasaría ${times} veces más por la prensa; su hoja permite ${allowedTimes}.`,
     'no-setting': ({ machine, leastTenthsC, mostTenthsC }, show) =>
       `${machine} no tiene ajuste entre ${show.temperature(leastTenthsC)} y ${show.temperature(mostTenthsC)}.`,
     'platen-too-small': ({ garment, places: where, widthMicrometres, heightMicrometres }, show) =>
-      `${garment}, ${placesOf(where)}: ${show.length(widthMicrometres, 'up')} × ${show.length(heightMicrometres, 'up')} no cabe en una sola planchada.`,
+      `${garment}, ${placesOf(where)}: ${show.length(widthMicrometres, 'up')} × ${show.length(heightMicrometres, 'up')} no cabe en un solo prensado.`,
     'auxiliary-missing': ({ garment, kind }) => `${garment}: hace falta ${kind} que aguante el calor y no hay.`,
     'asked-over-cap': ({ askedTenthsC, capTenthsC, capBy }, show) =>
       `Se pidieron ${show.temperature(askedTenthsC)}; ${capBy} permite a lo más ${show.temperature(capTenthsC)}.`,
     'asked-over-margin': ({ askedTenthsC, capTenthsC, capBy, swingTenthsC }, show) =>
-      `${show.temperature(askedTenthsC)} queda dentro de la variación de la plancha (${show.swing(swingTenthsC)}) del límite de ${capBy}, ${show.temperature(capTenthsC)}.`,
+      `${show.temperature(askedTenthsC)} queda dentro de la variación de la prensa (${show.swing(swingTenthsC)}) del límite de ${capBy}, ${show.temperature(capTenthsC)}.`,
     'asked-too-cool': ({ askedTenthsC, setTenthsC, leastTenthsC, leastBy }, show) =>
-      `Se pidieron ${show.temperature(askedTenthsC)}; ${leastBy} necesita al menos ${show.temperature(leastTenthsC)}, así que la plancha se pone a ${show.temperature(setTenthsC)}.`,
+      `Se pidieron ${show.temperature(askedTenthsC)}; ${leastBy} necesita al menos ${show.temperature(leastTenthsC)}, así que la prensa se pone a ${show.temperature(setTenthsC)}.`,
     'usual-over-margin': ({ material, usualTenthsC, setTenthsC, capTenthsC }, show) =>
       `${material}: los ${show.temperature(usualTenthsC)} de costumbre están muy cerca del límite de ${show.temperature(capTenthsC)}; se ajusta a ${show.temperature(setTenthsC)}.`,
     'fibre-may-suffer': ({ garment, fibre, percent, fromTenthsC }, show) =>
       `${garment}: ${percent} % de ${fibre} puede dañarse desde ${show.temperature(fromTenthsC)}; primero una prueba.`,
     'thin-low-margin': ({ setTenthsC, leastTenthsC, leastBy }, show) =>
-      `A ${show.temperature(setTenthsC)} la plancha puede bajar de los ${show.temperature(leastTenthsC)} que necesita ${leastBy}.`,
+      `A ${show.temperature(setTenthsC)} la prensa puede bajar de los ${show.temperature(leastTenthsC)} que necesita ${leastBy}.`,
     'separate-presses': ({ garment, places: where, presses }) =>
-      `${garment}, ${placesOf(where)}: se termina en ${presses} planchadas.`,
+      `${garment}, ${placesOf(where)}: se termina en ${presses} prensados.`,
     'pressure-differs': ({ words: pressures, taken }) =>
       `Las capas piden presión distinta (${pressures.join(', ')}); se toma ${taken}.`,
     'obstacle-near': ({ garment, places: where, obstacles }) =>
       `${garment}, ${placesOf(where)}: lejos de esto: ${obstaclesOf(obstacles)}.`,
-    'zip-two-halves': ({ garment, places: where }) =>
-      `${garment}, ${placesOf(where)}: se plancha en dos mitades junto al cierre.`,
-    'inside-press-left-out': ({ garment }) => `${garment}: se omite la planchada por dentro.`,
+    'zip-two-halves': ({ garment, places: where }) => `${garment}, ${placesOf(where)}: se prensa en dos mitades junto al cierre.`,
+    'inside-press-left-out': ({ garment }) => `${garment}: se omite el prensado por dentro.`,
     'fibre-unknown': ({ garment }) =>
-      `Todavía nadie sabe de qué es la prenda ${garment}: se lee la etiqueta cuando llegue, antes de planchar.`,
+      `Todavía nadie sabe de qué es la prenda ${garment}: se lee la etiqueta cuando llegue, antes de prensar.`,
     'fibre-not-on-sheet': ({ garment, material, fibre, percent }) =>
       `La hoja de ${material} no menciona ${fibre} (${percent} % de ${garment}): primero una prueba.`,
     'fibre-refused': ({ garment, material, fibre, percent }) =>
@@ -538,12 +537,12 @@ export const es = {
     'drops-doubtful': ({ garment, seconds }) => `Las gotas tardaron ${seconds} s en ${garment}: primero una prueba.`,
     'repellence-suspected': ({ garment }) => `Telas como la de ${garment} suelen repeler: primero se prueban gotas.`,
     'bleed-risk': ({ garment, colour, fromTenthsC, setTenthsC }, show) =>
-      `El tinte de ${garment} (${show.colour(colour)}) puede pasarse a un color claro desde ${show.temperature(fromTenthsC)}; se usará ${show.temperature(setTenthsC)}. Planchamos una y la vemos a las 24 horas antes de las demás.`,
+      `El tinte de ${garment} (${show.colour(colour)}) puede pasarse a un color claro desde ${show.temperature(fromTenthsC)}; se usará ${show.temperature(setTenthsC)}. Prensamos una y la vemos a las 24 horas antes de las demás.`,
     'stretch-needs-stretch': ({ garment, material }) => `${garment} se estira; ${material} se puede agrietar.`,
     'solid-stones-on-stretch': ({ garment }) => `Los rellenos de piedra no duran en tela elástica (${garment}).`,
     'perforated-cloth': ({ garment }) =>
       `${garment} tiene agujeros: el pegamento podría pasar, así que va una almohadilla por dentro.`,
-    'press-marks': ({ garment }) => `La plancha puede dejar marca en ${garment}.`,
+    'press-marks': ({ garment }) => `La prensa puede dejar marca en ${garment}.`,
     'not-on-top': ({ decoration, above, below }) => `${decoration}: ${above} no pega sobre ${below}.`,
     'stones-under-three': ({ line }) => `Línea ${line}: sin piedras ni brillo suelto para menores de tres años.`,
     'leaded-stones-child': ({ line, material }) => `Línea ${line}: ${material} contiene plomo y no puede ir en ropa de niños.`,
@@ -552,7 +551,7 @@ export const es = {
     'age-unknown': ({ lines }) => `No se sabe la edad de las líneas ${lines.join(', ')}.`,
     'childrens-wear': ({ lines }) => `Las líneas ${lines.join(', ')} son para niños: se piden certificados por lote.`,
     'strings-on-child': ({ garment, lines }) =>
-      `${garment} tiene cordones en capucha o cuello y es para niños (líneas ${lines.join(', ')}): se pregunta al dueño antes de planchar.`,
+      `${garment} tiene cordones en capucha o cuello y es para niños (líneas ${lines.join(', ')}): se pregunta al dueño antes de prensar.`,
     'stones-on-game-wear': () => 'Piedras en un jersey de juego: pregunte por escrito a su liga.',
     'reflective-banned': ({ body, clause }) => `${body} ${clause} no permite nada reflejante.`,
     'ornaments-clause': ({ body, clause, text }) => `${body} ${clause}: «${text}». Pregunte a su liga.`,
@@ -645,18 +644,18 @@ export const es = {
   },
   ways: {
     'another-class': (subject) => aka('otro vinilo', subject),
-    'another-press': (subject) => aka('otra plancha', subject),
+    'another-press': (subject) => aka('otra prensa', subject),
     'another-garment': (subject) => aka('otra prenda', subject),
     'another-place': (subject) => aka('otro lugar', subject),
     'another-stone': (subject) => aka('otra piedra', subject),
     'separate-places': () => 'ponerlos en lugares separados',
     'no-stones': () => 'sin piedras',
-    'bleed-test': () => 'una prueba de tinte de 24 horas',
+    'bleed-test': () => 'una prueba de sangrado de 24 horas',
     blocker: (subject) => aka('un bloqueador debajo', subject),
     'low-temperature-vinyl': (subject) => aka('vinilo de baja temperatura', subject),
     'stretch-vinyl': (subject) => aka('vinilo elástico', subject),
     'coated-cloth-vinyl': (subject) => aka('vinilo para tela recubierta', subject),
-    'test-press': () => 'una planchada de prueba',
+    'test-press': () => 'una prueba de prensa',
     'water-drops': () => 'probar con gotas de agua',
     'read-label': () => 'leer la etiqueta',
     'lead-free-stones': (subject) => aka('piedras sin plomo', subject),
@@ -665,7 +664,7 @@ export const es = {
     'ask-league': () => 'preguntar a su liga',
     'ask-owner': () => 'preguntar al dueño',
     'remove-strings': () => 'quitar los cordones',
-    'two-halves': () => 'planchar en dos mitades',
+    'two-halves': () => 'prensar en dos mitades',
     'pad-inside': () => 'una almohadilla por dentro',
     'swap-layers': () => 'cambiar el orden de las capas',
     'knock-out-below': () => 'recortar la capa de abajo',

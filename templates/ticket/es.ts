@@ -23,7 +23,7 @@ const head: HeadWords = {
   revision: (revision) => `revisión ${revision}`,
   replaces: (revision) => `SUSTITUYE la revisión ${revision}: tirar aquella`,
   page: 'página {page} de {pages}',
-  made: (when) => `Hecha: ${when}.`,
+  made: (when) => `Hecha: ${when.replace(/\.$/, '')}.`,
   needed: 'Se pide para',
   promised: 'Prometido',
   needFor: (what) => `para: ${what}`,

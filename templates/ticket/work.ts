@@ -26,7 +26,7 @@ const work = {
     proof: (part) => numbered('prueba', part),
     'count-in': (part) => numbered('conteo de entrada', part),
     'water-drops': (part) => numbered('gotas de agua', part),
-    'test-press': (part) => numbered('planchado de prueba', part),
+    'test-press': (part) => numbered('prueba de prensa', part),
     'bleed-test': (part) => numbered('prueba de sangrado', part),
     'cut-vinyl': (part) => numbered('cortar vinilo', part),
     'cut-templates': (part) => numbered('cortar plantillas', part),
@@ -35,7 +35,7 @@ const work = {
     weed: (part) => numbered('depilar', part),
     brush: (part) => numbered('cepillar y encintar', part),
     'first-piece': (part) => numbered('primera pieza', part),
-    press: (part) => numbered('planchar', part),
+    press: (part) => numbered('prensar', part),
     inspect: (part) => numbered('revisar y embolsar', part),
   },
 } as const satisfies Record<Language, WorkWords>

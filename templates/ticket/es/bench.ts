@@ -14,22 +14,22 @@ const gate = (title: string, ask: string, answers: readonly string[]): GateWords
 
 export const gates: TicketWords['gates'] = {
   'count-in': gate(
-    'Recuento de entrada',
+    'Conteo de entrada',
     'Contar por talla y color según la lista; leer la etiqueta de fibras; anotar defectos y el riel o la caja.',
     ['está todo', 'falta: escribir qué', 'etiqueta leída'],
   ),
   'water-drops': gate(
     'Gotas de agua',
-    'Dentro del paño que se prensa, sin lavar, cinco gotas a 25 mm. Secar y planchar hasta que no salga vapor.',
+    'Dentro del paño que se prensa, sin lavar, cinco gotas a 25 mm. Secar y prensar hasta que no salga vapor.',
     ['absorbida en 5 s: adelante', '5–60 s: primero una prueba de prensa', 'sigue en perla a los 60 s: ALTO, no prensar'],
   ),
   'test-press': gate(
     'Prueba de prensa',
-    'En un retal o dentro del dobladillo, con el ajuste de la plancha. En frío: estirar, uña en tres bordes.',
+    'En un retal o dentro del dobladillo, con el ajuste de la prensa. En frío: estirar, uña en tres bordes.',
     ['agarra: adelante', 'se levanta: ALTO'],
   ),
   'bleed-test': {
-    title: 'Prueba de tinte',
+    title: 'Prueba de sangrado',
     ask: 'Prensar una pieza, mirar enseguida y otra vez al día siguiente. El tinte puede salir hasta 72 horas después.',
     answers: ['enseguida: limpio', 'a las 24 h: limpio', 'salió color: ALTO', 'omitida, firmó el cliente'],
     writes: ['prensada a las', 'por', 'mirada a las'],
@@ -59,8 +59,16 @@ export const firstPiece: PieceWords = {
   when: 'cuándo',
 }
 
+/** Colours of one word that follow the gender of what they stand beside: "vinilo negro", "sudadera negra". */
+const turning = ['blanco', 'negro', 'rojo', 'dorado', 'amarillo', 'morado', 'plateado', 'rosado', 'anaranjado']
+
+const agreeing = (colour: string, thing: string): string => {
+  const [head = ''] = thing.split(' ')
+  return head.endsWith('a') && turning.includes(colour) ? `${colour.slice(0, -1)}a` : colour
+}
+
 export const pick: PickWords = {
-  titles: { vinyl: 'Cortar, pelar', stones: 'Cortar plantillas, cepillar', both: 'Cortar, pelar, cepillar' },
+  titles: { vinyl: 'Cortar, depilar', stones: 'Cortar plantillas, cepillar', both: 'Cortar, depilar, cepillar' },
   vinyl: 'Vinilo',
   vinylHeads: {
     material: 'Vinilo',
@@ -73,7 +81,7 @@ export const pick: PickWords = {
   },
   reads: { mirrored: 'SE LEE AL REVÉS', 'as-read': 'SE LEE AL DERECHO' },
   sheets: 'Lista de corte',
-  sheetHeads: { file: 'Archivo', size: 'Ancho × largo', pieces: 'Piezas', cut: 'Cortado', weeded: 'Pelado' },
+  sheetHeads: { file: 'Archivo', size: 'Ancho × largo', pieces: 'Piezas', cut: 'Cortado', weeded: 'Depilado' },
   classes: {
     standard: 'vinilo estándar',
     glitter: 'vinilo con brillo',
@@ -86,7 +94,7 @@ export const pick: PickWords = {
     printed: 'vinilo impreso',
     blocker: 'vinilo bloqueador',
   },
-  vinylName: (colour, kind) => `${kind} ${colour}`,
+  vinylName: (colour, kind) => `${kind} ${agreeing(colour, kind)}`,
   bin: (bin) => (bin === null ? 'sin caja' : `caja ${bin}`),
   lot: (lot) => `lote ${lot}`,
   tally: 'Cifras por cortar, según altura',
@@ -178,10 +186,13 @@ export const care: CareWords = {
   ],
 }
 
+/** The point of "p. m." ends the sentence too. */
+const ended = (text: string): string => (text.endsWith('.') ? text : `${text}.`)
+
 export const last: LastWords = {
   title: 'Revisar, embolsar, trasfondo',
   plan: 'Plan',
-  promised: (when) => `Prometido: ${when}.`,
+  promised: (when) => `Prometido: ${ended(when)}`,
   unpromised: 'No hay hora prometida.',
   slack: (span) => `Holgura antes de romper la promesa: ${span}.`,
   span: (days, hours, minutes) => {
@@ -190,7 +201,7 @@ export const last: LastWords = {
     )
     return parts.length > 0 ? parts.join(' ') : '0 min'
   },
-  freezes: (when) => `La lista se puede cambiar hasta ${when}.`,
+  freezes: (when) => `La lista se puede cambiar hasta ${ended(when)}`,
   hangsOn: 'Depende de',
   slotHeads: { work: 'Trabajo', stations: 'Dónde, quién', start: 'Desde', end: 'Hasta', setUp: 'Preparar' },
   problems: 'Lo que se encontró',

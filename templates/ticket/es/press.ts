@@ -1,7 +1,7 @@
 import type { PressWords, SignWords, StepWords } from '../../../src/domain/ticket/words.ts'
 
 export const press: PressWords = {
-  box: (garment) => `PLANCHA · ${garment}`,
+  box: (garment) => `PRENSA · ${garment}`,
   figures: {
     temperature: 'Ajuste',
     same: 'Es decir',
@@ -16,7 +16,7 @@ export const press: PressWords = {
   gauge: (word, gauge) => `${word} (man. ${gauge})`,
   measured: (word, range, unit) => `${word} (${range} ${unit})`,
   correction: (machine, correction, aim) =>
-    `${machine}: la última medición dio una corrección de ${correction}, ya incluida en el ajuste (plancha ${aim}).`,
+    `${machine}: la última medición dio una corrección de ${correction}, ya incluida en el ajuste (placa ${aim}).`,
   lesser: (action, figures) => `${action}: ${figures}`,
   defer: 'La hoja del fabricante y el manual de la prensa mandan sobre estas cifras: si difieren, parar y preguntar.',
   covers: (places) => places,
@@ -26,7 +26,7 @@ export const press: PressWords = {
   pillowAndSheet: 'almohadilla + hoja',
   overs: { sheet: 'hoja protectora', carrier: 'su soporte', tape: 'cinta', none: 'nada' },
   actions: {
-    'pre-press': 'Planchado previo',
+    'pre-press': 'Prensado previo',
     protect: 'Proteger por dentro',
     place: 'Colocar',
     tack: 'Fijar',
@@ -56,9 +56,9 @@ export const press: PressWords = {
 export const steps: StepWords = {
   lookFor: {
     'no-steam': 'la tela ya no suelta vapor',
-    'lies-flat': 'solo el lado que se prensa está sobre la plancha, plano',
+    'lies-flat': 'solo el lado que se prensa está sobre la placa, plano',
     'sheet-on-pillow': 'hay una hoja protectora entre la almohadilla y cada capa de tela',
-    'sheet-on-cloth': 'hay una hoja protectora sobre la tela que toca la plancha',
+    'sheet-on-cloth': 'hay una hoja protectora sobre la tela que toca la placa',
     'stones-face-into-pillow': 'las piedras quedan boca abajo en la almohadilla blanda',
     'other-side-away': 'el lado terminado cuelga o queda fuera de la carga',
     'nothing-under-load': 'ningún cierre, costura, broche ni trabajo acabado bajo la carga',
@@ -82,11 +82,11 @@ export const steps: StepWords = {
   why: {
     'drives-moisture-out': 'Sale la humedad y la tela queda plana.',
     'glue-passes-through': 'La tela es abierta o fina: el pegamento pasaría al otro lado.',
-    'holds-platen-up': 'Una costura, un cuello o un cierre levantaría la plancha.',
+    'holds-platen-up': 'Una costura, un cuello o un cierre levantaría la placa.',
     'stones-finished-below': 'Las piedras acabadas no deben quedar bajo la carga.',
-    'garment-is-threaded': 'Solo el lado que se prensa está sobre la plancha.',
+    'garment-is-threaded': 'Solo el lado que se prensa está sobre la placa.',
     'places-kept-apart': 'Los lugares no tienen un ajuste común y se prensan uno por uno.',
-    'flat-layers-first': 'Primero las capas planas: las piedras separarían la plancha del vinilo.',
+    'flat-layers-first': 'Primero las capas planas: las piedras separarían la placa del vinilo.',
     'tack-only-holds': 'La fijación solo sujeta la capa; su calor llega en el prensado conjunto.',
     'full-dwell-first': 'Esta capa recibe todo su tiempo antes de la siguiente.',
     'joint-heat': 'Una temperatura que admiten todas las capas del lugar.',
@@ -102,7 +102,7 @@ export const steps: StepWords = {
     'bleed-shows-late': 'El tinte puede salir después de un día, hasta tres.',
   },
   cautions: {
-    'hot-platen': 'plancha caliente',
+    'hot-platen': 'placa caliente',
     'hands-out-before-closing': 'manos fuera antes de cerrar',
     'gloves-for-pillow-and-stones': 'guantes: lo que sale quema',
     'keep-25-mm-off': 'a 25 mm (1 in) de cierres, costuras y broches',
@@ -110,7 +110,7 @@ export const steps: StepWords = {
     'do-not-bend-stones': 'no doblar las piedras',
     'do-not-move-tape': 'no mover la cinta una vez puesta',
     'never-leave-closed': 'no dejar sola la prensa cerrada',
-    'stones-never-on-bare-platen': 'piedras acabadas nunca sobre la plancha desnuda',
+    'stones-never-on-bare-platen': 'piedras acabadas nunca sobre la placa desnuda',
     'hood-and-strings-clear': 'capucha y cordones apartados',
     'over-margin': 'dentro del margen de la prensa respecto a un límite',
     'stones-on-floor': 'recoger las piedras caídas',
@@ -131,7 +131,7 @@ export const signs: SignWords = {
   },
   hazards: {
     'hot-platen':
-      'La plancha y el cabezal abierto queman al tocarlos y siguen calientes mucho después de apagar. El cabezal queda a la altura de la cara.',
+      'La placa y el cabezal abierto queman al tocarlos y siguen calientes mucho después de apagar. El cabezal queda a la altura de la cara.',
     'hands-out-before-closing':
       'La prensa aplasta las manos. Una sola persona por prensa; manos fuera, pelo, cordones y colgantes recogidos antes de cerrar.',
     'never-leave-closed': 'Nadie deja sola una prensa caliente cerrada: la tela se quema y puede arder.',
@@ -147,9 +147,9 @@ export const signs: SignWords = {
     'zip-in-two-halves': 'Un cierre completo se prensa en dos mitades.',
     'do-not-bend-stones': 'Sacar juntas prenda, cinta y hoja, planas; no doblar las piedras mientras estén tibias.',
     'do-not-move-tape': 'La cinta puesta no se mueve: se correría cada piedra que tocó.',
-    'stones-never-on-bare-platen': 'Piedras acabadas nunca bajo la carga ni boca abajo sobre la plancha desnuda.',
+    'stones-never-on-bare-platen': 'Piedras acabadas nunca bajo la carga ni boca abajo sobre la placa desnuda.',
     'over-margin': 'El ajuste queda dentro del margen de la prensa respecto a un límite: fue pedido expresamente.',
-    'no-pins': 'La tira se quita antes de prensar; ningún alfiler, grapa ni pinza va bajo la plancha.',
+    'no-pins': 'La tira se quita antes de prensar; ningún alfiler, grapa ni pinza va bajo la placa.',
   },
   burn: 'Quemadura: agua corriente fresca 20 minutos, luego buscar ayuda.',
 }
