@@ -10,6 +10,7 @@ export type DeskWords = {
   readonly progress: { readonly drawing: string; readonly done: string; readonly planning: string; readonly printing: string }
   readonly states: { readonly [State in OrderState]: string }
   readonly status: (state: string, when: string | null) => string
+  readonly stopped: string
   readonly placeLost: string
   readonly signedOff: (revision: number, when: string) => string
   readonly onBench: (ticket: string) => string
@@ -78,6 +79,8 @@ export const deskWords = {
       cancelled: 'cancelled',
     },
     status: (state, when) => (when === null ? `Your order is ${state}.` : `Your order is ${state}; promised for ${when}.`),
+    stopped:
+      'Work on your order is stopped: something about your garments must be settled first, and nothing is pressed until it is. The shop will be in touch with you; the promised time may change.',
     placeLost:
       'That time was taken while you decided. I am working out the next honest date; please look at the new proof and sign it.',
     signedOff: (revision, when) => `Revision ${revision} is signed off. We promise it for ${when}.`,
@@ -162,6 +165,8 @@ export const deskWords = {
       collected: 'entregado',
       cancelled: 'cancelado',
     },
+    stopped:
+      'El trabajo en su pedido está detenido: primero hay que resolver algo de sus prendas, y hasta entonces no se plancha nada. El taller se pondrá en contacto con usted; la hora prometida puede cambiar.',
     status: (state, when) =>
       when === null ? `Su pedido está ${state}.` : ended(`Su pedido está ${state}; prometido para el ${when}`),
     placeLost:

@@ -5,6 +5,7 @@ import type { Language } from '../../domain/units/language.ts'
 import { minutes } from '../../domain/units/units.ts'
 import type { ShopStore } from '../../ports/store.ts'
 import type { Desk } from './desk.ts'
+import { isStopped } from './floor/stopped.ts'
 import { orderIdOf } from './order-id.ts'
 import { shopPlanFrom } from './records.ts'
 
@@ -17,6 +18,7 @@ export const orderStatus = async (
   const words = deskWords[talk.language]
   const orderId = orderIdOf(talk.id)
   const order = await shop.orders.read(orderId)
+  if (order !== null && (await isStopped(desk, shop, order))) return words.stopped
   const placed = shopPlanFrom((await shop.plan.read()).body).sold.find((one) => one.id === orderId)
   const show = showFor(desk.workshop.shop, talk.language)
   const promised = placed?.promised ?? null

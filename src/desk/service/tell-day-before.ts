@@ -6,6 +6,7 @@ import type { ShopStore } from '../../ports/store.ts'
 import type { StoredOrder } from '../../ports/work-records.ts'
 import type { Desk } from './desk.ts'
 import { tellCustomer } from './floor/say-floor.ts'
+import { isStopped } from './floor/stopped.ts'
 import { orderFrom, type PlacedOrder, type ShopPlan, shopPlanFrom } from './records.ts'
 
 /** Nobody is told before breakfast or late at night. */
@@ -47,7 +48,8 @@ export const tellDayBefore = async (desk: Desk): Promise<void> => {
   for (const placed of plan.sold) {
     const order = open.get(placed.id)
     const promised = placed.promised ?? placed.needBy
-    if (order === undefined || order.hold !== null || writeLocal(desk.zone, promised).slice(0, 10) !== tomorrow) continue
-    if (isKept(plan, placed, promised)) await tell(desk, shop, { order, placed, promised })
+    if (order === undefined || writeLocal(desk.zone, promised).slice(0, 10) !== tomorrow) continue
+    if (isKept(plan, placed, promised) && !(await isStopped(desk, shop, order)))
+      await tell(desk, shop, { order, placed, promised })
   }
 }

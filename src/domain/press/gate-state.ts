@@ -1,5 +1,5 @@
 import type { Gate } from './press-plan.ts'
-import { dropsVerdict, meanOf } from './water-drops.ts'
+import { dropsVerdict, slowestOf } from './water-drops.ts'
 
 /** What somebody found at a gate; `at` in epoch minutes. Fields that do not belong to the gate are absent. */
 export type Found = {
@@ -56,8 +56,9 @@ const countIn = (found: readonly Found[]): Answer => {
 /** Drops that sink slowly ask for a piece that is pressed and tried with the nail. */
 const waterDrops = (found: readonly Found[]): Answer => {
   const one = last(found, 'water-drops')
-  if (one === undefined) return notDone
-  const verdict = dropsVerdict(meanOf(one.seconds ?? []))
+  const seconds = one?.seconds ?? []
+  if (seconds.length === 0) return notDone
+  const verdict = dropsVerdict(slowestOf(seconds))
   if (verdict === 'sunk') return answer('open', 'sunk')
   if (verdict === 'beaded') return answer('shut', 'beaded')
   const tried = last(found, 'test-press')

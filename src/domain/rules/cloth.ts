@@ -1,12 +1,13 @@
 import { fibreLimits, ironTenthsC } from '../garment/fibre-limits.ts'
 import type { JobGarment, Material } from '../press/job.ts'
 import { repellenceSuspected, smallSharePercent, unnamedFibres } from '../press/suspicions.ts'
-import { dropsVerdict } from '../press/water-drops.ts'
+import { dropsVerdict, slowestOf } from '../press/water-drops.ts'
 import { type Way, way } from '../press/way.ts'
 import { type Finding, hottestOn, type Rule, type RuleFacts } from './facts.ts'
 
 const commonPractice = 'common practice'
-const drops = 'water drops, mean of five: sunk in 5 s adequate, still beaded at 60 s repellent (AATCC TM79, quoted)'
+const drops =
+  'water drops, the slowest of five: sunk in 5 s adequate, still beaded at 60 s repellent (AATCC TM79, quoted, takes their mean)'
 
 const materialsOn = (garment: JobGarment): readonly Material[] => [
   ...new Map(garment.places.flatMap((place) => place.layers).map(({ material }) => [material.id, material])).values(),
@@ -129,16 +130,16 @@ export const finishRepels: Rule = (facts) =>
       }),
     )
 
-/** Mean seconds of the drops on a garment, null while nobody has tried. */
-const meanDrops = (findings: readonly Finding[], garment: JobGarment): number | null => {
+/** Seconds of the slowest drop on a garment, null while nobody has tried. */
+const slowestDrop = (findings: readonly Finding[], garment: JobGarment): number | null => {
   const tried = findings.flatMap((one) => (one.garment === garment.id && one.seconds !== 'not-done' ? one.seconds : []))
-  return tried.length === 0 ? null : tried.reduce((sum, one) => sum + one, 0) / tried.length
+  return tried.length === 0 ? null : slowestOf(tried)
 }
 
-const afterDrops = (facts: RuleFacts, garment: JobGarment, mean: number): ReturnType<Rule> => {
+const afterDrops = (facts: RuleFacts, garment: JobGarment, slowest: number): ReturnType<Rule> => {
   const at = `${garment.at}/finish`
-  const base = { garment: garment.id, seconds: Math.round(mean), source: drops }
-  const verdict = dropsVerdict(mean)
+  const base = { garment: garment.id, seconds: slowest, source: drops }
+  const verdict = dropsVerdict(slowest)
   if (verdict === 'sunk') return []
   if (verdict === 'doubtful')
     return [{ code: 'drops-doubtful', at, severity: 'needs-test', facts: { ...base, ways: [way('test-press')] } }]
@@ -155,8 +156,8 @@ const afterDrops = (facts: RuleFacts, garment: JobGarment, mean: number): Return
 /** Water drops: not done, sunk in 5 s, doubtful up to 60 s, or still beaded. */
 export const waterDrops: Rule = (facts) =>
   worn(facts).flatMap((garment): ReturnType<Rule> => {
-    const mean = meanDrops(facts.findings, garment)
-    if (mean !== null) return afterDrops(facts, garment, mean)
+    const slowest = slowestDrop(facts.findings, garment)
+    if (slowest !== null) return afterDrops(facts, garment, slowest)
     if (garment.cloth.finish !== 'unknown') return []
     const open = { garment: garment.id, source: drops, ways: [way('water-drops')] }
     return [{ code: 'finish-unknown', at: `${garment.at}/finish`, severity: 'needs-test', facts: open }]
@@ -166,7 +167,7 @@ export const waterDrops: Rule = (facts) =>
 export const repellence: Rule = (facts) =>
   worn(facts).flatMap((garment): ReturnType<Rule> => {
     const because = repellenceSuspected(garment.cloth)
-    const tried = meanDrops(facts.findings, garment) !== null
+    const tried = slowestDrop(facts.findings, garment) !== null
     if (because === null || tried || garment.cloth.finish === 'repellent') return []
     const suspected = { garment: garment.id, because, source: commonPractice, ways: [way('water-drops'), way('test-press')] }
     return [{ code: 'repellence-suspected', at: garment.at, severity: 'caution', facts: suspected }]

@@ -6,6 +6,8 @@ export const english: LoadWords = {
   dueTitle: 'Due by each day, in percent of what can be done by then',
   pictureAlt: (worst) => `The load of the stations by day. ${worst}`,
   idle: 'Nothing is planned: every station is free.',
+  stopped: (job, promised) =>
+    `${job}: work is stopped by what was found at the bench${promised === null ? '' : `; promised for ${promised}`}. Decide it and call the customer.`,
   calm: 'No station is over nine tenths of its time.',
   over: (kind, day, percent) =>
     `Too much is due by ${day}: ${percent} % of what the ${kind} can do until then. Somebody will be late whatever comes first.`,

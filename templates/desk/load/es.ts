@@ -6,6 +6,8 @@ export const spanish: LoadWords = {
   dueTitle: 'Vence hasta cada día, en % de lo que se puede hacer',
   pictureAlt: (worst) => `La carga de los puestos por día. ${worst}`,
   idle: 'No hay nada planeado: todos los puestos están libres.',
+  stopped: (job, promised) =>
+    `${job}: el trabajo está detenido por lo que se encontró en la mesa${promised === null ? '' : `; prometido para el ${promised}`}. Decídalo y llame al cliente.`,
   calm: 'Ningún puesto pasa de nueve décimas de su tiempo.',
   over: (kind, day, percent) =>
     `Vence demasiado hasta el ${day}: ${percent} % de lo que pueden las ${kind}. Alguien llegará tarde, sea cual sea el orden.`,

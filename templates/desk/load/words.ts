@@ -15,6 +15,7 @@ export type LoadWords = {
   readonly pictureAlt: (worst: string) => string
   readonly idle: string
   readonly calm: string
+  readonly stopped: (job: string, promised: string | null) => string
   readonly over: (kind: string, day: string, percent: number) => string
   readonly worst: (name: string, day: string, percent: number) => string
   readonly station: string

@@ -101,7 +101,7 @@ export type Seen = { readonly view: PressView; readonly name: string; readonly p
 /** What changes of a ticket's page: the step to do now on top, everything else folded below it. */
 export const pressSheet = ({ view, name, place, said }: Seen): Html => {
   const { press } = place.words
-  const at = { steps: view.steps, tick: view.tick, now: stepNow(view.steps, name), place }
+  const at = { steps: view.steps, tick: view.tick, isMine: view.holder === name, now: stepNow(view.steps, name), place }
   // Where nothing can be ticked yet, what the whole ticket wants comes first.
   const isFirst = view.tick === null
   return html`<div id="sheet"><section class="sheet top"><h1>${view.title}</h1><p class="lead">${view.needed}${when(view.holder !== null, () => html` · ${press.heldBy(view.holder ?? '')}`)}</p>${answered(said)}

@@ -18,29 +18,32 @@ const timer = (step: StepView, place: Place): Piece =>
     return html`<div class="timer" id="timer-${step.no}"><button type="button" class="plain" data-seconds="${seconds}" data-over="${press.timerOver}">${press.timer(seconds)}</button> <output aria-live="assertive"></output><p class="hint">${press.timerNote}</p></div>`
   })
 
+/** `tick`: where ticks go; `isMine`: whoever looks has the ticket already, so that its steps are not to be taken one by one. */
+type Ticking = { readonly tick: string | null; readonly isMine: boolean; readonly place: Place }
+
 /** Ticks of one step: the chosen tiles, and what is done with them. Going back asks for no reason. */
-const ticks = (step: StepView, tick: string, place: Place): Html => {
+const ticks = (step: StepView, { tick, isMine, place }: Ticking & { readonly tick: string }): Html => {
   const { press } = place.words
   const deed = (name: 'done' | 'take' | 'back', look: 'main' | 'plain'): Html =>
     html`<button class="${look}" id="${name}-${step.no}" name="field.deed" value="${name}">${press[name]}</button>`
   return html`<form method="post" action="${place.base}/fill" data-send><input type="hidden" name="id" value="${randomUUID()}"><input type="hidden" name="form" value="${tick}"><input type="hidden" name="field.step" value="${step.no}">
 <fieldset><legend>${press.chosen}</legend><ul class="tiles">${step.tiles.map((one) => tile(one, step, place))}</ul></fieldset>
-<div class="actions big">${deed('done', 'main')}${deed('take', 'plain')}${deed('back', 'plain')}</div></form>`
+<div class="actions big">${deed('done', 'main')}${isMine ? null : deed('take', 'plain')}${deed('back', 'plain')}</div></form>`
 }
 
 const still = (step: StepView, place: Place): Html =>
   html`<ul class="tiles">${step.tiles.map((one) => html`<li class="tile ${one.state}"><strong dir="auto">${one.label}</strong> <span>${place.words.press.states[one.state]}</span></li>`)}</ul>`
 
-const stepBody = (step: StepView, tick: string | null, place: Place): Html =>
+const stepBody = (step: StepView, { tick, isMine, place }: Ticking): Html =>
   html`${when(step.figures.length > 0, () => html`<p class="figures">${step.figures.map((figure) => html`<span>${figure}</span> `)}</p>`)}
 ${when(step.cautions.length > 0, () => html`<ul class="cautions">${step.cautions.map((one) => html`<li>${one}</li>`)}</ul>`)}
-${timer(step, place)}${tick === null ? still(step, place) : ticks(step, tick, place)}`
+${timer(step, place)}${tick === null ? still(step, place) : ticks(step, { tick, isMine, place })}`
 
 const through = ({ tiles }: StepView): number => tiles.filter(({ state }) => state === 'done').length
 
 /** A step that is not to be done now: one line that opens. Of these one lies open at a time. */
-const foldedStep = (step: StepView, tick: string | null, place: Place): Html =>
-  html`<details class="step" name="step" id="fold-${step.no}"><summary>${step.title} <span class="count">${place.words.progress(through(step), step.tiles.length)}</span></summary>${stepBody(step, tick, place)}</details>`
+const foldedStep = (step: StepView, at: Ticking): Html =>
+  html`<details class="step" name="step" id="fold-${step.no}"><summary>${step.title} <span class="count">${at.place.words.progress(through(step), step.tiles.length)}</span></summary>${stepBody(step, at)}</details>`
 
 /** The step to be done now by somebody: one they have in hand, else the first that is not through. */
 export const stepNow = (steps: readonly StepView[], name: string): StepView | null =>
@@ -48,33 +51,28 @@ export const stepNow = (steps: readonly StepView[], name: string): StepView | nu
   steps.find(({ isDone }) => !isDone) ??
   null
 
-const folded = (title: string, steps: readonly StepView[], at: { readonly tick: string | null; readonly place: Place }): Piece =>
+const folded = (title: string, steps: readonly StepView[], at: Ticking): Piece =>
   when(
     steps.length > 0,
     () =>
-      html`<section class="sheet folded" aria-label="${title}"><h2>${title}</h2>${steps.map((step) => foldedStep(step, at.tick, at.place))}</section>`,
+      html`<section class="sheet folded" aria-label="${title}"><h2>${title}</h2>${steps.map((step) => foldedStep(step, at))}</section>`,
   )
 
-type Steps = {
-  readonly steps: readonly StepView[]
-  readonly tick: string | null
-  readonly now: StepView | null
-  readonly place: Place
-}
+type Steps = Ticking & { readonly steps: readonly StepView[]; readonly now: StepView | null }
 
 /** The step to do now in full: its figures, cautions, count-down and tiles. */
-export const nowCard = ({ tick, now, place }: Steps): Piece =>
+export const nowCard = ({ tick, isMine, now, place }: Steps): Piece =>
   when(now !== null, () =>
     now === null
       ? null
-      : html`<section class="sheet step now" aria-labelledby="now"><h2 id="now" tabindex="-1"><span class="stamp">${place.words.press.now}</span> ${now.title}</h2>${stepBody(now, tick, place)}</section>`,
+      : html`<section class="sheet step now" aria-labelledby="now"><h2 id="now" tabindex="-1"><span class="stamp">${place.words.press.now}</span> ${now.title}</h2>${stepBody(now, { tick, isMine, place })}</section>`,
   )
 
 /** All other steps, folded: what comes, and what is through. */
-export const otherSteps = ({ steps, tick, now, place }: Steps): Piece => {
+export const otherSteps = ({ steps, tick, isMine, now, place }: Steps): Piece => {
   const { press } = place.words
   const others = steps.filter(({ no }) => no !== now?.no)
   const coming = others.filter(({ isDone }) => !isDone)
   const over = others.filter(({ isDone }) => isDone)
-  return html`${folded(press.coming, coming, { tick, place })}${folded(press.over, over, { tick, place })}`
+  return html`${folded(press.coming, coming, { tick, isMine, place })}${folded(press.over, over, { tick, isMine, place })}`
 }

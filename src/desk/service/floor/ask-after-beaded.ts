@@ -2,7 +2,7 @@ import { floorWords } from '../../../../templates/desk/floor/words.ts'
 import type { Vinyl } from '../../../domain/material/material.ts'
 import type { Order } from '../../../domain/order/order.ts'
 import type { Found } from '../../../domain/press/gate-state.ts'
-import { dropsVerdict, meanOf } from '../../../domain/press/water-drops.ts'
+import { dropsVerdict, slowestOf } from '../../../domain/press/water-drops.ts'
 import { ok } from '../../../domain/result/result.ts'
 import { showFor } from '../../../domain/shop/show.ts'
 import type { Patch } from '../../../domain/understanding/patch.ts'
@@ -89,7 +89,7 @@ const withHold = (plan: ShopPlan, orderId: string): ShopPlan => ({
  */
 export const askAfterBeaded = async (deed: Deed, found: Found): Answered => {
   const { desk, shop, life, by } = deed
-  if (dropsVerdict(meanOf(found.seconds ?? [])) !== 'beaded') return ok(null)
+  if (dropsVerdict(slowestOf(found.seconds ?? [])) !== 'beaded') return ok(null)
   const garment = found.garment ?? ''
   const { ticketId, orderId, revision } = life.ticket
   const ticket = await shop.tickets.read(ticketId)

@@ -6,9 +6,10 @@ import { type LearnedStage, learnedStages } from '../../../domain/schedule/work/
 import type { Language } from '../../../domain/units/language.ts'
 import type { LoadRate, LoadSheet, LoadTable } from '../../../ports/counter-desk.ts'
 import type { Desk } from '../desk.ts'
+import { isStopped } from '../floor/stopped.ts'
 import { type ShopPlan, shopPlanFrom } from '../records.ts'
 import { jobNames } from './job-names.ts'
-import { type PlanWords, planWords, stationText } from './plan-words.ts'
+import { momentText, type PlanWords, planWords, stationText } from './plan-words.ts'
 import { presentPlan } from './present-plan.ts'
 import { tightOf } from './tight-jobs.ts'
 
@@ -114,6 +115,20 @@ const changesOf = (said: PlanWords, plan: ShopPlan): LoadSheet['changes'] =>
       return `${when}: ${job}${said.words.kept[reason]}`
     })
 
+/** Orders that nobody goes on with, whatever the plan has for them. */
+const stoppedJobs = async (desk: Desk, said: PlanWords, plan: ShopPlan): Promise<LoadSheet['late']['jobs']> => {
+  const shop = desk.store.shop(desk.shopId)
+  const orders = await shop.orders.list(['signed-off', 'planned', 'ticketed', 'on-bench'])
+  const stopped = await Promise.all(orders.map((order) => isStopped(desk, shop, order)))
+  return orders
+    .filter((_, at) => stopped[at] === true)
+    .map(({ orderId }) => {
+      const placed = plan.sold.find(({ id }) => id === orderId)
+      const promised = placed === undefined ? null : momentText(said, placed.promised ?? placed.needBy)
+      return { text: said.words.stopped(said.jobs.get(orderId) ?? orderId, promised), causes: [], fixes: [] }
+    })
+}
+
 /** The load of the shop, its late and tight jobs, and how long work takes here: in words, tables and a picture. */
 export const loadSheet = async (desk: Desk, language: Language): Promise<LoadSheet> => {
   const shop = desk.store.shop(desk.shopId)
@@ -123,6 +138,7 @@ export const loadSheet = async (desk: Desk, language: Language): Promise<LoadShe
   const present = presentPlan(desk, plan)
   const tight = tightOf(desk, plan, said)
   if (!present.ok || !tight.ok) throw new Error('the load of the shop cannot be worked out from its plan')
+  const stopped = await stoppedJobs(desk, said, plan)
   const { book } = present.value
   const shares = inView(
     loadOf(
@@ -151,7 +167,7 @@ export const loadSheet = async (desk: Desk, language: Language): Promise<LoadShe
       none: words.nobodyLate,
       because: words.because,
       fixesTitle: words.fixesTitle,
-      jobs: tight.value.map(({ text, causes, fixes }) => ({ text, causes, fixes })),
+      jobs: [...stopped, ...tight.value.map(({ text, causes, fixes }) => ({ text, causes, fixes }))],
     },
     rates: { title: words.ratesTitle, lead: words.ratesLead, rates: learnedStages.map((stage) => rateOf(said, plan, stage)) },
     changesTitle: words.keptTitle,
