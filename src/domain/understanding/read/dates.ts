@@ -1,4 +1,3 @@
-import { dayNumber, dayText } from '../../calendar/local-time.ts'
 import type { Language } from '../../units/language.ts'
 import type { Open } from '../conversation.ts'
 import type { Draft } from '../draft.ts'
@@ -6,6 +5,7 @@ import type { Patch } from '../patch.ts'
 import { listed, spoken } from '../words/languages.ts'
 import { daysBeforeEvent } from './before-game.ts'
 import type { WhenFound } from './day-parts.ts'
+import { isBare, onOrAfter, sameDateLater } from './game-day.ts'
 import { hourAt } from './hours.ts'
 import { sendsLater } from './later.ts'
 import { dayIn } from './near-days.ts'
@@ -136,22 +136,6 @@ const mentionsOf = (tokens: readonly Token[], scan: Scan): readonly Mention[] =>
   return pointedAt(tokens, apart(tokens, mentions))
 }
 
-/** An event named only by a weekday or a day of the month comes on or after the day the garments are needed. */
-const onOrAfter = (day: string, need: string | undefined, isBare: boolean): string => {
-  if (need === undefined || !isBare || day >= need) return day
-  const weekday = (dayNumber(day) ?? 0) % 7
-  const start = dayNumber(need) ?? 0
-  return dayText(start + ((weekday - (start % 7) + 7) % 7))
-}
-
-const sameDateLater = (day: string, need: string | undefined): string => {
-  if (need === undefined || day >= need) return day
-  const moved = `${need.slice(0, 8)}${day.slice(8)}`
-  return dayNumber(moved) !== null && moved >= need ? moved : day
-}
-
-const bareLength = 2
-
 const gameOf = (mentions: readonly Mention[]): Extract<Mention, { kind: 'day' }> | undefined =>
   mentions.flatMap((one) => (one.kind === 'day' && (one.role === 'game' || one.role === 'both') ? [one] : [])).at(-1)
 
@@ -159,7 +143,7 @@ const gamePatches = (tokens: readonly Token[], mentions: readonly Mention[], nee
   const game = gameOf(mentions)
   const [day] = game?.days ?? []
   if (game === undefined || day === undefined) return []
-  const bare = game.to - game.from <= bareLength
+  const bare = isBare(tokens, game)
   const numbered = tokens.slice(game.from, game.to).some((token) => token.kind === 'number')
   const moved = numbered && bare ? sameDateLater(day, need) : onOrAfter(day, need, bare && !numbered)
   return [{ path: ['gameDay'], value: moved }]
@@ -230,7 +214,12 @@ export const readDates = (tokens: readonly Token[], scene: Scene): DatesFound =>
     : relativeDay(withoutLater(scene.text), `${scene.today}T12:00`, scene.language)
   const dated = ({ from, to }: Mention): boolean => tokens.slice(from, to).some((token) => /\d/.test(token.text))
   const event = { beside: gameOf(mentions.filter(dated))?.days[0], known: scene.draft.gameDay }
-  const days = day === undefined ? (counted === null ? [] : [counted]) : daysBeforeEvent(tokens, day, event)
+  const days =
+    day === undefined
+      ? counted === null
+        ? []
+        : [counted]
+      : daysBeforeEvent(tokens, day, { ...event, bare: isBare(tokens, day) })
   const hours = hour?.hours ?? []
   const sure: readonly Patch[] = [
     { path: ['day'], value: single(days) },

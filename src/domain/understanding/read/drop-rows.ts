@@ -7,6 +7,9 @@ import type { Scene } from './change.ts'
 const fromAway = new RegExp(`\\b${spoken.changes.fromAway}\\b`, 'i')
 const fromHome = new RegExp(`\\b${spoken.changes.fromHome}\\b`, 'i')
 
+/** Whether words name one of two jerseys that a player may have. */
+export const namesSet = (quote: string): boolean => fromAway.test(quote) || fromHome.test(quote)
+
 const lineOf = (draft: Draft, key: string): number => Object.keys(draft.rows).indexOf(key) + 1
 
 export const dropRow = (key: string): Patch => ({ path: ['rows', key], value: null })

@@ -33,15 +33,15 @@ const sizedAt = (tokens: readonly Token[], at: number): Sized | null => {
   return size?.size === undefined ? null : { amount, size, to: size.to }
 }
 
-const fewer = (amount: number, [key, { quantity }]: Counted): readonly Patch[] => {
+export const fewer = (amount: number, [key, { quantity }]: Counted): readonly Patch[] => {
   const left = quantity - amount
   return [left > 0 ? { path: ['tally', key, 'quantity'], value: left } : { path: ['tally', key], value: null }]
 }
 
-type Counted = readonly [string, Draft['tally'][string]]
+export type Counted = readonly [string, Draft['tally'][string]]
 
 /** Of two kinds counted in that size it must be asked of which: their lines stand behind the players'. */
-const whichCounted = (entries: readonly Counted[], amount: number, scene: Scene): Open => {
+export const whichCounted = (entries: readonly Counted[], amount: number, scene: Scene): Open => {
   const { rows, tally } = scene.draft
   const line = (key: string) => Object.keys(rows).length + Object.keys(tally).indexOf(key) + 1
   const readings = entries.map(

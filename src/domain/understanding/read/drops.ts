@@ -1,9 +1,10 @@
 import { listed, spoken } from '../words/languages.ts'
 import { type Change, isAdd, nothing, type Scene, span } from './change.ts'
-import { choose, dropFrom } from './drop-rows.ts'
+import { choose, dropFrom, namesSet } from './drop-rows.ts'
 import { readSized, readSizedGone, readWholeSize } from './drop-sized.ts'
 import { isLeft, isNumberedAnew, isStop, leavesAt } from './leaving.ts'
 import { type Ref, refsIn } from './refs.ts'
+import { readStruck } from './struck.ts'
 import { isWord, type Token } from './tokens.ts'
 import { groupsIn, togetherIn } from './whom.ts'
 
@@ -68,8 +69,14 @@ const namedTogether = (tokens: readonly Token[], refs: readonly Ref[]): readonly
 
 const namesAndSizes: readonly string[] = [...listed.changes.names, ...listed.changes.sizes]
 
+/** `trade`: the places of words that speak of cloth and print. */
+type Dropping = Scene & { readonly trade?: ReadonlySet<number> }
+
+/** "drop the outline on 44": what is on the jersey leaves, not who wears it; "drop Gil from the away jersey" is of Gil. */
+const isWorn = ({ trade, quote }: Dropping, at: number): boolean => trade?.has(at) === true && !namesSet(quote)
+
 /** "drop Lena", "quita al 3": who stands behind such a word, up to where somebody is added. */
-const readDropped = (tokens: readonly Token[], scene: Scene): Change => {
+const readDropped = (tokens: readonly Token[], scene: Dropping): Change => {
   const at = tokens.findIndex(isDrop)
   if (at < 0) return nothing
   let first = at + 1
@@ -82,7 +89,8 @@ const readDropped = (tokens: readonly Token[], scene: Scene): Change => {
   while (!isStop(tokens[end]) && !isAdd(tokens[end])) end += 1
   const said = tokens.slice(at + 1, end)
   const named = refsIn(said, scene.draft.rows)
-  if (said.slice(0, named[0]?.from ?? 0).some((token) => isWord(token, ...listed.clauses.spelling))) return nothing
+  const before = said.slice(0, named[0]?.from ?? 0)
+  if (before.some((token, index) => isWord(token, ...listed.clauses.spelling) || isWorn(scene, at + 1 + index))) return nothing
   const refs = namedTogether(said, named)
   const last = refs.length < named.length ? at + 1 + (refs.at(-1)?.to ?? 0) : end
   if (refs.length > 0) return { ...dropRefs(refs, scene), taken: span(at, last) }
@@ -103,9 +111,14 @@ const readDroppedBefore = (tokens: readonly Token[], at: number, scene: Scene): 
   return first === undefined ? nothing : { ...dropRefs(meant, scene), taken: span(first.from, at + 1) }
 }
 
+const readStruckOff = (tokens: readonly Token[], scene: Scene): Change => {
+  const struck = readStruck(tokens, scene)
+  return struck === null ? nothing : { ...dropRefs(struck.refs, scene), taken: struck.taken }
+}
+
 /** "drop Lena", "one of the mediums is out", "Jayden quit, take him off": the first of these ways that says something. */
-export const readDrops = (tokens: readonly Token[], scene: Scene): Change => {
-  for (const read of [readDropped, readSizedGone, readGone, readLeft]) {
+export const readDrops = (tokens: readonly Token[], scene: Dropping): Change => {
+  for (const read of [readDropped, readSizedGone, readStruckOff, readGone, readLeft]) {
     const found = read(tokens, scene)
     if (found.taken.size > 0) return found
   }

@@ -4,7 +4,7 @@ import { listed } from '../words/languages.ts'
 import { commonCut } from './common-cut.ts'
 import { nameAt, type Rows, refAt } from './refs.ts'
 import { type SizeFound, sizeAt } from './sizes.ts'
-import { isNumber, isWord, type Token } from './tokens.ts'
+import { isNumber, isWord, phraseEnd, phrasesOf, type Token } from './tokens.ts'
 
 export type EveryoneFound = {
   readonly patches: readonly Patch[]
@@ -17,6 +17,8 @@ export type EveryoneFound = {
 const every: readonly string[] = listed.players.every
 const except: readonly string[] = listed.players.exceptAlso
 const between: readonly string[] = listed.players.between
+const everySeveral = phrasesOf(listed.players.everySeveral)
+const sameSize = phrasesOf(listed.players.sameSize)
 
 const sizeAfter = (tokens: readonly Token[], at: number): SizeFound | null => {
   let next = at
@@ -24,19 +26,42 @@ const sizeAfter = (tokens: readonly Token[], at: number): SizeFound | null => {
   return sizeAt(tokens, next)
 }
 
-/** "Everybody is a large", "all youth M", "adult L all", "todos talla M de niño", "men's XL each". */
-const commonAt = (
-  tokens: readonly Token[],
-  at: number,
-): { readonly size: SizeFound; readonly from: number; readonly to: number } | null => {
-  if (!isWord(tokens[at], ...every)) return null
-  const after = sizeAfter(tokens, at + 1)
-  if (after !== null && after.size !== undefined) return { size: after, from: at, to: after.to }
-  for (const back of [4, 3, 2, 1]) {
-    const before = at - back >= 0 ? sizeAt(tokens, at - back) : null
-    if (before !== null && before.size !== undefined && before.to === at) return { size: before, from: at - back, to: at + 1 }
-  }
-  return null
+type Common = { readonly size: SizeFound; readonly from: number; readonly to: number }
+
+/** "same size for all please, womens M": what may stand between such words and the size. */
+const leadsOn = (token: Token | undefined): boolean =>
+  isWord(token, ...between, ...every, ...listed.changes.hands, ...listed.things.politely) ||
+  [',', ':', '-'].includes(token?.text ?? '')
+
+const sameAt = (tokens: readonly Token[], at: number): Common | null => {
+  const to = phraseEnd(tokens, at, sameSize)
+  if (to === null) return null
+  let next = to
+  while (next < to + 7 && leadsOn(tokens[next]) && sizeAt(tokens, next) === null) next += 1
+  const size = sizeAt(tokens, next)
+  return size?.size === undefined ? null : { size, from: at, to: size.to }
+}
+
+/** The size right before "for all", "across the board", where nothing else is said of them. */
+const sizeBefore = (tokens: readonly Token[], at: number, to: number): Common | null => {
+  const ends = tokens[to]?.kind !== 'word' || isWord(tokens[to], ...except, ...listed.things.politely)
+  const until = isWord(tokens[at - 1], ...listed.changes.hands) ? at - 1 : at
+  const found = [4, 3, 2, 1].flatMap((back) => {
+    const size = until - back >= 0 ? sizeAt(tokens, until - back) : null
+    return size?.size !== undefined && size.to === until ? [{ size, from: until - back, to }] : []
+  })
+  return until === at || ends ? (found[0] ?? null) : null
+}
+
+/** "Everybody is a large", "all youth M", "adult L all", "todos talla M de niño", "men's XL each", "womens M for the lot". */
+const commonAt = (tokens: readonly Token[], at: number): Common | null => {
+  const same = sameAt(tokens, at)
+  if (same !== null) return same
+  const several = phraseEnd(tokens, at, everySeveral)
+  const to = several ?? (isWord(tokens[at], ...every) ? at + 1 : null)
+  if (to === null) return null
+  const after = sizeAfter(tokens, to)
+  return after?.size === undefined ? sizeBefore(tokens, at, to) : { size: after, from: at, to: after.to }
 }
 
 const set = (key: string, size: SizeFound): readonly Patch[] => [

@@ -18,9 +18,25 @@ const withCommas = (line: string): string => {
   return parts.length > 1 && listed ? line.replaceAll(';', ',') : line
 }
 
+/** A name in capitals and a size, with a number or without one, and nothing else but a remark. */
+const isSized = (part: string): boolean => {
+  const row = readRowLine(part)
+  return row?.name !== undefined && row.size !== undefined && /^\p{Lu}/u.test(row.name) && !row.name.includes(' ')
+}
+
+const signs: readonly (string | RegExp)[] = [';', ' / ', /\.(?:\s+|$)/]
+
+/** "Ana YM; Bo youth L, he's 9; Cy 2T": players parted by other signs than a comma, each on a line of its own. */
+const withLines = (line: string): string => {
+  const parted = signs
+    .map((sign) => line.split(sign).flatMap((part) => (part.trim() === '' ? [] : [part.trim()])))
+    .find((parts) => parts.length >= fewest && parts.every((part) => isSized(part)))
+  return parted === undefined ? line : parted.join('\n')
+}
+
 /** "1 Ana YM, 2 Bea YM, 3 Cleo YL" in one line of a list: a line for each of them. */
 export const spreadRows = (text: string): string => {
-  const lines = text.split('\n')
+  const lines = text.split('\n').map(withLines).join('\n').split('\n')
   if (lines.length < 2) return withCommas(text)
   return lines
     .map((line) => {

@@ -22,10 +22,21 @@ export const isLeft = (tokens: readonly Token[], at: number): boolean =>
 const gone = phrasesOf(listed.changes.gone)
 const goneAtEnd = phrasesOf(listed.changes.goneAtEnd)
 
+/** "Quill's out" as "Quill is out": the verb may stand at the end of the name. */
+const saidAt = (tokens: readonly Token[], at: number, phrases: readonly (readonly string[])[]): number | null => {
+  const plain = phraseEnd(tokens, at, phrases)
+  const before = tokens[at - 1]
+  if (plain !== null || before === undefined || !/'s$/.test(before.text)) return plain
+  const ahead = tokens.slice(at, at + 6)
+  const ends = listed.changes.clipped.flatMap((key) => phraseEnd([{ ...before, key }, ...ahead], 0, phrases) ?? [])
+  const [end] = ends
+  return end === undefined ? null : at - 1 + end
+}
+
 /** "… ya no va", "… is out", "… dropped out": where the words end that say of who stands before that they leave. */
 export const leavesAt = (tokens: readonly Token[], at: number): number | null => {
-  const to = phraseEnd(tokens, at, gone)
-  const end = phraseEnd(tokens, at, goneAtEnd)
+  const to = saidAt(tokens, at, gone)
+  const end = saidAt(tokens, at, goneAtEnd)
   if (to !== null) return givesUp(tokens, to) ? null : to
   return end !== null && isPause(tokens[end]) ? end : null
 }

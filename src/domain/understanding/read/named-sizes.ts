@@ -3,7 +3,7 @@ import { listed } from '../words/languages.ts'
 import type { Lexicon } from './lexicon.ts'
 import { isOtherThan } from './players.ts'
 import { nameAt, rowsByName } from './refs.ts'
-import { sizeAt } from './sizes.ts'
+import { type SizeFound, sizeAt } from './sizes.ts'
 import { fold, isEnd, isWord, type Token } from './tokens.ts'
 
 type Entry = { readonly player: Player; readonly from: number; readonly to: number }
@@ -15,11 +15,25 @@ const joints: readonly string[] = [',', ';', '&', ':', '.', '(', ')', '-']
 const isJoint = (token: Token | undefined): boolean =>
   token === undefined || isEnd(token) || joints.includes(token.text) || isWord(token, ...listed.again.and)
 
+/** "Dayra M", "Rufus is a mens 3XL", "Zoë: S": the size behind a name, small words between. */
+const sizeBehind = (tokens: readonly Token[], to: number): SizeFound | null => {
+  let at = to
+  while (
+    at < to + 3 &&
+    sizeAt(tokens, at) === null &&
+    (isWord(tokens[at], ...links) || [':', '-'].includes(tokens[at]?.text ?? ''))
+  )
+    at += 1
+  return sizeAt(tokens, at)
+}
+
+const links: readonly string[] = [...listed.players.areSized, ...listed.players.one]
+
 /** "Dayra M": a name with its size right behind it, and a pause or an "and" behind that. */
 const entryAt = ({ tokens, draft, lexicon }: Scene, at: number): Entry | null => {
   const isOther = isOtherThan(lexicon)
   const named = nameAt(tokens, at, (token) => isOther(token) || lexicon.entries.get(token.key)?.kind === 'colour')
-  const size = named === null ? null : sizeAt(tokens, named.to)
+  const size = named === null ? null : sizeBehind(tokens, named.to)
   const closed = size !== null && (isJoint(tokens[size.to]) || isWord(tokens[size.to], ...listed.players.takenBack))
   if (named === null || size?.size === undefined || !closed || rowsByName(draft.rows, named.name).length > 0) return null
   const fit = size.fit === undefined ? {} : { fit: size.fit }

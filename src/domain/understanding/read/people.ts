@@ -12,13 +12,20 @@ const NAME = [
 ].join('')
 const TITLE = `(?:(?<![\\p{L}\\p{M}])(?:${said.titles}|${said.ours} (?:\\p{Ll}{1,20} )?\\p{Ll}{1,20}),? ){0,3}`
 
-/** "Mrs Cole, our treasurer, signs off": what somebody is, between the name and what they do. */
-const PART = `,?(?: ${said.ours} (?:\\p{Ll}{1,20} )?\\p{Ll}{1,20},?)? `
+/** "Mrs Cole, our treasurer, signs off", "Ann from the office who pays": what somebody is, between the name and what they do. */
+const PART = [
+  `,?(?: ${said.ours} (?:\\p{Ll}{1,20} )?\\p{Ll}{1,20},?)?`,
+  `(?: ${said.fromPlace} (?:\\p{Ll}{1,20} )?\\p{Ll}{1,20},?)?(?: ${said.whoDoes})? `,
+].join('')
 
 const pattern = (source: string): RegExp =>
   new RegExp(source.replaceAll('NAME', `(${NAME})`).replaceAll('TITLE', TITLE).replaceAll('PART', PART), 'u')
 
 type Role = 'orders' | 'signsOff' | 'pays' | 'collects'
+
+/** "Otis isn't paying, Nora Quist is": who does it in the place of somebody. */
+const insteadOf = (refused: string): RegExp =>
+  pattern(`${refused}[^.,\\n]{0,25}, (?:\\p{Ll}{1,8} ){0,2}TITLENAME ${said.isIt}(?!\\p{L})`)
 
 /** The first pattern that fits gives the person; a name is taken as it is written. */
 const patterns: readonly (readonly [Role, readonly RegExp[]])[] = [
@@ -41,6 +48,7 @@ const patterns: readonly (readonly [Role, readonly RegExp[]])[] = [
     'signsOff',
     [
       pattern(`TITLENAMEPART${said.signs}`),
+      insteadOf(said.notSigning),
       pattern(`${said.signer} ${said.theirs} \\p{Ll}{1,20}(?: \\p{Ll}{1,20})?,? NAME`),
       pattern(`${said.signedBy} TITLENAME`),
     ],
@@ -50,10 +58,14 @@ const patterns: readonly (readonly [Role, readonly RegExp[]])[] = [
     [
       pattern(`${said.paidBy} TITLENAME`),
       pattern(`TITLENAMEPART${said.pays}(?!\\p{L})`),
+      insteadOf(said.notPaying),
       pattern(`${said.ours} (?:\\p{L}{2,20} )?\\p{L}{2,20}, NAME, ${said.pays}(?!\\p{L})`),
     ],
   ],
-  ['collects', [pattern(`${said.collectedBy} TITLENAME`), pattern(`TITLENAMEPART${said.collects}`)]],
+  [
+    'collects',
+    [pattern(`${said.collectedBy} TITLENAME`), pattern(`TITLENAMEPART${said.collects}`), insteadOf(said.notCollecting)],
+  ],
 ]
 
 /** Words that begin like a name and are none. */
@@ -90,11 +102,16 @@ const acts: readonly (readonly [Role, RegExp, RegExp])[] = (['signsOff', 'pays',
   ]
 })
 
+const whoDoes = new RegExp(`^(?: ${said.fromPlace} (?:\\p{Ll}{1,20} )?\\p{Ll}{1,20})? (?:${said.whoDoes})(?!\\p{L})`, 'u')
+
 const nameIn = (text: string, list: readonly RegExp[]): string | undefined =>
   list
     .map((one) => one.exec(text)?.[1])
     .find((one) => one !== undefined && !notNames.test(one))
     ?.replace(/[.,]+$/, '')
+
+/** "It's Sheila Croft who collects": not who writes. */
+const isOther = (text: string, name: string): boolean => whoDoes.test(text.slice(text.indexOf(name) + name.length))
 
 /** Who does what by "she", "he" or "I": somebody introduced in the same message, or who writes. */
 const byPronoun = (text: string, found: readonly Patch[], writer: string | undefined): readonly Patch[] => {
@@ -115,7 +132,7 @@ const personPatches = (text: string, writer: string | undefined): readonly Patch
   const found: Patch[] = []
   for (const [role, list] of patterns) {
     const name = nameIn(text, list)
-    if (name !== undefined) found.push({ path: [role], value: name })
+    if (name !== undefined && !(role === 'orders' && isOther(text, name))) found.push({ path: [role], value: name })
   }
   found.push(...byPronoun(text, found, writer))
   const bodies = readBodies(text).filter(({ path }) => !found.some((other) => other.path[0] === path[0]))

@@ -70,6 +70,10 @@ const readRows = (scene: Prose, tokens: readonly Token[]): Rosterlike => {
   return readRowsBeside(scene, tokens)
 }
 
+/** "Everybody is an M except Greta, she is an L": who has a size told alone keeps it. */
+const isTold = ({ path: [root, key, field] }: Patch, told: readonly Patch[]): boolean =>
+  root === 'rows' && told.some(({ path }) => path[1] === key && path[0] === root && (path[2] === field || path[2] === 'size'))
+
 const readRowsBeside = (scene: Prose, tokens: readonly Token[]): Rosterlike => {
   const counted = readGarmentCounts(tokens, termsOf(scene.lexicon, tokens), scene.before)
   const about = { draft: scene.before, quote: scene.text.trim().slice(0, 80), trade: tradeIn(scene.lexicon, tokens) }
@@ -100,7 +104,7 @@ const readRowsBeside = (scene: Prose, tokens: readonly Token[]): Rosterlike => {
     taken: new Set(),
   })
   add(addPlayers(draft.rows, inline.players))
-  add(everyone.patches)
+  add(everyone.patches.filter((patch) => !isTold(patch, corrections.patches)))
   add(addPlayers(draft.rows, everyone.players))
   add(readTheirSizeLater(tokens, draft))
   add(readNamesInOrder(scene.text, draft))

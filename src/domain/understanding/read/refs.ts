@@ -48,7 +48,7 @@ const nameRef = (tokens: readonly Token[], at: number, rows: Rows): Ref | null =
 
 /** What one player wears, as people call it. */
 export const pieces: readonly string[] = listed.changes.pieces
-const severalPieces: readonly string[] = pieces.map((piece) => `${piece}s`)
+export const severalPieces: readonly string[] = pieces.map((piece) => `${piece}s`)
 
 const isPossessive = (tokens: readonly Token[], at: number): boolean =>
   tokens[at]?.text === "'" && tokens[at + 1]?.key === 's' && tokens[at + 1]?.start === tokens[at]?.end

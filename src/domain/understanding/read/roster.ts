@@ -140,12 +140,13 @@ const isDoubtful = (rows: readonly RowLine[], numbered: boolean): boolean =>
   rows.every((row) => row.name === undefined && row.size !== undefined && /^[1-9]/.test(row.number ?? '')) &&
   allDifferent(rows.map((row) => `${row.fit ?? ''}${row.size ?? ''}`))
 
-export const playerFrom = ({ number, name, size, fit, note }: RowLine): Player => ({
+export const playerFrom = ({ number, name, size, fit, note, age }: RowLine): Player => ({
   ...(number === undefined ? {} : { number }),
   ...(name === undefined ? {} : { name: name.slice(0, 60) }),
   ...(size === undefined ? {} : { size }),
   ...(fit === undefined ? {} : { fit }),
   ...(note === undefined ? {} : { note }),
+  ...(age === undefined ? {} : { age }),
 })
 
 export const countedFrom = ({ number, size, fit }: RowLine): Player => ({

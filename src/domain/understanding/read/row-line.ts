@@ -1,9 +1,12 @@
 import type { Fit, Size } from '../../garment/garment.ts'
+import type { Player } from '../draft.ts'
 import { listed, spoken } from '../words/languages.ts'
 import { cellsOf } from './cells.ts'
 import { countsSizes } from './counted-line.ts'
 import { isMonth, isWeekday } from './day-parts.ts'
 import { isGivenName } from './given-names.ts'
+import { withoutPosition } from './positions.ts'
+import { remarkedLine } from './row-remarks.ts'
 import { isSentence } from './sentence-words.ts'
 import { type SizeFound, sizeAt } from './sizes.ts'
 import { fold, isCapital, isNumber, isWord, type Token, tokensOf } from './tokens.ts'
@@ -19,6 +22,7 @@ export type RowLine = {
   /** The number bears a sign: "#8", "nº 13". */
   readonly marked?: true
   readonly note?: string
+  readonly age?: NonNullable<Player['age']>
   /** The name stood in two cells beside each other, in this order. */
   readonly halves?: readonly [string, string]
   /** The size was written out in words or with its cut, as sizes are counted. */
@@ -182,15 +186,6 @@ const roleBeside = (line: string): RegExpExecArray | null => {
   return found !== null && (/\d/.test(line) || endsInSize(line.slice(0, found.index))) ? found : null
 }
 
-const position = /^\s*[A-Z]{1,3}(?:\/[A-Z]{1,3})?\s*$/u
-
-/** "#1 - GK - Bo Ferris - AL": capitals in a cell of their own beside a name in small letters are where somebody plays. */
-const withoutPosition = (cells: readonly string[]): readonly string[] => {
-  const named = cells.some((cell) => /\p{Lu}\p{Ll}+/u.test(cell) && sizeAt(tokensOf(cell), 0, true) === null)
-  const sized = cells.filter((cell) => position.test(cell) && sizeAt(tokensOf(cell), 0, true) !== null)
-  return named ? cells.filter((cell) => !position.test(cell) || cell === sized.at(-1)) : cells
-}
-
 /** Whether what a line gave is a player's: no date, no "and Lena", no "Will call" or "Una talla". */
 const isPlayer = ({ number, name, size }: Found): boolean => {
   const parts = [number, name, size].filter((part) => part !== undefined).length
@@ -221,8 +216,18 @@ const sizedLater = (line: string, loose: boolean): RowLine | null => {
   return row?.name === undefined || row.size !== undefined || !sure ? null : { ...row, size: 'later' }
 }
 
+/** "Theo youth M, he's 8", "Posy 2T (20 months)": a player with a size, and what is said of them behind it. */
+const remarked = (line: string, loose: boolean): RowLine | null => {
+  const said = remarkedLine(line)
+  const row = said === null ? null : readPlainLine(said.line, loose)
+  if (row?.name === undefined || row.size === undefined || !/^\W*(?:\d+\W+)?\p{Lu}/u.test(line)) return null
+  const { line: _line, ...beside } = said ?? {}
+  return { ...row, ...beside }
+}
+
 /** A pasted line as a roster line, or null when it is a sentence. */
-export const readRowLine = (line: string, loose = false): RowLine | null => sizedLater(line, loose) ?? readPlainLine(line, loose)
+export const readRowLine = (line: string, loose = false): RowLine | null =>
+  sizedLater(line, loose) ?? remarked(line, loose) ?? readPlainLine(line, loose)
 
 const readPlainLine = (line: string, loose: boolean): RowLine | null => {
   if (countsSizes(line)) return null

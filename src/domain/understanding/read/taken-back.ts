@@ -73,6 +73,15 @@ const parted = (text: string, from: number): { readonly tail: string; readonly r
   return { tail: text.slice(from, end), rest: text.slice(end) }
 }
 
+const ofWhom = new RegExp(`^\\s+(?:${spoken.intents.undoWhat}\\s+)?${spoken.takenBack.ofWhom}\\s`)
+
+/** Whom the words themselves name: "leave 9 as it was", "undo that for 9, …". */
+const namedWith = (text: string, to: number, { rows }: Draft): readonly string[] => {
+  const behind = /^[^,.;!?\n]*/.exec(text.slice(to))?.[0] ?? ''
+  const said = ofWhom.test(fold(behind)) ? `${text.slice(0, to)}${behind}` : text.slice(0, to)
+  return [...new Set(refsIn(tokensOf(said), rows).flatMap(({ keys }) => (keys.length === 1 ? keys : [])))]
+}
+
 /** Words that take something back, to where they stand; null where there are none, or somebody asks whether it was so. */
 const takesBack = (text: string): { readonly to: number; readonly how: 'undo' | 'dismiss' | 'as-was' } | null => {
   const folded = fold(text)
@@ -99,7 +108,7 @@ const besides: readonly string[] = ['colour', 'content', 'and', 'in', 'with', 'n
 
 /** "Undo that, his mom says he is fine", "déjalo como estaba", "leave 9 as he was", "the navy was better": what the message takes back. */
 export const readTakenBack = (said: string, conversation: Conversation, lexicon: Lexicon): TakenBack | null => {
-  const { draft, past } = conversation
+  const { past } = conversation
   const text = said.trim()
   if (takesBothBack(text)) return { kind: 'both' }
   const last = past.at(-1)?.draft
@@ -107,7 +116,25 @@ export const readTakenBack = (said: string, conversation: Conversation, lexicon:
   const back = takesBack(text)
   const hues = returnsToHue(text, conversation, lexicon)
   if (back === null) return hues.length === 0 ? null : { kind: 'values', patches: hues }
+  return ofNamed(text, back, conversation) ?? ofLast(text, back, { conversation, last, hues })
+}
+
+type Back = NonNullable<ReturnType<typeof takesBack>>
+
+/** Those whom the words themselves name are as they were; null where they name nobody who was otherwise. */
+const ofNamed = (text: string, { to }: Back, conversation: Conversation): TakenBack | null => {
+  const named = sized(parted(text, to).tail) ? [] : namedWith(text, to, conversation.draft)
+  const patches = linesBefore(conversation, named)
+  return patches.length > 0 ? { kind: 'values', patches } : null
+}
+
+type Before = { readonly conversation: Conversation; readonly last: Draft; readonly hues: readonly Patch[] }
+
+/** What the last change was of; values where the words name who was changed before it, or a colour that was. */
+const ofLast = (text: string, back: Back, { conversation, last, hues }: Before): TakenBack | null => {
+  const { draft } = conversation
   const parts = parted(text, back.to)
+  if (back.how === 'as-was' && namedWith(text, back.to, draft).length > 0 && !sized(parts.tail)) return null
   const keys = [
     ...new Set(
       refsIn(tokensOf(`${text.slice(0, back.to)} ${parts.tail}`), draft.rows).flatMap((ref) =>

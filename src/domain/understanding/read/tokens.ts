@@ -1,4 +1,4 @@
-import { listed, spoken } from '../words/languages.ts'
+import { listed, spoken, whole } from '../words/languages.ts'
 /** A word, a number, a sign or a line break, with its place in the text and its form for looking up. */
 export type Token = {
   readonly kind: 'word' | 'number' | 'sign' | 'break'
@@ -44,7 +44,7 @@ const split = (text: string, start: number, all: string): readonly Token[] => {
   const make = (part: string, at: number): Token => ({
     kind: kindOf(part),
     text: part,
-    key: fold(part),
+    key: whole(fold(part)),
     start: at,
     end: at + part.length,
   })

@@ -39,6 +39,18 @@ const besides: readonly string[] = [
 
 const missing = phrasesOf(listed.clauses.missing)
 
+const opening = [...listed.again.and, ...listed.clauses.newcomer]
+
+/** "And Clement, mens L": opens with a word that adds, and says nothing but a name and a size. */
+const isOpened = (tokens: readonly Token[], parts: readonly Part[]): boolean =>
+  isWord(tokens[0], ...opening) &&
+  tokens.every(
+    (token, at) =>
+      token.kind !== 'word' ||
+      isWord(token, ...opening, ...listed.things.politely) ||
+      parts.some(({ from, to }) => at >= from && at < to),
+  )
+
 /** Somebody is put on the list, or was left out of it. */
 const isNewcomer = (tokens: readonly Token[]): boolean =>
   [...tokens.keys()].some((at) => isAdd(tokens[at]) || phraseEnd(tokens, at, missing) !== null)
@@ -121,19 +133,29 @@ const isNearSomebody = ({ name }: Player, { rows }: Draft): boolean =>
 
 type Told = { readonly player: Player; readonly taken: ReadonlySet<number>; readonly newcomer: boolean }
 
-const told = (tokens: readonly Token[], scene: Scene): (Omit<Told, 'taken'> & { readonly parts: readonly Part[] }) | null => {
+const told = (
+  tokens: readonly Token[],
+  scene: Scene,
+  awaited: boolean,
+): (Omit<Told, 'taken'> & { readonly parts: readonly Part[] }) | null => {
   const parts = partsOf(tokens, scene)
   const player = playerOf(parts, scene.draft)
   if (player === null || isElsewhere(tokens, scene) || isNearSomebody(player, scene.draft)) return null
-  const found = { player, parts, newcomer: isNewcomer(tokens) }
+  const found = { player, parts, newcomer: awaited || isNewcomer(tokens) || isOpened(tokens, parts) }
   const counted = Object.keys(scene.draft.tally).length > Object.keys(scene.draft.rows).length
   const enough = found.newcomer ? parts.length === 3 || !tokens.some((_, at) => isStray(tokens, at, parts)) : isWhole(parts)
   return enough && (found.newcomer || !counted) ? found : null
 }
 
+/** "I forgot my own dad. Clement, mens L": somebody is missing, and who it is comes in the sentence behind. */
+const isAwaited = (tokens: readonly Token[], scene: Scene): boolean =>
+  isNewcomer(tokens) && partsOf(tokens, scene).length === 0 && refsIn(tokens, scene.draft.rows).length === 0
+
 const toldIn = (tokens: readonly Token[], scene: Scene): readonly Told[] =>
-  sentencesOf(tokens).flatMap(({ from, to }) => {
-    const found = told(tokens.slice(from, to), scene)
+  sentencesOf(tokens).flatMap(({ from, to }, index, all) => {
+    const before = all[index - 1]
+    const awaited = before !== undefined && isAwaited(tokens.slice(before.from, before.to), scene)
+    const found = told(tokens.slice(from, to), scene, awaited)
     const places = found?.parts.flatMap((part) => [...span(from + part.from, from + part.to)]) ?? []
     return found === null ? [] : [{ player: found.player, newcomer: found.newcomer, taken: new Set(places) }]
   })

@@ -54,6 +54,13 @@ export const weekdays = calendar('weekdays', 7)
 export const sizeWords: Readonly<Record<string, Size>> = Object.assign({}, ...basics.map((one) => one.sizes))
 export const cutWords: Readonly<Record<string, Fit>> = Object.assign({}, ...basics.map((one) => one.cuts))
 
+const contracted: Readonly<Record<string, string>> = Object.assign({}, ...basics.map((one) => one.whole))
+
+/** A word as it is looked up: "dont" with the apostrophe it lacks. */
+export const whole = (word: string): string => (Object.hasOwn(contracted, word) ? (contracted[word] ?? word) : word)
+
+const wholePhrase = (phrase: string): string => phrase.split(' ').map(whole).join(' ')
+
 /** One source of a pattern that matches any of these; where there are none, nothing. None stands twice: a repeated group must not try it twice. */
 export const either = (sources: readonly string[]): string =>
   sources.length === 0 ? '(?!)' : `(?:${[...new Set(sources)].join('|')})`
@@ -70,7 +77,7 @@ const sources = <Key extends string>(lists: readonly Phrases<Key>[]): Readonly<R
 
 /** For each thing said in a matter, all that any language has for it. */
 const lists = <Key extends string>(every: readonly Phrases<Key>[]): Readonly<Record<Key, readonly string[]>> =>
-  Object.assign({}, ...keysIn(every).map((key) => ({ [key]: [...new Set(allOf(every, key))] })))
+  Object.assign({}, ...keysIn(every).map((key) => ({ [key]: [...new Set(allOf(every, key).map(wholePhrase))] })))
 
 /** Sources of patterns by matter, joined over the languages, for people mix them; readers build their patterns of them once. */
 export const spoken = {

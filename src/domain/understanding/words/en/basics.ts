@@ -96,4 +96,11 @@ export const enBasics: Basics = {
     toddler: 'toddler',
     toddlers: 'toddler',
   },
+  whole: {
+    ...{ dont: "don't", isnt: "isn't", arent: "aren't", wasnt: "wasn't", werent: "weren't", doesnt: "doesn't", didnt: "didn't" },
+    ...{ wont: "won't", cant: "can't", havent: "haven't", hasnt: "hasn't", hadnt: "hadn't", couldnt: "couldn't" },
+    ...{ wouldnt: "wouldn't", shouldnt: "shouldn't", hes: "he's", shes: "she's", theyre: "they're", youre: "you're" },
+    ...{ theyve: "they've", weve: "we've", youve: "you've", ive: "i've", im: "i'm", thats: "that's", whats: "what's" },
+    ...{ heres: "here's", theres: "there's", whos: "who's", theyll: "they'll", itll: "it'll" },
+  },
 }

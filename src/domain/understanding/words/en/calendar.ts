@@ -76,6 +76,8 @@ export const enDays: DayPhrases = {
   game: [
     ...['game', 'games', 'match', 'matches', 'tournament', 'competition', 'meet', 'opener', 'regatta', 'bonspiel', 'bout'],
     ...['scrimmage', 'playoff', 'playoffs', 'championship', 'play', 'plays', 'final', 'party', 'wedding'],
+    ...['playing', 'fixture', 'fixtures', 'tie', 'derby', 'gala', 'race', 'races', 'kickoff', 'kick', 'cup', 'face', 'facing'],
+    ...['starts', 'begins', 'tip', 'versus', 'vs', 'semi', 'semis', 'playoffs', 'parade'],
   ],
   need: [...['need', 'needs', 'want', 'have', 'ready', 'by', 'before', 'pick', 'pickup', 'deadline', 'due']],
   joins: ['and', 'so', 'but', 'because', 'since', 'cause', 'cuz'],
@@ -97,7 +99,7 @@ export const enDays: DayPhrases = {
       'born',
       'birthday',
     ],
-    ...['tryouts'],
+    ...['tryouts', 'gates', 'gate', 'doors', 'warm', 'warmup', 'warmups'],
   ],
   doing: ['confirm', 'check', 'know', 'call', 'decide', 'ask', 'talk', 'pay', 'think', 'tell'],
   smallTalk: [

@@ -164,6 +164,7 @@ export const enClauses: ClausePhrases = {
   more: ['more', 'additional', 'another'],
   fewer: ['fewer', 'less'],
   single: ['one', 'a', 'an'],
+  ofCut: ['ones', 'sizes', 'pieces', 'units'],
   plural: ['the', 'all', 'those'],
   newcomer: [
     'add',
@@ -203,6 +204,15 @@ export const enClauses: ClausePhrases = {
       'not on there',
       'one more',
       'new player',
+      'coming too',
+      'is coming',
+      'as well',
+      'one for',
+      'needs one',
+      'wants one',
+      'is joining',
+      'joined us',
+      'joining us',
     ],
   ],
 }

@@ -70,6 +70,21 @@ export const enPlayers: PlayerPhrases = {
   every: [
     ...['all', 'everyone', 'everything', 'everybody', 'everybodys', "everybody's", 'everyones', "everyone's", 'each', 'every'],
   ],
+  everySeveral: [
+    ...['the lot', 'the whole lot', 'the whole team', 'the whole squad', 'the entire team', 'across the board', 'all of them'],
+    ...[
+      'every one of them',
+      'every one',
+      'every single one',
+      'the bunch',
+      'the whole bunch',
+      'everyone',
+      'everybody',
+      'all',
+      'each',
+    ],
+  ],
+  sameSize: ['same size', 'one size', 'everyone the same', 'everybody the same', 'all the same', 'same for all', 'all same size'],
   exceptAlso: ['except', 'exept', 'but', 'minus'],
   between: [
     ...['is', 'are', 'a', 'an', 'of', 'them', 'in', 'size', 'the', 'wear', 'wears', 'sizes', 'kids'],

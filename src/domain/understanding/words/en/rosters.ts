@@ -61,6 +61,19 @@ export const enRosters: RosterPhrases = {
   ofThem: ['them', 'those', 'us'],
   staff: ['staff'],
   fan: ['fan'],
+  remark: [
+    "(?:s?he|they)(?:'?s|'?re|'?ll)?",
+    ...['who', 'his', 'her', 'their', 'ages?', 'aged', 'turning', 'turns', 'just turned', 'almost', 'nearly', 'not', 'only'],
+  ],
+  remarkUnder: ["(?:not|isn'?t|almost|nearly|soon)(?: quite| even| yet)?"],
+  remarkAge: [
+    "(?:s?he|they|who)(?:'?s|'?re| is| are)?(?: only| just| almost)?",
+    'ages?',
+    'aged',
+    'turning',
+    'turns',
+    'just turned',
+  ],
 }
 
 /** What only some players wear, in English. */

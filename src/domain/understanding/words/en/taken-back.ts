@@ -21,6 +21,7 @@ export const enTakenBack: TakenBackPhrases = {
     ],
     ...['prefers', 'liked', 'likes', 'nicer', 'after', 'forget', 'scratch', 'undo', 'return', 'leave', 'nevermind', 'before'],
   ],
+  ofWhom: ['for', 'on', 'of', 'with'],
   undo: [
     ...['undo', 'take (?:that|it)(?: last (?:one|bit|change))? back', 'revert'],
     ...['(?:i )?take that back'],

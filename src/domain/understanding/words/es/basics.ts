@@ -69,4 +69,5 @@ export const esBasics: Basics = {
     bebe: 'toddler',
     bebes: 'toddler',
   },
+  whole: {},
 }

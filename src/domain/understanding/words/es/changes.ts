@@ -5,7 +5,13 @@ export const esChanges: ChangePhrases = {
   addVerb: [
     '(?:agreg(?:a|ar|ue|uen|uemos)|anad(?:e|an|ir)|met(?:e|a|an)|sum(?:a|e|en)|inclu(?:ye|ya|yan|ir))(?:me|nos)?(?:l[aeo]s?)?',
   ],
+  clipped: [],
+  strikes: [],
+  strikesOff: [],
+  strikeLeads: [],
+  strikeEnds: [],
   drop: [],
+  lowering: [],
   left: ['renuncio'],
   dropVerb: ['(?:quit|borr|elimin|sac|saqu)(?:a|e|ar|an|en|emos)(?:me|nos)?(?:l[aeo]s?)?'],
   theirs: ['l[ao]s?'],

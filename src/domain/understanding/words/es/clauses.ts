@@ -166,6 +166,7 @@ export const esClauses: ClausePhrases = {
   more: ['mas', 'otra', 'otro', 'otras', 'otros', 'adicionales'],
   fewer: ['menos'],
   single: ['una', 'un', 'uno'],
+  ofCut: [],
   plural: ['las', 'los', 'todas', 'todos'],
   newcomer: [
     ...[

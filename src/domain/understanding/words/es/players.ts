@@ -79,6 +79,8 @@ export const esPlayers: PlayerPhrases = {
   ],
   rest: ['lo demas', 'los demas', 'las demas', 'el resto'],
   every: ['todos', 'todas'],
+  everySeveral: [],
+  sameSize: [],
   exceptAlso: ['excepto', 'menos', 'salvo'],
   between: [...['a', 'talla', 'de', 'son', 'van', 'en', 'los', 'las', 'jugadores', 'ellos', 'ellas']],
   strangerLead: ['numero', 'el', 'la'],

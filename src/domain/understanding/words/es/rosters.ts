@@ -53,6 +53,9 @@ export const esRosters: RosterPhrases = {
   ofThem: [],
   weAre: ['son', 'somos'],
   staff: ['staff'],
+  remark: [],
+  remarkUnder: [],
+  remarkAge: [],
   fan: [],
 }
 

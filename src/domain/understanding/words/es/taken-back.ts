@@ -32,6 +32,7 @@ export const esTakenBack: TakenBackPhrases = {
     ],
     ...['siempre', 'olvida', 'olvidalo', 'otra'],
   ],
+  ofWhom: ['a(?:l| la)?', 'del?(?: la)?', 'para', 'con', 'en', 'lo del?(?: la)?'],
   undo: [
     ...['deshaz(?:lo)?', 'deshaga(?:n|lo|nlo)?', 'deshacer', 'cancela (?:eso|lo ultimo|ese cambio)'],
     ...['regresal[oae]s?', 'revierte(?:lo)?', 'echa(?:lo)? para atras'],

@@ -5,7 +5,7 @@ import type { Phrases } from './phrases.ts'
  * `small` words between; `unsure` words make it a question, `polite` ones do not; `he` is one who was spoken of, `they` are several;
  * `closing` words may stand behind a value that ends its phrase; `noNumber` words before a figure that is no player's number; a
  * `letter` of a spelling; `spelling`, which no size is told with; `print` words before a name that shall stand on a piece. `more` and
- * `fewer` of a counted size, `single` one of it; `newcomer` words where somebody is put on the list, `missing` where somebody was left out of it.
+ * `fewer` of a counted size, `single` one of it; `ofCut` words behind a cut for what was counted of it; `newcomer` words where somebody is put on the list, `missing` where somebody was left out of it.
  */
 export type ClausePhrases = Phrases<
   | 'old'
@@ -23,6 +23,7 @@ export type ClausePhrases = Phrases<
   | 'fewer'
   | 'single'
   | 'plural'
+  | 'ofCut'
   | 'newcomer'
   | 'missing'
 >

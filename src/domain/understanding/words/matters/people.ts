@@ -2,7 +2,7 @@ import type { Phrases } from './phrases.ts'
 
 /**
  * Who orders, signs, pays and collects, in the text as it is written: a name has `particles` inside it, `shortened` words that keep
- * their full stop, and ends before `endsName`; `titles` and what is `ours` may stand before it. What a person does stands behind the
+ * their full stop, and ends before `endsName`; `titles` and what is `ours` may stand before it, `fromPlace` (a room or a body) and `whoDoes` behind it. Where one is `notPaying` another `isIt`. What a person does stands behind the
  * name (`orders`, `signs`, `pays`, `collects`) or before it (`signer` with `theirs` between, `signedBy`, `paidBy`, `collectedBy`).
  * Somebody introduced (`isOurs`, `isPerson`) is who `heOrShe` speaks of; `iSign`, `iPay` and `iCollect` speak of who writes, `myself` leads to their name at the end, `atService` stands behind it.
  * `opens` and `closes` a message with its writer; `itIs … itIsFrom` holds a name in small letters. `bodyPays`: whole patterns with one group, of a body that pays; `body`: nouns of a club, a school or
@@ -14,6 +14,12 @@ export type PeoplePhrases = Phrases<
   | 'endsName'
   | 'titles'
   | 'ours'
+  | 'notSigning'
+  | 'notPaying'
+  | 'notCollecting'
+  | 'isIt'
+  | 'fromPlace'
+  | 'whoDoes'
   | 'nameIs'
   | 'iAm'
   | 'orders'

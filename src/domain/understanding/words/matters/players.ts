@@ -44,6 +44,8 @@ export type PlayerPhrases = Phrases<
   | 'apart'
   | 'rest'
   | 'every'
+  | 'everySeveral'
+  | 'sameSize'
   | 'exceptAlso'
   | 'between'
   | 'strangerLead'

@@ -5,7 +5,7 @@ import type { Phrases } from './phrases.ts'
  * that comes later (in a cell, or with `sizeLater` at the end of a line), cuts' letters before `letterSized` words. On a line `skipped` words are no part of a name, `besides` with
  * `besidesMore` and `please` say what somebody is, `noNumber` says there is none; `sentence` words stand in sentences and hardly in a
  * name, unless they are `given` names. `labels` head a line that tells of the order, `inOrder` puts names on rows in turn. `neverNames` are no
- * players even in capitals, players of one size are joined by `joins`, and `aroundSize` stands beside a size that heads a list.
+ * players even in capitals, players of one size are joined by `joins`, and `aroundSize` stands beside a size that heads a list. A `remark` on a player opens so behind their line, or tells an age (`remarkAge` before a bare figure, `remarkUnder` before the years that are not reached).
  */
 export type RosterPhrases = Phrases<
   | 'number'
@@ -40,6 +40,9 @@ export type RosterPhrases = Phrases<
   | 'ofThem'
   | 'staff'
   | 'fan'
+  | 'remark'
+  | 'remarkAge'
+  | 'remarkUnder'
 >
 
 /**
