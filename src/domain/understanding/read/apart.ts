@@ -40,6 +40,20 @@ const rowFor = (text: string, at: number, draft: Draft): readonly string[] => {
   return refsIn(tokensOf(stretch), draft.rows).flatMap((ref) => (ref.keys.length === 1 ? ref.keys : []))
 }
 
+const contents = ['number', 'name'] as const
+
+/** "… with a white number": what is on the jersey apart has a colour of its own; null where more or something else is told of it. */
+const ownMake = (text: string, lexicon: Lexicon): readonly Patch[] | null => {
+  const terms = termsOf(lexicon, tokensOf(text)).map(({ meaning }) => meaning)
+  const hues = terms.flatMap((one) => (one.kind === 'colour' && one.readings === undefined ? [one.id] : []))
+  const put = contents.filter((id) => terms.some((one) => one.kind === 'content' && one.id === id))
+  const plain = terms.every(({ kind }) => ['colour', 'content', 'with', 'and', 'in', 'unit'].includes(kind)) && !/\d/.test(text)
+  const [hue, ...more] = hues
+  if (hue === undefined || more.length > 0 || put.length === 0 || !plain) return null
+  const places = put.flatMap((id) => (id === 'number' ? ['number', 'front-number', 'back-number'] : ['name']))
+  return places.map((id): Patch => ({ path: ['styles', `${id}@jersey-2`, 'colour'], value: hue }))
+}
+
 const besides = new RegExp(`\\b${said.with}\\b|$`, 'u')
 
 /** "the libero wears gold instead, she's #5": a second jersey in that colour, worn by that row alone. */
@@ -65,7 +79,9 @@ export const readApart = (text: string, draft: Draft, lexicon: Lexicon): ApartFo
       ...keys.map((key): Patch => ({ path: ['rows', key, 'garment'], value: 'jersey-2' })),
     ]
     const end = clause.at + clause.text.search(besides)
-    return { patches, rest: blanked(text, clause.at, end) }
+    const own = ownMake(text.slice(end, clause.at + clause.text.length), lexicon)
+    const to = own === null ? end : clause.at + clause.text.length
+    return { patches: [...patches, ...(own ?? [])], rest: blanked(text, clause.at, to) }
   }
   return { patches: [], rest: text }
 }

@@ -3,7 +3,7 @@ import { listed } from '../words/languages.ts'
 import { stonesOf } from './groups.ts'
 import { headAhead } from './head-ahead.ts'
 import type { Item } from './items.ts'
-import { currentGroups, flush, garmentOf, placeOf, put, putGarment, startEdge, type Walk } from './walk.ts'
+import { currentGroups, flush, garmentOf, placeOf, put, putGarment, speakOf, startEdge, type Walk } from './walk.ts'
 
 const stoneColours: Readonly<Record<string, string>> = { black: 'jet', pink: 'rose', white: 'crystal' }
 
@@ -137,6 +137,25 @@ const isGarmentsHue = (walk: Walk, item: Hue): boolean => {
   return true
 }
 
+/** "Clear AB please": a colour that only stones have is that of those that are there. */
+const isStonesHue = (walk: Walk, item: Hue): boolean => {
+  if (!stonesOnly.includes(item.id)) return false
+  speakOf(walk, 'stones')
+  for (const group of walk.groups) stonesOf(group).colour = item.id
+  return walk.groups.length > 0
+}
+
+/** A colour where nothing is spoken of: what has it can only be one thing, or it waits for the end of the message. */
+const colourNothing = (walk: Walk, item: Hue): void => {
+  if (isStonesHue(walk, item)) return
+  if (isVinylHue(walk, item)) {
+    walk.target = { kind: 'mark' }
+    colourMark(walk, item)
+    return
+  }
+  if (!isOfBareGarment(walk, item)) walk.loose.push(item)
+}
+
 /** Gives a colour to what is being spoken of. */
 export const colourTarget = (walk: Walk, item: Extract<Item, { kind: 'colour' }>): void => {
   const { target } = walk
@@ -160,12 +179,6 @@ export const colourTarget = (walk: Walk, item: Extract<Item, { kind: 'colour' }>
     case 'part':
       return
     case 'none':
-      if (isVinylHue(walk, item)) {
-        walk.target = { kind: 'mark' }
-        colourMark(walk, item)
-        return
-      }
-      if (isOfBareGarment(walk, item)) return
-      walk.loose.push(item)
+      colourNothing(walk, item)
   }
 }

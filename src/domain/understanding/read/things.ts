@@ -114,11 +114,16 @@ const startMake = (walk: Walk): void => {
   walk.make = walk.make ?? {}
 }
 
-/** "not silver", "no en blanco". */
+const isMere = (item: Item | undefined): boolean =>
+  ['in', 'only'].includes(item?.kind ?? '') ||
+  (item?.kind === 'class' && item.id === 'standard') ||
+  (item?.kind === 'other' && listed.things.notIn.includes(item.key))
+
+/** "not silver", "no en blanco", "not just plain silver". */
 const isNot = (walk: Walk, at: number): boolean => {
-  const [twice, once] = [walk.items[at - 2], walk.items[at - 1]]
-  const linked = once?.kind === 'in' || (once?.kind === 'other' && listed.things.notIn.includes(once.key))
-  return once?.kind === 'no' || (linked && twice?.kind === 'no')
+  let before = at - 1
+  while (before > at - 4 && isMere(walk.items[before])) before -= 1
+  return walk.items[before]?.kind === 'no'
 }
 
 const theWords: readonly string[] = listed.things.theThing
@@ -139,7 +144,7 @@ const takenBack = (walk: Walk, item: Item, at: number): boolean => {
     walk.negated.push(item.id)
     return true
   }
-  if ((item.kind === 'class' || item.kind === 'stone-size') && isNot(walk, at)) return true
+  if ((item.kind === 'class' || item.kind === 'stone-size' || item.kind === 'style') && isNot(walk, at)) return true
   if (item.kind === 'place') return negatedPlace(walk, item, at)
   if (item.kind !== 'vinyl' || !isNegated(walk, at)) return false
   for (const group of currentGroups(walk)) group.style.vinyl = false

@@ -33,7 +33,7 @@ export const enThings: ThingPhrases = {
   recolour: [...['to', 'into', 'a', 'with', 'should', 'be', 'for', 'in', 'color', 'colour', 'the']],
   into: ['to', 'into', 'should', 'with'],
   theThing: ['the'],
-  notIn: ['in', 'the'],
+  notIn: ['in', 'the', 'plain', 'regular', 'that', 'simple', 'boring', 'standard', 'any', 'as'],
   back: ['back'],
   over: ['on', 'over'],
   nextEdge: ['then'],
