@@ -21,11 +21,11 @@ const printed = (template: PlacedTemplate, means: PickMeans): PrintedTemplate =>
 export const templatePrint = (work: Work, facts: TicketFacts, shop: Shop): Ticket | null => {
   const fresh = freshTemplates(work.counted, templateShelf(shop))
   if (fresh.length === 0) return null
-  const { now, language, show, ticket, order, revision } = facts
+  const { now, language, show, ticket, team, revision } = facts
   const means = { colours: shop.colours, stock: shop.stock, language }
   const templates = fresh.map((template) => printed(template, means))
   return composeTemplatePrint(
-    { now, language, show, of: ticket === '' ? order : ticket, revision, templates },
+    { now, language, show, of: ticket === '' ? team : ticket, revision, templates },
     ticketWords[language],
   )
 }

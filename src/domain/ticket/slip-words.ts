@@ -21,6 +21,9 @@ export type TemplateWords = {
   readonly title: (text: string, height: string, stone: string) => string
   readonly fullSize: string
   readonly readsRight: string
+  readonly top: string
+  /** How the sheets of one template are put together. */
+  readonly join: string
   readonly sheet: (sheet: number, of: number) => string
   readonly ruler: (length: string) => string
   readonly holes: (count: number) => string

@@ -14,7 +14,6 @@ type SlipFacts = {
   readonly show: Show
   readonly shop: { readonly name: string; readonly ask: string }
   readonly ticket: string
-  readonly order: string
   readonly revision: number
   readonly team: string
 }
@@ -37,8 +36,9 @@ export type CareCardFacts = SlipFacts & {
   readonly restBeforeWashHours: number
 }
 
-/** The ticket's number where there is one: the order's own id says nothing to a person. */
-const jobOf = ({ ticket, order }: SlipFacts): string => (ticket === '' ? order : ticket)
+/** The ticket's number where there is one, with the revision: the order's own id says nothing to a person. */
+const jobOf = ({ ticket, revision }: SlipFacts, words: TicketWords): string =>
+  [ticket, words.head.revision(revision)].filter((text) => text !== '').join(' · ')
 
 const whenText = (facts: SlipFacts, words: TicketWords, minute: LocalMinute): string => {
   const moment = namedMoment(minute, words.language)
@@ -61,7 +61,7 @@ const paper = (facts: SlipFacts, words: TicketWords, title: string): Omit<Ticket
   language: words.language,
   paper: facts.show.paper,
   made: facts.now,
-  running: [facts.shop.name, jobOf(facts), words.head.revision(facts.revision), facts.team].join(' · '),
+  running: [facts.shop.name, jobOf(facts, words), facts.team].join(' · '),
   foot: words.head.page,
   lacking: words.head.lacking,
 })
@@ -90,7 +90,7 @@ export const composePriceSlip = (facts: PriceSlipFacts, words: TicketWords): Tic
   const blocks: readonly Block[] = [
     { kind: 'heading', level: 1, text: slip.price },
     text(facts.team, 'strong'),
-    text(`${words.head.order} ${jobOf(facts)} · ${words.head.revision(facts.revision)} · ${whenText(facts, words, facts.now)}`),
+    text(`${words.head.order} ${jobOf(facts, words)} · ${whenText(facts, words, facts.now)}`),
     table(columns, [{ heading: null, rows: [...rows, total] }]),
     text(slip.money[facts.money], 'strong'),
     ...paid,

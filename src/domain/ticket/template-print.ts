@@ -1,7 +1,7 @@
 import { formatLength } from '../units/format.ts'
 import { micrometres } from '../units/units.ts'
 import type { Language, LocalMinute, Show } from './facts.ts'
-import type { Block, Sheet, Ticket } from './ticket.ts'
+import type { Block, PlateBlock, Sheet, Ticket } from './ticket.ts'
 import type { TicketWords } from './words.ts'
 
 /** A stone template to print one to one: middles of its holes and their diameter in whole µm, x right, y down. */
@@ -15,7 +15,7 @@ export type PrintedTemplate = {
   readonly paths: readonly string[]
 }
 
-/** The templates of one job; `of` is what it is called: its ticket, or its order while no ticket is made. */
+/** The templates of one job; `of` is what it is called: its ticket, or its team while no ticket is made. */
 export type TemplatePrintFacts = {
   readonly now: LocalMinute
   readonly language: Language
@@ -29,11 +29,17 @@ type Window = { readonly left: number; readonly top: number; readonly width: num
 
 /** What is left for the drawing on a sheet under its heading and ruler, in µm, whichever paper is smaller. */
 const PLATE: Readonly<Record<Show['paper'], { readonly width: number; readonly height: number }>> = {
-  letter: { width: 188_000, height: 205_000 },
-  a4: { width: 182_000, height: 222_000 },
+  letter: { width: 188_000, height: 194_000 },
+  a4: { width: 182_000, height: 211_000 },
 }
 /** Neighbouring sheets show this much of each other, to be laid over. */
 const OVERLAP = 15_000
+/** Room round the holes of a sheet for its ticks. */
+const MARGIN = 6_000
+const TICK = 5_000
+/** Half the arm of a cross where sheets join, and how far from the ends of the seam it stands. */
+const ARM = 3_000
+const FROM_END = 20_000
 
 const spans = (from: number, to: number, room: number): readonly number[] => {
   const starts = [from]
@@ -50,9 +56,43 @@ export const windowsOf = (template: PrintedTemplate, paper: Show['paper']): read
   const edge = Math.ceil(template.holeMicrometres / 2)
   const xs = template.holes.map(([x]) => x)
   const ys = template.holes.map(([, y]) => y)
-  const lefts = spans(Math.min(...xs) - edge, Math.max(...xs) + edge, width)
-  const tops = spans(Math.min(...ys) - edge, Math.max(...ys) + edge, height)
-  return tops.flatMap((top) => lefts.map((left) => ({ left, top, width, height })))
+  const lefts = spans(Math.min(...xs) - edge, Math.max(...xs) + edge, width - 2 * MARGIN)
+  const tops = spans(Math.min(...ys) - edge, Math.max(...ys) + edge, height - 2 * MARGIN)
+  return tops.flatMap((top) => lefts.map((left) => ({ left: left - MARGIN, top: top - MARGIN, width, height })))
+}
+
+type Tick = PlateBlock['ticks'][number]
+
+const lineFrom = (x: number, y: number, [right, down]: readonly [number, number]): Tick => ({
+  from: [x, y],
+  to: [x + right, y + down],
+})
+
+/** Centre ticks above and below, baseline ticks at both sides, wherever those lines cross the sheet. */
+const ticksOf = ({ holes }: PrintedTemplate, { left, top, width, height }: Window): readonly Tick[] => {
+  const xs = holes.map(([x]) => x)
+  const centre = Math.round((Math.min(...xs) + Math.max(...xs)) / 2)
+  const upright = centre > left && centre < left + width ? [top, top + height - TICK] : []
+  const level = top < 0 && top + height > 0 ? [left, left + width - TICK] : []
+  return [...upright.map((y) => lineFrom(centre, y, [0, TICK])), ...level.map((x) => lineFrom(x, 0, [TICK, 0]))]
+}
+
+const cross = (x: number, y: number): readonly Tick[] => [lineFrom(x - ARM, y, [2 * ARM, 0]), lineFrom(x, y - ARM, [0, 2 * ARM])]
+
+/** Crosses in the middle of every seam, at the same spots on both sheets: laid over each other they join the template. */
+const seamsOf = (windows: readonly Window[], { left, top, width, height }: Window): readonly Tick[] => {
+  const middle = MARGIN + Math.round(OVERLAP / 2)
+  const others = windows.filter((other) => other.left !== left || other.top !== top)
+  const seam = (mine: number, theirs: number): number => Math.max(mine, theirs) + middle
+  return others.flatMap((other) => {
+    const [across, down] = [Math.abs(other.left - left), Math.abs(other.top - top)]
+    const besides = down === 0 && across > 0 && across < width
+    const below = across === 0 && down > 0 && down < height
+    const ys = [top + FROM_END, top + height - FROM_END]
+    const xs = [left + FROM_END, left + width - FROM_END]
+    if (besides) return ys.flatMap((y) => cross(seam(left, other.left), y))
+    return below ? xs.flatMap((x) => cross(x, seam(top, other.top))) : []
+  })
 }
 
 const within = (template: PrintedTemplate, window: Window): readonly (readonly [number, number])[] => {
@@ -83,14 +123,22 @@ const rulerOf = (facts: TemplatePrintFacts, words: TicketWords): Block => {
   }
 }
 
-type Shown = { readonly template: PrintedTemplate; readonly window: Window; readonly at: number; readonly of: number }
+const onSheet = ({ left, top }: Window, [x, y]: readonly [number, number]): readonly [number, number] => [x - left, y - top]
 
-const sheetOf = (facts: TemplatePrintFacts, words: TicketWords, { template, window, at, of }: Shown): Sheet => {
+type Shown = {
+  readonly template: PrintedTemplate
+  readonly windows: readonly Window[]
+  readonly window: Window
+  readonly at: number
+}
+
+const sheetOf = (facts: TemplatePrintFacts, words: TicketWords, { template, windows, window, at }: Shown): Sheet => {
   const said = words.template
+  const of = windows.length
   const holes = within(template, window)
   const height = formatLength(micrometres(template.heightMicrometres), facts.show.length)
   const title = said.title(template.text, height, template.stone)
-  const plate: Block = {
+  const plate: PlateBlock = {
     kind: 'plate',
     alternative: said.holes(holes.length),
     widthMicrometres: window.width,
@@ -98,13 +146,19 @@ const sheetOf = (facts: TemplatePrintFacts, words: TicketWords, { template, wind
     paths: of === 1 ? template.paths : [],
     shiftMicrometres: [-window.left, -window.top],
     circles: [{ diameterMicrometres: template.holeMicrometres, at: holes }],
+    ticks: [...ticksOf(template, window), ...seamsOf(windows, window)].map((tick) => ({
+      from: onSheet(window, tick.from),
+      to: onSheet(window, tick.to),
+    })),
   }
   return {
     title,
     blocks: [
       { kind: 'heading', level: 2, text: title },
       { kind: 'text', style: 'strong', text: `${said.fullSize} · ${said.readsRight} · ${said.sheet(at + 1, of)}` },
+      ...(of === 1 ? [] : [{ kind: 'text', style: 'body', text: said.join } as const]),
       rulerOf(facts, words),
+      { kind: 'text', style: 'strong', text: said.top },
       plate,
     ],
   }
@@ -117,7 +171,7 @@ const sheetOf = (facts: TemplatePrintFacts, words: TicketWords, { template, wind
 export const composeTemplatePrint = (facts: TemplatePrintFacts, words: TicketWords): Ticket => {
   const shown = facts.templates.flatMap((template) => {
     const windows = windowsOf(template, facts.show.paper)
-    return windows.map((window, at): Shown => ({ template, window, at, of: windows.length }))
+    return windows.map((window, at): Shown => ({ template, windows, window, at }))
   })
   return {
     title: words.template.all(facts.of),

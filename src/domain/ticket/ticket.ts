@@ -131,6 +131,8 @@ export type PlateBlock = {
   /** How far the paths are moved; the circles stand where they are. */
   readonly shiftMicrometres: readonly [x: number, y: number]
   readonly circles: readonly { readonly diameterMicrometres: number; readonly at: readonly (readonly [x: number, y: number])[] }[]
+  /** Straight strokes to lay it by, where they stand. */
+  readonly ticks: readonly { readonly from: readonly [x: number, y: number]; readonly to: readonly [x: number, y: number] }[]
 }
 
 export type RulerBlock = {

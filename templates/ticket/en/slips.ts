@@ -35,6 +35,8 @@ export const template: TemplateWords = {
   title: (text, height, stone) => `Stone template ${text} · ${height} · ${stone}`,
   fullSize: 'Print at 100 %, no fitting to the page: measure the ruler',
   readsRight: 'READS RIGHT',
+  top: 'TOP',
+  join: 'Lay the next sheet over this one so that the crosses meet; ticks show centre and baseline.',
   sheet: (sheet, of) => `sheet ${sheet} of ${of}`,
   ruler: (length) => `Ruler of ${length}`,
   holes: (count) => `${count} holes, drawn one to one`,

@@ -35,6 +35,8 @@ export const template: TemplateWords = {
   title: (text, height, stone) => `Plantilla de piedras ${text} · ${height} · ${stone}`,
   fullSize: 'Imprimir al 100 %, sin ajustar a la página: medir la regla',
   readsRight: 'SE LEE AL DERECHO',
+  top: 'ARRIBA',
+  join: 'Poner la hoja siguiente sobre esta hasta que coincidan las cruces; las rayas marcan centro y línea base.',
   sheet: (sheet, of) => `hoja ${sheet} de ${of}`,
   ruler: (length) => `Regla de ${length}`,
   holes: (count) => `${count} agujeros, dibujados a tamaño real`,

@@ -25,7 +25,6 @@ const about = {
   show: base.show,
   shop: base.shop,
   ticket: base.ticket,
-  order: base.order,
   revision: 1,
   team: base.team,
 }
@@ -127,6 +126,34 @@ describe('a template printed one to one', () => {
         expect(shown).toEqual(new Set(holes.map(([x, y]) => `${x} ${y}`)))
       }),
     )
+  })
+
+  it('has TOP, centre and baseline ticks, and crosses at the same spots on the sheets that it is split over', () => {
+    const wide: PrintedTemplate['holes'] = [
+      [0, -100_000],
+      [300_000, -100_000],
+      [0, 0],
+      [300_000, 0],
+    ]
+    const ticket = composeTemplatePrint(printOf([template(wide, '20')]), ticketWordsEn)
+    const [first, second, ...more] = blocksOf(ticket, 'plate')
+    expect(more).toEqual([])
+    const windows = windowsOf(template(wide, '20'), 'letter')
+    const spots = [first, second].map((plate, sheet) => {
+      const { left = 0, top = 0 } = windows[sheet] ?? {}
+      return (plate?.ticks ?? []).map(({ from, to }) => [from[0] + left, from[1] + top, to[0] + left, to[1] + top])
+    })
+    const shared = (spots[0] ?? []).filter((one) => spots[1]?.some((other) => String(other) === String(one)))
+    expect(shared).toHaveLength(4)
+    for (const sheet of spots) expect(sheet.filter(([, from, , to]) => from === 0 && to === 0)).toHaveLength(2)
+    expect(spots.flat().some(([from, , to]) => from === 150_000 && to === 150_000)).toBe(true)
+    expect(textOf(ticket).match(/^TOP$/gm)).toHaveLength(2)
+    expect(textOf(ticket)).toContain('so that the crosses meet')
+  })
+
+  it('says nothing of joining a template on one sheet', () => {
+    const ticket = composeTemplatePrint(printOf([template([[0, 0]])]), ticketWordsEn)
+    expect(textOf(ticket)).not.toContain('crosses')
   })
 
   it('carries a ruler, says to print at 100 % and that it reads right', () => {

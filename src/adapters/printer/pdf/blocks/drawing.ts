@@ -160,6 +160,7 @@ export const setPlate = (block: PlateBlock): readonly Piece[] => {
         fill: null,
       }),
     ),
+    ...block.ticks.map(({ from, to }) => rule([from[0] * POINTS, from[1] * POINTS], [to[0] * POINTS, to[1] * POINTS], 0.5)),
   ]
   return [piece(block.heightMicrometres * POINTS + 4, [{ tag: 'Figure', alternative: block.alternative, marks, children: [] }])]
 }
