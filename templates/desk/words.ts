@@ -91,6 +91,7 @@ export const deskWords = {
     gates: 'Gates before pressing',
     gateNames: {
       'count-in': 'count-in',
+      strings: 'strings of a child’s garment',
       'water-drops': 'water drops',
       'test-press': 'test press',
       'bleed-test': 'bleed test',
@@ -166,7 +167,7 @@ export const deskWords = {
       cancelled: 'cancelado',
     },
     stopped:
-      'El trabajo en su pedido está detenido: primero hay que resolver algo de sus prendas, y hasta entonces no se plancha nada. El taller se pondrá en contacto con usted; la hora prometida puede cambiar.',
+      'El trabajo en su pedido está detenido: primero hay que resolver algo de sus prendas, y hasta entonces no se prensa nada. El taller se pondrá en contacto con usted; la hora prometida puede cambiar.',
     status: (state, when) =>
       when === null ? `Su pedido está ${state}.` : ended(`Su pedido está ${state}; prometido para el ${when}`),
     placeLost:
@@ -179,6 +180,7 @@ export const deskWords = {
     gates: 'Controles antes de prensar',
     gateNames: {
       'count-in': 'conteo de entrada',
+      strings: 'cordones de prenda infantil',
       'water-drops': 'gotas de agua',
       'test-press': 'prueba de prensa',
       'bleed-test': 'prueba de sangrado',

@@ -33,6 +33,7 @@ export const lifeNow = async (desk: WorkerDesk, ticketId: string) => {
 /** What opens a gate, as somebody who finds everything right fills it in. */
 const good: { readonly [act: string]: Values } = {
   'count-in': { missing: '0' },
+  strings: { result: 'no-strings' },
   'water-drops': { drops: '2 3 2 2 3' },
   'test-press': { result: 'held' },
   'bleed-test': { result: 'skipped', signedBy: 'Coach' },
@@ -73,6 +74,12 @@ export const makeAll = async (desk: WorkerDesk, ticketId: string): Promise<void>
   }
 }
 
+/** Who does it: a second person signs the first piece, the owner looks at strings. */
+const handsFor = (act: string): Member => {
+  if (act === 'second-look') return pim
+  return act === 'strings' ? rosa : noor
+}
+
 /** Opens every gate of a ticket but those left out, the first piece with two people's hands. */
 export const openGates = async (desk: WorkerDesk, ticketId: string, leaveOut: readonly string[] = []): Promise<void> => {
   for (;;) {
@@ -86,7 +93,11 @@ export const openGates = async (desk: WorkerDesk, ticketId: string, leaveOut: re
     }
     const { act: next, gate } = first
     const values = { garment: gate.garment ?? '', subject: gate.subject, ...good[next] }
-    const said = await acts(desk, ticketId, { act: next, by: next === 'second-look' ? pim : noor, values })
+    const said = await acts(desk, ticketId, {
+      act: next,
+      by: handsFor(next),
+      values,
+    })
     if (said !== null) throw new Error(`${next}: ${said}`)
   }
 }

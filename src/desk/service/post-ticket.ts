@@ -5,10 +5,14 @@ import type { ShopStore } from '../../ports/store.ts'
 import type { StoredTicket } from '../../ports/work-records.ts'
 import { type Desk, shopChannel } from './desk.ts'
 import { carryOver } from './floor/carry-over.ts'
+import { garmentText } from './floor/garment-text.ts'
 import { readLife } from './floor/read-life.ts'
+import { tellOwner, wordsFor } from './floor/say-floor.ts'
 import { isDropped } from './moot.ts'
+import { ticketFrom } from './records.ts'
 import { textMessage } from './say-message.ts'
 import { endProgress } from './show-progress.ts'
+import type { TicketLife } from './ticket-life.ts'
 import { putWith, readAround } from './ticket-message.ts'
 import { ticketIdOf, ticketName } from './ticket-names.ts'
 
@@ -50,6 +54,7 @@ const post = async (desk: Desk, shop: ShopStore, step: OrderStep<'post'>): Promi
     if (!moved.ok) return moved
   }
   const [life, around] = await Promise.all([readLife(desk, shop, ticket.ticketId), readAround(desk, shop, ticket)])
+  if (life !== null) await tellOfStrings(desk, shop, life)
   if (life !== null && (await putWith(desk, shop, { life, around })) === 'posted') {
     await shop.events.add({
       code: 'posted',
@@ -66,6 +71,16 @@ const post = async (desk: Desk, shop: ShopStore, step: OrderStep<'post'>): Promi
   }
   await shop.steps.done(step)
   return ok(null)
+}
+
+/** Strings on what children wear are the owner's to look at: they hear of it when its ticket comes to the bench. */
+const tellOfStrings = async (desk: Desk, shop: ShopStore, { ticket, gates }: TicketLife): Promise<void> => {
+  const shut = gates.filter(({ gate, is }) => gate.code === 'strings' && is !== 'open')
+  if (shut.length === 0) return
+  const { facts } = ticketFrom(ticket.body)
+  const garments = shut.map(({ gate }) => garmentText(facts, gate.garment ?? '')).join(', ')
+  const text = wordsFor(desk).ownerNote.strings(ticketName(ticket.number), garments)
+  await tellOwner(desk, shop, { nonce: `strings-${ticket.ticketId}`, text })
 }
 
 /** The post step: the ticket's message in the bench channel, once for good; earlier revisions are marked as replaced. */

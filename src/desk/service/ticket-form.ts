@@ -88,6 +88,8 @@ const gateFields = (
         line(desk, 'label', false),
         line(desk, 'bin', false),
       ]
+    case 'strings':
+      return [garments(making, 'strings'), results(desk, 'no-strings', 'strings')]
     case 'water-drops':
       return [garments(making, 'water-drops'), line(desk, 'drops', true)]
     case 'test-press':

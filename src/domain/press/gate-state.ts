@@ -91,6 +91,8 @@ const stateOf = (gate: Gate, found: readonly Found[], now: number): Answer => {
   switch (gate.code) {
     case 'count-in':
       return countIn(found)
+    case 'strings':
+      return byResult(last(found, 'strings'), 'no-strings')
     case 'water-drops':
       return waterDrops(found)
     case 'test-press':

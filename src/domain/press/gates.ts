@@ -60,8 +60,13 @@ const coupons = (garments: readonly JobGarment[]): readonly Gate[] => {
   return [...new Set(lots)].map((subject) => ({ code: 'coupon', garment: null, subject, blocks: 'cutting', waitMinutes: 0 }))
 }
 
+/** Neck or hood strings on a child's outerwear (16 CFR 1120, quoted): the owner is told and looks before anything is pressed. */
+const mayHaveStrings = ({ features, lines }: JobGarment): boolean =>
+  (features.includes('hood') || features.includes('strings')) && lines.some(({ age }) => age === 'under-3' || age === '3-12')
+
 const gatesFor = (bench: Bench, garment: JobGarment, heats: readonly Heat[]): readonly Gate[] => {
   const gates: Gate[] = [gate(garment, 'count-in', { blocks: 'cutting' })]
+  if (mayHaveStrings(garment)) gates.push(gate(garment, 'strings', {}))
   if (garment.cloth.finish === 'unknown' || repellenceSuspected(garment.cloth) !== null)
     gates.push(gate(garment, 'water-drops', {}))
   if (wantsTestPress(garment, heats)) gates.push(gate(garment, 'test-press', {}))
@@ -70,7 +75,7 @@ const gatesFor = (bench: Bench, garment: JobGarment, heats: readonly Heat[]): re
 }
 
 /**
- * What must be found right first: a coupon for every new lot of stones, then per garment in this order: count-in, water drops,
+ * What must be found right first: a coupon for every new lot of stones, then per garment in this order: count-in, strings, water drops,
  * test press, bleed test, certificates by lot, first piece. A bleed test waits the shop's time (24 h as a rule) before it opens.
  */
 export const gatesOf = (bench: Bench, garments: readonly JobGarment[], heats: readonly Heat[]): readonly Gate[] => {

@@ -48,7 +48,7 @@ export type PressStep = {
 
 /** A thing that must be found right before pressing may go on; `blocks` says what may not be done while it is closed. */
 export type Gate = {
-  readonly code: 'count-in' | 'water-drops' | 'test-press' | 'bleed-test' | 'certificate' | 'coupon' | 'first-piece'
+  readonly code: 'count-in' | 'strings' | 'water-drops' | 'test-press' | 'bleed-test' | 'certificate' | 'coupon' | 'first-piece'
   readonly garment: string | null
   readonly subject: string
   readonly blocks: 'cutting' | 'pressing' | 'run'

@@ -8,6 +8,7 @@ export type PlainAct = (typeof plainActs)[number]
  */
 export const formActs = [
   'count-in',
+  'strings',
   'water-drops',
   'test-press',
   'bleed-test',

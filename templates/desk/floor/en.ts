@@ -13,6 +13,7 @@ export const floorEnglish: FloorWords = {
     bagged: 'Bagged',
     collected: 'Collected',
     'count-in': 'Count in',
+    strings: 'Strings of a child’s garment',
     'water-drops': 'Water drops',
     'test-press': 'Test press',
     'bleed-test': 'Bleed test',
@@ -46,6 +47,7 @@ export const floorEnglish: FloorWords = {
   },
   found: {
     'count-in': (what, name, hour) => `Counted in: ${what} (${name}, ${hour})`,
+    strings: (what, name, hour) => `Strings looked at: ${what} (${name}, ${hour})`,
     'water-drops': (what, name, hour) => `Water drops: ${what} (${name}, ${hour})`,
     'test-press': (what, name, hour) => `Test press: ${what} (${name}, ${hour})`,
     'bleed-test': (what, name, hour) => `Bleed test: ${what} (${name}, ${hour})`,
@@ -98,6 +100,8 @@ export const floorEnglish: FloorWords = {
     drying: 'How it was dried',
   },
   results: {
+    'no-strings': 'no strings: none there, or taken out for good',
+    strings: 'strings at hood or neck: STOP',
     held: 'held: nail cannot lift it',
     failed: 'failed',
     pressed: 'pressed now, to be looked at after the wait',
@@ -213,6 +217,8 @@ export const floorEnglish: FloorWords = {
     `Before cutting we put water drops on your ${garment}: they stayed on top, so the cloth is coated and nothing in our shop is sure to hold on it. A person will call you about other garments.`,
   ownerNote: {
     beaded: (ticket, garment) => `${ticket}: drops stand on ${garment}. The ticket is closed and the customer is asked.`,
+    strings: (ticket, garments) =>
+      `${ticket}: children wear ${garments}. Look whether hood or neck has strings: nothing of it is pressed before you say at the press that there are none, or that they are out.`,
     shut: (ticket, gate) => `${ticket}: ${gate} failed. Nothing goes on before you decide.`,
     short: (ticket, item) => `${ticket}: ${item} ran out at the bench. Order it, or say what is taken instead.`,
     counted: (ticket, missing) => `${ticket}: ${missing} missing at the count-in.`,

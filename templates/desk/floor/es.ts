@@ -13,6 +13,7 @@ export const floorSpanish: FloorWords = {
     bagged: 'Embolsada',
     collected: 'Entregada',
     'count-in': 'Contar lo que llegó',
+    strings: 'Cordones de prenda infantil',
     'water-drops': 'Gotas de agua',
     'test-press': 'Prueba de prensa',
     'bleed-test': 'Prueba de sangrado',
@@ -46,6 +47,7 @@ export const floorSpanish: FloorWords = {
   },
   found: {
     'count-in': (what, name, hour) => `Contado: ${what} (${name}, ${hour})`,
+    strings: (what, name, hour) => `Cordones revisados: ${what} (${name}, ${hour})`,
     'water-drops': (what, name, hour) => `Gotas de agua: ${what} (${name}, ${hour})`,
     'test-press': (what, name, hour) => `Prueba de prensa: ${what} (${name}, ${hour})`,
     'bleed-test': (what, name, hour) => `Prueba de sangrado: ${what} (${name}, ${hour})`,
@@ -98,6 +100,8 @@ export const floorSpanish: FloorWords = {
     drying: 'Cómo se secó',
   },
   results: {
+    'no-strings': 'sin cordones: no hay, o se quitaron del todo',
+    strings: 'cordones en capucha o cuello: ALTO',
     held: 'agarró: la uña no la levanta',
     failed: 'falló',
     pressed: 'prensada ahora, se mira después de la espera',
@@ -213,6 +217,8 @@ export const floorSpanish: FloorWords = {
     `Antes de cortar pusimos gotas de agua en su prenda (${garment}): quedaron encima, así que la tela tiene un recubrimiento y nada de lo que tenemos agarra con seguridad. Una persona le llamará para ver otras prendas.`,
   ownerNote: {
     beaded: (ticket, garment) => `${ticket}: las gotas quedan sobre ${garment}. La orden está cerrada y se pregunta al cliente.`,
+    strings: (ticket, garments) =>
+      `${ticket}: hay niños que llevan ${garments}. Mire si la capucha o el cuello tiene cordones: no se prensa nada de eso antes de que usted diga en la prensa que no hay, o que se quitaron.`,
     shut: (ticket, gate) => `${ticket}: ${gate} falló. Nada sigue antes de que usted decida.`,
     short: (ticket, item) => `${ticket}: se acabó ${item} en la mesa. Pídalo, o diga con qué se reemplaza.`,
     counted: (ticket, missing) => `${ticket}: faltan ${missing} al contar.`,

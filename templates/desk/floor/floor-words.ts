@@ -111,6 +111,7 @@ export type FloorWords = {
   readonly ownerNote: {
     readonly beaded: (ticket: string, garment: string) => string
     readonly shut: (ticket: string, gate: string) => string
+    readonly strings: (ticket: string, garments: string) => string
     readonly short: (ticket: string, item: string) => string
     readonly counted: (ticket: string, missing: number) => string
     readonly spoiled: (loss: {

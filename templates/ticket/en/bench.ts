@@ -18,6 +18,11 @@ export const gates: TicketWords['gates'] = {
     'Count by size and colour against the roster; read the fibre label; note faults and the rail or bin.',
     ['all here', 'short: write what', 'label read'],
   ),
+  strings: gate(
+    'Strings of a child’s garment',
+    'Children wear this. The owner looks at hood and neck before anything of it is pressed.',
+    ['no strings: go', 'taken out for good: go', 'strings: STOP, ask the customer'],
+  ),
   'water-drops': gate(
     'Water drops',
     'Inside the panel to be pressed, unwashed, five drops 25 mm apart. Blot, dry, pre-press until no steam.',

@@ -41,6 +41,24 @@ describe('a new lot of stones (common practice: a coupon of 5 × 5 holes at thre
   })
 })
 
+describe("strings at the hood of children's wear (16 CFR 1120, quoted)", () => {
+  const hooded = (age: 'under-3' | '3-12' | '13-up', features: JobGarment['features'] = ['hood']): JobGarment => {
+    const plain = garment([place([glitter()])])
+    return { ...plain, features, lines: plain.lines.map((line) => ({ ...line, age })) }
+  }
+
+  it('are looked at before anything is pressed', () => {
+    const gate = { code: 'strings', garment: hooded('3-12').id, subject: hooded('3-12').id, blocks: 'pressing', waitMinutes: 0 }
+    expect(gates(hooded('3-12'))).toContainEqual(gate)
+    expect(gates(hooded('under-3'))).toContainEqual(gate)
+  })
+
+  it('are nobody’s concern on grown-ups, or where there is no hood', () => {
+    expect(codes(hooded('13-up'))).not.toContain('strings')
+    expect(codes(hooded('3-12', []))).not.toContain('strings')
+  })
+})
+
 describe('the care label (ISO 3758, 2012 edition, quoted)', () => {
   it('asks for a test press where the press gets hotter than its iron, and not where it does not', () => {
     expect(codes(garment([place([glitter()])], { cloth: cloth({ careDots: 2 }) }))).toContain('test-press')

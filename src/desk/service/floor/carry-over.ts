@@ -10,7 +10,7 @@ import { ticketFrom } from '../records.ts'
 import type { UsedAt } from '../stock/use-stock.ts'
 
 /** What was found of things that a change of the drawing does not touch; of cloth and material only while both stay. */
-const always: readonly string[] = ['count-in', 'certificate', 'coupon']
+const always: readonly string[] = ['count-in', 'strings', 'certificate', 'coupon']
 const whileSame: readonly string[] = [...always, 'water-drops', 'test-press', 'bleed-test']
 
 const kindsThrough: { readonly [state in LineState]: readonly WorkKind[] } = {

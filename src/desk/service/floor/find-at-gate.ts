@@ -26,6 +26,7 @@ const dropsSchema = text
 const garment = text.min(1)
 const schemas = {
   'count-in': z.object({ garment, missing: count, faults: optional, label: optional, bin: optional }),
+  strings: z.object({ garment, result: z.enum(['no-strings', 'strings']) }),
   'water-drops': z.object({ garment, drops: dropsSchema }),
   'test-press': z.object({ garment, result: z.enum(['held', 'failed']) }),
   'bleed-test': z
@@ -75,7 +76,7 @@ const follow = async (deed: Deed, act: GateAct, facts: object): Promise<void> =>
   }
   if (act === 'count-in' && isMissing(facts) && facts.missing > 0)
     await tellOwner(desk, shop, { nonce, text: words.ownerNote.counted(ticket, facts.missing) })
-  const failed = 'result' in facts && (facts.result === 'failed' || facts.result === 'bled')
+  const failed = 'result' in facts && (facts.result === 'failed' || facts.result === 'bled' || facts.result === 'strings')
   if (failed) await tellOwner(desk, shop, { nonce, text: words.ownerNote.shut(ticket, gateOf(deed, act, facts)) })
 }
 
@@ -109,6 +110,7 @@ const looksEarly = ({ desk, life }: Deed, facts: object): string | null => {
 export const findAtGate = async (deed: Deed): Answered => {
   const { desk, shop, life, act, by } = deed
   if (!isGateAct(act)) return ok(null)
+  if (act === 'strings' && by.role !== 'owner') return ok(wordsFor(desk).ownerOnly)
   if (isOwnWork(deed, act)) return ok(wordsFor(desk).gateIs['wants-second'])
   const read = factsOf(deed, act)
   if (!read.ok) return ok(read.said)
