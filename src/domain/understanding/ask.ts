@@ -2,6 +2,7 @@ import type { Shop } from '../shop/shop.ts'
 import { recordFor } from './compose/garments.ts'
 import type { Conversation, Open, Reading } from './conversation.ts'
 import type { Composed, Context } from './document.ts'
+import type { Draft } from './draft.ts'
 import type { KnownRow, Missing } from './known.ts'
 import { raisedBy } from './raise.ts'
 import type { Choice, Label, Reply, RowFacts } from './replies.ts'
@@ -26,15 +27,26 @@ const set = (path: readonly string[], value: Reading['patches'][number]['value']
 
 const sports = ['football', 'soccer', 'basketball', 'volleyball', 'baseball', 'softball', 'ice-hockey', 'other']
 
+/** Whoever was asked for by name and is said to be like all others is taken at that word. */
+const ageReadings = ({ ages, rows }: Draft): readonly Reading[] => {
+  const doubted = Object.entries(rows).flatMap(([key, { age }]) => (age === 'unknown' ? [set(['rows', key, 'age'], null)] : []))
+  const all = (age: '13-up' | '3-12') => [
+    set(['ages'], age),
+    ...(ages === undefined ? [] : [set(['agreed', `ages:${age}`], true)]),
+    ...doubted,
+  ]
+  return [
+    answer('all-13-up', ...all('13-up')),
+    answer('all-3-12', ...all('3-12')),
+    ...(ages === 'mixed' ? [] : [answer('mixed', set(['ages'], 'mixed'))]),
+  ]
+}
+
 /** The answers that a question offers besides free words. */
-const readingsOf = (missing: Missing): readonly Reading[] => {
+const readingsOf = (missing: Missing, draft: Draft): readonly Reading[] => {
   switch (missing.code) {
     case 'ask-ages':
-      return [
-        answer('all-13-up', set(['ages'], '13-up')),
-        answer('all-3-12', set(['ages'], '3-12')),
-        answer('mixed', set(['ages'], 'mixed')),
-      ]
+      return ageReadings(draft)
     case 'ask-sizes':
       return [answer('later', set(['later', 'sizes'], true))]
     case 'ask-numbers':
@@ -119,7 +131,7 @@ const missingReply = (missing: Missing, scene: Scene): Reply => {
     case 'ask-fit':
       return { code: missing.code, facts: { rows: lackingRows(scene, (row) => row.fit === undefined) } }
     case 'ask-ages':
-      return conversation.draft.ages === 'mixed'
+      return conversation.draft.ages !== undefined
         ? { code: 'ask-ages-rows', facts: { rows: lackingRows(scene, (row) => row.age === 'unknown') } }
         : { code: missing.code, facts: { stones: hasStones(scene) } }
     default:
@@ -183,7 +195,7 @@ export const nextQuestion = (
   }
   const missing = composed.missing[0]
   if (missing === undefined) return null
-  const readings = readingsOf(missing)
+  const readings = readingsOf(missing, conversation.draft)
   const reply = missingReply(missing, scene)
   const choices = choicesOf(readings, composed)
   return { reply: choices.length === 0 ? reply : { ...reply, choices }, code: missing.code, path: missing.path, readings }

@@ -80,11 +80,12 @@ const inCloth = ({ draft }: Parts): readonly Missing[] =>
       : [],
   )
 
-const agesOpen = ({ draft }: Parts): boolean => {
-  const rows = Object.values(draft.rows)
-  if (draft.ages === 'mixed') return rows.some((row) => row.age === undefined)
-  if (draft.ages !== undefined) return false
-  return rows.length === 0 || rows.some((row) => row.age === undefined)
+/** A child's cut and a player of the list are asked for by themselves; of counted adult sizes nothing more is asked. */
+const agesOpen = ({ draft, rows }: Parts): boolean => {
+  const unknown = rows.filter(({ known }) => known.age === 'unknown')
+  if (draft.ages === undefined) return rows.length === 0 || unknown.length > 0
+  if (draft.ages === 'unknown') return false
+  return unknown.some(({ key, known }) => draft.rows[key] !== undefined || known.fit === 'toddler' || known.fit === 'youth')
 }
 
 const inHead = (order: Known, parts: Parts): readonly Missing[] => [

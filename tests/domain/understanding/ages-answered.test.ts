@@ -93,7 +93,7 @@ test.each(everybody.es)('%s: %s', (answer, age) => {
 
 test.each([
   ['en', 'just Ana', ['13-up', '3-12', undefined, undefined]],
-  ['en', 'Ana and Bea are 12', ['13-up', '3-12', '3-12', undefined]],
+  ['en', 'Ana and Bea are 12', ['mixed', '3-12', '3-12', undefined]],
   ['en', 'Bea is 11, the others are 13', ['13-up', undefined, '3-12', undefined]],
   ['en', 'Bea is 11 and the rest are 14', ['13-up', undefined, '3-12', undefined]],
   ['es', 'nomás Ana', ['13-up', '3-12', undefined, undefined]],

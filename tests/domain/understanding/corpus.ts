@@ -82,6 +82,7 @@ const withoutFillers = (conversation: Conversation): Conversation => ({
 /** As if all that was missing had been said and the proof shown: the case is about the last word only. What amounts to no document is not shown. */
 const shownTo = (conversation: Conversation, shop: Shop): Conversation => {
   const { draft } = conversation
+  const ages = draft.ages ?? ('13-up' as const)
   const filled = {
     ...conversation,
     open: [],
@@ -89,7 +90,9 @@ const shownTo = (conversation: Conversation, shop: Shop): Conversation => {
     draft: {
       ...draft,
       ...Object.fromEntries(Object.entries(fillers).filter(([key]) => Reflect.get(draft, key) === undefined)),
-      ages: draft.ages ?? ('13-up' as const),
+      ages,
+      // Of toddlers' sizes it was asked again.
+      agreed: { ...draft.agreed, [`ages:${ages}`]: true as const },
     },
   }
   const { hash } = documentOf(filled, { shop })

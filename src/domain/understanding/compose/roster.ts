@@ -14,6 +14,8 @@ export type ComposedRow = {
 }
 
 const babySizes: readonly string[] = ['2T', '3T', '4T', '5T']
+/** These are worn by children who may be under three, whatever was said of the team as a whole. */
+const smallestSizes: readonly string[] = ['2T', '3T']
 
 /** Letters without a cut are adult sizes, unless the team is known to be children: then it must be asked. */
 const usualFit = (draft: Draft): Row['fit'] | null =>
@@ -26,9 +28,16 @@ const fitOf = (draft: Draft, player: Player, garment: string) => {
   return said === undefined ? { fit: usualFit(draft), said: false } : { fit: said, said: true }
 }
 
+/** What was said of all is asked of those whose size speaks against it. */
+const isDoubtful = ({ agreed }: Draft, age: Row['age'], size: string | undefined): boolean => {
+  if (agreed[`ages:${age}`] || size === undefined) return false
+  return (age === '13-up' && babySizes.includes(size)) || (age === '3-12' && smallestSizes.includes(size))
+}
+
 const ageOf = (draft: Draft, player: Player): Row['age'] => {
   if (player.age !== undefined) return player.age
-  return draft.ages === undefined || draft.ages === 'mixed' ? 'unknown' : draft.ages
+  if (draft.ages === undefined || draft.ages === 'mixed') return 'unknown'
+  return isDoubtful(draft, draft.ages, player.size ?? draft.common?.size) ? 'unknown' : draft.ages
 }
 
 type Composing = { readonly draft: Draft; readonly decorations: readonly ComposedDecoration[] }

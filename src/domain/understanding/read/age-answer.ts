@@ -1,121 +1,166 @@
 import type { Draft, Player } from '../draft.ts'
 import type { Patch } from '../patch.ts'
 import { spoken } from '../words/languages.ts'
-import { allBut, type Years, yearsIn } from './age-spans.ts'
-import { type Lexicon, termsOf } from './lexicon.ts'
-import { refsIn } from './refs.ts'
-import { sizeAt } from './sizes.ts'
-import { anyOf, blanked, fold, isNumber, tokensOf } from './tokens.ts'
-import { isWorn } from './told-number.ts'
+import { isBare, withoutLead } from './age-asides.ts'
+import { type Mention, mentionsIn } from './age-mentions.ts'
+import { allBut, contrast, type Span } from './age-spans.ts'
+import { type Statement, statementsOf } from './age-statements.ts'
+import { anyOf, fold } from './tokens.ts'
 
 const said = spoken.ages
-const no = spoken.answers.no
 
-type Age = NonNullable<Player['age']>
+type Age = '13-up' | '3-12' | 'under-3'
 
-export const classOf = (age: number): '13-up' | '3-12' | 'under-3' => (age < 3 ? 'under-3' : age < 13 ? '3-12' : '13-up')
+export const classOf = (age: number): Age => (age < 3 ? 'under-3' : age < 13 ? '3-12' : '13-up')
 
-const classIn = ({ from, to }: Years): NonNullable<Draft['ages']> => (classOf(from) === classOf(to) ? classOf(from) : 'mixed')
-
-const nobody = new RegExp(`\\b${said.nobody}\\b|^${no}\\b`)
-const everybody = anyOf(said.everybody)
-const underThree = anyOf(said.underThree)
-const older = new RegExp(`\\b${said.older}`)
-const some = anyOf(said.some)
-const agreed = new RegExp(`^${said.agreed}\\b`)
-const opening = new RegExp(`^${said.agreed}[,.!]* +(?=\\S)`)
-const refused = new RegExp(`^${no}\\b`)
-const grownUp = new RegExp(`\\b${said.grownUp}(?!\\w)`)
 export const children = anyOf(said.children)
 
-/** A pause, or an "and" before those who are left. */
-const pause = new RegExp(
-  [
-    `[,;.!?\\n]| (?:${spoken.rosters.and}|${spoken.clauses.closing}) (?=${said.others}\\b)`,
-    // "Leo is 2 and Max is 8": another name with years of its own.
-    `(?<=\\d[^,;.!?\\n]{0,20}) ${spoken.rosters.and} (?=\\p{Lu}[^,;.!?\\n]{0,30}\\d)`,
-  ].join('|'),
-  'u',
-)
+const toddlerSizes: readonly string[] = ['2T', '3T', '4T', '5T']
 
-/** "Leo 2": a name and a bare figure, where years are told. */
-const bareYears = (folded: string): NonNullable<Draft['ages']> | null => {
-  const figure = /^\D+ (\d{1,2})$/.exec(folded.trim())?.[1]
-  return figure === undefined ? null : classOf(Number(figure))
+export const isToddlerSize = ({
+  size,
+  fit,
+}: {
+  readonly size?: string | undefined
+  readonly fit?: string | undefined
+}): boolean => fit === 'toddler' || toddlerSizes.includes(size ?? '')
+
+/** Nobody says "5 and under" of a team of grown schoolchildren: below it babies are not left out. */
+const smallest = 6
+const firstOfChildren = 3
+
+/** The ages that years may be; one who wears a toddler's size and is no baby is a child at most. Null: it must be asked. */
+const ageIn = (span: Span, small: boolean): Age | null => {
+  const from = span.implied && !small && span.to >= smallest ? Math.max(span.from, firstOfChildren) : span.from
+  const [low, high] = [classOf(from), classOf(span.to)]
+  if (low === high) return low
+  return low === '3-12' && small ? low : null
 }
 
-type Part = { readonly folded: string; readonly rows: readonly string[]; readonly of: NonNullable<Draft['ages']> | null }
+/** What was found out: years of players by their key (null: to be asked), and of all who were not named. */
+type Found = {
+  readonly rows: ReadonlyMap<string, Span | null>
+  readonly base: Span | null | undefined
+  /** Said of everybody, so that what was known before goes. */
+  readonly anew: boolean
+  readonly last: Span | null
+}
 
-/** What figures, schools or words tell of the ages in a part of an answer; null where they tell nothing. */
-const agesIn = (folded: string): NonNullable<Draft['ages']> | null => {
-  const told = yearsIn(folded)
-  const years = nobody.test(folded) && told.length === 1 ? told.map(allBut) : told
-  const sure = years.flatMap((one) => one ?? [])
-  if (some.test(folded)) return 'mixed'
-  if (sure.length > 0) {
-    const [from, to] = [Math.min(...sure.map((one) => one.from)), Math.max(...sure.map((one) => one.to))]
-    return classIn({ from, to, start: 0, end: 0 })
+const spanOf = ({ span, denied, yet }: Statement, last: Span | null): Span | null | undefined => {
+  if (span === null) return undefined
+  if (span === 'like') return last ?? undefined
+  if (span === 'unlike') return last === null ? undefined : contrast(last)
+  if (!denied) return span
+  return yet ? { from: 0, to: span.from - 1, implied: true } : allBut(span)
+}
+
+const opposite = (span: Span | null): Span | null => (span === null ? null : contrast(span))
+
+/** What is told of those who have no name in a clause. */
+const baseOf = ({ who, rows, only, some }: Statement, span: Span | null): Span | null | undefined => {
+  if (some) return null
+  if (only && rows.length > 0) return opposite(span)
+  if (rows.length > 0) return undefined
+  return who === 'nobody' ? (span === null ? null : allBut(span)) : span
+}
+
+const positive = ({ span, denied, yet }: Statement, told: Span | null): Span | null =>
+  typeof span !== 'object' || span === null ? told : denied && yet ? { from: span.from, to: 99 } : span
+
+const add = (found: Found, statement: Statement): Found => {
+  const span = spanOf(statement, found.last)
+  if (span === undefined) return statement.some ? { ...found, base: null } : found
+  const rows = new Map(found.rows)
+  for (const key of statement.rows) rows.set(key, span)
+  const base = baseOf(statement, span)
+  for (const key of statement.except)
+    if (!rows.has(key) && statement.rows.length === 0) rows.set(key, statement.who === 'nobody' ? span : opposite(span))
+  const all = base !== undefined && statement.who !== 'rest'
+  return {
+    rows,
+    base: base === undefined ? found.base : mixed(found.base, base),
+    anew: found.anew || all,
+    last: positive(statement, span),
   }
-  if (children.test(folded)) return '3-12'
-  if (grownUp.test(folded) || nobody.test(folded)) return '13-up'
-  if (everybody.test(folded) && !older.test(folded)) return '3-12'
-  return agreed.test(folded) ? 'mixed' : null
 }
 
-const partOf = (text: string, { rows }: Draft): Part => {
-  const folded = fold(text)
-  const told = yearsIn(folded)
-  const tokens = tokensOf(text)
-  const inYears = (start: number): boolean => told.some((one) => start >= one.start && start < one.end)
-  const refs = refsIn(tokens, rows).filter(({ from, keys }) => keys.length === 1 && !inYears(tokens[from]?.start ?? 0))
-  const named = [...new Set(refs.flatMap(({ keys }) => keys))]
-  return { folded, rows: named, of: agesIn(folded) ?? (named.length === 1 ? bareYears(folded) : null) }
+/** Two different things said of everybody: who is which is asked. */
+const mixed = (before: Span | null | undefined, span: Span | null): Span | null =>
+  before === undefined || span === null || before === null
+    ? span
+    : { from: Math.min(before.from, span.from), to: Math.max(before.to, span.to) }
+
+type Line = { readonly path: readonly string[]; readonly key: string; readonly line: Pick<Player, 'size' | 'fit' | 'age'> }
+
+const linesOf = ({ rows, tally }: Draft): readonly Line[] => [
+  ...Object.entries(rows).map(([key, line]) => ({ path: ['rows', key, 'age'], key, line })),
+  ...Object.entries(tally).map(([key, line]) => ({ path: ['tally', key, 'age'], key, line })),
+]
+
+const isSmall = ({ common, garments }: Draft, line: Line['line']): boolean =>
+  isToddlerSize({ size: line.size ?? common?.size, fit: line.fit ?? common?.fit }) ||
+  (line.size === undefined && Object.values(garments).some(isToddlerSize))
+
+/** One player's age where it is not everybody's. */
+const lineAge = (draft: Draft, found: Found, { path, key, line }: Line): readonly Patch[] => {
+  const small = isSmall(draft, line)
+  const own = found.rows.get(key)
+  if (own !== undefined) return [{ path, value: (own === null ? null : ageIn(own, small)) ?? 'unknown' }]
+  if (found.base === undefined || (!found.anew && line.age !== undefined && line.age !== 'unknown')) return []
+  const age = found.base === null ? null : ageIn(found.base, small)
+  const sure = age !== null && (age !== everyone(draft, found) || (small && age !== '13-up'))
+  if (sure) return [{ path, value: age }]
+  return line.age === undefined ? [] : [{ path, value: null }]
 }
 
-const ageOf = ({ of, folded }: Part): Age => {
-  if (of === '13-up' || of === 'under-3') return of
-  return underThree.test(folded) && !/12/.test(folded) ? 'under-3' : '3-12'
+const everyone = (draft: Draft, { base }: Found): Age | 'mixed' => {
+  const small = linesOf(draft).some(({ line }) => isSmall(draft, line))
+  return (base === null || base === undefined ? null : ageIn({ ...base }, small && (base.implied ?? false))) ?? 'mixed'
 }
 
-/** "You asked ages: Leo is 2": that years follow is said first. */
-const lead = new RegExp(`^\\s*${said.spokenOf}(?!\\w)`)
+const patchesOf = (draft: Draft, found: Found): readonly Patch[] => {
+  const lines = linesOf(draft).flatMap((line) => lineAge(draft, found, line))
+  if (found.base !== undefined) return [{ path: ['ages'], value: everyone(draft, found) }, ...lines]
+  const open = draft.ages === undefined || draft.ages === 'unknown'
+  return found.rows.size > 0 && open ? [{ path: ['ages'], value: 'mixed' }, ...lines] : lines
+}
 
-export const speaksOfAges = (text: string): boolean => lead.test(fold(text))
+const yes = new RegExp(`^\\s*${said.agreed}\\b`)
+const refusal = new RegExp(`^\\s*${spoken.answers.no}[.!\\s]*$`)
 
-const withoutLead = (text: string): string => text.slice(lead.exec(fold(text))?.[0].length ?? 0)
+const child: Span = { from: 0, to: 12, implied: true }
+const grown: Span = { from: 13, to: 99 }
+
+/** Names or nobody in answer to "is anyone 12 or younger?". */
+const bareAnswer = (text: string, mentions: readonly Mention[]): Found | null => {
+  const none: Found = { rows: new Map(), base: undefined, anew: true, last: null }
+  const keys = mentions.flatMap((mention) => (mention.kind === 'rows' ? mention.keys : []))
+  const kinds = mentions.map(({ kind }) => kind)
+  if (!isBare(text, mentions)) return null
+  if (keys.length > 0) {
+    if (kinds.includes('not') || kinds.includes('except')) return null
+    return {
+      ...none,
+      rows: new Map(keys.map((key) => [key, child])),
+      base: kinds.includes('only') || kinds.includes('sole') ? grown : undefined,
+    }
+  }
+  if (kinds.includes('nobody') || refusal.test(fold(text))) return { ...none, base: grown }
+  if (kinds.includes('all')) return { ...none, base: child }
+  return yes.test(fold(text)) ? { ...none, base: null } : null
+}
 
 /**
  * The answer to "is anyone 12 or younger, under 3?": nobody, all, some, years of everybody, or of these players and of the others. Years
- * of both ages are `mixed`: who is which is asked then.
+ * of both ages are `mixed`, and whoever is not spoken for is asked. Words that tell no ages answer nothing.
  */
 export const readAgeAnswer = (text: string, draft: Draft): readonly Patch[] => {
-  const told = withoutLead(text)
-  const own = told.slice(opening.exec(fold(told))?.[0].length ?? 0)
-  const parts = own.split(pause).map((part) => partOf(part.trim(), draft))
-  const named = parts.filter(({ rows, folded }) => rows.length > 0 && !refused.test(folded))
-  const all = parts.flatMap(({ rows, of }) => (rows.length === 0 && of !== null ? [of] : []))
-  const patches = named.flatMap((part) => part.rows.map((key): Patch => ({ path: ['rows', key, 'age'], value: ageOf(part) })))
-  const young = patches.some(({ value }) => value !== '13-up')
-  const base = new Set(all).size > 1 ? 'mixed' : (all[0] ?? (young ? '13-up' : null))
-  return base === null ? patches : [{ path: ['ages'], value: base }, ...patches]
-}
-
-const idle: readonly string[] = ['and', 'in', 'with', 'no', 'count', 'only', 'both', 'of']
-
-/** A text without the words that tell ages. */
-const withoutAges = (text: string): string => {
-  const folded = fold(text)
-  const phrases = [nobody, grownUp, children].flatMap((pattern) => {
-    const match = pattern.exec(folded)
-    return match === null ? [] : [{ start: match.index, end: match.index + match[0].length }]
-  })
-  return [...yearsIn(folded), ...phrases].reduce((left, { start, end }) => blanked(left, start, end), text)
-}
-
-/** An answer that speaks of nothing but ages: no size, no number that is worn, nothing of the trade. */
-export const isOfAges = (text: string, lexicon: Lexicon): boolean => {
-  const tokens = tokensOf(withoutAges(text))
-  const sized = [...tokens.keys()].some((at) => sizeAt(tokens, at)?.size !== undefined)
-  const worn = tokens.some((token, at) => token.text === '#' || (isNumber(token) && isWorn(tokens, at))) || /\n\W*\d/.test(text)
-  return tokens.length <= 30 && !sized && !worn && termsOf(lexicon, tokens).every(({ meaning }) => idle.includes(meaning.kind))
+  const own = withoutLead(text)
+  const mentions = mentionsIn(own, draft.rows)
+  // "Kids of the ages you would expect" tells nothing more than that they are kids.
+  if (!mentions.some(({ kind }) => kind === 'age') && !isBare(own, mentions)) return []
+  const start: Found = { rows: new Map(), base: undefined, anew: false, last: null }
+  const found = statementsOf(mentions).reduce(add, start)
+  const told = found.rows.size > 0 || found.base !== undefined ? found : bareAnswer(own === '' ? text : own, mentions)
+  return told === null ? [] : patchesOf(draft, told)
 }

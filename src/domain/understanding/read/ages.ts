@@ -28,9 +28,25 @@ const everyonesYears = (folded: string): Draft['ages'] | null => {
   return classOf(low) === classOf(high) ? classOf(low) : 'mixed'
 }
 
+const excepted = new RegExp(
+  `(?<![\\p{L}])(?:${said.except})(?![\\p{L}])(?= (?:for |a |al |la |el )?(?:\\p{Lu}|#|\\d|${said.some}))`,
+  'u',
+)
+
+const others = anyOf(said.others)
+
+/** "All adults except Zoe", "the rest are adults": the clause is not of everybody. */
+const hasExceptions = (text: string): boolean =>
+  [...text.matchAll(/[^.!?;\n]+/g)].some(([clause]) => {
+    const folded = fold(clause)
+    const told = grownUp.test(folded) || children.test(folded) || everyonesYears(folded) !== null
+    return told && (excepted.test(clause) || others.test(folded))
+  })
+
 /** What a message says of the players' ages. Sizes say nothing of them. */
 export const readAges = (text: string): readonly Patch[] => {
   const folded = fold(text)
+  if (hasExceptions(text)) return [{ path: ['ages'], value: 'mixed' }]
   const all = everyonesYears(folded)
   if (all !== null) return [{ path: ['ages'], value: all }]
   if (children.test(folded)) return [{ path: ['ages'], value: '3-12' }]

@@ -6,8 +6,8 @@ import type { Draft } from '../draft.ts'
 import { type Patch, preview } from '../patch.ts'
 import { type Intent, nothing, type Understood } from '../understood.ts'
 import { spoken } from '../words/languages.ts'
-import { isOfAges, readAgeAnswer, speaksOfAges } from './age-answer.ts'
 import { readAges } from './ages.ts'
+import { agesAnswered, mayTellAges } from './ages-answered.ts'
 import { readAgesOfSizes } from './ages-of-sizes.ts'
 import { readAnswer } from './answers.ts'
 import { takenBack, withoutDismissing } from './beside-undo.ts'
@@ -72,7 +72,6 @@ const choosing: readonly string[] = [
 const isChosen = (code: string, text: string): boolean =>
   choosing.includes(code) && (code !== 'count' || tokensOf(text).length <= 4)
 
-const ageQuestions: readonly string[] = ['ask-ages', 'ask-ages-rows']
 const rosterQuestions: readonly string[] = ['ask-roster', 'ask-sizes', 'ask-names', 'ask-numbers']
 
 const teamIn = (text: string, tokens: readonly Token[], context: Scene): string | null => {
@@ -204,10 +203,6 @@ const isStrange = (text: string, draft: Draft, lexicon: Scene['lexicon']): boole
 
 const changesNothing = ({ patches, open }: Pick<Understood, 'patches' | 'open'>): boolean => patches.length + open.length === 0
 
-/** What is told of ages where they were asked, in a message of nothing else. */
-const agesAnswered = (text: string, { asked, draft }: Conversation, lexicon: Scene['lexicon']): readonly Patch[] =>
-  (ageQuestions.includes(asked?.code ?? '') || speaksOfAges(text)) && isOfAges(text, lexicon) ? readAgeAnswer(text, draft) : []
-
 /** Everything that one message says: what it changes, what it leaves open, what it asks, whether it signs. Any text is safe. */
 export const understand = (raw: string, conversation: Conversation, context: Context): Understood => {
   const { text: clean, cut } = cleanText(raw)
@@ -244,6 +239,11 @@ export const understand = (raw: string, conversation: Conversation, context: Con
   const plain = base.signing === null ? left : withoutGoing(left)
   const { order, patches, open, unheard } = readAll(plain, (words) => read(words), { conversation, lexicon })
   const empty = changesNothing({ patches, open }) && !order.artwork
-  const strange = empty && intent.kind === 'order' && base.signing === null && isStrange(text, conversation.draft, lexicon)
+  const strange =
+    empty &&
+    intent.kind === 'order' &&
+    base.signing === null &&
+    !mayTellAges(text, conversation) &&
+    isStrange(text, conversation.draft, lexicon)
   return { ...base, ...order, patches, open, unheard, intent: strange ? { kind: 'off-topic' } : intent }
 }

@@ -105,6 +105,7 @@ export const spoken = {
 
 /** The same one by one: words that are looked for among tokens, and patterns of whole sentences with a group of their own. */
 export const listed = {
+  ages: lists(all.map(({ ages }) => ages)),
   people: lists(all.map(({ people }) => people)),
   hours: lists(all.map(({ hours }) => hours)),
   days: lists(all.map(({ days }) => days)),

@@ -1,4 +1,4 @@
-import type { AgePhrases, AnswerPhrases, SidePhrases, SigningPhrases } from '../matters/answers.ts'
+import type { AnswerPhrases, SidePhrases, SigningPhrases } from '../matters/answers.ts'
 
 export const enSigning: SigningPhrases = {
   approves: ['i (?:hereby )?(?:approve|sign off|sign|confirm|accept)', 'approved\\b(?! by)', '(?:sign|signed) (?:it )?off'],
@@ -119,68 +119,6 @@ export const enAnswers: AnswerPhrases = {
   nobodyLeaves: ['nobody', 'no one', 'none', 'everyone (?:stays|is back)', 'all (?:stay|are back)'],
   sameSizes: ['same', 'as (?:before|last time)', 'still fit', 'no change'],
   sameYes: ['yes', 'yep', 'ok'],
-}
-
-export const enAges: AgePhrases = {
-  grownUp: [
-    "(?:every(?:one|body)|all(?: of them)?|they|we)(?: is|'s|'re| are)? (?:all )?(?:1[3-9]|[2-9]\\d)(?: years?(?: old)?)?(?:(?=\\+)| (?:or|and) (?:older|up|over|above))",
-    "(?:nobody|no one|none of them)(?: is| are|'s)? (?:under|younger than) 1[3-9]",
-    'all (?:are )?adults?',
-    'adult (?:league|team|rec)',
-    'adults only',
-    'all (?:are )?(?:older|over)',
-    'adults',
-    'everyone is an adult',
-    "(?:all|everyone|everybody|they are|they're)(?: is| are|'s)?(?: all)? (?:over|above|older than) (?:1[2-9]|[2-9]\\d)",
-    ...[
-      'beer league',
-      'varsity',
-      'high school(?:ers?)?',
-      'college',
-      'freshm[ae]n',
-      'teen(?:ager)?s',
-      'old timers',
-      "men's league",
-      "women's league",
-    ],
-  ],
-  adults: ['adults?'],
-  children: [
-    'u-?(?:[6-9]|1[0-2])',
-    '(?:[1-6]|1st|2nd|3rd|4th|5th|first|second|third|fourth|fifth)(?:st|nd|rd|th)? graders?',
-    ...['kindergarten', 'kindergartners', '[1-6](?:st|nd|rd|th) grade', '(?:first|second|third|fourth|fifth|sixth) grade'],
-    ...['elementary', 'peewee', 'pee wee', 't-?ball', 'kinder', 'all under 1[0-2]', '12 and under', '10 and under'],
-  ],
-  to: ['to', 'and', 'or'],
-  years: ['years?(?: old)?', 'yrs?', 'yo'],
-  spokenOf: [
-    '(?:you (?:had )?(?:asked|wanted)|as for|about|re|the|their|for the|on the)?[ :]*(?:about |for |to know )?(?:the |their )?ages?[:,.]?',
-  ],
-  months: ['months?(?: old)?', 'mos?'],
-  group: [...['they', 'all', 'everyone', 'kids', 'girls', 'boys', 'players', 'team', 'ages?', 'aged', 'between', 'children']],
-  everyone: [
-    ...['all of them', 'they', 'everyone', 'everybody', 'the (?:kids|girls|boys)'],
-    ...['(?:all|our|my)(?: the| our| my)? (?:kids|girls|boys|players|ladies)', '(?:kids|girls|boys|players)(?= are)', 'all'],
-  ],
-  are: [' are', "'?re", ' is', "'?s"],
-  all: ['all'],
-  between: ['between'],
-  nobody: [...['no one', 'nobody', 'none', 'nope', 'no kids', 'no children']],
-  everybody: ['all of them', 'everyone', 'everybody', 'yes,? all', 'all are', 'they all are'],
-  older: ['older', 'adult'],
-  agreed: ['yes', 'yeah', 'yep', 'yup'],
-  some: ['some', 'a few', 'a couple', 'half'],
-  underThree: ['under 3', 'under three', 'baby', 'toddler'],
-  up: ['(?:and|or|&|n) (?:up|over|older|above)', 'plus', 'upwards?'],
-  down: ['(?:and|or|&) (?:under|younger|below|down|less)'],
-  over: ['over', 'above', 'older than', 'more than', 'past'],
-  under: ['under', 'younger than', 'below', 'less than'],
-  least: ['at least', 'minimum(?: age)?(?: is)?'],
-  division: ['u-?(\\d{1,2})', '(\\d{1,2})-?u'],
-  grade: ['(\\d{1,2})(?:st|nd|rd|th)[- ]grade(?:rs?)?'],
-  mixed: ['mixed', 'both', 'middle school(?:ers)?', 'jr\\.? high', 'junior high', '(?:7th|seventh)[- ]grade(?:rs?)?', 'a mix'],
-  aged: ['(?:are|is|am|turned|turn|turning|all|just|aged?|ages)'],
-  others: ['(?:the )?(?:others?|rest|remaining)', 'everyone else', 'everybody else'],
 }
 
 export const enSides: SidePhrases = {

@@ -1,4 +1,4 @@
-import type { AgePhrases, AnswerPhrases, SidePhrases, SigningPhrases } from '../matters/answers.ts'
+import type { AnswerPhrases, SidePhrases, SigningPhrases } from '../matters/answers.ts'
 
 export const esSigning: SigningPhrases = {
   approves: [
@@ -74,54 +74,6 @@ export const esAnswers: AnswerPhrases = {
   nobodyLeaves: ['nadie', 'ninguno', 'ninguna', 'todos siguen'],
   sameSizes: ['mism[ao]s?', 'igual(?:es)?', 'sin cambios?', 'les quedan'],
   sameYes: ['si', 'ok'],
-}
-
-export const esAges: AgePhrases = {
-  grownUp: [
-    'tod[oa]s (?:son |tienen )?(?:de )?(?:1[3-9](?: anos)? (?:o|y) mas|mas de 1[2-9])',
-    'mayores de 1[2-9]',
-    '(?:nadie|ninguno|ninguna) (?:es |tiene )?(?:menor|menos) de 1[3-9]',
-    ...[
-      'adultos',
-      'puros adultos',
-      'tod[oa]s (?:son )?(?:adult[oa]s|mayores|grandes)',
-      'veteranos',
-      'prepa',
-      'adolescentes',
-      'preparatoria',
-      'universidad',
-    ],
-  ],
-  adults: [],
-  children: ['[1-6](?:o|ro|do|to)? (?:de primaria|grado)', ...['infantil', 'primaria', 'kinder', 'menores de 1[0-3]']],
-  to: ['a', 'y', 'o'],
-  years: ['años', 'anos'],
-  spokenOf: ['(?:me preguntast?e|me preguntaron|preguntaban?|sobre|de|por)?[ :]*(?:por |de )?(?:las |sus )?edades[:,.]?'],
-  months: ['mes(?:es|ecitos)?'],
-  group: [
-    ...['todos', 'todas', 'tienen', 'entre', 'edades', 'ninos', 'ninas', 'chicos', 'chicas', 'jugador[ae]s', 'muchach[ao]s'],
-    ...['son', 'equipo', 'categoria'],
-  ],
-  everyone: ['todas', 'todos', '(?:los|las) (?:ninos|ninas|muchachos|muchachas|chavos|chavas|jugadores|jugadoras)'],
-  are: [' son', ' tienen'],
-  all: [],
-  between: ['entre', 'de'],
-  nobody: ['nadie', 'ninguno', 'ninguna'],
-  everybody: ['todos', 'todas'],
-  older: ['mayores', 'adult'],
-  agreed: ['si'],
-  some: ['algun[ao]s', 'un[ao]s', 'la mitad'],
-  underThree: ['menor(?:es)? de (?:3|tres)', 'bebe'],
-  up: ['(?:o|y) (?:mas|mayores|arriba)', 'en adelante', '(?:para|pa) arriba', 'cumplidos o mas'],
-  down: ['(?:o|y) (?:menos|menores)', '(?:para|pa) abajo'],
-  over: ['mayor(?:es)? (?:de|que)', 'mas de', 'arriba de', 'pasan? de'],
-  under: ['menor(?:es)? (?:de|que)', 'menos de', 'abajo de'],
-  least: ['(?:al|por lo) menos', 'minimo(?: de)?'],
-  division: ['sub[- ]?(\\d{1,2})', 'u-?(\\d{1,2})'],
-  grade: [],
-  mixed: ['secundaria', 'de las dos', 'hay de todo', 'mixtas?', 'mixtos?'],
-  aged: ['(?:son|es|tienen?|cumplieron|cumplio|todas|todos|de|ya)'],
-  others: ['l[ao]s (?:demas|otr[ao]s)', 'el resto', 'tod[ao]s l[ao]s demas'],
 }
 
 export const esSides: SidePhrases = {

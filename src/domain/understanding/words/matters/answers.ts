@@ -52,7 +52,10 @@ export type AnswerPhrases = Phrases<
  * The players' ages: grown up, children, years with a range between, months of babies; `spokenOf` says that years follow; `group` says that years are everybody's, `all … between` that
  * bare figures are; who is 12 or younger in answer to that question, none, all or some; `agreed` is a bare yes to it. Said in figures: from one `up` or `down`
  * (behind it), `over`, `under` or at `least` one (before it), a `division` by age (with a group for the figure before or behind its sign), a
- * `grade` of school, schools of both ages (`mixed`), whom an age is told of (`aged`), and those who are left (`others`).
+ * `grade` of school, schools of both ages (`mixed`), whom an age is told of (`aged`), and those who are left (`others`). One `adult`. A year alone
+ * (`oneYear`), `half` a year more, `almost` or `turning` an age, `babies`, `toddlers` who may be three, `kids` of any age. Whom it is not
+ * told of: all `except` these, `only` these or the `soleOne`, nobody `else`, `not`, not `yet`; `younger` or older than the others; `they`
+ * are those who were named; a short answer that names has nothing but `asides`.
  */
 export type AgePhrases = Phrases<
   | 'grownUp'
@@ -83,6 +86,23 @@ export type AgePhrases = Phrases<
   | 'mixed'
   | 'aged'
   | 'others'
+  | 'adult'
+  | 'oneYear'
+  | 'half'
+  | 'almost'
+  | 'turning'
+  | 'babies'
+  | 'toddlers'
+  | 'kids'
+  | 'except'
+  | 'only'
+  | 'soleOne'
+  | 'else'
+  | 'not'
+  | 'yet'
+  | 'younger'
+  | 'they'
+  | 'asides'
 >
 
 /**
