@@ -3,6 +3,8 @@ import { playersGarments } from '../compose/garments.ts'
 import type { ContentKind, Draft, Mark, StoneWish, Style } from '../draft.ts'
 import type { Patch } from '../patch.ts'
 import type { Spot } from '../words/word-list.ts'
+import { isMakeOnly, letteringPatches } from './lettering.ts'
+import { isEmpty, stylePatches } from './style-patches.ts'
 
 type Loose<T> = { -readonly [K in keyof T]: T[K] }
 
@@ -85,16 +87,6 @@ const isPlace = (spot: Spot): spot is PlaceId => !generic.includes(spot)
 /** The places that a word means for this kind of thing: "back" is the back number of numbers and the name's place of names. */
 export const placesAt = (content: ContentKind, spot: Spot): readonly PlaceId[] =>
   spots[content][spot] ?? (isPlace(spot) ? [spot] : [])
-
-const isEmpty = (style: Style): boolean => Object.keys(style).length === 0
-
-const stylePatches = (root: readonly string[], style: Style): readonly Patch[] => {
-  const { stones, ...make } = style
-  return [
-    ...Object.entries(make).map(([key, value]): Patch => ({ path: [...root, key], value })),
-    ...Object.entries(stones ?? {}).map(([key, value]): Patch => ({ path: [...root, 'stones', key], value })),
-  ]
-}
 
 /** The key of a mark: its place, or its place and a running number when another text stands there. */
 const markId = (draft: Draft, group: Group, place: PlaceId): string => {
@@ -214,25 +206,10 @@ export const refusal = (place: PlaceId, content: ContentKind): readonly Patch[] 
   { path: ['marks', place, 'wanted'], value: false },
 ]
 
-const wantedMarks = (draft: Draft): readonly (readonly [string, Mark])[] =>
-  Object.entries(draft.marks).filter(([, mark]) => mark.wanted !== false)
-
-/** A make of letters of which no text was said: "gold lettering", "white print". */
-const isMakeOnly = (group: Group): boolean =>
-  group.content === 'text' && group.text === undefined && group.places.size === 0 && !isEmpty(group.style)
-
-/** Where only texts are known the make is theirs, else it is that of all that is put on. */
-const letteringPatches = (draft: Draft, group: Group): readonly Patch[] => {
-  const marks = wantedMarks(draft)
-  const texts = marks.length > 0 && marks.every(([, mark]) => mark.content === 'text')
-  if (!texts) return stylePatches(['styles', 'all'], group.style)
-  return marks.flatMap(([id]) => stylePatches(['marks', id, 'style'], group.style))
-}
-
 /** The changes of the draft that a finished group means. `several`: the order has more than one garment. */
 export const groupPatches = (draft: Draft, group: Group, several: boolean): readonly Patch[] => {
   if (group.makeOnly && group.text === undefined && isEmpty(group.style)) return []
-  if (isMakeOnly(group)) return letteringPatches(draft, group)
+  if (isMakeOnly(group)) return letteringPatches(draft, group, several)
   if (group.content === 'text' && group.places.size === 0) return groupPatches(draft, freeText(draft, group), several)
   if (group.places.size === 0) return everyPatches(draft, group, several)
   const placed = [...group.places].flatMap((place) => placePatches(draft, group, { place, several }))

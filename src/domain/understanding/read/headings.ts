@@ -5,11 +5,34 @@ import { cutAt, sizeAt } from './sizes.ts'
 import { isNumber, isWord, type Token, tokensOf } from './tokens.ts'
 
 /** A line that holds nothing but a size or a cut: it heads the lines below. */
-type Heading = { readonly kind: 'size' | 'cut'; readonly text: string }
+type Heading = { readonly kind: 'size' | 'cut'; readonly text: string; readonly lead?: string }
 
 const around = [...listed.rosters.aroundSize, ':', '-', '–', '*', '•', '=']
 
-const headingOf = (line: string): Heading | null => {
+const leading: readonly string[] = [
+  ...listed.players.cutIs,
+  ...listed.players.every,
+  ...listed.players.sizeNoun,
+  ...listed.rosters.aroundSize,
+  ',',
+  '(',
+  '-',
+]
+
+/** "Las jugadoras, corte dama:", "these are the moms (womens)": words that a cut ends; they are kept without it. */
+const cutBehind = (line: string): Heading | null => {
+  const tokens = tokensOf(line.replace(/[\s:.)]+$/, ''))
+  const at = tokens.findIndex((_, index) => index > 0 && cutAt(tokens, index)?.to === tokens.length)
+  let to = at
+  while (to > 0 && leading.includes(tokens[to - 1]?.key ?? '')) to -= 1
+  const ahead = tokens.slice(0, to)
+  if (at < 0 || to === at || ahead.length === 0 || ahead.length > 6 || ahead.some(isNumber) || hasSize(ahead)) return null
+  return { kind: 'cut', text: line.slice(tokens[at]?.start, tokens.at(-1)?.end), lead: `${line.slice(0, tokens[to - 1]?.end)}:` }
+}
+
+const headingOf = (line: string): Heading | null => headingAlone(line) ?? cutBehind(line)
+
+const headingAlone = (line: string): Heading | null => {
   const text = line.replace(/^[\s\-–*•=]+|[\s:\-–*=]+$/g, '')
   const tokens = tokensOf(text)
   if (tokens.length === 0 || tokens.length > 6) return null
@@ -98,7 +121,7 @@ const underCuts = (lines: readonly string[]): readonly string[] => {
     const next = lines.slice(at + 1).find((one) => one.trim() !== '') ?? ''
     if (heading?.kind === 'cut' && withCut(next, heading.text) !== null) {
       cut = heading.text
-      return ''
+      return heading.lead ?? ''
     }
     const own: string | null = cut === null || line.trim() === '' ? null : withCut(line, cut)
     if (line.trim() !== '' && own === null) cut = null
@@ -115,7 +138,7 @@ const isCounted = (line: string): boolean => {
 export const spreadHeadings = (text: string): string => {
   const lines = text.split('\n')
   if (lines.length < 2 || lines.length > 600) return text
-  const headings = lines.map((line) => (line.length > 40 ? null : headingOf(line)))
+  const headings = lines.map((line) => (line.length > 60 ? null : headingOf(line)))
   if (headings.every((one) => one === null)) return text
   const sized = underSizes({ lines, headings })
   if (sized !== null && !lines.every(isCounted)) return sized.join('\n')

@@ -151,7 +151,7 @@ const handOvers: readonly (readonly ['collect' | 'field' | 'post', RegExp])[] = 
 const money = spoken.money
 
 const orderNumber = new RegExp(
-  `\\b${money.orderNumber}(?:\\s*(?:${money.orderNumberIs}|#|:|,))*\\s*((?:PO[- ]?)?[A-Z0-9][A-Z0-9-]*\\d[A-Z0-9-]*)`,
+  `\\b${money.orderNumber}(?:\\s*(?:${money.orderNumberIs}|#|:|,))*\\s*((?:PO[- ]?)?[A-Z0-9][A-Z0-9/-]*\\d(?:[A-Z0-9/-]*[A-Z0-9])?)`,
   'iu',
 )
 const sum = '(\\d[\\d,]*(?:\\.\\d{2})?)'

@@ -6,7 +6,7 @@ import { type Change, nothing, type Scene, span } from './change.ts'
 import { whichRow } from './drop-rows.ts'
 import { refsIn } from './refs.ts'
 import { type SizeFound, sizeAt } from './sizes.ts'
-import { isWord, type Token } from './tokens.ts'
+import { isCapital, isNumber, isWord, type Token } from './tokens.ts'
 
 const ladder: readonly Size[] = ['XS', 'S', 'M', 'L', 'XL', '2XL', '3XL', '4XL']
 const toddlers: readonly Size[] = ['2T', '3T', '4T', '5T']
@@ -29,9 +29,19 @@ const shiftAt = (tokens: readonly Token[]): Shift | null => {
   const at = tokens.findIndex((token, index) => isWord(token, ...listed.changes.sizes) && steps[tokens[index - 1]?.key ?? ''])
   if (at < 0) return plainShift(tokens)
   const near = [at + 2, at + 1, at - 2, at - 3].find((index) => isWord(tokens[index], ...ups, ...downs))
-  if (near === undefined) return null
   const many = steps[tokens[at - 1]?.key ?? ''] ?? 1
+  if (near === undefined) return shiftAhead(tokens, at - 1, many)
   return { by: isWord(tokens[near], ...ups) ? many : -many, from: Math.min(at - 1, near), to: Math.max(at, near) + 1 }
+}
+
+/** "Suban a Zamora y al 4 una talla": whose size it is stands between. */
+const shiftAhead = (tokens: readonly Token[], at: number, many: number): Shift | null => {
+  const isBetween = (token: Token | undefined): boolean =>
+    isCapital(token) || isNumber(token) || token?.text === ',' || isWord(token, ...listed.again.joins)
+  let from = at - 1
+  while (isBetween(tokens[from])) from -= 1
+  if (from === at - 1 || !isWord(tokens[from], ...ups, ...downs)) return null
+  return { by: isWord(tokens[from], ...ups) ? many : -many, from: at, to: at + 2 }
 }
 
 /** "Both need to size down". */

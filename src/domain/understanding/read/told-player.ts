@@ -1,5 +1,6 @@
 import type { Draft, Player } from '../draft.ts'
 import { faceWords, listed } from '../words/languages.ts'
+import { classOf } from './age-answer.ts'
 import { isAdd, span } from './change.ts'
 import { isDrop } from './drops.ts'
 import { isGivenName } from './given-names.ts'
@@ -60,7 +61,8 @@ const isPlayersNumber = (tokens: readonly Token[], at: number, lexicon: Lexicon)
   const [before, token, next] = [tokens[at - 1], tokens[at], tokens[at + 1]]
   if (token === undefined || !isNumber(token) || !/^\d{1,3}$/.test(token.text) || before?.text === '$') return false
   if (isNumber(next) && sizeAt(tokens, at + 1) === null) return false
-  if (next?.kind === 'word' && (next.start === token.end || isWord(next, ...listed.players.isLength))) return false
+  if (next?.kind === 'word' && (next.start === token.end || isWord(next, ...listed.players.isLength, ...listed.players.years)))
+    return false
   const counted = termsOf(lexicon, tokens.slice(at + 1, at + 2)).some(({ meaning }) => meaning.kind === 'garment')
   const marked = before?.text === '#' || isWord(before, ...listed.players.numbered) || faceWords.numbers.has(before?.key ?? '')
   return marked || !(counted || isWord(next, ...listed.clauses.more, ...listed.told.of))
@@ -91,7 +93,7 @@ const partsOf = (tokens: readonly Token[], scene: Scene): readonly Part[] => {
 
 /** A figure that is no part of the player. */
 const isStray = (tokens: readonly Token[], at: number, parts: readonly Part[]): boolean =>
-  isNumber(tokens[at]) && !parts.some(({ from, to }) => at >= from && at < to)
+  isNumber(tokens[at]) && !isWord(tokens[at + 1], ...listed.players.years) && !parts.some(({ from, to }) => at >= from && at < to)
 
 const mostBetween = 6
 
@@ -102,6 +104,12 @@ const isWhole = (parts: readonly Part[]): boolean =>
 const one = <Kind extends Part['kind']>(parts: readonly Part[], kind: Kind): Extract<Part, { kind: Kind }> | null => {
   const found = parts.filter((part): part is Extract<Part, { kind: Kind }> => part.kind === kind)
   return found.length === 1 ? (found[0] ?? null) : null
+}
+
+/** "Tiene 2 años", "she's 2 years old". */
+const ageIn = (tokens: readonly Token[]): Pick<Player, 'age'> => {
+  const years = tokens.find((token, at) => isNumber(token) && isWord(tokens[at + 1], ...listed.players.years))?.text
+  return years === undefined || !/^\d{1,2}$/.test(years) ? {} : { age: classOf(Number(years)) }
 }
 
 const playerOf = (parts: readonly Part[], draft: Draft): Player | null => {
@@ -139,7 +147,8 @@ const told = (
   awaited: boolean,
 ): (Omit<Told, 'taken'> & { readonly parts: readonly Part[] }) | null => {
   const parts = partsOf(tokens, scene)
-  const player = playerOf(parts, scene.draft)
+  const named = playerOf(parts, scene.draft)
+  const player = named === null ? null : { ...named, ...ageIn(tokens) }
   if (player === null || isElsewhere(tokens, scene) || isNearSomebody(player, scene.draft)) return null
   const found = { player, parts, newcomer: awaited || isNewcomer(tokens) || isOpened(tokens, parts) }
   const counted = Object.keys(scene.draft.tally).length > Object.keys(scene.draft.rows).length

@@ -14,14 +14,12 @@ import { takenBack, withoutDismissing } from './beside-undo.ts'
 import { chosenHue } from './chosen-hue.ts'
 import { withCountsAhead } from './counts-ahead.ts'
 import { askHalves } from './halved-names.ts'
-import { spreadHeadings } from './headings.ts'
-import { spreadRows } from './inline-rows.ts'
 import { asksForOne, asksSomething, readIntent, withoutAsking } from './intents.ts'
-import { joinLabelled } from './labelled-lines.ts'
 import { languageOf } from './language.ts'
 import { readLater } from './later.ts'
 import { lexiconFor, termsOf } from './lexicon.ts'
 import { readLongSleeves } from './long-sleeves.ts'
+import { madePlain } from './made-plain.ts'
 import { addCounted, mergePlayers } from './merge-players.ts'
 import { readProse } from './prose.ts'
 import { readAll } from './read-all.ts'
@@ -30,9 +28,7 @@ import { recount } from './recount.ts'
 import { refsIn } from './refs.ts'
 import { countedFrom, playerFrom, readRoster } from './roster.ts'
 import type { RowLine } from './row-line.ts'
-import { withWholeSides } from './short-sides.ts'
 import { namedRevision, readSigning, withoutGoing } from './signing.ts'
-import { spreadBySize } from './size-lists.ts'
 import { sizeAt } from './sizes.ts'
 import { readStatusAsked } from './status-asked.ts'
 import { addPlayers } from './table.ts'
@@ -188,9 +184,6 @@ const readOrder = ({
 const isOwnSpelling = (intent: Intent, { draft, signed }: Conversation): boolean =>
   intent.kind === 'complaint' && intent.complaint.kind === 'wrong-name' && signed === null && Object.keys(draft.rows).length > 0
 
-/** "Kim-M", "Lee-XL": a size joined to a name by a hyphen. */
-const hyphenSize = /(?<=\p{Ll})-(?=(?:[YAW]?(?:XS|S|M|L|XL)|[2-4]XL)(?:[\s,;.]|$))/gu
-
 const business = anyOf(spoken.intents.business)
 
 /** Words of nothing that is made here, nor of an order: no term of the trade, no size, nobody of the list. */
@@ -206,7 +199,7 @@ const changesNothing = ({ patches, open }: Pick<Understood, 'patches' | 'open'>)
 /** Everything that one message says: what it changes, what it leaves open, what it asks, whether it signs. Any text is safe. */
 export const understand = (raw: string, conversation: Conversation, context: Context): Understood => {
   const { text: clean, cut } = cleanText(raw)
-  const lines = spreadBySize(spreadHeadings(spreadRows(joinLabelled(withWholeSides(clean))))).replace(hyphenSize, ' ')
+  const lines = madePlain(clean, conversation.draft)
   const text = withCountsAhead(lines, hasNumbers(conversation.draft, fold(lines)))
   const told = conversation.settled ? conversation.language : languageOf(text)
   const language = told ?? conversation.language

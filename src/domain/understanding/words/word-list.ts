@@ -145,6 +145,8 @@ export type Words = {
   readonly money: MoneyPhrases
   readonly clock: Clock
   readonly values: WordValues
+  /** Words and forms that the phrases leave out, without accents, with those that they have. */
+  readonly sameAs: Readonly<Record<string, string>>
   readonly hours: HourPhrases
   readonly days: DayPhrases
   readonly later: LaterPhrases

@@ -55,6 +55,7 @@ export const enWords: Words = {
   days: enDays,
   clock: enClock,
   values: enValues,
+  sameAs: {},
   hours: enHours,
   money: enMoney,
   people: enPeople,

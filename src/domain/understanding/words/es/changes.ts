@@ -13,7 +13,7 @@ export const esChanges: ChangePhrases = {
   drop: [],
   lowering: [],
   left: ['renuncio'],
-  dropVerb: ['(?:quit|borr|elimin|sac|saqu)(?:a|e|ar|an|en|emos)(?:me|nos)?(?:l[aeo]s?)?'],
+  dropVerb: ['(?:quit|borr|elimin|sac|saqu|retir|tach|descart)(?:a|e|ar|an|en|emos)(?:me|nos)?(?:l[aeo]s?)?'],
   theirs: ['l[ao]s?'],
   leftAtEnd: [],
   leftSo: ['se salio', 'salio del'],
@@ -136,7 +136,7 @@ export const esChanges: ChangePhrases = {
   sizing: [],
   ups: [
     ...['grande', 'grandes', 'arriba', 'suban', 'sube', 'subeles', 'subanle', 'subanles', 'subale', 'subales', 'suben', 'subir'],
-    ...['subirle', 'subirles', 'mas', 'mayor'],
+    ...['subirle', 'subirles', 'mas', 'mayor', 'suba', 'subanla', 'subanlo', 'subanlos'],
   ],
   downs: [
     ...[
@@ -154,7 +154,7 @@ export const esChanges: ChangePhrases = {
       'bajenle',
       'bajenles',
     ],
-    ...['bajar', 'bajarle', 'bajarles'],
+    ...['bajar', 'bajarle', 'bajarles', 'baje', 'bajenlo', 'bajenla', 'bajenlos'],
   ],
   everybody: ['todos', 'todas'],
   except: ['excepto', 'menos', 'salvo'],

@@ -189,5 +189,18 @@ export const esClauses: ClausePhrases = {
   missing: [
     ...['falta', 'falto', 'faltaba', 'olvide', 'olvidaba', 'olvido', 'olvidaron', 'se me paso', 'se nos paso', 'se les paso'],
     ...['no esta en', 'no esta ahi', 'no aparece', 'no viene', 'no salio', 'uno mas', 'una mas', 'inscribio'],
+    ...[
+      'otra para',
+      'otro para',
+      'una para',
+      'uno para',
+      'se suma',
+      'se une',
+      'se incorpora',
+      'se apunta',
+      'se agrega',
+      'ficho',
+      'fichamos',
+    ],
   ],
 }

@@ -210,7 +210,15 @@ export const esPeople: PeoplePhrases = {
     'a',
     'en',
   ],
-  post: ['por correo', 'envi(?:o|en|ar)', 'mand(?:en|ar)(?:los|las)? por', 'por paqueteria'],
+  post: [
+    ...[
+      'por (?:el )?correo',
+      'envi(?:o|en|ar)(?:l[oa]s?|nosl[oa]s?|nos|me)?',
+      'mand(?:en|ar)(?:l[oa]s?)? por',
+      'por (?:una )?(?:paqueteria|mensajeria)',
+    ],
+    ...['(?:mand|envi)an? por', 'a (?:mi )?domicilio'],
+  ],
   toField: [
     '(?:llev|entreg|traig|trai)[\\p{L}]*[\\p{L} ]{0,25} (?:a|en) (?:la |el )?(?:cancha|campo|gimnasio|partido|entrenamiento)',
   ],
@@ -221,8 +229,11 @@ export const esPeople: PeoplePhrases = {
 
 /** How a Spanish-speaking customer speaks of paying. */
 export const esMoney: MoneyPhrases = {
-  orderNumber: ['orden de compra'],
-  orderNumberIs: ['es', 'numero', 'no\\.?', 'la', 'el'],
+  orderNumber: [
+    ...['(?:orden|pedido|hoja|solicitud|nota) de (?:compra|pedido)', 'oc', 'expediente', 'numero de (?:pedido|orden|compra)'],
+    '(?:con|bajo|contra|segun|por) (?:el |la |su |nuestro |nuestra )?(?:pedido|orden)(?= (?:n[uo°º]|#|\\d))',
+  ],
+  orderNumberIs: ['es', 'numero', 'num\\.?', 'no\\.?', 'n[°º]\\.?', 'la', 'el'],
   taxExempt: ['exent[oa]s? de impuestos?', 'libre de impuestos'],
   deposit: ['anticipo', 'deposito', 'enganche'],
   down: [],

@@ -16,6 +16,7 @@ import { esLater, esOccasions } from './occasions.ts'
 import { esMoney, esPeople } from './people.ts'
 import { esPlayers } from './players.ts'
 import { esRosters, esRowMarks } from './rosters.ts'
+import { esSameAs } from './same-as.ts'
 import { esShades } from './shades.ts'
 import { esSports } from './sports.ts'
 import { esTakenBack } from './taken-back.ts'
@@ -74,6 +75,7 @@ export const esWords: Words = {
   days: esDays,
   clock: esClock,
   values: esValues,
+  sameAs: esSameAs,
   hours: esHours,
   money: esMoney,
   people: esPeople,

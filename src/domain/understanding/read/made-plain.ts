@@ -1,0 +1,17 @@
+import type { Draft } from '../draft.ts'
+import { spreadHeadings } from './headings.ts'
+import { spreadRows } from './inline-rows.ts'
+import { withoutKin } from './kin.ts'
+import { joinLabelled } from './labelled-lines.ts'
+import { withKnownForms } from './same-as.ts'
+import { withWholeSides } from './short-sides.ts'
+import { spreadBySize } from './size-lists.ts'
+
+/** "Kim-M", "Lee-XL": a size joined to a name by a hyphen. */
+const hyphenSize = /(?<=\p{Ll})-(?=(?:[YAW]?(?:XS|S|M|L|XL)|[2-4]XL)(?:[\s,;.]|$))/gu
+
+/** A message as its sentences and lines are read: in the words that are known, a player a line, without who is told by whose kin he is. */
+export const madePlain = (clean: string, draft: Draft): string => {
+  const lines = spreadBySize(spreadHeadings(spreadRows(joinLabelled(withWholeSides(withKnownForms(clean))))))
+  return withoutKin(lines.replace(hyphenSize, ' '), draft)
+}
