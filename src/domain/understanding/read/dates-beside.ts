@@ -8,6 +8,7 @@ import { readDates } from './dates.ts'
 import type { Lexicon } from './lexicon.ts'
 import { readNumberLists } from './number-lists.ts'
 import { union, without } from './set-aside.ts'
+import { sizeAt } from './sizes.ts'
 import { isNumber, isWord, type Token } from './tokens.ts'
 import { wordsOfNewcomers } from './told-player.ts'
 
@@ -18,6 +19,28 @@ const addedNumbers = (tokens: readonly Token[]): ReadonlySet<number> =>
       (at) => isNumber(tokens[at]) && isAdd(tokens[at - 2]) && isWord(tokens[at - 1], ...listed.again.addedNumber),
     ),
   )
+
+const { and } = listed.players
+const numberLead: readonly string[] = listed.players.leftOutLead
+
+/** "El 7 en XL", "el 1 y el 8 talla L": figures that are given a size are players' numbers; "para el 7" is a day. */
+const sizedNumbers = (tokens: readonly Token[]): ReadonlySet<number> => {
+  const isLed = (at: number): boolean => isNumber(tokens[at]) && isWord(tokens[at - 1], ...numberLead)
+  const isSized = (from: number): boolean => {
+    let at = from
+    while (
+      at < from + 4 &&
+      isWord(tokens[at], ...listed.players.areSized, ...listed.players.sizeLink, ...listed.again.pronouns)
+    ) {
+      if (sizeAt(tokens, at)?.size !== undefined) return true
+      at += 1
+    }
+    return sizeAt(tokens, at)?.size !== undefined
+  }
+  const nextOf = (at: number): number => (isWord(tokens[at], ...and) || tokens[at]?.text === ',' ? at + 2 : -1)
+  const leads = (at: number): boolean => isLed(at) && (isSized(at + 1) || (nextOf(at + 1) > 0 && leads(nextOf(at + 1))))
+  return new Set([...tokens.keys()].filter((at) => leads(at) && !isWord(tokens[at - 2], ...listed.things.makeFor)))
+}
 
 /** A message, the drafts around it, and how its days are told apart. */
 export type Given = {
@@ -36,7 +59,12 @@ export type Given = {
 export const datesIn = (scene: Given, tokens: readonly Token[], corrected: ReadonlySet<number>) => {
   const free = without(tokens, corrected)
   const known = new Set(Object.values(scene.draft.rows).flatMap((row) => row.number ?? []))
-  const others = union(addedNumbers(tokens), wordsOfNewcomers(free, scene), readNumberLists(free, known).taken)
+  const others = union(
+    addedNumbers(tokens),
+    sizedNumbers(tokens),
+    wordsOfNewcomers(free, scene),
+    readNumberLists(free, known).taken,
+  )
   return readDates(without(free, others), {
     draft: scene.before,
     today: scene.context.now.slice(0, 10),

@@ -11,6 +11,7 @@ const marks = new RegExp(
   [
     `\\b${said.letter} (?:[\\p{L}]+'s )?["']?([CA])(?:'?s)?["']?(?![\\p{L}'])`,
     `(?:^|(?<=[\\s,]))([CA])(?='?s?(?: ${said.letterFor} |: ))`,
+    '\\(([CA])\\)',
     `(?<![\\p{L}])(?:(${said.alternate})|${said.captain})(?![\\p{L}])`,
   ].join('|'),
   'giu',
@@ -19,8 +20,8 @@ const marks = new RegExp(
 type Mark = { readonly at: number; readonly letter: string }
 
 const marksIn = (sentence: string): readonly Mark[] =>
-  [...sentence.matchAll(marks)].flatMap(({ index, 1: lettered, 2: led, 3: alternate }): readonly Mark[] => {
-    const letter = lettered ?? led
+  [...sentence.matchAll(marks)].flatMap(({ index, 1: lettered, 2: led, 3: bracketed, 4: alternate }): readonly Mark[] => {
+    const letter = lettered ?? led ?? bracketed
     if (letter !== undefined) return /[CA]/.test(letter) ? [{ at: index, letter }] : []
     return [{ at: index, letter: alternate === undefined ? 'C' : 'A' }]
   })

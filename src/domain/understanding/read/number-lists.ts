@@ -106,8 +106,15 @@ const isRangeBehind = (tokens: readonly Token[], { from, ranged }: NumberList): 
   return ranged && said >= 0 && before.slice(said).every((token) => token.kind === 'word' && !isMonth(token))
 }
 
+/** "Los números son el 1, …", "numbers are 4, …". */
+const isToldBehind = (tokens: readonly Token[], at: number): boolean => {
+  const lead = isWord(tokens[at - 1], ...listed.players.leftOutLead) ? at - 2 : at - 1
+  return isWord(tokens[lead], ...listed.players.areSized) && isWord(tokens[lead - 1], ...listed.players.intro)
+}
+
 const isIntro = (tokens: readonly Token[], at: number): boolean =>
   isWord(tokens[at - 1], ...listed.players.intro) ||
+  isToldBehind(tokens, at) ||
   isHeaded(tokens, at) ||
   (tokens[at - 1]?.text === ':' && isWord(tokens[at - 2], ...listed.players.introColon)) ||
   (isWord(tokens[at], ...listed.players.rangeFrom) &&
@@ -133,7 +140,8 @@ const heardList = (tokens: readonly Token[], list: NumberList, known: ReadonlySe
   if (isWord(tokens[list.to], ...listed.players.isLength) || tokens[list.to]?.text === '"') return null
   const several = list.ranged || list.numbers.length > 1
   const intro = isIntro(tokens, list.from) || isRangeBehind(tokens, list)
-  if (!several || !(intro || list.numbers.every((number) => known.has(number)))) return null
+  const one = isWord(tokens[list.from - 1], ...listed.players.leftOutLead) && list.numbers.every((number) => known.has(number))
+  if (!(several || one) || !(intro || list.numbers.every((number) => known.has(number)))) return null
   const size = sizeBehind(tokens, list.to)
   if (!intro && size === null) return null
   const fresh = intro ? list.numbers.filter((number) => !known.has(number)) : []

@@ -53,10 +53,25 @@ const totalOf = (draft: Draft): number | undefined => {
   return draft.count ?? (counted.length === 1 ? counted[0] : undefined)
 }
 
+/** "The 1 and the 8 are L, the rest M": the size of those on the list who have none. */
+const restOfRows = (tokens: readonly Token[], { rows, common }: Draft): readonly Patch[] => {
+  const rest = common?.size === undefined ? restSize(tokens) : null
+  if (rest?.size === undefined) return []
+  const { size, fit } = rest
+  return Object.entries(rows).flatMap(([key, row]): readonly Patch[] => {
+    if (row.size !== undefined) return []
+    return [
+      { path: ['rows', key, 'size'], value: size },
+      ...(fit === undefined ? [] : [{ path: ['rows', key, 'fit'], value: fit }]),
+    ]
+  })
+}
+
 /** What is left of the pieces when some were counted apart: nothing where the whole is not known or somebody is on the list. */
 export const readRestSizes = (tokens: readonly Token[], draft: Draft): readonly Patch[] => {
   const total = totalOf(draft)
-  if (total === undefined || Object.keys(draft.rows).length > 0) return []
+  if (Object.keys(draft.rows).length > 0) return restOfRows(tokens, draft)
+  if (total === undefined) return []
   const rest = restSize(tokens)
   const counted = Object.values(draft.tally).reduce((sum, entry) => sum + entry.quantity, 0)
   if (rest !== null && counted > 0 && counted < total)

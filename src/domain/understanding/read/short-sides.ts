@@ -24,7 +24,7 @@ const shorts = (side: Side): string =>
 const replaced = phrases.map(({ part, side, text, nounFirst }) => {
   const short = `${shorts(side)}(?!\\p{L})(?:\\.(?=,| \\p{Ll}))?`
   const pattern = nounFirst
-    ? `(?<!\\p{L})${part} (?:${spoken.things.sideNoun} )?${short}`
+    ? `(?<!\\p{L})${part},? (?:${spoken.things.sideNoun} )?${short}`
     : `(?<!\\p{L})${short} ${part}(?!\\p{L})`
   return { pattern: new RegExp(pattern, 'giu'), text }
 })

@@ -83,7 +83,7 @@ export const esSides: SidePhrases = {
   chest: ['pecho'],
   chestLead: ['en el pecho,? (?:d?el )?lado'],
   leftChest: ['pecho izquierdo'],
-  shortLeft: ['izq(?:d[oa])?'],
+  shortLeft: ['izq(?:d[oa])?', 'del coraz[oó]n'],
   shortRight: ['der', 'dch[oa]'],
   rightChest: ['pecho derecho'],
   takenOff: [],

@@ -75,6 +75,7 @@ export const esDays: DayPhrases = {
   instead: ['vez', 'lugar'],
   game: [
     ...['jugamos', 'juego', 'partido', 'partidos', 'torneo', 'fiesta', 'competencia', 'final', 'boda', 'carrera', 'quinceanera'],
+    ...['juegan', 'compiten', 'competimos', 'debutamos', 'debutan', 'estrenamos', 'estrenan'],
   ],
   need: [
     ...['necesito', 'necesitamos', 'ocupo', 'ocupamos', 'para', 'pa', 'recoger', 'recojo', 'paso', 'listas', 'listos', 'quiero'],

@@ -2,7 +2,8 @@ import type { IntentPhrases } from '../matters/intents.ts'
 
 const lastTime = 'el ano pasado|la temporada pasada|la vez pasada'
 const again = '(?:lo mismo|igual(?:es)?|otra vez|de nuevo|repetir|repetimos|los mismos|las mismas)'
-const lost = 'perd(?:io|i|imos|ieron|ido) (?:su|el|la|mi|nuestra|nuestro|una|un) (?:jersey|playera|camiseta|sudadera|polo)'
+const lost =
+  'perd(?:io|i|imos|ieron|ido) (?:el suyo|la suya|el mio|la mia)|perd(?:io|i|imos|ieron|ido) (?:su|el|la|mi|nuestra|nuestro|una|un) (?:jersey|playera|camiseta|sudadera|polo)'
 
 /** What a Spanish message wants besides the order. */
 export const esIntents: IntentPhrases = {
@@ -44,7 +45,8 @@ export const esIntents: IntentPhrases = {
       'en que (?:quedo|estamos)(?=\\W*$)',
     ],
     'como va (?:mi|el|nuestro) pedido',
-    '(?<!si )ya (?:mero )?estan(?! list[oa]s l[oa]s)',
+    '(?<!si )ya (?:mero |merito )?estan(?! (?:list[oa]s l[oa]s|compr|pag|complet|apart|decid|eleg|escog|inscri|anot|apunt|tod[oa]s|confirm|correct|bien|en))',
+    '(?<!asi )(?<!tal )como van? (?:las?|los|el|mis?|nuestr\\w+|todas?) (?:playera|camiseta|uniforme|jersey|pedido|orden|encargo|sudadera|polo|equipacion|camisola|trabajo)(?:e?s)?',
     '(?<!si )ya quedaron',
     'cuando estan',
     'en que va',

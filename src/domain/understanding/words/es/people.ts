@@ -61,7 +61,7 @@ export const esPeople: PeoplePhrases = {
     'mi (?:hermana|hermano|esposo|esposa|mamá|papá)',
     ...['[Cc]ap(?:t\\.?|\\.)?', '[Dd]oña', '[Dd]on'],
   ],
-  ours: ['[Mm]i', '[Nn]uestr[oa]', '[Ee]l', '[Ll]a'],
+  ours: ['[Mm]i', '[Ss]u', '[Nn]uestr[oa]', '[Ee]l', '[Ll]a'],
   notSigning: [],
   notPaying: [],
   notCollecting: [],
@@ -95,7 +95,8 @@ export const esPeople: PeoplePhrases = {
   signer: ['[Ff]irma', '[Aa]prueba', '[Aa]utoriza'],
   theirs: ['nuestr[oa]', 'mi', 'el', 'la'],
   signedBy: [
-    '(?:[Ff]irma|[Aa]prueba|[Aa]utoriza|da el visto bueno)(?: es|:)?',
+    '(?:[Ff]irma|[Aa]prueba|[Aa]utoriza|da el visto bueno)(?:,? (?:y )?(?:paga|recoge))*(?: es|:)?',
+    '[Pp]aga y (?:firma|aprueba)',
     '(?:[Vv]isto bueno|[Oo][Kk]|[Aa]probación|[Aa]utorización) (?:lo |la )?(?:da|dará|firma|es|por|de)(?: de)?',
   ],
   pays: [
@@ -103,7 +104,7 @@ export const esPeople: PeoplePhrases = {
   ],
   paidBy: [
     ...[
-      '(?:[Pp]agan?|van? a pagar(?:l[oa]s?)?|pagará):?',
+      '(?:[Pp]agan?|van? a pagar(?:l[oa]s?)?|pagará)(?: y (?:firma|recoge|aprueba))?:?',
       '[Pp]agad[oa]s? por',
       '[Ff]acturen? a(?: nombre de)?',
       '(?:[Ee]l )?[Pp]ago l[oa] hace',
@@ -112,7 +113,7 @@ export const esPeople: PeoplePhrases = {
   ],
   collects: ['(?:es (?:la|el|quien) (?:que )?)?(?:los |las )?(?:recoge|recogerá|va a recoger|pasa por|pasa a recoger)'],
   collectedBy: [
-    '[Rr]ecoge(?:rá|n)?(?: es|:)?',
+    '[Rr]ecoge(?:rá|n)?(?: y (?:firma|paga))?(?: es|:)?',
     '[Pp]asa(?:rá)? (?:a recoger|por)(?:l[ao]s)?',
     ...[
       '[Vv]a a recoger(?:l[oa]s)?',
