@@ -51,9 +51,13 @@ const splitters: readonly (readonly [string, string | RegExp])[] = [
   ['  ', / {2,}/],
 ]
 
-/** The cells of a heading, or of a line under one. */
-export const headedCells = (line: string): readonly string[] => {
-  const plain = unquoted(line.trim())
+/** The cells of a heading, or of a line under one of so many: where its first cell is empty it is one of them. */
+export const headedCells = (line: string, count = 0): readonly string[] => {
+  const whole = partedBy(unquoted(line.replace(/^ +| +$/g, '')))
+  return whole.length === count ? whole : partedBy(unquoted(line.trim()))
+}
+
+const partedBy = (plain: string): readonly string[] => {
   const splitter = splitters.find(([sign]) => plain.includes(sign))
   return splitter === undefined ? plain.split(/\s+/) : plain.split(splitter[1])
 }

@@ -15,6 +15,15 @@ const pastOld = (tokens: readonly Token[], at: number): number => {
   return old !== null && isNumber(tokens[old]) ? old + 1 : at
 }
 
+/** "Del 1 al 5 XL": from one to another, whose size follows. */
+const isSizedRange = (tokens: readonly Token[], from: number, at: number): boolean => {
+  const led =
+    isWord(tokens[from - 2], ...listed.told.rangeFrom, ...listed.players.from) && isWord(tokens[from], ...listed.told.rangeTo)
+  let next = at + 1
+  while (next < at + 4 && isWord(tokens[next], ...listed.players.areSized) && sizeAt(tokens, next) === null) next += 1
+  return led && sizeAt(tokens, next)?.size !== undefined
+}
+
 /** The new number that words after a reference give: "Noor wears 21 now", "#22 should be 23", "el 4 ahora es el 14". */
 export const newNumber = (tokens: readonly Token[], from: number): { readonly number: string; readonly to: number } | null => {
   let at = phraseEnd(tokens, from, wanting) ?? from
@@ -26,6 +35,7 @@ export const newNumber = (tokens: readonly Token[], from: number): { readonly nu
   const token = tokens[at]
   if (!verb || token === undefined || !isNumber(token) || !/^\d{1,3}$/.test(token.text) || sizeAt(tokens, at) !== null)
     return null
+  if (isSizedRange(tokens, from, at)) return null
   const joined = tokens[at + 1]?.kind === 'word' && tokens[at + 1]?.start === token.end
   if (joined || isWord(tokens[at + 1], ...listed.changes.notNumber, ...amounts)) return null
   const tail = isWord(tokens[at + 1], ...listed.changes.now) ? at + 2 : at + 1

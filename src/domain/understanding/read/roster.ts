@@ -168,7 +168,7 @@ const joinName = (columns: readonly Column[], cells: readonly string[], parted: 
 
 /** A line under a heading: two things or more, or all the heading's cells filled. */
 const headedPlayer = (columns: readonly Column[], line: string): Player | null => {
-  const cells = headedCells(line)
+  const cells = headedCells(line, columns.length)
   const parted = /[,;\t|]/.test(line)
   const most = columns.length + (parted ? 1 : 3)
   const player = cells.length > 1 && cells.length <= most ? playerOf(columns, joinName(columns, cells, parted)) : null
