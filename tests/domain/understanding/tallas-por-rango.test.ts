@@ -17,13 +17,13 @@ test('from one number to another is a new number where no size follows', async (
   expect((await heard('es', list)).rows).toEqual(['5 Ana men M', '2 Bea men L'])
 })
 
-test.each([
-  'Roca se ha dado de baja. En su sitio viene Pons, S',
-  'Roca ha dejado el equipo, en su puesto entra Pons, talla S',
-])('who comes in the place of another is not the other in another size: %s', async (words) => {
-  const list = ['camisetas negras con el nombre atrás', 'Ferrer M, Soler S, Roca M', words]
-  expect((await heard('es', list)).rows).toEqual(['Ferrer men M', 'Soler men S', 'Pons men S'])
-})
+test.each(['Roca se ha dado de baja. En su sitio viene Pons, S', 'Roca ha dejado el equipo, en su puesto entra Pons, talla S'])(
+  'who comes in the place of another is not the other in another size: %s',
+  async (words) => {
+    const list = ['camisetas negras con el nombre atrás', 'Ferrer M, Soler S, Roca M', words]
+    expect((await heard('es', list)).rows).toEqual(['Ferrer men M', 'Soler men S', 'Pons men S'])
+  },
+)
 
 test('a line of a table whose first cell is empty keeps its player', async () => {
   const table = 'talla\tnombre\tnumero\nYM\tAldo\t07\nYL\tBastián\t00\n\tEfrén\t5\nYXL\tDemian\t23'
