@@ -1,7 +1,8 @@
 import { listed, spoken } from '../words/languages.ts'
-import { type Change, isAdd, nothing, type Scene, span } from './change.ts'
+import { type Change, isAdd, joined, nothing, type Scene, span } from './change.ts'
 import { choose, dropFrom, namesSet } from './drop-rows.ts'
 import { readSized, readSizedGone, readWholeSize } from './drop-sized.ts'
+import { droppedTogether } from './dropped-together.ts'
 import { isLeft, isNumberedAnew, isStop, leavesAt } from './leaving.ts'
 import { type Ref, refsIn } from './refs.ts'
 import { readStruck } from './struck.ts'
@@ -39,10 +40,20 @@ const readLeft = (tokens: readonly Token[], scene: Scene): Change => {
     : -1
   const between = refsIn(tokens.slice(off, Math.max(off, close)), scene.draft.rows)
   if (between.length > 0) return { ...dropRefs(between, scene), taken: span(off, close + 1) }
-  const added = tokens.findIndex((token, index) => index > off && isAdd(token))
-  const end = added < 0 ? tokens.length : added
-  const refs = refsIn(tokens.slice(0, end), scene.draft.rows)
-  return refs.length === 0 ? nothing : { ...dropRefs(refs, scene), taken: span(0, end) }
+  const refs = leaversAt(tokens, off, scene)
+  const [first] = refs
+  if (first === undefined) return nothing
+  const ends = tokens.findIndex((token, at) => at > off && (isStop(token) || isAdd(token) || isWord(token, ...listed.again.and)))
+  return { ...dropRefs(refs, scene), taken: span(Math.min(first.from, off), ends < 0 ? tokens.length : ends) }
+}
+
+/** Who leaves: those named together right before such a word ("5 is XL and 16 quit"), else those behind it up to where somebody is added. */
+const leaversAt = (tokens: readonly Token[], off: number, { draft }: Scene): readonly Ref[] => {
+  const last = groupsIn(tokens.slice(0, off), draft).at(-1)
+  if (last !== undefined) return last.range === true ? last.refs : togetherIn(tokens, last)
+  const added = tokens.findIndex((token, at) => at > off && isAdd(token))
+  const said = tokens.slice(0, added < 0 ? tokens.length : added)
+  return droppedTogether(said, refsIn(said, draft.rows), draft)
 }
 
 /** "Brisa ya no, en su lugar …", "Gus and Bo are out": who is named right before is taken off. */
@@ -56,18 +67,6 @@ const readGone = (tokens: readonly Token[], scene: Scene): Change => {
   }
   return nothing
 }
-
-/** Of those behind a word that drops, up to whom something else is told: "quita a Soto, y el nombre de Nuñez …", "drop Bo, Ana needs L". */
-const namedTogether = (tokens: readonly Token[], refs: readonly Ref[]): readonly Ref[] => {
-  const other = refs.findIndex((ref, index) => {
-    const between = tokens.slice(refs[index - 1]?.to ?? 0, ref.from)
-    const told = isWord(tokens[ref.to], ...listed.told.tells) || between.some((token) => isWord(token, ...namesAndSizes))
-    return index > 0 && told
-  })
-  return other < 0 ? refs : refs.slice(0, other)
-}
-
-const namesAndSizes: readonly string[] = [...listed.changes.names, ...listed.changes.sizes]
 
 /** `trade`: the places of words that speak of cloth and print. */
 type Dropping = Scene & { readonly trade?: ReadonlySet<number> }
@@ -91,7 +90,7 @@ const readDropped = (tokens: readonly Token[], scene: Dropping): Change => {
   const named = refsIn(said, scene.draft.rows)
   const before = said.slice(0, named[0]?.from ?? 0)
   if (before.some((token, index) => isWord(token, ...listed.clauses.spelling) || isWorn(scene, at + 1 + index))) return nothing
-  const refs = namedTogether(said, named)
+  const refs = droppedTogether(said, named, scene.draft)
   const last = refs.length < named.length ? at + 1 + (refs.at(-1)?.to ?? 0) : end
   if (refs.length > 0) return { ...dropRefs(refs, scene), taken: span(at, last) }
   return readDroppedBefore(tokens, at, scene)
@@ -116,11 +115,33 @@ const readStruckOff = (tokens: readonly Token[], scene: Scene): Change => {
   return struck === null ? nothing : { ...dropRefs(struck.refs, scene), taken: struck.taken }
 }
 
-/** "drop Lena", "one of the mediums is out", "Jayden quit, take him off": the first of these ways that says something. */
-export const readDrops = (tokens: readonly Token[], scene: Dropping): Change => {
+const firstDrop = (tokens: readonly Token[], scene: Dropping): Change => {
   for (const read of [readDropped, readSizedGone, readStruckOff, readGone, readLeft]) {
     const found = read(tokens, scene)
     if (found.taken.size > 0) return found
   }
   return nothing
+}
+
+/** "drop Lena", "one of the mediums is out", "Jayden quit, take him off"; and who else is named in another sentence: "drop Bo, and Ana quit". */
+export const readDrops = (tokens: readonly Token[], scene: Dropping): Change => {
+  const first = firstDrop(tokens, scene)
+  if (first.taken.size === 0 || first.patches.length === 0 || first.open.length > 0) return first
+  const gone = new Set(first.patches.map(({ path: [, key] }) => key))
+  const rows = Object.fromEntries(Object.entries(scene.draft.rows).filter(([key]) => !gone.has(key)))
+  const left = { ...scene, draft: { ...scene.draft, rows } }
+  const others = stretchesBeside(tokens, first.taken).map(({ from, to }) => {
+    const trade = new Set([...(scene.trade ?? [])].map((at) => at - from))
+    const found = readDrops(tokens.slice(from, to), { ...left, trade })
+    return { ...found, taken: new Set([...found.taken].map((at) => from + at)) }
+  })
+  return joined([first, ...others])
+}
+
+/** The sentences, or what is left of them beside the words that were understood. */
+const stretchesBeside = (tokens: readonly Token[], taken: ReadonlySet<number>) => {
+  const ends = [...tokens.keys()].filter((at) => taken.has(at) || isStop(tokens[at]))
+  return [...ends, tokens.length]
+    .map((to, index) => ({ from: index === 0 ? 0 : (ends[index - 1] ?? 0) + 1, to }))
+    .filter(({ from, to }) => to > from)
 }

@@ -43,7 +43,7 @@ export const leavesAt = (tokens: readonly Token[], at: number): number | null =>
 
 /** "… ya no va con el 5", "… ya no quiere la M": a number or a size that is given up, and nobody leaves. */
 const givesUp = (tokens: readonly Token[], from: number): boolean => {
-  const ends = tokens.slice(from, from + 5).findIndex(isPause)
+  const ends = tokens.slice(from, from + 5).findIndex((token) => isPause(token) || isWord(token, ...listed.again.and))
   const said = ends < 0 ? from + 5 : from + ends
   return [...tokens.keys()].slice(from, said).some((at) => isNumber(tokens[at]) || sizeAt(tokens, at)?.size !== undefined)
 }

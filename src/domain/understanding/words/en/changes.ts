@@ -3,6 +3,9 @@ import type { ChangePhrases } from '../matters/changes.ts'
 export const enChanges: ChangePhrases = {
   add: ['add', 'include', 'put'],
   addVerb: [],
+  alters: [
+    'make|change|switch|turn|give|put|bump|move|moves|swap|trade|exchange|rename|set|fix|update|correct|let|get|keep|leave',
+  ],
   drop: ['drop', 'remove', 'lose', 'strike', 'omit', 'delete', 'cancel', 'scratch', 'rid'],
   clipped: ['is', 'has'],
   strikes: [

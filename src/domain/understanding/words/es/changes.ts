@@ -10,6 +10,11 @@ export const esChanges: ChangePhrases = {
   strikesOff: [],
   strikeLeads: [],
   strikeEnds: [],
+  alters: [
+    '(?:cambi|intercambi|pas|baj|dej|corrij|corrig)(?:a|e|ar|an|en|emos)(?:me|nos)?(?:l[aeo]s?)?',
+    '(?:pon(?:er|ga|gan|gamos)?|d(?:a|e|ar|en)|h(?:ac|ag)(?:e|er|a|an|amos)|haz|sub(?:e|ir|a|an)|muev(?:e|a|an)|mover)(?:me|nos)?(?:l[aeo]s?)?',
+    'lleva|usa',
+  ],
   drop: [],
   lowering: [],
   left: ['renuncio'],
