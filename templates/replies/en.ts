@@ -371,6 +371,8 @@ export const en = {
     },
     'variant-refused': ({ quote }) => `“${quote}”: that cannot be made, and the order stays as it is. This is why:`,
     'no-hurry': () => 'No hurry. Nothing is made before you sign, and what you have told me is kept.',
+    'already-answered': () => 'That question is answered already, so this button changed nothing.',
+    'already-so': () => 'The order says that already: nothing on it is different.',
     'kept-as-is': () => 'Good, the order stays as it was shown.',
     care: () =>
       'Turn them inside out, wash cold or warm without softener or bleach, hang them up or dry on low: a hot dryer lets vinyl and stones come off. Do not iron on the print. The shop writes on the care card in your bag when they were pressed and from when you may wash them. The label in the garment goes before all this.',

@@ -415,6 +415,8 @@ export const es = {
     },
     'variant-refused': ({ quote }) => `«${quote}»: así no se puede hacer, y el pedido queda como está. La razón:`,
     'no-hurry': () => 'Sin prisa. No se hace nada antes de que usted apruebe, y lo que me ha dicho queda guardado.',
+    'already-answered': () => 'Esa pregunta ya está contestada, así que este botón no cambió nada.',
+    'already-so': () => 'El pedido ya dice eso: nada cambió en él.',
     'kept-as-is': () => 'Bien, el pedido queda como se lo mostré.',
     care: () =>
       'Voltéelas al revés, lave con agua fría o tibia sin suavizante ni cloro, y cuélguelas o séquelas a baja temperatura: la secadora caliente despega el vinilo y las piedras. No planche sobre el estampado. La tienda escribe en la tarjeta de cuidado, que va en la bolsa, cuándo se prensaron y desde cuándo se pueden lavar. La etiqueta de la prenda manda sobre todo esto.',

@@ -1,7 +1,9 @@
+import { canonical } from './content-hash.ts'
 import type { Button, Conversation, How, Said, SaidFile, Want } from './conversation.ts'
 import { type Context, documentOf } from './document.ts'
 import { hearFiles } from './files.ts'
 import { firstReplies } from './first-replies.ts'
+import { answerCancel, askCancel, cancel } from './hear-cancel.ts'
 import { moreOfComplaint, noteComplaint } from './hear-complaint.ts'
 import { askedOnce, hearEarlier } from './hear-earlier.ts'
 import { hearQuote } from './hear-quoted.ts'
@@ -27,7 +29,8 @@ const reply = (
     | 'off-topic'
     | 'rude'
     | 'started-over'
-    | 'cancelled'
+    | 'already-answered'
+    | 'already-so'
     | 'status-asked'
     | 'not-understood',
 ): Reply => ({ code, facts: {} })
@@ -56,12 +59,6 @@ const startOver = (conversation: Conversation): Conversation => ({
   sent: null,
   past: [...conversation.past, { draft: conversation.draft, facts: conversation.facts, open: conversation.open }].slice(-20),
 })
-
-const askCancel = (conversation: Conversation): Heard => {
-  const asked = { code: 'cancel', path: '', readings: [{ value: 'cancel', kind: 'word', patches: [] }] } as const
-  const choices = [{ value: 'cancel', label: { code: 'answer', value: 'cancel' } }] as const
-  return only({ ...conversation, asked }, [{ code: 'cancel-asked', facts: { signed: conversation.signed !== null }, choices }])
-}
 
 /** What a message asks for that is not a fact of the order; null when it is about the order. */
 const hearIntent = (conversation: Conversation, intent: Intent, context: Context): Heard | null => {
@@ -132,8 +129,8 @@ type Words = { readonly understood: Understood; readonly text: string }
 const hearUnderstood = (conversation: Conversation, { understood, text }: Words, context: Context): Heard => {
   if (understood.variant !== null) return askVariant(conversation, { patches: understood.variant, quote: text }, context)
   if (understood.patches.length === 0 && understood.open.length === 0) {
-    if (conversation.asked?.code === 'cancel' && understood.intent.kind === 'yes') return cancel(conversation)
-    const answered = hearIntent(conversation, understood.intent, context)
+    const answered =
+      answerCancel(conversation, understood.intent, context) ?? hearIntent(conversation, understood.intent, context)
     if (answered !== null) return answered
   }
   if (understood.intent.kind === 'status') return statusBeside(conversation, { understood, text }, context)
@@ -145,9 +142,6 @@ const hearUnderstood = (conversation: Conversation, { understood, text }: Words,
   }
   return closeTurn(conversation, { understood, quote: text, first: firstReplies(understood) }, context)
 }
-
-const cancel = (conversation: Conversation): Heard =>
-  only({ ...conversation, cancelled: true, asked: null }, [reply('cancelled')], { kind: 'cancel' })
 
 const hearPatches = (
   conversation: Conversation,
@@ -161,7 +155,7 @@ const hearPatches = (
 const hearChoice = (conversation: Conversation, value: string, context: Context): Heard => {
   if (conversation.asked?.code === 'cancel' && value === 'cancel') return cancel(conversation)
   const reading = (conversation.asked?.readings ?? []).find((one) => one.value === value)
-  if (reading === undefined) return hearText(conversation, value, context)
+  if (reading === undefined) return proceed(conversation, [reply('already-answered')], context)
   if (reading.value === 'keep-order') return only({ ...conversation, asked: null }, [reply('kept-as-is')])
   const open = conversation.open.filter(
     (one) => !one.readings.some((mine) => mine.value === value && one.path === conversation.asked?.path),
@@ -218,12 +212,21 @@ const dispatch = (conversation: Conversation, said: Said, context: Context): Hea
   }
 }
 
+const fromCustomer: readonly string[] = ['said', 'chose', 'filled', 'pressed']
+
+/** Nobody is left without a word: what came to nothing is said to have changed nothing. */
+const answered = (before: Conversation, { kind }: Said, heard: Heard): Heard => {
+  if (!fromCustomer.includes(kind) || heard.replies.length > 0 || heard.wants !== null) return heard
+  const taken = canonical(before.draft) !== canonical(heard.conversation.draft)
+  return { ...heard, replies: [reply(taken ? 'already-so' : 'not-understood')] }
+}
+
 /**
  * One thing a customer (or the desk, with a worked-out quote) says, and what follows from it: the conversation after it, replies by
  * code, and what the desk shall do. The same delivery id is heard once. Never throws on any text.
  */
 export const hear = (conversation: Conversation, said: Said, context: Context): Heard => {
   if (conversation.seen.includes(said.id)) return only(conversation, [])
-  const heard = dispatch(conversation, said, context)
+  const heard = answered(conversation, said, dispatch(conversation, said, context))
   return { ...heard, conversation: markSeen(heard.conversation, said.id) }
 }

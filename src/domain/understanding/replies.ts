@@ -127,6 +127,10 @@ export type Replies = {
   }
   'variant-refused': { readonly quote: string }
   'kept-as-is': Record<never, never>
+  /** A button of a question that is answered or no longer asked. */
+  'already-answered': Record<never, never>
+  /** What was said is what the order says already. */
+  'already-so': Record<never, never>
   /** Who wants to look or ask first. */
   'no-hurry': Record<never, never>
   care: Record<never, never>

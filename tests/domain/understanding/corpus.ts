@@ -38,6 +38,8 @@ export type Played = {
   readonly wants: readonly Want[]
   readonly replies: readonly Reply[]
   readonly questions: number
+  /** Messages after which nothing was said and nothing was begun. */
+  readonly unanswered: readonly string[]
 }
 
 /** Plays a conversation as the counter would; a complete order is worked out at once, and where the case signs, shown before the last word. */
@@ -46,6 +48,7 @@ export const play = (one: Case, shop: Shop): Played => {
   let conversation = startConversation({ id: one.id, person: { id: 'p', name: null }, language: one.language })
   const wants: Want[] = []
   const replies: Reply[] = []
+  const unanswered: string[] = []
   let questions = 0
   for (const [index, text] of one.says.entries()) {
     const last = index === one.says.length - 1
@@ -53,6 +56,7 @@ export const play = (one: Case, shop: Shop): Played => {
     const heard = hear(conversation, { id: `m${index}`, kind: 'said', text }, context)
     conversation = heard.conversation
     replies.push(...heard.replies)
+    if (heard.replies.length === 0 && heard.wants === null) unanswered.push(text)
     questions += heard.replies.filter((reply) => /^(?:ask|raise)-/.test(reply.code)).length
     if (heard.wants !== null) wants.push(heard.wants)
     if (heard.wants?.kind === 'quote') {
@@ -61,7 +65,7 @@ export const play = (one: Case, shop: Shop): Played => {
       conversation = hear(conversation, { id: `q${index}`, kind: 'quoted', revision, hash, quote }, context).conversation
     }
   }
-  return { conversation, composed: documentOf(withoutFillers(conversation), context), wants, replies, questions }
+  return { conversation, composed: documentOf(withoutFillers(conversation), context), wants, replies, questions, unanswered }
 }
 
 /** Put in where a case leaves them out, so that a proof can be shown; nobody said them. */

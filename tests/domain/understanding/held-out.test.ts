@@ -46,6 +46,7 @@ test.each(sets)('$folder is understood no worse than it has been', async ({ fold
   const unsaid = sum((one) => one.names.filter(({ told }) => !told).length)
   const names = `${sum((one) => one.names.length)} names or numbers other than said, ${unsaid} of them in silence`
   console.log(`${folder}: ${found} of ${facts} facts (${((found / facts) * 100).toFixed(1)} %), ${forbidden} wrong; ${names}`)
+  expect(scores.flatMap(({ played }) => played.unanswered)).toEqual([])
   expect(unsaid).toBeLessThanOrEqual(silent)
   expect(forbidden).toBeLessThanOrEqual(wrong)
   expect(found).toBeGreaterThanOrEqual(understood)

@@ -49,11 +49,11 @@ const words: { readonly [Room in keyof Words]?: Partial<Words[Room]> } = {
     { means: { kind: 'with' }, words: ['com'] },
     { means: { kind: 'sport', id: 'volleyball' }, words: ['vôlei'] },
   ],
+  cancelling: { anywhere: ['cancela o pedido', 'ja nao quero o pedido'] },
   intents: {
     hesitates: ['nao', 'desculpa'],
     undo: ['desfaz', 'volta atras'],
     undoWhat: ['isso', 'por favor'],
-    cancel: ['cancela o pedido', 'ja nao quero o pedido'],
     thanks: ['(?:muito )?obrigad[oa]'],
     greets: ['ola', 'bom dia'],
     language: ['em portugues(?: por favor)?'],

@@ -7,7 +7,7 @@ import { type Patch, preview } from '../patch.ts'
 import { type Intent, nothing, type Understood } from '../understood.ts'
 import { spoken } from '../words/languages.ts'
 import { readAges } from './ages.ts'
-import { agesAnswered, mayTellAges } from './ages-answered.ts'
+import { agesAnswered } from './ages-answered.ts'
 import { readAgesOfSizes } from './ages-of-sizes.ts'
 import { readAnswer } from './answers.ts'
 import { takenBack, withoutDismissing } from './beside-undo.ts'
@@ -21,34 +21,23 @@ import { lexiconFor, termsOf } from './lexicon.ts'
 import { readLongSleeves } from './long-sleeves.ts'
 import { madePlain } from './made-plain.ts'
 import { addCounted, mergePlayers } from './merge-players.ts'
+import { ofNothing } from './nothing-taken.ts'
 import { readProse } from './prose.ts'
 import { readAll } from './read-all.ts'
 import { readAside } from './read-aside.ts'
 import { recount } from './recount.ts'
-import { refsIn } from './refs.ts'
 import { countedFrom, playerFrom, readRoster } from './roster.ts'
 import type { RowLine } from './row-line.ts'
 import { namedRevision, readSigning, withoutGoing } from './signing.ts'
-import { sizeAt } from './sizes.ts'
 import { readStatusAsked } from './status-asked.ts'
 import { addPlayers } from './table.ts'
 import { readTakenBack } from './taken-back.ts'
 import { readTeam } from './team.ts'
-import { anyOf, fold, type Token, tokensOf } from './tokens.ts'
+import { fold, type Token, tokensOf } from './tokens.ts'
+import { ofWholeOrder } from './whole-order.ts'
 
 /** Intents of which nothing is taken into the order. */
-const aside: readonly string[] = [
-  'complaint',
-  'care',
-  'status',
-  'rude',
-  'thanks',
-  'undo',
-  'start-over',
-  'cancel',
-  'person',
-  'language',
-]
+const aside: readonly string[] = ['complaint', 'care', 'status', 'rude', 'thanks', 'undo', 'start-over', 'person', 'language']
 
 /** Questions whose answers are choices: the message is tried as an answer even when it says something else besides. */
 const choosing: readonly string[] = [
@@ -86,9 +75,6 @@ const numbersSaid = new RegExp(`\\b${spoken.players.numbersSaid}\\b|#`)
 
 const hasNumbers = (draft: Draft, folded: string): boolean =>
   Object.values(draft.marks).some((mark) => mark.content === 'number' && mark.wanted !== false) || numbersSaid.test(folded)
-
-/** Terms that stand in any sentence. */
-const idleTerms: readonly string[] = ['and', 'in', 'with', 'no', 'count', 'only']
 
 const isShouted = (text: string): boolean => {
   const letters = text.replace(/[^\p{L}]/gu, '')
@@ -184,15 +170,6 @@ const readOrder = ({
 const isOwnSpelling = (intent: Intent, { draft, signed }: Conversation): boolean =>
   intent.kind === 'complaint' && intent.complaint.kind === 'wrong-name' && signed === null && Object.keys(draft.rows).length > 0
 
-const business = anyOf(spoken.intents.business)
-
-/** Words of nothing that is made here, nor of an order: no term of the trade, no size, nobody of the list. */
-const isStrange = (text: string, draft: Draft, lexicon: Scene['lexicon']): boolean => {
-  const tokens = tokensOf(text)
-  const idle = termsOf(lexicon, tokens).every(({ meaning }) => idleTerms.includes(meaning.kind))
-  const sized = [...tokens.keys()].some((at) => sizeAt(tokens, at)?.size !== undefined)
-  return tokens.length > 2 && idle && !business.test(fold(text)) && !sized && refsIn(tokens, draft.rows).length === 0
-}
 
 const changesNothing = ({ patches, open }: Pick<Understood, 'patches' | 'open'>): boolean => patches.length + open.length === 0
 
@@ -216,6 +193,8 @@ export const understand = (raw: string, conversation: Conversation, context: Con
     revision: namedRevision(text),
     asks: asksSomething(text),
   }
+  const whole = ofWholeOrder(text, conversation, lexicon)
+  if (whole !== null) return { ...base, ...whole }
   const read = (words: string, of = conversation) => readOrder({ text: words, conversation: of, context, language })
   const back = readTakenBack(text, conversation, lexicon)
   const taken = takenBack(back, { conversation, lexicon, read })
@@ -231,12 +210,7 @@ export const understand = (raw: string, conversation: Conversation, context: Con
   const left = withoutDismissing(text, back)
   const plain = base.signing === null ? left : withoutGoing(left)
   const { order, patches, open, unheard } = readAll(plain, (words) => read(words), { conversation, lexicon })
+  const found = { ...base, ...order, patches, open, unheard }
   const empty = changesNothing({ patches, open }) && !order.artwork
-  const strange =
-    empty &&
-    intent.kind === 'order' &&
-    base.signing === null &&
-    !mayTellAges(text, conversation) &&
-    isStrange(text, conversation.draft, lexicon)
-  return { ...base, ...order, patches, open, unheard, intent: strange ? { kind: 'off-topic' } : intent }
+  return empty ? { ...found, ...ofNothing(text, base, { conversation, lexicon }) } : found
 }

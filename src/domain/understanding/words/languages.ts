@@ -101,6 +101,7 @@ export const spoken = {
   again: sources(all.map(({ again }) => again)),
   clauses: sources(all.map(({ clauses }) => clauses)),
   takenBack: sources(all.map(({ takenBack }) => takenBack)),
+  cancelling: sources(all.map(({ cancelling }) => cancelling)),
 }
 
 /** The same one by one: words that are looked for among tokens, and patterns of whole sentences with a group of their own. */

@@ -7,6 +7,7 @@ import type { AgainPhrases } from './matters/again.ts'
 import type { AnewPhrases } from './matters/anew.ts'
 import type { AgePhrases, AnswerPhrases, SidePhrases, SigningPhrases } from './matters/answers.ts'
 import type { Clock, DayPhrases, HourPhrases } from './matters/calendar.ts'
+import type { CancellingPhrases } from './matters/cancelling.ts'
 import type { ChangePhrases } from './matters/changes.ts'
 import type { ClausePhrases } from './matters/clauses.ts'
 import type { ComplaintPhrases, WashCounts } from './matters/complaints.ts'
@@ -167,5 +168,6 @@ export type Words = {
   readonly again: AgainPhrases
   readonly told: ToldPhrases
   readonly takenBack: TakenBackPhrases
+  readonly cancelling: CancellingPhrases
   readonly clauses: ClausePhrases
 }

@@ -56,6 +56,18 @@ export const enSigning: SigningPhrases = {
       '(?:he|she|they|who|that|everyone|somebody|someone) (?:also |still )?(?:signs?|signed|signing|approve[sd]?|confirm(?:s|ed)?)',
     ],
   ],
+  except: [
+    'except(?: for)?',
+    'exept',
+    'but(?: for)?',
+    'other than',
+    'apart from',
+    'aside from',
+    'besides',
+    'minus',
+    'excluding',
+    'just not',
+  ],
   affirms: ['yes', 'yep', 'yeah', 'yup', 'ok', 'okay', 'perfect', 'great'],
   allRight: [
     "(?:that'?s|thats|it'?s|its|that is|it is|they'?re|they are) all (?:correct|right)",

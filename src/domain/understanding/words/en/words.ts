@@ -5,6 +5,7 @@ import { enAnew } from './anew.ts'
 import { enAnswers, enSides, enSigning } from './answers.ts'
 import { enBasics } from './basics.ts'
 import { enClock, enDays, enHours } from './calendar.ts'
+import { enCancelling } from './cancelling.ts'
 import { enChanges } from './changes.ts'
 import { enClauses } from './clauses.ts'
 import { enComplaints, enWashCounts } from './complaints.ts'
@@ -36,6 +37,7 @@ export const enWords: Words = {
   again: enAgain,
   told: enTold,
   takenBack: enTakenBack,
+  cancelling: enCancelling,
   clauses: enClauses,
   anew: enAnew,
   changes: enChanges,

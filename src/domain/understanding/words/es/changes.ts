@@ -18,7 +18,7 @@ export const esChanges: ChangePhrases = {
   drop: [],
   lowering: [],
   left: ['renuncio'],
-  dropVerb: ['(?:quit|borr|elimin|sac|saqu|retir|tach|descart)(?:a|e|ar|an|en|emos)(?:me|nos)?(?:l[aeo]s?)?'],
+  dropVerb: ['(?:quit|borr|elimin|cancel|sac|saqu|retir|tach|descart)(?:a|e|ar|an|en|emos)(?:me|nos)?(?:l[aeo]s?)?'],
   theirs: ['l[ao]s?'],
   leftAtEnd: [],
   leftSo: ['se salio', 'salio del'],

@@ -35,7 +35,6 @@ export const esIntents: IntentPhrases = {
   ],
   undoWhat: ['eso', 'por favor', '(?:eso )?(?:lo )?ultimo', 'lo ultimo', 'el ultimo cambio'],
   startOver: ['empezar de nuevo', 'empecemos de nuevo', 'borra todo'],
-  cancel: ['cancel(?:a|ar|e|en|emos) (?:el|mi|todo el|este|nuestro) pedido', 'ya no quiero el pedido'],
   person: ['hablar con (?:una persona|alguien|un humano)', 'una persona de verdad'],
   status: [
     ...[
@@ -141,7 +140,7 @@ export const esIntents: IntentPhrases = {
     'no (?:l[oa]s? )?(?:impriman|hagan|empiecen|manden)[\\w ]{0,20} (?:todavia|aun)',
   ],
   yes: ['si', 'claro', 'correcto', 'asi es', 'esta bien', 'de acuerdo'],
-  yesMore: ['por favor', 'gracias'],
+  yesMore: ['estoy segur[oa]', 'estamos segur[oa]s', 'segur[oa]s?', 'por favor', 'gracias'],
   no: ['nadie', 'ninguno', 'ninguna', 'no,? (?:nadie|ninguno|todos son (?:adultos|grandes|mayores))'],
   noMore: ['gracias'],
   language: [

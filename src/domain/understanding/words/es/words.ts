@@ -5,6 +5,7 @@ import { esAnew } from './anew.ts'
 import { esAnswers, esSides, esSigning } from './answers.ts'
 import { esBasics } from './basics.ts'
 import { esClock, esDays, esHours } from './calendar.ts'
+import { esCancelling } from './cancelling.ts'
 import { esChanges } from './changes.ts'
 import { esClauses } from './clauses.ts'
 import { esComplaints, esWashCounts } from './complaints.ts'
@@ -56,6 +57,7 @@ export const esWords: Words = {
   again: esAgain,
   told: esTold,
   takenBack: esTakenBack,
+  cancelling: esCancelling,
   clauses: esClauses,
   anew: esAnew,
   changes: esChanges,

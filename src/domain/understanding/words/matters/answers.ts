@@ -14,6 +14,7 @@ export type SigningPhrases = Phrases<
   | 'makeThem'
   | 'politely'
   | 'withheld'
+  | 'except'
   | 'goesAhead'
   | 'revision'
 >

@@ -12,7 +12,6 @@ export type IntentPhrases = Phrases<
   | 'undoWhat'
   | 'undoBoth'
   | 'startOver'
-  | 'cancel'
   | 'person'
   | 'status'
   | 'price'

@@ -1,0 +1,62 @@
+import type { CancellingPhrases } from '../matters/cancelling.ts'
+
+/** How a whole order is given up in Spanish. */
+export const esCancelling: CancellingPhrases = {
+  anywhere: [
+    '(?:cancel|anul|suspend|par|deten|deteng)(?:a|ar|e|en|er|an|amos|emos)(?:me|nos)? (?:(?:el|mi|este|ese|nuestro|todo el) (?:pedido|trabajo|encargo)|(?:la|mi|esta|nuestra|toda la) orden)',
+    'cancel(?:a|ar|e|en|emos)(?:me|nos)?(?:lo|la|los|las)? tod[oa]s?',
+    '(?:ya|siempre) no (?:(?:lo|la|los|las) )?(?:quiero|queremos|necesito|necesitamos|ocupo|ocupamos)(?: (?:nada|el pedido|la orden|nada de eso))?(?=[,.;!]|$| (?:porque|por|gracias|ya que|es que|pues|para nada))',
+    '(?:ya|siempre) no (?:(?:lo|la|los|las) )?(?:vamos|voy) a (?:querer|necesitar|ocupar|pedir)(?:l[oa]s?)?(?: (?:nada|el pedido|la orden))?(?=[,.;!]|$| (?:porque|por|gracias|ya que|es que|pues))',
+    'ya no (?:quiero|queremos|necesitamos|hagan|haga|hagas) (?:nada|el pedido|la orden|mi pedido|nuestro pedido|nada de eso)',
+    'ya no l[oa]s? (?:hag|imprim|prepar|mand)(?:a|an|en|e|as)',
+    '(?:den|de|da|dar) de baja (?:el|mi|nuestro|este) pedido',
+    'olvid(?:a|e|en|emos|ate|ese|ense)(?:nse)? (?:de )?(?:todo|el pedido|del pedido|la orden)',
+    '(?:vamos|voy|nos vamos|me voy) (?:con|a) otr[oa] (?:tienda|taller|lugar|proveedor|lado|imprenta)',
+    '(?:puedo|podemos|se puede|todavia puedo|aun puedo) cancelar(?:l[oa]s?)?(?=[.?! ]*$)',
+  ],
+  alone: [
+    'cancel(?:a|ar|e|en|emos|o|amos)(?:me|nos)?(?:lo|la|los|las)?(?: por favor| porfa)?',
+    'se cancela',
+    'ya nada',
+    'anul(?:a|e|en)l[oa]',
+  ],
+  opens: [
+    ...[
+      'por favor',
+      'porfa',
+      'si',
+      'quiero',
+      'queremos',
+      'quisiera',
+      'quisieramos',
+      'necesito',
+      'necesitamos',
+      'tenemos que',
+      'tengo que',
+    ],
+    ...[
+      'hay que',
+      'vamos a',
+      'voy a',
+      'debo',
+      'debemos',
+      'mejor',
+      'entonces',
+      'pues',
+      'lo siento',
+      'perdon',
+      'me',
+      'nos',
+      'lo',
+      'puede',
+      'pueden',
+    ],
+    ...['y', 'pero', 'ya', 'decidimos', 'hola', 'buenas', 'disculpe', 'disculpen', 'gusta', 'gustaria', 'que'],
+  ],
+  ends: ['porque', 'por favor', 'porfa', 'gracias', 'ya que', 'es que', 'pues', 'entonces', 'ya', 'mejor', 'por', 'perdon'],
+  not: ['no', 'nunca', 'sin', 'en vez de', 'en lugar de', 'ni'],
+  keeps: [
+    '(?:no|nel|mejor no|siempre no|espera)',
+    '(?:dej|mant|sig|continu|conserv)\\p{L}*(?: (?:el|mi|con el|nuestro) pedido| as[i])?',
+  ],
+}
