@@ -26,6 +26,19 @@ const sizeAfter = (tokens: readonly Token[], at: number): SizeFound | null => {
   return sizeAt(tokens, next)
 }
 
+/** "11 12 13 14 all M": all of the numbers in front of it, and not everybody. */
+const isOfListed = (tokens: readonly Token[], at: number): boolean => {
+  let back = at - 1
+  while (
+    back >= 0 &&
+    (isNumber(tokens[back]) ||
+      ['#', ',', '&', '-', ':'].includes(tokens[back]?.text ?? '') ||
+      isWord(tokens[back], ...listed.again.and))
+  )
+    back -= 1
+  return tokens.slice(back + 1, at).filter(isNumber).length > 1
+}
+
 type Common = { readonly size: SizeFound; readonly from: number; readonly to: number }
 
 /** "same size for all please, womens M": what may stand between such words and the size. */
@@ -59,7 +72,7 @@ const commonAt = (tokens: readonly Token[], at: number): Common | null => {
   if (same !== null) return same
   const several = phraseEnd(tokens, at, everySeveral)
   const to = several ?? (isWord(tokens[at], ...every) ? at + 1 : null)
-  if (to === null) return null
+  if (to === null || isOfListed(tokens, at)) return null
   const after = sizeAfter(tokens, to)
   return after?.size === undefined ? sizeBefore(tokens, at, to) : { size: after, from: at, to: after.to }
 }

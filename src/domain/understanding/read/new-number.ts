@@ -26,6 +26,8 @@ const isSizedRange = (tokens: readonly Token[], from: number, at: number): boole
 
 /** The new number that words after a reference give: "Noor wears 21 now", "#22 should be 23", "el 4 ahora es el 14". */
 export const newNumber = (tokens: readonly Token[], from: number): { readonly number: string; readonly to: number } | null => {
+  // "#5 #16": one after the other, and no change from one to the other.
+  if (tokens[from]?.text === '#' && isNumber(tokens[from - 1])) return null
   let at = phraseEnd(tokens, from, wanting) ?? from
   let verb = at > from
   while (at < from + 6 && (isWord(tokens[at], ...numberVerbs) || tokens[at]?.text === '#')) {

@@ -2,6 +2,7 @@ import type { Open } from '../conversation.ts'
 import type { Draft } from '../draft.ts'
 import { type Patch, preview } from '../patch.ts'
 import { languages, spoken } from '../words/languages.ts'
+import { readAdded } from './added-player.ts'
 import { readBlend } from './blend.ts'
 import { joined } from './change.ts'
 import { readChangedTally } from './changed-tally.ts'
@@ -62,6 +63,14 @@ const asStated = (tokens: readonly Token[], { rows }: Draft): readonly Token[] =
 
 /** Rows, sizes and changes of rows that stand in sentences. */
 const readRows = (scene: Prose, tokens: readonly Token[]): Rosterlike => {
+  const added = readAdded(tokens, { rows: scene.before.rows, lexicon: scene.lexicon })
+  if (added.taken.size === 0) return readRowsOfPiece(scene, tokens)
+  const patches = addPlayers(scene.draft.rows, added.players)
+  const left = readRowsOfPiece({ ...scene, draft: preview(scene.draft, patches) }, without(tokens, added.taken))
+  return joined([{ patches, open: [], taken: added.taken }, left])
+}
+
+const readRowsOfPiece = (scene: Prose, tokens: readonly Token[]): Rosterlike => {
   const piece = readOnePiece(tokens, scene)
   if (piece.taken.size > 0) {
     const left = readRowsBeside({ ...scene, draft: preview(scene.draft, piece.patches) }, without(tokens, piece.taken))
