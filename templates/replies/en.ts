@@ -371,6 +371,8 @@ export const en = {
     },
     'variant-refused': ({ quote }) => `“${quote}”: that cannot be made, and the order stays as it is. This is why:`,
     'no-hurry': () => 'No hurry. Nothing is made before you sign, and what you have told me is kept.',
+    'rulebook-unknown': ({ name }) =>
+      `I have no ${name} rule book for your sport as far as I know it, so nothing is checked against it: a person at the shop looks at that.`,
     'already-answered': () => 'That question is answered already, so this button changed nothing.',
     'already-so': () => 'The order says that already: nothing on it is different.',
     'kept-as-is': () => 'Good, the order stays as it was shown.',

@@ -415,6 +415,8 @@ export const es = {
     },
     'variant-refused': ({ quote }) => `«${quote}»: así no se puede hacer, y el pedido queda como está. La razón:`,
     'no-hurry': () => 'Sin prisa. No se hace nada antes de que usted apruebe, y lo que me ha dicho queda guardado.',
+    'rulebook-unknown': ({ name }) =>
+      `No tengo un reglamento ${name} para su deporte, hasta donde lo conozco, así que nada se revisa contra él: una persona de la tienda lo ve.`,
     'already-answered': () => 'Esa pregunta ya está contestada, así que este botón no cambió nada.',
     'already-so': () => 'El pedido ya dice eso: nada cambió en él.',
     'kept-as-is': () => 'Bien, el pedido queda como se lo mostré.',

@@ -12,6 +12,9 @@ const unheard = ({ unheard: words }: Understood): readonly Reply[] =>
 
 const drawn = ({ artwork }: Understood): readonly Reply[] => (artwork ? [{ code: 'artwork-said', facts: {} }] : [])
 
+const ruled = ({ book }: Understood): readonly Reply[] =>
+  book === null ? [] : [{ code: 'rulebook-unknown', facts: { name: book } }]
+
 /** What the message was, besides a part of the order. */
 const greeted = ({ intent, patches }: Understood): readonly Reply[] => {
   switch (intent.kind) {
@@ -28,4 +31,4 @@ const greeted = ({ intent, patches }: Understood): readonly Reply[] => {
 
 /** Replies that go before the next question: what could not be read or heard, what is kept for a person, and what the message was. */
 export const firstReplies = (understood: Understood): readonly Reply[] =>
-  [cut, unread, unheard, drawn, greeted].flatMap((repliesOf) => repliesOf(understood))
+  [cut, unread, unheard, drawn, ruled, greeted].flatMap((repliesOf) => repliesOf(understood))

@@ -93,6 +93,7 @@ export type Replies = {
   'file-unread': { readonly file: string; readonly why: 'too-large' | 'broken' | 'not-a-table' }
   'not-read-photo': Record<never, never>
   'artwork-said': Record<never, never>
+  'rulebook-unknown': { readonly name: string }
   'roster-read': {
     readonly rows: number
     readonly withoutName: number

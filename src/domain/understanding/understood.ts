@@ -53,6 +53,8 @@ export type Understood = {
   readonly unheard: readonly string[]
   /** A drawing was spoken of, which a person looks at. */
   readonly artwork: boolean
+  /** Letters of a rule book that the shop has not for that sport. */
+  readonly book: string | null
   /** Rows that were read from a pasted list. */
   readonly pasted: number
 }
@@ -70,5 +72,6 @@ export const nothing: Understood = {
   unread: [],
   unheard: [],
   artwork: false,
+  book: null,
   pasted: 0,
 }

@@ -1,21 +1,33 @@
-import type { Shop } from '../../shop/shop.ts'
+import type { Context } from '../document.ts'
 import type { Draft } from '../draft.ts'
 import { readApart } from './apart.ts'
 import { readArtwork } from './artwork.ts'
 import { readFaces } from './faces.ts'
 import { readLastNames } from './last-names.ts'
-import type { Lexicon } from './lexicon.ts'
+import { type Lexicon, termsOf } from './lexicon.ts'
 import { readOfSome } from './of-some.ts'
 import { readRowMarks } from './row-marks.ts'
+import { readRulebook } from './rulebooks.ts'
+import { tokensOf } from './tokens.ts'
 
-type Before = { readonly draft: Draft; readonly withRows: Draft; readonly lexicon: Lexicon; readonly shop: Shop }
+type Before = {
+  readonly draft: Draft
+  readonly withRows: Draft
+  readonly lexicon: Lexicon
+  readonly context: Pick<Context, 'shop'>
+}
 
-/** What is set aside before sentences are read: drawings, faces, what is of some players or of a piece alone, what some wear. */
-export const readAside = (text: string, { draft, withRows, lexicon, shop }: Before) => {
-  const artwork = readArtwork(text, draft, lexicon)
+const sportIn = (text: string, lexicon: Lexicon): string | undefined =>
+  termsOf(lexicon, tokensOf(text)).flatMap(({ meaning }) => (meaning.kind === 'sport' ? [meaning.id] : []))[0]
+
+/** What is set aside before sentences are read: a rule book, drawings, faces, what is of some players or of a piece alone, what some wear. */
+export const readAside = (text: string, { draft, withRows, lexicon, context: { shop } }: Before) => {
+  const book = readRulebook(text, sportIn(text, lexicon) ?? draft.sport, shop.rulebooks)
+  const artwork = readArtwork(book.rest, draft, lexicon)
   const faces = readFaces(artwork.rest, shop)
   const apart = readApart(faces.rest, withRows, lexicon)
   const marks = readRowMarks({ text: apart.rest, draft: withRows, lexicon })
   const some = readOfSome(marks.rest, { draft: withRows, lexicon })
-  return { artwork, faces, apart, marks, some, names: readLastNames(text, withRows) }
+  const parts = [book, artwork, faces, some, marks].flatMap(({ patches }) => patches)
+  return { book, artwork, faces, apart, marks, some, patches: [...parts, ...readLastNames(text, withRows)] }
 }

@@ -123,7 +123,7 @@ const readOrder = ({
   conversation,
   context,
   language,
-}: Read): Pick<Understood, 'patches' | 'open' | 'pasted' | 'unread' | 'unheard' | 'artwork'> => {
+}: Read): Pick<Understood, 'patches' | 'open' | 'pasted' | 'unread' | 'unheard' | 'artwork' | 'book'> => {
   const { asked, draft } = conversation
   const lexicon = lexiconFor(context.shop, language)
   const several = tokensOf(whole).length > 4
@@ -132,8 +132,8 @@ const readOrder = ({
   const roster = readRoster(text, { expected, numbered: hasNumbers(draft, fold(text)) })
   const merged = mergePlayers(draft, roster)
   const withRows = preview(draft, merged)
-  const { artwork, faces, some, apart, marks, names } = readAside(roster.rest, { draft, withRows, lexicon, shop: context.shop })
-  const special = [...chosen, ...merged, ...artwork.patches, ...faces.patches, ...some.patches, ...marks.patches, ...names]
+  const { book, artwork, faces, some, apart, marks, ...aside } = readAside(roster.rest, { draft, withRows, lexicon, context })
+  const special = [...chosen, ...merged, ...aside.patches]
   const start = preview(draft, special)
   const aged = readAgesOfSizes(some.rest, start)
   const prose = readProse({
@@ -162,6 +162,7 @@ const readOrder = ({
     unread: roster.unread.filter((line) => !isOfThings(line, lexicon)),
     unheard: some.unheard,
     artwork: artwork.said,
+    book: book.unknown,
     pasted: roster.players.length + roster.counted.length,
   }
 }
@@ -211,6 +212,6 @@ export const understand = (raw: string, conversation: Conversation, context: Con
   const plain = base.signing === null ? left : withoutGoing(left)
   const { order, patches, open, unheard } = readAll(plain, (words) => read(words), { conversation, lexicon })
   const found = { ...base, ...order, patches, open, unheard }
-  const empty = changesNothing({ patches, open }) && !order.artwork
+  const empty = changesNothing({ patches, open }) && !order.artwork && order.book === null
   return empty ? { ...found, ...ofNothing(text, base, { conversation, lexicon }) } : found
 }

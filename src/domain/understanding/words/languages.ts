@@ -101,6 +101,7 @@ export const spoken = {
   again: sources(all.map(({ again }) => again)),
   clauses: sources(all.map(({ clauses }) => clauses)),
   takenBack: sources(all.map(({ takenBack }) => takenBack)),
+  rulebooks: sources(all.map(({ rulebooks }) => rulebooks)),
   cancelling: sources(all.map(({ cancelling }) => cancelling)),
 }
 

@@ -17,6 +17,7 @@ import type { LaterPhrases, OccasionPhrases } from './matters/occasions.ts'
 import type { MoneyPhrases, PeoplePhrases } from './matters/people.ts'
 import type { PlayerPhrases } from './matters/players.ts'
 import type { RosterPhrases, RowMarkPhrases } from './matters/rosters.ts'
+import type { RulebookPhrases } from './matters/rulebooks.ts'
 import type { TakenBackPhrases } from './matters/taken-back.ts'
 import type { TeamPhrases } from './matters/team.ts'
 import type { ThingPhrases } from './matters/things.ts'
@@ -168,6 +169,7 @@ export type Words = {
   readonly again: AgainPhrases
   readonly told: ToldPhrases
   readonly takenBack: TakenBackPhrases
+  readonly rulebooks: RulebookPhrases
   readonly cancelling: CancellingPhrases
   readonly clauses: ClausePhrases
 }

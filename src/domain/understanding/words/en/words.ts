@@ -17,6 +17,7 @@ import { enLater, enOccasions } from './occasions.ts'
 import { enMoney, enPeople } from './people.ts'
 import { enPlayers } from './players.ts'
 import { enRosters, enRowMarks } from './rosters.ts'
+import { enRulebooks } from './rulebooks.ts'
 import { enShades } from './shades.ts'
 import { enSports } from './sports.ts'
 import { enTakenBack } from './taken-back.ts'
@@ -37,6 +38,7 @@ export const enWords: Words = {
   again: enAgain,
   told: enTold,
   takenBack: enTakenBack,
+  rulebooks: enRulebooks,
   cancelling: enCancelling,
   clauses: enClauses,
   anew: enAnew,

@@ -17,6 +17,7 @@ import { esLater, esOccasions } from './occasions.ts'
 import { esMoney, esPeople } from './people.ts'
 import { esPlayers } from './players.ts'
 import { esRosters, esRowMarks } from './rosters.ts'
+import { esRulebooks } from './rulebooks.ts'
 import { esSameAs } from './same-as.ts'
 import { esShades } from './shades.ts'
 import { esSports } from './sports.ts'
@@ -57,6 +58,7 @@ export const esWords: Words = {
   again: esAgain,
   told: esTold,
   takenBack: esTakenBack,
+  rulebooks: esRulebooks,
   cancelling: esCancelling,
   clauses: esClauses,
   anew: esAnew,
