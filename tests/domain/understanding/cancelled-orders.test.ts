@@ -4,7 +4,8 @@ import { heard } from './rows-of.ts'
 
 const last = async (language: 'en' | 'es', says: readonly string[]) => {
   const { played, rows } = await heard(language, [...completeOrders[language], ...says])
-  return { code: played.replies.at(-1)?.code, cancelled: played.conversation.cancelled, rows: rows.length }
+  const codes = played.replies.map(({ code }) => code)
+  return { code: codes.at(-1), codes, cancelled: played.conversation.cancelled, rows: rows.length }
 }
 
 const given = {
@@ -48,15 +49,17 @@ const kept = { en: ['no', 'no, keep it', "don't cancel"], es: ['no', 'mejor no, 
 for (const language of ['en', 'es'] as const) {
   test.each(given[language])(`${language}: "%s" is asked to be sure, and takes nothing off by itself`, async (words) => {
     const asked = await last(language, [words])
-    expect(asked).toEqual({ code: 'cancel-asked', cancelled: false, rows: 3 })
+    expect(asked).toMatchObject({ code: 'cancel-asked', cancelled: false, rows: 3 })
   })
 
   test.each(sure[language])(`${language}: "%s" to that cancels`, async (words) => {
-    expect(await last(language, [given[language][0], words])).toEqual({ code: 'cancelled', cancelled: true, rows: 3 })
+    expect(await last(language, [given[language][0], words])).toMatchObject({ code: 'cancelled', cancelled: true, rows: 3 })
   })
 
   test.each(kept[language])(`${language}: "%s" to that keeps the order`, async (words) => {
-    expect(await last(language, [given[language][0], words])).toMatchObject({ code: 'kept-as-is', cancelled: false, rows: 3 })
+    const { codes, ...after } = await last(language, [given[language][0], words])
+    expect(codes).toContain('kept-as-is')
+    expect(after).toMatchObject({ cancelled: false, rows: 3 })
   })
 }
 

@@ -34,7 +34,7 @@ for (const language of ['en', 'es'] as const)
     expect(played.composed.order.needBy).toBe(before.played.composed.order.needBy)
     expect(rows).toEqual(before.rows)
     expect(played.conversation.signed).toBeNull()
-    expect(played.replies.at(-1)).toEqual({ code: 'words-unheard', facts: { words: [rest] } })
+    expect(played.replies).toContainEqual({ code: 'words-unheard', facts: { words: [rest] } })
   })
 
 test.each([

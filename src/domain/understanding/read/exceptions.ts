@@ -2,18 +2,21 @@ import type { Draft } from '../draft.ts'
 import type { Understood } from '../understood.ts'
 import { spoken } from '../words/languages.ts'
 import type { Lexicon } from './lexicon.ts'
+import { refsIn } from './refs.ts'
 import { isBare, tellingOf } from './telling.ts'
-import { anyOf, fold } from './tokens.ts'
+import { anyOf, fold, tokensOf } from './tokens.ts'
 
 const said = spoken.signing
 const exception = new RegExp(`\\b${said.except}\\b`)
 const praised = anyOf(said.praises, said.allRight, said.approves)
 
 /** "Looks good except Abel": what is not right, in the customer's words; null where all is, or nothing was praised. */
-export const exceptionIn = (text: string): string | null => {
+export const exceptionIn = (text: string, { rows }: Draft): string | null => {
   const folded = fold(text)
   const found = exception.exec(folded)
   if (found === null || text.includes('?') || !praised.test(folded.slice(0, found.index))) return null
+  // "Ana Ruiz va nomás como Ana": of somebody, and no praise of the whole.
+  if (refsIn(tokensOf(text.slice(0, found.index)), rows).length > 0) return null
   const rest = text.slice(found.index + found[0].length).trim()
   return rest === '' || rest.length > 200 ? null : rest
 }

@@ -8,6 +8,6 @@ import type { Lexicon } from './lexicon.ts'
 export const ofWholeOrder = (text: string, { draft, asked }: Conversation, lexicon: Lexicon): Partial<Understood> | null => {
   if (isCancelling(text, draft, lexicon)) return { intent: { kind: 'cancel' } }
   if (asked?.code === 'cancel' && keepsOrder(text)) return { intent: { kind: 'no' } }
-  const exception = exceptionIn(text)
+  const exception = exceptionIn(text, draft)
   return exception !== null && isBareException(exception, draft, lexicon) ? excepted(exception) : null
 }
