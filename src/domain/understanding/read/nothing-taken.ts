@@ -28,7 +28,7 @@ export const ofNothing = (
   { intent, signing }: Understood,
   { conversation, lexicon }: { readonly conversation: Conversation; readonly lexicon: Lexicon },
 ): Partial<Understood> => {
-  const exception = exceptionIn(text, scene.draft)
+  const exception = exceptionIn(text, conversation.draft)
   if (exception !== null) return excepted(exception)
   const ordinary = intent.kind !== 'order' || signing !== null || mayTellAges(text, conversation)
   return !ordinary && isStrange(text, conversation.draft, lexicon) ? { intent: { kind: 'off-topic' } } : {}

@@ -171,7 +171,6 @@ const readOrder = ({
 const isOwnSpelling = (intent: Intent, { draft, signed }: Conversation): boolean =>
   intent.kind === 'complaint' && intent.complaint.kind === 'wrong-name' && signed === null && Object.keys(draft.rows).length > 0
 
-
 const changesNothing = ({ patches, open }: Pick<Understood, 'patches' | 'open'>): boolean => patches.length + open.length === 0
 
 /** Everything that one message says: what it changes, what it leaves open, what it asks, whether it signs. Any text is safe. */
