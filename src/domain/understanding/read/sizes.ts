@@ -59,6 +59,29 @@ const figureSize = (tokens: readonly Token[], at: number): SizeFound | null => {
   return size !== undefined && ['x', 'xl', 'xg', 'xls'].includes(key) ? { size, to: at + 2 } : null
 }
 
+/** Sizes in months; those that no shop's toddler sizes stand for (common practice: 24 months is 2T) have to be asked. */
+const months: Readonly<Record<string, Size | null>> = {
+  '3': null,
+  '6': null,
+  '9': null,
+  '12': null,
+  '18': null,
+  '24': '2T',
+  '36': '3T',
+}
+const monthLetters: readonly string[] = ['m', 'mo', 'mos']
+
+/** "9 Joy 24M": a figure behind a name that has its number is of months, and so is one alone in a column of sizes. */
+const monthsSize = (tokens: readonly Token[], at: number, alone: boolean): SizeFound | null => {
+  const [figure, letter, name] = [tokens[at], tokens[at + 1], tokens[at - 1]]
+  const size = figure !== undefined && isNumber(figure) ? months[figure.text] : undefined
+  if (size === undefined || !touches(figure, letter) || !monthLetters.includes(letter?.key ?? '')) return null
+  const pause = tokens.slice(0, at).findLastIndex(({ kind, text }) => kind === 'break' || [',', ';', '.'].includes(text))
+  const numbered = name?.kind === 'word' && /^\p{Lu}/u.test(name.text) && tokens.slice(pause + 1, at).some(isNumber)
+  if (!numbered && !(alone && tokens.length === 2)) return null
+  return size === null ? { fit: 'toddler', to: at + 2 } : { size, fit: 'toddler', to: at + 2 }
+}
+
 /** "extra large", "extra grande", "x large", "Y M". */
 const pairSize = (tokens: readonly Token[], at: number): SizeFound | null => {
   const first = tokens[at]
@@ -130,7 +153,7 @@ const pastLink = (tokens: readonly Token[], to: number): number => {
  */
 export const sizeAt = (tokens: readonly Token[], from: number, loose = false): SizeFound | null => {
   const at = isWord(tokens[from], ...listed.players.sizeLead) ? from + 1 : from
-  const lettered = letteredSize(tokens, at)
+  const lettered = letteredSize(tokens, at) ?? monthsSize(tokens, at, loose)
   if (lettered !== null) return lettered
   const before = fitAt(tokens, at)
   const sized = bareSize(tokens, before === null ? at : pastLink(tokens, before.to), loose || before !== null || at > from)
