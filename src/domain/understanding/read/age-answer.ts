@@ -118,18 +118,21 @@ const everyone = (draft: Draft, { base }: Found): Age | 'mixed' => {
   return (base === null || base === undefined ? null : ageIn({ ...base }, small && (base.implied ?? false))) ?? 'mixed'
 }
 
+const child: Span = { from: 0, to: 12, implied: true }
+const grown: Span = { from: 13, to: 99 }
+
 const patchesOf = (draft: Draft, found: Found): readonly Patch[] => {
   const lines = linesOf(draft).flatMap((line) => lineAge(draft, found, line))
   if (found.base !== undefined) return [{ path: ['ages'], value: everyone(draft, found) }, ...lines]
   const open = draft.ages === undefined || draft.ages === 'unknown'
-  return found.rows.size > 0 && open ? [{ path: ['ages'], value: 'mixed' }, ...lines] : lines
+  // Of one who is grown up nothing follows for the others, who are still asked about together.
+  const told = [...found.rows.values()]
+  const allGrown = told.length < linesOf(draft).length && told.every((span) => span !== null && span.from >= grown.from)
+  return told.length > 0 && open && !allGrown ? [{ path: ['ages'], value: 'mixed' }, ...lines] : lines
 }
 
 const yes = new RegExp(`^\\s*${said.agreed}\\b`)
 const refusal = new RegExp(`^\\s*${spoken.answers.no}[.!\\s]*$`)
-
-const child: Span = { from: 0, to: 12, implied: true }
-const grown: Span = { from: 13, to: 99 }
 
 /** Names or nobody in answer to "is anyone 12 or younger?". */
 const bareAnswer = (text: string, mentions: readonly Mention[]): Found | null => {

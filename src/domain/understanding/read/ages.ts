@@ -29,7 +29,7 @@ const everyonesYears = (folded: string): Draft['ages'] | null => {
 }
 
 const excepted = new RegExp(
-  `(?<![\\p{L}])(?:${said.except})(?![\\p{L}])(?= (?:for |a |al |la |el )?(?:\\p{Lu}|#|\\d|${said.some}))`,
+  `(?<![\\p{L}])(?:${said.except})(?![\\p{L}])(?= (?:${said.exceptOf} )?(?:\\p{Lu}|#|\\d|${said.some}))`,
   'u',
 )
 

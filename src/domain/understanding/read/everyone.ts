@@ -26,8 +26,8 @@ const sizeAfter = (tokens: readonly Token[], at: number): SizeFound | null => {
   return sizeAt(tokens, next)
 }
 
-/** "11 12 13 14 all M": all of the numbers in front of it, and not everybody. */
-const isOfListed = (tokens: readonly Token[], at: number): boolean => {
+/** "11 12 13 14 all M": all of the numbers in front of it, and not everybody, where the list has others too. */
+const isOfListed = (tokens: readonly Token[], at: number, rows: Rows): boolean => {
   let back = at - 1
   while (
     back >= 0 &&
@@ -36,7 +36,9 @@ const isOfListed = (tokens: readonly Token[], at: number): boolean => {
       isWord(tokens[back], ...listed.again.and))
   )
     back -= 1
-  return tokens.slice(back + 1, at).filter(isNumber).length > 1
+  const numbers = tokens.slice(back + 1, at).filter(isNumber)
+  const isListed = ({ number }: Player): boolean => numbers.some(({ text }) => text === number)
+  return numbers.length > 1 && !Object.values(rows).every(isListed)
 }
 
 type Common = { readonly size: SizeFound; readonly from: number; readonly to: number }
@@ -67,12 +69,12 @@ const sizeBefore = (tokens: readonly Token[], at: number, to: number): Common | 
 }
 
 /** "Everybody is a large", "all youth M", "adult L all", "todos talla M de niño", "men's XL each", "womens M for the lot". */
-const commonAt = (tokens: readonly Token[], at: number): Common | null => {
+const commonAt = (tokens: readonly Token[], at: number, rows: Rows): Common | null => {
   const same = sameAt(tokens, at)
   if (same !== null) return same
   const several = phraseEnd(tokens, at, everySeveral)
   const to = several ?? (isWord(tokens[at], ...every) ? at + 1 : null)
-  if (to === null || isOfListed(tokens, at)) return null
+  if (to === null || isOfListed(tokens, at, rows)) return null
   const after = sizeAfter(tokens, to)
   return after?.size === undefined ? sizeBefore(tokens, at, to) : { size: after, from: at, to: after.to }
 }
@@ -138,7 +140,7 @@ const exceptAt = (tokens: readonly Token[], at: number): number | null => {
 /** Sizes said of everyone, with those named who differ; rows that are there take it at once, rows to come take it later. */
 export const readEveryone = (tokens: readonly Token[], draft: Draft): EveryoneFound => {
   for (const at of tokens.keys()) {
-    const common = commonAt(tokens, at)
+    const common = commonAt(tokens, at, draft.rows)
     if (common === null) continue
     const { size } = common
     const rows = Object.keys(draft.rows)

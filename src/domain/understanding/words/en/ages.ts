@@ -69,6 +69,7 @@ export const enAges: AgePhrases = {
   babies: ['bab(?:y|ies)', 'infants?', 'newborns?'],
   toddlers: ['toddlers?', 'tots?'],
   kids: ['kids?', 'child(?:ren)?', 'minors?', 'youngsters?', 'little ones?'],
+  exceptOf: ['for'],
   except: [
     'except(?: for)?',
     'exept',

@@ -55,6 +55,7 @@ export const esAges: AgePhrases = {
   babies: ['bebes?', 'bebit[ao]s?', 'recien nacid[ao]s?', 'de brazos'],
   toddlers: [],
   kids: ['nin[oa]s?', 'menores', 'peques?', 'pequen[oa]s?', 'criatur[ai]s?'],
+  exceptOf: ['al?', 'la', 'el'],
   except: [
     'menos',
     'excepto',

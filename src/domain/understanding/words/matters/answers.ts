@@ -96,6 +96,7 @@ export type AgePhrases = Phrases<
   | 'toddlers'
   | 'kids'
   | 'except'
+  | 'exceptOf'
   | 'only'
   | 'soleOne'
   | 'else'
