@@ -35,6 +35,23 @@ export const scheduleRooms = [
   'load',
 ]
 
+/** The rooms of reading what people write, in the same way; what joins them stands beside them. */
+export const readingRooms = [
+  'text',
+  'sizes',
+  'calendar',
+  'people',
+  'intent',
+  'whom',
+  'ages',
+  'list',
+  'players',
+  'things',
+  'left',
+  'undo',
+  'whole',
+]
+
 /** The one home of each library; whatever is not named here (zod) may be used anywhere in src. */
 const homes = {
   'clipper2-ts': 'src/domain/geometry/',
@@ -75,6 +92,12 @@ const leftwardsIn = (name, root, folders) =>
 const leftwards = [
   ...leftwardsIn('domain', 'src/domain', domainFolders),
   ...leftwardsIn('schedule', 'src/domain/schedule', scheduleRooms),
+  ...leftwardsIn('reading', 'src/domain/understanding/read', readingRooms),
+  forbid(
+    'reading-rooms-see-rooms',
+    { path: '^src/domain/understanding/read/.+/' },
+    { path: '^src/domain/understanding/read/[^/]+$' },
+  ),
 ]
 
 const libraries = Object.entries(homes).map(([name, home]) =>

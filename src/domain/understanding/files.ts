@@ -1,6 +1,6 @@
 import type { Conversation, Kept, SaidFile } from './conversation.ts'
 import type { Context } from './document.ts'
-import { readTable } from './read/table.ts'
+import { readTable } from './read/list/table.ts'
 import type { Reply } from './replies.ts'
 import { takeTurn } from './turn.ts'
 

@@ -1,7 +1,7 @@
 import { cleanText } from './clean-text.ts'
 import type { Complaint, Conversation } from './conversation.ts'
 import type { Heard } from './proceed.ts'
-import { complaintWith } from './read/complaint.ts'
+import { complaintWith } from './read/intent/complaint.ts'
 
 /** A complaint is a record and never an order: kept in the conversation, told to the owner. */
 export const noteComplaint = (conversation: Conversation, complaint: Complaint, adds: boolean): Heard => ({

@@ -1,8 +1,8 @@
 import type { Conversation, Earlier, Open, Reading } from './conversation.ts'
 import type { Draft, Player } from './draft.ts'
 import type { Json, Patch } from './patch.ts'
-import { refsIn } from './read/refs.ts'
-import { tokensOf } from './read/tokens.ts'
+import { tokensOf } from './read/text/tokens.ts'
+import { refsIn } from './read/whom/refs.ts'
 
 type Branch = { readonly [key: string]: Json | undefined }
 

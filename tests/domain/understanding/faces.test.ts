@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest'
 import { startConversation } from '../../../src/domain/understanding/conversation.ts'
 import { hear } from '../../../src/domain/understanding/hear.ts'
-import { readFaces } from '../../../src/domain/understanding/read/faces.ts'
+import { readFaces } from '../../../src/domain/understanding/read/things/faces.ts'
 import { starterShop } from './starter-shop.ts'
 
 const shop = await starterShop()

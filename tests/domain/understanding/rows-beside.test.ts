@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest'
-import { readRoster } from '../../../src/domain/understanding/read/roster.ts'
+import { readRoster } from '../../../src/domain/understanding/read/list/roster.ts'
 
 const read = (text: string) => readRoster(text, { expected: false, numbered: true })
 

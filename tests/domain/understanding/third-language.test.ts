@@ -3,7 +3,7 @@ import type { Shop } from '../../../src/domain/shop/shop.ts'
 import { startConversation } from '../../../src/domain/understanding/conversation.ts'
 import { documentOf } from '../../../src/domain/understanding/document.ts'
 import { hear } from '../../../src/domain/understanding/hear.ts'
-import { readIntent } from '../../../src/domain/understanding/read/intents.ts'
+import { readIntent } from '../../../src/domain/understanding/read/intent/intents.ts'
 import { understand } from '../../../src/domain/understanding/read/understand.ts'
 import { starterShop } from './starter-shop.ts'
 

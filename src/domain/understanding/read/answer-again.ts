@@ -2,8 +2,8 @@ import type { Conversation } from '../conversation.ts'
 import type { Draft } from '../draft.ts'
 import type { Patch } from '../patch.ts'
 import { spoken } from '../words/languages.ts'
-import { refsIn } from './refs.ts'
-import { fold, tokensOf } from './tokens.ts'
+import { fold, tokensOf } from './text/tokens.ts'
+import { refsIn } from './whom/refs.ts'
 
 type Scene = { readonly draft: Draft; readonly asked: NonNullable<Conversation['asked']>; readonly text: string }
 

@@ -3,11 +3,11 @@ import type { Draft } from '../draft.ts'
 import type { Patch } from '../patch.ts'
 import { listed, spoken } from '../words/languages.ts'
 import { answerAgain } from './answer-again.ts'
-import { isGivenName } from './given-names.ts'
-import { refsIn } from './refs.ts'
-import { sentenceWords } from './sentence-words.ts'
-import { cutAt } from './sizes.ts'
-import { anyOf, fold, isCapital, type Token, tokensOf } from './tokens.ts'
+import { sentenceWords } from './list/sentence-words.ts'
+import { cutAt } from './sizes/sizes.ts'
+import { isGivenName } from './text/given-names.ts'
+import { anyOf, fold, isCapital, type Token, tokensOf } from './text/tokens.ts'
+import { refsIn } from './whom/refs.ts'
 
 type Scene = { readonly draft: Draft; readonly asked: NonNullable<Conversation['asked']>; readonly text: string }
 

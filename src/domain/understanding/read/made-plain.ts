@@ -1,11 +1,11 @@
 import type { Draft } from '../draft.ts'
-import { spreadHeadings } from './headings.ts'
-import { spreadRows } from './inline-rows.ts'
-import { withoutKin } from './kin.ts'
-import { joinLabelled } from './labelled-lines.ts'
-import { withKnownForms } from './same-as.ts'
-import { withWholeSides } from './short-sides.ts'
-import { spreadBySize } from './size-lists.ts'
+import { spreadHeadings } from './list/headings.ts'
+import { spreadRows } from './list/inline-rows.ts'
+import { spreadBySize } from './list/size-lists.ts'
+import { withoutKin } from './players/kin.ts'
+import { joinLabelled } from './text/labelled-lines.ts'
+import { withKnownForms } from './text/same-as.ts'
+import { withWholeSides } from './text/short-sides.ts'
 
 /** "Kim-M", "Lee-XL": a size joined to a name by a hyphen. */
 const hyphenSize = /(?<=\p{Ll})-(?=(?:[YAW]?(?:XS|S|M|L|XL)|[2-4]XL)(?:[\s,;.]|$))/gu

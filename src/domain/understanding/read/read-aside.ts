@@ -1,14 +1,14 @@
 import type { Context } from '../document.ts'
 import type { Draft } from '../draft.ts'
-import { readApart } from './apart.ts'
-import { readArtwork } from './artwork.ts'
-import { readFaces } from './faces.ts'
-import { readLastNames } from './last-names.ts'
-import { type Lexicon, termsOf } from './lexicon.ts'
-import { readOfSome } from './of-some.ts'
-import { readRowMarks } from './row-marks.ts'
-import { readRulebook } from './rulebooks.ts'
-import { tokensOf } from './tokens.ts'
+import { readApart } from './players/apart.ts'
+import { readLastNames } from './players/last-names.ts'
+import { readOfSome } from './players/of-some.ts'
+import { readRowMarks } from './players/row-marks.ts'
+import { type Lexicon, termsOf } from './text/lexicon.ts'
+import { tokensOf } from './text/tokens.ts'
+import { readArtwork } from './things/artwork.ts'
+import { readFaces } from './things/faces.ts'
+import { readRulebook } from './whole/rulebooks.ts'
 
 type Before = {
   readonly draft: Draft

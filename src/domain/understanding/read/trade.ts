@@ -1,6 +1,6 @@
-import { type Lexicon, termsOf } from './lexicon.ts'
-import { pieces } from './refs.ts'
-import { isWord, type Token } from './tokens.ts'
+import { type Lexicon, termsOf } from './text/lexicon.ts'
+import { isWord, type Token } from './text/tokens.ts'
+import { pieces } from './whom/refs.ts'
 
 /** Terms that stand in sentences about players, too. */
 const anybodys: readonly string[] = [

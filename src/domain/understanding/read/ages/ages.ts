@@ -1,0 +1,54 @@
+import type { Draft } from '../../draft.ts'
+import type { Patch } from '../../patch.ts'
+import { spoken } from '../../words/languages.ts'
+import { anyOf, fold } from '../text/tokens.ts'
+import { children, classOf } from './age-answer.ts'
+
+const said = spoken.ages
+
+const grownUp = new RegExp(`\\b${said.grownUp}\\b|(?:^|[,.;] ?)${said.adults}(?=[,.;]|$)`)
+const years = new RegExp(`\\b(\\d{1,2})(?:\\s*(?:-|${said.to})\\s*(\\d{1,2}))?\\s*${said.years}\\b`)
+
+const group = anyOf(said.group)
+
+/** "All of them are 9 or 10", "todas tienen 9 o 10", "they are 13+": said of everybody, figures that end the clause are years. */
+const bareYears = new RegExp(
+  `\\b${said.everyone}${said.are}?(?: ${said.all})?(?: ${said.between})? (\\d{1,2}) ?(?:(?:-|${said.to}) ?(\\d{1,2})|\\+|${said.up})(?= *(?:[.,;!\\n]|$))`,
+)
+/** Of years "and up": nobody is older. */
+const eldest = 19
+
+const everyonesYears = (folded: string): Draft['ages'] | null => {
+  const bare = bareYears.exec(folded)
+  const [youngest, oldest] = [Number(bare?.[1]), Number(bare?.[2] ?? eldest)]
+  if (oldest <= eldest && youngest < oldest) return classOf(youngest) === classOf(oldest) ? classOf(youngest) : 'mixed'
+  const found = years.exec(folded)
+  if (found === null || !group.test(folded)) return null
+  const [low, high] = [Number(found[1]), Number(found[2] ?? found[1])]
+  return classOf(low) === classOf(high) ? classOf(low) : 'mixed'
+}
+
+const excepted = new RegExp(
+  `(?<![\\p{L}])(?:${said.except})(?![\\p{L}])(?= (?:${said.exceptOf} )?(?:\\p{Lu}|#|\\d|${said.some}))`,
+  'u',
+)
+
+const others = anyOf(said.others)
+
+/** "All adults except Zoe", "the rest are adults": the clause is not of everybody. */
+const hasExceptions = (text: string): boolean =>
+  [...text.matchAll(/[^.!?;\n]+/g)].some(([clause]) => {
+    const folded = fold(clause)
+    const told = grownUp.test(folded) || children.test(folded) || everyonesYears(folded) !== null
+    return told && (excepted.test(clause) || others.test(folded))
+  })
+
+/** What a message says of the players' ages. Sizes say nothing of them. */
+export const readAges = (text: string): readonly Patch[] => {
+  const folded = fold(text)
+  if (hasExceptions(text)) return [{ path: ['ages'], value: 'mixed' }]
+  const all = everyonesYears(folded)
+  if (all !== null) return [{ path: ['ages'], value: all }]
+  if (children.test(folded)) return [{ path: ['ages'], value: '3-12' }]
+  return grownUp.test(folded) ? [{ path: ['ages'], value: '13-up' }] : []
+}

@@ -1,0 +1,65 @@
+import type { Player } from '../../draft.ts'
+import type { Json } from '../../patch.ts'
+import { listed } from '../../words/languages.ts'
+import { type Change, nothing, type Scene, span } from '../list/change.ts'
+import { sizeAt } from '../sizes/sizes.ts'
+import { isEnd, isNumber, phraseEnd, phrasesOf, type Token } from '../text/tokens.ts'
+import { nameAt, refAt } from '../whom/refs.ts'
+
+const before = phrasesOf(listed.changes.before)
+const behind = phrasesOf(listed.changes.behind)
+const entering: readonly string[] = listed.changes.entering
+
+type Newcomer = { readonly name: string; readonly from: number; readonly to: number }
+
+/** "en su lugar va Bianchi", "Bianchi takes his place": who comes for somebody that leaves. */
+const newcomer = (tokens: readonly Token[]): Newcomer | null => {
+  for (const at of tokens.keys()) {
+    const start = phraseEnd(tokens, at, before)
+    let next = start ?? at
+    while (start !== null && next < at + 8 && entering.includes(tokens[next]?.key ?? '')) next += 1
+    const named = nameAt(tokens, next, () => false)
+    if (named === null) continue
+    if (start !== null || phraseEnd(tokens, named.to, behind) !== null) return { name: named.name, from: at, to: named.to }
+  }
+  return null
+}
+
+const same = phrasesOf(listed.changes.sameSize)
+const sameNumber = phrasesOf(listed.changes.sameNumber)
+
+const says = (tokens: readonly Token[], phrases: readonly (readonly string[])[]): boolean =>
+  [...tokens.keys()].some((at) => phraseEnd(tokens, at, phrases) !== null)
+
+/** Size and number of the one who comes: what is said behind the name, or the leaver's where it is said to be the same. */
+const playerOf = (tokens: readonly Token[], leaver: Player, { name, to }: Newcomer): Player => {
+  const ahead = tokens.slice(to, to + 8)
+  const size = ahead.map((_, index) => sizeAt(tokens, to + index)).find((one) => one?.size !== undefined)
+  const figure = ahead.find(
+    (token, index) => isNumber(token) && /^\d{1,3}$/.test(token.text) && sizeAt(tokens, to + index) === null,
+  )
+  const number = figure?.text ?? (says(tokens, sameNumber) ? leaver.number : undefined)
+  const kept = size ?? (says(tokens, same) ? leaver : undefined)
+  const fit = kept?.fit ?? leaver.fit
+  return {
+    name,
+    ...(number === undefined ? {} : { number }),
+    ...(kept?.size === undefined ? {} : { size: kept.size }),
+    ...(fit === undefined ? {} : { fit }),
+    ...(leaver.garment === undefined ? {} : { garment: leaver.garment }),
+  }
+}
+
+/** "Rossi is out, Bianchi takes his place, same size": the line of the one who leaves becomes the newcomer's. */
+export const readReplaced = (tokens: readonly Token[], scene: Scene, drops: Change): Change => {
+  const [drop, ...more] = drops.patches
+  const key = drop?.path[1]
+  const leaver = scene.draft.rows[key ?? '']
+  if (drop?.value !== null || key === undefined || more.length > 0 || leaver === undefined) return drops
+  const found = newcomer(tokens)
+  if (found === null || refAt(tokens, found.from, scene.draft.rows) !== null) return drops
+  const value: Json = playerOf(tokens, leaver, found)
+  const end = tokens.findIndex((token, index) => index >= found.to && isEnd(token))
+  const taken = new Set([...drops.taken, ...span(found.from, end < 0 ? tokens.length : end)])
+  return { ...nothing, patches: [{ path: ['rows', key], value }], taken }
+}
