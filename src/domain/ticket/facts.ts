@@ -9,10 +9,7 @@ import type { PressureUnit } from '../press/shown.ts'
 import type { Severity } from '../result/result.ts'
 import type { Art, ColourShown } from './art.ts'
 import type { Change, ThrowAway } from './changes.ts'
-import type { PlanFacts } from './plan-facts.ts'
-
-/** A minute on the shop's clock, YYYY-MM-DDTHH:MM. */
-export type LocalMinute = string
+import type { LocalMinute, PlanFacts } from './plan-facts.ts'
 
 export type Language = Order['language']
 

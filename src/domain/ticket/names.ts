@@ -3,8 +3,9 @@ import type { PlaceId } from '../garment/place.ts'
 import type { PressStep } from '../press/press-plan.ts'
 import { formatLength } from '../units/format.ts'
 import { micrometres } from '../units/units.ts'
-import type { GarmentFacts, LayerFacts, LocalMinute, RosterFacts, TicketFacts } from './facts.ts'
+import type { GarmentFacts, LayerFacts, RosterFacts, TicketFacts } from './facts.ts'
 import { namedMoment } from './moment.ts'
+import type { LocalMinute } from './plan-facts.ts'
 import type { TicketWords } from './words.ts'
 
 /** What a ticket is about and the words it is said in: what every part of it is composed from. */

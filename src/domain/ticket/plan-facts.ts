@@ -1,4 +1,5 @@
-import type { LocalMinute } from './facts.ts'
+/** A minute on the shop's clock, YYYY-MM-DDTHH:MM. */
+export type LocalMinute = string
 
 /** A booked piece of work; `work` and `stations` are names as people read them. */
 export type SlotFacts = {

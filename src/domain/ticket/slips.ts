@@ -1,6 +1,7 @@
 import type { ColourShown } from './art.ts'
-import type { Language, LocalMinute, Show } from './facts.ts'
+import type { Language, Show } from './facts.ts'
 import { namedMoment } from './moment.ts'
+import type { LocalMinute } from './plan-facts.ts'
 import { cell, column, table } from './table.ts'
 import type { Block, Ticket } from './ticket.ts'
 import type { TicketWords } from './words.ts'

@@ -1,6 +1,7 @@
 import { formatLength } from '../units/format.ts'
 import { micrometres } from '../units/units.ts'
-import type { Language, LocalMinute, Show } from './facts.ts'
+import type { Language, Show } from './facts.ts'
+import type { LocalMinute } from './plan-facts.ts'
 import type { Block, PlateBlock, Sheet, Ticket } from './ticket.ts'
 import type { TicketWords } from './words.ts'
 

@@ -17,7 +17,7 @@ export const children = anyOf(said.children)
 
 const toddlerSizes: readonly string[] = ['2T', '3T', '4T', '5T']
 
-export const isToddlerSize = ({
+const isToddlerSize = ({
   size,
   fit,
 }: {

@@ -48,7 +48,7 @@ const isOfKin = (tokens: readonly Token[], at: number): boolean =>
   ((tokens[at - 1]?.text.endsWith("'s") ?? false) || (isWord(tokens[at + 1], ...listed.told.of) && isCapital(tokens[at + 2])))
 
 /** Somebody's brother or cousin is spoken of. */
-export const speaksOfKin = (tokens: readonly Token[]): boolean => [...tokens.keys()].some((at) => isOfKin(tokens, at))
+const speaksOfKin = (tokens: readonly Token[]): boolean => [...tokens.keys()].some((at) => isOfKin(tokens, at))
 
 /** "might"; "might as well" is settled. */
 const isDoubt = (tokens: readonly Token[], at: number): boolean =>
