@@ -17,13 +17,8 @@ export const children = anyOf(said.children)
 
 const toddlerSizes: readonly string[] = ['2T', '3T', '4T', '5T']
 
-const isToddlerSize = ({
-  size,
-  fit,
-}: {
-  readonly size?: string | undefined
-  readonly fit?: string | undefined
-}): boolean => fit === 'toddler' || toddlerSizes.includes(size ?? '')
+const isToddlerSize = ({ size, fit }: { readonly size?: string | undefined; readonly fit?: string | undefined }): boolean =>
+  fit === 'toddler' || toddlerSizes.includes(size ?? '')
 
 /** Nobody says "5 and under" of a team of grown schoolchildren: below it babies are not left out. */
 const smallest = 6

@@ -47,9 +47,6 @@ const isOfKin = (tokens: readonly Token[], at: number): boolean =>
   isKin(tokens[at]) &&
   ((tokens[at - 1]?.text.endsWith("'s") ?? false) || (isWord(tokens[at + 1], ...listed.told.of) && isCapital(tokens[at + 2])))
 
-/** Somebody's brother or cousin is spoken of. */
-const speaksOfKin = (tokens: readonly Token[]): boolean => [...tokens.keys()].some((at) => isOfKin(tokens, at))
-
 /** "might"; "might as well" is settled. */
 const isDoubt = (tokens: readonly Token[], at: number): boolean =>
   isWord(tokens[at], ...listed.told.doubting) && phraseEnd(tokens, at + 1, settled) === null
