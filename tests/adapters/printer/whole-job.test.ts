@@ -27,9 +27,11 @@ const document = order({
 let made: Made
 let read: ReadPdf
 let text: string
+let lots: ReadonlyMap<string, string>
 beforeAll(async () => {
   const workshop = await openWorkshop(root, undefined)
   if (!workshop.ok) throw new Error(JSON.stringify(workshop.problems))
+  lots = new Map(workshop.value.shop.stones.map(({ id, lot }) => [id, lot]))
   const identity = { ticket: 'T-1', order: 'O-1', revision: 1, replaces: null, link: null, changes: [], throwAway: [] }
   made = await makeJob(
     { document, now: '2026-11-02T09:00', job: 'T-1', floor: emptyShopFloor, identity },
@@ -63,12 +65,13 @@ describe('the ticket of a whole job against its result.json', () => {
     expect(text).toMatch(/line 1 #\S+ WOJCIECHOWSKA-LINDQVIST adult S: name [\d.]+ in high; name set narrower, \d+ %/)
   })
 
-  it('holds stones per size and colour in pieces, spare and gross, and their material', () => {
+  it('holds stones per size and colour in pieces, spare and gross, and the lot of their material, in the words of people', () => {
     expect(made.result.stones.length).toBeGreaterThan(0)
     for (const stone of made.result.stones) {
       expect(text).toContain(`${stone.size} ${stone.colour}`)
       expect(text).toContain(`${stone.pieces} ${stone.spare} ${stone.gross} `)
-      expect(text).toContain(stone.material)
+      expect(text).toContain(`lot ${lots.get(stone.material)}`)
+      expect(text).not.toContain(stone.material)
     }
   })
 
