@@ -77,7 +77,7 @@ describe('stones alone, a press with a swing of 5 °C and a cap of 170 °C (comm
     expect(codes(made)).toContain('asked-over-margin')
     const paper = await paperOf(made)
     expect(paper).toContain('335 °F')
-    expect(paper).toContain('335 °F lies within the press’s swing (9 °F) of the limit of stone-ss10-crystal, 338 °F')
+    expect(paper).toContain('335 °F lies within the press’s swing (9 °F) of the limit of SS10 crystal, 338 °F')
   })
 
   it('are refused at 339 °F, with the usual setting as the way out', async () => {

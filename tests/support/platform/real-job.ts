@@ -165,12 +165,13 @@ const ask: Event = {
   },
 }
 
-/** Ticks at the bench that belong between the deeds of its buttons. */
-const made = (name: string, make: (desk: RealShops['ourDesk'], ticketId: string) => Promise<void>): Event => ({
-  name: `staff: ${name}`,
-  play: async ({ ourDesk, ourShop }) => {
-    const [ticket] = await ourShop.tickets.list(['open'])
-    await make(ourDesk, ticket?.ticketId ?? '')
+/** Ticks at the bench that belong between the deeds of its buttons; afterwards the ticket stands there with the act that they allow. */
+const made = (act: string, make: (desk: RealShops['ourDesk'], ticketId: string) => Promise<void>): Event => ({
+  name: `staff make what ${act} wants`,
+  play: async (shops) => {
+    const [ticket] = await shops.ourShop.tickets.list(['open'])
+    await make(shops.ourDesk, ticket?.ticketId ?? '')
+    await awaitIn(shops, shops.ours.bench, new RegExp(`^t:[^:]+:${act}:`))
   },
 })
 
@@ -185,14 +186,14 @@ export const wholeJob: readonly Event[] = [
   fill('water-drops', { drops: '2 3 2 2 3' }, 'Water drops: '),
   fill('bleed-test', { result: 'skipped', signedBy: 'Imke Dahl' }, 'Bleed test: '),
   press('start', 'Started by'),
-  made('one garment is made', makeFirstPieces),
+  made('first-piece', makeFirstPieces),
   fill('first-piece', {}, 'First piece made'),
   secondLook,
   ask,
   fill('short', { note: 'last sheet' }, 'Short: '),
   fill('spoiled', { quantity: '1' }, 'Spoiled: '),
   fill('remade', {}, 'Remake bagged: '),
-  made('all are made', makeAll),
+  made('checked', makeAll),
   press('checked', 'Checked by'),
   press('bagged', 'Bagged by'),
   press('collected', 'Handed over by'),
