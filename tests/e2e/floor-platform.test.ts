@@ -161,6 +161,7 @@ describe('the floor on the chat platform', () => {
         await submit(shops, staffAt(shops), { act: 'remade', given: {} })
         await until(() => unmarked(benchText(shops))).toContain('Remake bagged: #7 Bea')
         await makeAll(shops.ourDesk, ticket)
+        await awaitIn(shops, shops.ours.bench, /^t:[^:]+:checked:/)
         for (const [act, shown] of [
           ['checked', 'Checked by'],
           ['bagged', 'Bagged by'],
