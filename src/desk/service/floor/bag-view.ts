@@ -8,11 +8,10 @@ import type { TicketLife } from '../ticket-life.ts'
 import { garmentText } from './garment-text.ts'
 import { wordsFor } from './say-floor.ts'
 
-const pieceText = (facts: TicketFacts, { garment, size, quantity }: RosterFacts): string => {
-  return [quantity > 1 ? `${quantity} ×` : '', garmentText(facts, garment), size === 'later' ? '' : size]
+const pieceText = (facts: TicketFacts, { garment, size, quantity }: RosterFacts): string =>
+  [quantity > 1 ? `${quantity} ×` : '', garmentText(facts, garment), size === 'later' ? '' : size]
     .filter((part) => part !== '')
     .join(' ')
-}
 
 const playerText = (desk: Desk, { name, number, rows }: Bag): string =>
   name === null && number === null

@@ -1,6 +1,6 @@
 import { listed } from '../../words/languages.ts'
-import { cutAt, sizeAt } from '../sizes/sizes.ts'
-import { isNumber, isWord, type Token, tokensOf } from '../text/tokens.ts'
+import { cutAt, hasSize, sizeAt } from '../sizes/sizes.ts'
+import { isNumber, isWord, tokensOf } from '../text/tokens.ts'
 import { readRowLine } from './row-line.ts'
 import { playersUnder } from './size-lists.ts'
 
@@ -43,8 +43,6 @@ const headingAlone = (line: string): Heading | null => {
   if (to === 0 || !tokens.slice(to).every((token) => around.includes(token.key))) return null
   return { kind: size === null ? 'cut' : 'size', text: text.slice(tokens[from]?.start, tokens[to - 1]?.end) }
 }
-
-const hasSize = (tokens: readonly Token[]): boolean => tokens.some((_, at) => sizeAt(tokens, at)?.size !== undefined)
 
 /** "S x 8" under "Womens:" is "Womens S x 8"; a size that says its cut keeps it; null where the line has no size. */
 const withCut = (line: string, cut: string): string | null => {

@@ -2,7 +2,7 @@ import type { Draft } from '../../draft.ts'
 import type { Patch } from '../../patch.ts'
 import { listed } from '../../words/languages.ts'
 import { isForLater } from '../calendar/later.ts'
-import { sizeAt } from '../sizes/sizes.ts'
+import { hasSize } from '../sizes/sizes.ts'
 import { sentencesOf } from '../text/statements.ts'
 import { fold, isWord, type Token } from '../text/tokens.ts'
 import { groupsIn } from '../whom/whom.ts'
@@ -14,8 +14,7 @@ export const readTheirSizeLater = (tokens: readonly Token[], draft: Draft): read
   sentencesOf(tokens).flatMap(({ from, to }) => {
     const sentence = tokens.slice(from, to)
     const ofSize = sentence.some((token) => isWord(token, ...listed.changes.sizeNoun))
-    if (!ofSize || !isForLater(said(sentence)) || [...sentence.keys()].some((at) => sizeAt(sentence, at)?.size !== undefined))
-      return []
+    if (!ofSize || !isForLater(said(sentence)) || hasSize(sentence)) return []
     const [group, ...others] = groupsIn(sentence, draft)
     if (group === undefined || others.length > 0) return []
     const keys = group.refs.flatMap((ref) => (ref.keys.length === 1 ? ref.keys : []))

@@ -164,6 +164,9 @@ export const sizeAt = (tokens: readonly Token[], from: number, loose = false): S
   return after === null ? sized : { ...sized, fit: after.fit, to: after.to }
 }
 
+/** Whether a size stands anywhere among these. */
+export const hasSize = (tokens: readonly Token[]): boolean => tokens.some((_, at) => sizeAt(tokens, at)?.size !== undefined)
+
 /** "XL folks", "M jerseys": a size of things. */
 const isOfThings = (token: Token | undefined): boolean =>
   token?.kind === 'word' && /s$/.test(token.key) && !isWord(token, ...listed.told.tails)

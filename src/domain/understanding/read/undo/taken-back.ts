@@ -4,7 +4,7 @@ import type { Draft } from '../../draft.ts'
 import type { Patch } from '../../patch.ts'
 import { listed, spoken } from '../../words/languages.ts'
 import { takesBothBack } from '../intent/intents.ts'
-import { sizeAt } from '../sizes/sizes.ts'
+import { hasSize } from '../sizes/sizes.ts'
 import { type Lexicon, termsOf } from '../text/lexicon.ts'
 import { stated } from '../text/statements.ts'
 import { fold, isWord, type Token, tokensOf } from '../text/tokens.ts'
@@ -152,5 +152,5 @@ const ofLast = (text: string, back: Back, { conversation, last, hues }: Before):
 
 const sized = (text: string): boolean => {
   const tokens = tokensOf(text)
-  return [...tokens.keys()].some((at) => sizeAt(tokens, at)?.size !== undefined)
+  return hasSize(tokens)
 }

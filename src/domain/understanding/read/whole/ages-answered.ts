@@ -6,7 +6,7 @@ import { readAgeAnswer } from '../ages/age-answer.ts'
 import { isBare, speaksOfAges, withoutLead } from '../ages/age-asides.ts'
 import { type Mention, mentionsIn } from '../ages/age-mentions.ts'
 import { isWorn } from '../players/told-number.ts'
-import { sizeAt } from '../sizes/sizes.ts'
+import { hasSize } from '../sizes/sizes.ts'
 import { type Lexicon, termsOf } from '../text/lexicon.ts'
 import { anyOf, blanked, fold, isNumber, tokensOf } from '../text/tokens.ts'
 
@@ -61,9 +61,13 @@ const withoutAges = (text: string, draft: Draft): string =>
 /** An answer that speaks of nothing but ages: no size, no number that is worn, nothing of the trade. */
 const isOfAges = (text: string, draft: Draft, lexicon: Lexicon): boolean => {
   const tokens = tokensOf(withoutAges(text, draft))
-  const sized = [...tokens.keys()].some((at) => sizeAt(tokens, at)?.size !== undefined)
   const worn = tokens.some((token, at) => token.text === '#' || (isNumber(token) && isWorn(tokens, at))) || /\n\W*\d/.test(text)
-  return tokens.length <= 30 && !sized && !worn && termsOf(lexicon, tokens).every(({ meaning }) => idle.includes(meaning.kind))
+  return (
+    tokens.length <= 30 &&
+    !hasSize(tokens) &&
+    !worn &&
+    termsOf(lexicon, tokens).every(({ meaning }) => idle.includes(meaning.kind))
+  )
 }
 
 const isAsked = ({ asked }: Pick<Conversation, 'asked'>): boolean => asked?.code === 'ask-ages'

@@ -1,6 +1,6 @@
 import type { Draft } from '../../draft.ts'
 import { spoken } from '../../words/languages.ts'
-import { sizeAt } from '../sizes/sizes.ts'
+import { hasSize } from '../sizes/sizes.ts'
 import { type Lexicon, termsOf } from '../text/lexicon.ts'
 import { blanked, fold, tokensOf } from '../text/tokens.ts'
 import { refsIn } from '../whom/refs.ts'
@@ -31,9 +31,8 @@ const stretchesOf = (folded: string): readonly Stretch[] => [
 /** Something else is told: of somebody on the list, of a size, of what is put on. */
 const tellsMore = (text: string, draft: Draft, lexicon: Lexicon): boolean => {
   const tokens = tokensOf(text)
-  const sized = [...tokens.keys()].some((at) => sizeAt(tokens, at)?.size !== undefined)
   return (
-    sized ||
+    hasSize(tokens) ||
     refsIn(tokens, draft.rows).length > 0 ||
     termsOf(lexicon, tokens).some(({ meaning: { kind } }) => things.includes(kind))
   )

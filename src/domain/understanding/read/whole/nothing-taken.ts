@@ -2,7 +2,7 @@ import type { Conversation } from '../../conversation.ts'
 import type { Draft } from '../../draft.ts'
 import type { Understood } from '../../understood.ts'
 import { spoken } from '../../words/languages.ts'
-import { sizeAt } from '../sizes/sizes.ts'
+import { hasSize } from '../sizes/sizes.ts'
 import { type Lexicon, termsOf } from '../text/lexicon.ts'
 import { anyOf, fold, tokensOf } from '../text/tokens.ts'
 import { refsIn } from '../whom/refs.ts'
@@ -18,8 +18,7 @@ const business = anyOf(spoken.intents.business)
 const isStrange = (text: string, draft: Draft, lexicon: Lexicon): boolean => {
   const tokens = tokensOf(text)
   const idle = termsOf(lexicon, tokens).every(({ meaning }) => idleTerms.includes(meaning.kind))
-  const sized = [...tokens.keys()].some((at) => sizeAt(tokens, at)?.size !== undefined)
-  return tokens.length > 2 && idle && !business.test(fold(text)) && !sized && refsIn(tokens, draft.rows).length === 0
+  return tokens.length > 2 && idle && !business.test(fold(text)) && !hasSize(tokens) && refsIn(tokens, draft.rows).length === 0
 }
 
 /** What becomes of a message of which nothing was taken: what is not right must be said again, and words of nothing here are off the subject. */

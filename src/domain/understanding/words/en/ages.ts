@@ -50,7 +50,6 @@ export const enAges: AgePhrases = {
   older: ['older', 'adult'],
   agreed: ['yes', 'yeah', 'yep', 'yup'],
   some: ['some', 'a few', 'a couple', 'half'],
-  underThree: ['under 3', 'under three', 'baby', 'toddler'],
   up: ['(?:and|or|&|n) (?:up|over|older|above)', 'plus', 'upwards?'],
   down: ['(?:and|or|&) (?:under|younger|below|down|less)'],
   over: ['over', 'above', 'older than', 'more than', 'past'],

@@ -36,7 +36,6 @@ export const esAges: AgePhrases = {
   older: ['mayores', 'adult'],
   agreed: ['si'],
   some: ['algun[ao]s', 'un[ao]s', 'la mitad'],
-  underThree: ['menor(?:es)? de (?:3|tres)', 'bebe'],
   up: ['(?:o|y) (?:mas|mayores|arriba)', 'en adelante', '(?:para|pa) arriba', 'cumplidos o mas'],
   down: ['(?:o|y) (?:menos|menores)', '(?:para|pa) abajo'],
   over: ['mayor(?:es)? (?:de|que)', 'mas de', 'arriba de', 'pasan? de'],

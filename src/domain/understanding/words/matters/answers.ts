@@ -76,7 +76,6 @@ export type AgePhrases = Phrases<
   | 'older'
   | 'agreed'
   | 'some'
-  | 'underThree'
   | 'up'
   | 'down'
   | 'over'
