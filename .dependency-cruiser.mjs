@@ -52,6 +52,9 @@ export const readingRooms = [
   'whole',
 ]
 
+/** The rooms of the desk's service, in the same way; whoever hands out the work among them stands beside them, and so does what all are given. */
+export const serviceRooms = ['records', 'say', 'stock', 'plan', 'floor', 'talk', 'ticket', 'quote', 'shop', 'morning']
+
 /** The one home of each library; whatever is not named here (zod) may be used anywhere in src. */
 const homes = {
   'clipper2-ts': 'src/domain/geometry/',
@@ -71,7 +74,7 @@ const homes = {
   'prom-client': 'src/adapters/watch/',
   fflate: 'src/adapters/',
   'read-excel-file': 'src/adapters/',
-  'ical.js': 'src/desk/service/',
+  'ical.js': 'src/desk/service/shop/',
 }
 
 const forbid = (name, from, to) => ({ name, severity: 'error', from, to })
@@ -93,10 +96,16 @@ const leftwards = [
   ...leftwardsIn('domain', 'src/domain', domainFolders),
   ...leftwardsIn('schedule', 'src/domain/schedule', scheduleRooms),
   ...leftwardsIn('reading', 'src/domain/understanding/read', readingRooms),
+  ...leftwardsIn('service', 'src/desk/service', serviceRooms),
   forbid(
     'reading-rooms-see-rooms',
     { path: '^src/domain/understanding/read/.+/' },
     { path: '^src/domain/understanding/read/[^/]+$' },
+  ),
+  forbid(
+    'service-rooms-see-rooms',
+    { path: '^src/desk/service/.+/' },
+    { path: '^src/desk/service/[^/]+$', pathNot: '^src/desk/service/desk\\.ts$' },
   ),
 ]
 

@@ -3,7 +3,7 @@
 import { execFileSync } from 'node:child_process'
 import { existsSync } from 'node:fs'
 import { join } from 'node:path'
-import { domainFolders, readingRooms, scheduleRooms } from '../.dependency-cruiser.mjs'
+import { domainFolders, readingRooms, scheduleRooms, serviceRooms } from '../.dependency-cruiser.mjs'
 
 const root = join(import.meta.dirname, '..')
 const cruiser = join(root, 'node_modules/dependency-cruiser/bin/dependency-cruise.mjs')
@@ -31,6 +31,9 @@ const troubles = [
   ...tracked
     .filter((file) => /^src\/domain\/understanding\/read\/.+\//.test(file) && !readingRooms.includes(file.split('/')[4]))
     .map((file) => `a room of reading without a place in the order: ${file}`),
+  ...tracked
+    .filter((file) => /^src\/desk\/service\/.+\//.test(file) && !serviceRooms.includes(file.split('/')[3]))
+    .map((file) => `a room of the service without a place in the order: ${file}`),
 ]
 
 for (const trouble of troubles) console.error(trouble)

@@ -1,6 +1,6 @@
 import type { Tenants } from '../src/desk/platform/tenants.ts'
 import type { Desk } from '../src/desk/service/desk.ts'
-import { planOrders } from '../src/desk/service/plan-orders.ts'
+import { planOrders } from '../src/desk/service/plan/plan-orders.ts'
 import type { Handlers } from '../src/ports/queue.ts'
 import type { Background } from './search.ts'
 

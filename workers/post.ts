@@ -1,6 +1,6 @@
 import type { Tenants } from '../src/desk/platform/tenants.ts'
 import type { Desk } from '../src/desk/service/desk.ts'
-import { postTicket } from '../src/desk/service/post-ticket.ts'
+import { postTicket } from '../src/desk/service/ticket/post-ticket.ts'
 import type { Handlers } from '../src/ports/queue.ts'
 
 export const post =

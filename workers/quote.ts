@@ -1,6 +1,6 @@
 import type { Tenants } from '../src/desk/platform/tenants.ts'
 import type { WorkerDesk } from '../src/desk/service/desk.ts'
-import { quoteOrder } from '../src/desk/service/quote-order.ts'
+import { quoteOrder } from '../src/desk/service/quote/quote-order.ts'
 import type { Handlers } from '../src/ports/queue.ts'
 
 export const quote =

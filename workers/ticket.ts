@@ -1,6 +1,6 @@
 import type { Tenants } from '../src/desk/platform/tenants.ts'
 import type { WorkerDesk } from '../src/desk/service/desk.ts'
-import { printTicket } from '../src/desk/service/print-ticket.ts'
+import { printTicket } from '../src/desk/service/ticket/print-ticket.ts'
 import type { Handlers } from '../src/ports/queue.ts'
 
 export const ticket =

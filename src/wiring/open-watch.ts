@@ -1,7 +1,7 @@
 import type { Metrics, Sources } from '../adapters/watch/metrics.ts'
 import type { Config } from '../config.ts'
 import type { Desk } from '../desk/service/desk.ts'
-import { shopFigures } from '../desk/service/shop-figures.ts'
+import { shopFigures } from '../desk/service/shop/shop-figures.ts'
 import { ok, type Result } from '../domain/result/result.ts'
 
 export type Watching = {

@@ -1,5 +1,5 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
-import { orderIdOf } from '../../src/desk/service/order-id.ts'
+import { orderIdOf } from '../../src/desk/service/records/order-id.ts'
 import { localMinute, openTestDesk, says, type TestClock, work } from '../support/desk.ts'
 import { openTestStore, type TestStore, unwrap } from '../support/embedded.ts'
 import { messagesOf, signShown, talkOf, talkToProof, wordsIn } from '../support/talks.ts'

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { quoteFrom, ticketFrom } from '../../src/desk/service/records.ts'
+import { quoteFrom, ticketFrom } from '../../src/desk/service/records/records.ts'
 import { composeTicket } from '../../src/domain/ticket/compose.ts'
 import { ticketWordsEn } from '../../templates/ticket/en.ts'
 import { footballFacts, templatesOf } from '../domain/ticket/facts.builder.ts'

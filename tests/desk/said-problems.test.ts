@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest'
-import { replyMessage } from '../../src/desk/service/say-message.ts'
+import { replyMessage } from '../../src/desk/service/say/say-message.ts'
 import type { Problem } from '../../src/domain/result/result.ts'
 import type { Reply } from '../../src/domain/understanding/replies.ts'
 import { starterShop } from '../domain/understanding/starter-shop.ts'

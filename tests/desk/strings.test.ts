@@ -1,6 +1,6 @@
 import { afterAll, beforeAll, expect, test } from 'vitest'
 import { shopChannel } from '../../src/desk/service/desk.ts'
-import { messageFrom } from '../../src/desk/service/records.ts'
+import { messageFrom } from '../../src/desk/service/records/records.ts'
 import { localMinute, openTestDesk } from '../support/desk.ts'
 import { openTestStore, type TestStore } from '../support/embedded.ts'
 import { acts, lifeNow, openGates, rosa, sign, ticketOf, toProof } from '../support/floor.ts'

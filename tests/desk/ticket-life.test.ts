@@ -1,6 +1,6 @@
 import * as fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { holderOf, openActs, openForms, stateAfter, type TicketLife } from '../../src/desk/service/ticket-life.ts'
+import { holderOf, openActs, openForms, stateAfter, type TicketLife } from '../../src/desk/service/records/ticket-life.ts'
 import { type PlainAct, plainActs } from '../../src/domain/ticket/acts.ts'
 import { minutes } from '../../src/domain/units/units.ts'
 

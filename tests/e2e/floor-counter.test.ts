@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
-import { shopPlanFrom } from '../../src/desk/service/records.ts'
+import { shopPlanFrom } from '../../src/desk/service/records/records.ts'
 import { shoppingNow } from '../../src/desk/service/stock/shopping-now.ts'
 import { minutes } from '../../src/domain/units/units.ts'
 import { openTestStore, type TestStore } from '../support/embedded.ts'

@@ -1,5 +1,5 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
-import { shopPlanFrom } from '../../src/desk/service/records.ts'
+import { shopPlanFrom } from '../../src/desk/service/records/records.ts'
 import { localMinute } from '../support/desk.ts'
 import { acts, makeAll, noor, openGates } from '../support/floor.ts'
 import { openRealGround, type RealGround } from '../support/platform/ground.ts'

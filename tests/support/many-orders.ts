@@ -1,6 +1,6 @@
 import { setTimeout as pause } from 'node:timers/promises'
 import { unpack } from '../../src/adapters/store/sql/packed.ts'
-import { type ShopPlan, shopPlanFrom } from '../../src/desk/service/records.ts'
+import { type ShopPlan, shopPlanFrom } from '../../src/desk/service/records/records.ts'
 import type { Records } from './service-watch.ts'
 import { type Shopfront, type SteadyCustomer, seenBy, welcome, wholeWish } from './steady-customer.ts'
 import { until } from './until.ts'

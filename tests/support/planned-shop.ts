@@ -1,5 +1,5 @@
 import type { WorkerDesk } from '../../src/desk/service/desk.ts'
-import { messageFrom, type PlacedOrder, shopPlanFrom } from '../../src/desk/service/records.ts'
+import { messageFrom, type PlacedOrder, shopPlanFrom } from '../../src/desk/service/records/records.ts'
 import type { Operation, Slot } from '../../src/domain/schedule/book/operation.ts'
 import { startConversation } from '../../src/domain/understanding/conversation.ts'
 import type { Minutes } from '../../src/domain/units/units.ts'

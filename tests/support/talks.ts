@@ -1,5 +1,5 @@
 import { conversationChannel, type WorkerDesk } from '../../src/desk/service/desk.ts'
-import { conversationFrom, messageFrom } from '../../src/desk/service/records.ts'
+import { conversationFrom, messageFrom } from '../../src/desk/service/records/records.ts'
 import { type Conversation, startConversation } from '../../src/domain/understanding/conversation.ts'
 import type { Message } from '../../src/ports/chat.ts'
 import { presses, says, work } from './desk.ts'

@@ -66,6 +66,8 @@ const breaches: readonly (readonly [rule: string, file: string, line: string])[]
     'src/domain/schedule/timeline/more.ts',
     `import { promise } from '../promise/promise.ts'\nexport const more = promise`,
   ],
+  ['service-say-looks-left', 'src/desk/service/say/more.ts', `import { hear } from '../talk/hear.ts'\nexport const more = hear`],
+  ['service-rooms-see-rooms', 'src/desk/service/quote/more.ts', `import { press } from '../press.ts'\nexport const more = press`],
   ['home-of-pg', 'src/desk/more.ts', `import pg from 'pg'\nexport const more = pg`],
   ['home-of-fontkit', 'src/domain/layout/more.ts', `import { create } from 'fontkit'\nexport const more = create`],
   ['home-of-discord-js', 'src/adapters/chat/counter/more.ts', `import { Client } from 'discord.js'\nexport const more = Client`],
@@ -111,6 +113,8 @@ const breaches: readonly (readonly [rule: string, file: string, line: string])[]
 
 const companions: Files = {
   'src/domain/schedule/promise/promise.ts': a('promise'),
+  'src/desk/service/talk/hear.ts': a('hear'),
+  'src/desk/service/press.ts': a('press'),
   'src/cli/make.ts': a('make'),
   'src/domain/stock/two.ts': `import { one } from './one.ts'\nexport const two = (): unknown => one\n`,
 }
@@ -132,6 +136,12 @@ describe('the check of directions', () => {
     const { status, said } = checkOf({ ...sound, 'src/domain/extras/extras.ts': a('extras') })
     expect(status).toBe(1)
     expect(said).toContain('without a place in the order: src/domain/extras/extras.ts')
+  })
+
+  it('refuses a room of the service that has no place in the order', () => {
+    const { status, said } = checkOf({ ...sound, 'src/desk/service/extras/extras.ts': a('extras') })
+    expect(status).toBe(1)
+    expect(said).toContain('without a place in the order: src/desk/service/extras/extras.ts')
   })
 
   it('refuses a room of planning that has no place in the order', () => {

@@ -9,11 +9,11 @@ import { minutes } from '../../domain/units/units.ts'
 import type { Action, Message } from '../../ports/chat.ts'
 import type { Desk } from '../service/desk.ts'
 import { readLife } from '../service/floor/read-life.ts'
-import { wordsFor } from '../service/floor/say-floor.ts'
-import { shopPlanFrom, ticketFrom } from '../service/records.ts'
-import { messageWith } from '../service/say-message.ts'
-import { holderOf, type TicketLife } from '../service/ticket-life.ts'
-import { ticketName } from '../service/ticket-names.ts'
+import { shopPlanFrom, ticketFrom } from '../service/records/records.ts'
+import { holderOf, type TicketLife } from '../service/records/ticket-life.ts'
+import { ticketName } from '../service/records/ticket-names.ts'
+import { wordsFor } from '../service/say/say-floor.ts'
+import { messageWith } from '../service/say/say-message.ts'
 
 /** `station` by its id, `day` as YYYY-MM-DD; empty means any. */
 export type Wanted = { readonly station: string; readonly day: string; readonly language: Language }

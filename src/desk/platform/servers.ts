@@ -2,7 +2,7 @@ import { ok } from '../../domain/result/result.ts'
 import type { GuildChange, GuildSettings, PlatformDesk, PlatformPerson } from '../../ports/platform-desk.ts'
 import type { ShopStore } from '../../ports/store.ts'
 import type { Desk } from '../service/desk.ts'
-import { openShop } from '../service/open-shop.ts'
+import { openShop } from '../service/shop/open-shop.ts'
 import type { Tenants } from './tenants.ts'
 
 type Server = { readonly id: string; readonly name: string }

@@ -2,8 +2,8 @@ import { isShopAct, isTicketAct } from '../../domain/ticket/acts.ts'
 import type { Form, FormField } from '../../ports/chat.ts'
 import type { Desk } from '../service/desk.ts'
 import { readLife } from '../service/floor/read-life.ts'
-import { shopForm } from '../service/shop-form.ts'
-import { needsForm, ticketForm } from '../service/ticket-form.ts'
+import { needsForm, ticketForm } from '../service/floor/ticket-form.ts'
+import { shopForm } from '../service/shop/shop-form.ts'
 
 /** Whether an action of staff asks for something to be filled in first; known from its id alone. */
 export const asksForm = (id: string): boolean => {

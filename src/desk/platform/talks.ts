@@ -3,8 +3,8 @@ import type { PlatformDesk, PlatformPerson, Talk } from '../../ports/platform-de
 import type { KeptTalk } from '../../ports/platform-records.ts'
 import type { ShopStore } from '../../ports/store.ts'
 import type { Desk } from '../service/desk.ts'
-import { orderIdOf } from '../service/order-id.ts'
-import { startTalk } from '../service/start-talk.ts'
+import { orderIdOf } from '../service/records/order-id.ts'
+import { startTalk } from '../service/talk/start-talk.ts'
 import type { House } from './servers.ts'
 
 const isOver = async (shop: ShopStore, conversation: string): Promise<boolean> => {

@@ -5,15 +5,15 @@ import type { CounterDesk, Line, Member, StoredFile } from '../../ports/counter-
 import { channelTopic, type ShopStore } from '../../ports/store.ts'
 import type { StoredMember, StoredMessage } from '../../ports/talk-records.ts'
 import { channelFrom, channelName, conversationChannel, type Desk, shopChannel } from './desk.ts'
-import { floorSide } from './floor/floor-side.ts'
-import { hearCustomer } from './hear-customer.ts'
-import { morningSheet } from './morning-sheet.ts'
-import { noteOnBench } from './note-on-bench.ts'
-import { loadSheet } from './plan/load-sheet.ts'
+import { floorSide } from './floor-side.ts'
+import { morningSheet } from './morning/morning-sheet.ts'
 import { pressAction } from './press-action.ts'
-import { messageFrom } from './records.ts'
-import { saidFiles } from './said-files.ts'
-import { startTalk } from './start-talk.ts'
+import { messageFrom } from './records/records.ts'
+import { saidFiles } from './records/said-files.ts'
+import { loadSheet } from './shop/load-sheet.ts'
+import { hearCustomer } from './talk/hear-customer.ts'
+import { startTalk } from './talk/start-talk.ts'
+import { noteOnBench } from './ticket/note-on-bench.ts'
 
 const ownerLinkMinutes = 7 * 1_440
 const pairingMinutes = 1_440

@@ -1,5 +1,5 @@
 import { openStore } from '../../../src/adapters/store/sql/open-store.ts'
-import { orderFrom, type ShopPlan } from '../../../src/desk/service/records.ts'
+import { orderFrom, type ShopPlan } from '../../../src/desk/service/records/records.ts'
 import { minutes } from '../../../src/domain/units/units.ts'
 import { openTestDesk } from '../../support/desk.ts'
 import { unwrap } from '../../support/embedded.ts'

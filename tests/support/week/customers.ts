@@ -1,5 +1,5 @@
-import { orderIdOf } from '../../../src/desk/service/order-id.ts'
-import { conversationFrom, type ShopPlan } from '../../../src/desk/service/records.ts'
+import { orderIdOf } from '../../../src/desk/service/records/order-id.ts'
+import { conversationFrom, type ShopPlan } from '../../../src/desk/service/records/records.ts'
 import type { Conversation } from '../../../src/domain/understanding/conversation.ts'
 import type { StoredOrder } from '../../../src/ports/work-records.ts'
 import type { Hands } from './hands.ts'

@@ -1,6 +1,6 @@
 import { shopChannel } from '../../../src/desk/service/desk.ts'
 import { tightJobs } from '../../../src/desk/service/plan/tight-jobs.ts'
-import { messageFrom } from '../../../src/desk/service/records.ts'
+import { messageFrom } from '../../../src/desk/service/records/records.ts'
 import { shoppingNow } from '../../../src/desk/service/stock/shopping-now.ts'
 import { supplyOf } from '../../../src/desk/service/stock/supply-of.ts'
 import type { Member } from '../../../src/ports/counter-desk.ts'

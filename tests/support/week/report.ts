@@ -1,6 +1,6 @@
 import type { Desk } from '../../../src/desk/service/desk.ts'
-import { orderIdOf } from '../../../src/desk/service/order-id.ts'
-import { quoteFrom } from '../../../src/desk/service/records.ts'
+import { orderIdOf } from '../../../src/desk/service/records/order-id.ts'
+import { quoteFrom } from '../../../src/desk/service/records/records.ts'
 import { writeLocal } from '../../../src/domain/calendar/local-time.ts'
 import { pilesOf } from '../../../src/domain/stock/ledger.ts'
 import { minutes } from '../../../src/domain/units/units.ts'

@@ -1,5 +1,5 @@
-import { orderIdOf } from '../../../src/desk/service/order-id.ts'
-import { shopPlanFrom } from '../../../src/desk/service/records.ts'
+import { orderIdOf } from '../../../src/desk/service/records/order-id.ts'
+import { shopPlanFrom } from '../../../src/desk/service/records/records.ts'
 import { intervalsOf } from '../../../src/domain/calendar/axis.ts'
 import { stationsOf } from '../../../src/domain/schedule/book/station-records.ts'
 import { heldLots, pilesOf } from '../../../src/domain/stock/ledger.ts'

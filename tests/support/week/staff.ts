@@ -1,6 +1,13 @@
 import { readLife } from '../../../src/desk/service/floor/read-life.ts'
-import { type ShopPlan, ticketFrom } from '../../../src/desk/service/records.ts'
-import { findable, holderOf, openActs, openForms, type TicketLife, wantsSeen } from '../../../src/desk/service/ticket-life.ts'
+import { type ShopPlan, ticketFrom } from '../../../src/desk/service/records/records.ts'
+import {
+  findable,
+  holderOf,
+  openActs,
+  openForms,
+  type TicketLife,
+  wantsSeen,
+} from '../../../src/desk/service/records/ticket-life.ts'
 import { beforeFirstPiece } from '../../../src/domain/ticket/made.ts'
 import { tickOf, type WorkKind, workSteps } from '../../../src/domain/ticket/work-steps.ts'
 import type { Member } from '../../../src/ports/counter-desk.ts'

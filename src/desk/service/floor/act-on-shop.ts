@@ -7,14 +7,14 @@ import { minutes } from '../../../domain/units/units.ts'
 import type { Member } from '../../../ports/counter-desk.ts'
 import type { ShopStore } from '../../../ports/store.ts'
 import type { Desk } from '../desk.ts'
+import { localOf, tellOwner, wordsFor } from '../say/say-floor.ts'
 import { itemSaid } from '../stock/item-said.ts'
 import { countStock, receiveStock, writeStockOff } from '../stock/keep-stock.ts'
 import { supplyOf } from '../stock/supply-of.ts'
-import { putTicketMessage } from '../ticket-message.ts'
 import { type Answered, readValues, type Values } from './deed.ts'
 import { lookAtShorts } from './look-at-shorts.ts'
 import { readLife } from './read-life.ts'
-import { localOf, tellOwner, wordsFor } from './say-floor.ts'
+import { putTicketMessage } from './ticket-message.ts'
 
 export type ShopDeed = {
   readonly desk: Desk

@@ -4,9 +4,9 @@ import type { RosterFacts, TicketFacts } from '../../../domain/ticket/facts.ts'
 import { tickOf, workSteps } from '../../../domain/ticket/work-steps.ts'
 import type { BagView } from '../../../ports/floor-view.ts'
 import type { Desk } from '../desk.ts'
-import type { TicketLife } from '../ticket-life.ts'
+import type { TicketLife } from '../records/ticket-life.ts'
+import { wordsFor } from '../say/say-floor.ts'
 import { garmentText } from './garment-text.ts'
-import { wordsFor } from './say-floor.ts'
 
 const pieceText = (facts: TicketFacts, { garment, size, quantity }: RosterFacts): string =>
   [quantity > 1 ? `${quantity} ×` : '', garmentText(facts, garment), size === 'later' ? '' : size]

@@ -6,7 +6,7 @@ import type { Minutes } from '../../../domain/units/units.ts'
 import type { ShopStore } from '../../../ports/store.ts'
 import type { StoredTicket, Tick } from '../../../ports/work-records.ts'
 import type { StockUse } from '../../stock-uses.ts'
-import { ticketFrom } from '../records.ts'
+import { ticketFrom } from '../records/records.ts'
 import type { UsedAt } from '../stock/use-stock.ts'
 
 /** What was found of things that a change of the drawing does not touch; of cloth and material only while both stay. */

@@ -1,7 +1,7 @@
 import type { TicketFacts } from '../../../domain/ticket/facts.ts'
 import type { PressCheck } from '../../../ports/floor-records.ts'
 import type { Desk } from '../desk.ts'
-import { showOf, wordsFor } from './say-floor.ts'
+import { showOf, wordsFor } from '../say/say-floor.ts'
 
 const machinesOf = (facts: TicketFacts): readonly string[] => [
   ...new Set(facts.press.flatMap(({ machine }) => (machine === null ? [] : [machine]))),

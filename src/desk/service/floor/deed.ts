@@ -5,8 +5,8 @@ import type { TicketFacts } from '../../../domain/ticket/facts.ts'
 import type { Member } from '../../../ports/counter-desk.ts'
 import type { ShopStore } from '../../../ports/store.ts'
 import type { Desk } from '../desk.ts'
-import type { TicketLife } from '../ticket-life.ts'
-import { wordsFor } from './say-floor.ts'
+import type { TicketLife } from '../records/ticket-life.ts'
+import { wordsFor } from '../say/say-floor.ts'
 
 export type Values = { readonly [field: string]: string }
 

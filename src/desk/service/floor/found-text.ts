@@ -1,9 +1,9 @@
 import type { TicketFacts } from '../../../domain/ticket/facts.ts'
 import type { Finding } from '../../../ports/work-records.ts'
 import type { Desk } from '../desk.ts'
+import { wordsFor } from '../say/say-floor.ts'
 import { whichGarment } from './garment-text.ts'
 import { oneOf, rowText } from './row-text.ts'
-import { wordsFor } from './say-floor.ts'
 
 const fieldOf = (facts: unknown, name: string): unknown =>
   typeof facts === 'object' && facts !== null && Object.hasOwn(facts, name) ? Reflect.get(facts, name) : undefined

@@ -3,8 +3,8 @@ import type { Gate } from '../../../domain/press/press-plan.ts'
 import type { TicketFacts } from '../../../domain/ticket/facts.ts'
 import { gateSubject } from '../../../domain/ticket/gates.ts'
 import type { Desk } from '../desk.ts'
+import { deskWordsFor, shopLanguage } from '../say/say-floor.ts'
 import { whichGarment } from './garment-text.ts'
-import { deskWordsFor, shopLanguage } from './say-floor.ts'
 
 /** A gate with what it is about: the lot of a certificate or coupon, the garment of the others. */
 export const gateName = (desk: Desk, facts: TicketFacts, gate: Gate): string => {

@@ -3,14 +3,14 @@ import { lacking, type Need } from '../../../domain/stock/ledger.ts'
 import { type Minutes, minutes } from '../../../domain/units/units.ts'
 import type { ShopStore } from '../../../ports/store.ts'
 import type { Desk } from '../desk.ts'
-import { type PlacedOrder, type ShopPlan, shopPlanFrom } from '../records.ts'
-import { replanShop } from '../replan-shop.ts'
+import { replanShop } from '../plan/replan-shop.ts'
+import { type PlacedOrder, type ShopPlan, shopPlanFrom } from '../records/records.ts'
+import { ticketName } from '../records/ticket-names.ts'
+import { momentOf, tellOwner, wordsFor } from '../say/say-floor.ts'
 import { itemName } from '../stock/item-name.ts'
 import { supplyOf } from '../stock/supply-of.ts'
 import { usedAt } from '../stock/use-stock.ts'
-import { ticketName } from '../ticket-names.ts'
 import { changePlan } from './mark-work.ts'
-import { momentOf, tellOwner, wordsFor } from './say-floor.ts'
 
 const dayMinutes = 1_440
 

@@ -2,7 +2,7 @@ import type { Operation, Slot } from '../../../domain/schedule/book/operation.ts
 import { isThrough, type Ticked, type WorkKind, type WorkStep } from '../../../domain/ticket/work-steps.ts'
 import type { Minutes } from '../../../domain/units/units.ts'
 import type { ShopStore } from '../../../ports/store.ts'
-import { type ShopPlan, shopPlanFrom } from '../records.ts'
+import { type ShopPlan, shopPlanFrom } from '../records/records.ts'
 import type { Deed } from './deed.ts'
 
 /** Which planned work is over once every line is through a step of this kind. */

@@ -5,9 +5,9 @@ import { minutes } from '../../../domain/units/units.ts'
 import type { Member } from '../../../ports/counter-desk.ts'
 import type { ShopStore } from '../../../ports/store.ts'
 import type { Desk } from '../desk.ts'
-import { shopPlanFrom } from '../records.ts'
+import { shopPlanFrom } from '../records/records.ts'
+import { localOf, tellCustomer, wordsFor } from '../say/say-floor.ts'
 import { changePlan } from './mark-work.ts'
-import { localOf, tellCustomer, wordsFor } from './say-floor.ts'
 
 export type Deciding = { readonly orderId: string; readonly to: string; readonly revision: string; readonly by: Member }
 

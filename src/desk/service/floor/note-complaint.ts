@@ -4,11 +4,11 @@ import { ok } from '../../../domain/result/result.ts'
 import type { RosterFacts } from '../../../domain/ticket/facts.ts'
 import { tickOf, workSteps } from '../../../domain/ticket/work-steps.ts'
 import { complaintKinds } from '../../../domain/understanding/conversation.ts'
-import { ticketName } from '../ticket-names.ts'
+import { ticketName } from '../records/ticket-names.ts'
+import { showOf, tellOwner, wordsFor } from '../say/say-floor.ts'
 import { type Answered, type Deed, readValues } from './deed.ts'
 import { pressSetting } from './press-setting.ts'
 import { oneOf, rowText } from './row-text.ts'
-import { showOf, tellOwner, wordsFor } from './say-floor.ts'
 
 const complaintSchema = z.object({
   line: z.coerce.number().int().positive(),

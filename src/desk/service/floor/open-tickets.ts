@@ -2,13 +2,13 @@ import type { TicketAtPress } from '../../../ports/floor-view.ts'
 import type { ShopStore } from '../../../ports/store.ts'
 import type { StoredTicket } from '../../../ports/work-records.ts'
 import type { Desk } from '../desk.ts'
-import { ticketFrom } from '../records.ts'
-import { holderOf, type TicketLife } from '../ticket-life.ts'
-import { ticketName } from '../ticket-names.ts'
+import { ticketFrom } from '../records/records.ts'
+import { holderOf, type TicketLife } from '../records/ticket-life.ts'
+import { ticketName } from '../records/ticket-names.ts'
+import { showOf } from '../say/say-floor.ts'
 import { gateName } from './gate-name.ts'
 import { pressSetting } from './press-setting.ts'
 import { readLife } from './read-life.ts'
-import { showOf } from './say-floor.ts'
 
 const stageOf = ({ order, findings }: TicketLife): TicketAtPress['stage'] => {
   if (order.state === 'checked' || order.state === 'bagged' || order.state === 'collected') return order.state

@@ -7,17 +7,17 @@ import { tickOf, type WorkStep, workSteps } from '../../../domain/ticket/work-st
 import type { PressCheck } from '../../../ports/floor-records.ts'
 import type { PressView, StepView } from '../../../ports/floor-view.ts'
 import type { Desk } from '../desk.ts'
-import { ticketFrom } from '../records.ts'
-import { ticketForm } from '../ticket-form.ts'
-import { holderOf, openActs, openForms, type TicketLife } from '../ticket-life.ts'
-import { gateLine } from '../ticket-message.ts'
-import { ticketName } from '../ticket-names.ts'
+import { ticketFrom } from '../records/records.ts'
+import { holderOf, openActs, openForms, type TicketLife } from '../records/ticket-life.ts'
+import { ticketName } from '../records/ticket-names.ts'
+import { deskWordsFor, localOf, shopLanguage, showOf, wordsFor } from '../say/say-floor.ts'
 import { bagViews } from './bag-view.ts'
 import { correctionLines } from './correction-lines.ts'
 import { readLife } from './read-life.ts'
 import { rowText } from './row-text.ts'
-import { deskWordsFor, localOf, shopLanguage, showOf, wordsFor } from './say-floor.ts'
 import { stepName } from './step-name.ts'
+import { ticketForm } from './ticket-form.ts'
+import { gateLine } from './ticket-message.ts'
 
 /** The figures of a step with the day's correction in them, as they are set at the machine. */
 const figuresOf = (desk: Desk, press: PressStep, checks: readonly PressCheck[]): readonly string[] => {

@@ -3,8 +3,8 @@ import { workSteps } from '../../../domain/ticket/work-steps.ts'
 import type { ShopStore } from '../../../ports/store.ts'
 import type { Finding, StoredTicket } from '../../../ports/work-records.ts'
 import type { Desk } from '../desk.ts'
-import { ticketFrom } from '../records.ts'
-import type { TicketLife } from '../ticket-life.ts'
+import { ticketFrom } from '../records/records.ts'
+import type { TicketLife } from '../records/ticket-life.ts'
 
 /** Maker: findings at gates were written by this program with these fields. */
 const foundFrom = ({ code, facts, by, at }: Finding): Found => ({

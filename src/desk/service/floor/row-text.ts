@@ -1,7 +1,7 @@
 import type { RosterFacts, TicketFacts } from '../../../domain/ticket/facts.ts'
 import type { Desk } from '../desk.ts'
+import { wordsFor } from '../say/say-floor.ts'
 import { whichGarment } from './garment-text.ts'
-import { wordsFor } from './say-floor.ts'
 
 /** A player as the bench calls them: '#12 Alvarez M', and which garment where one player has several. */
 export const rowText = (desk: Desk, facts: TicketFacts, row: RosterFacts): string => {

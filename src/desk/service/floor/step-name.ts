@@ -4,8 +4,8 @@ import type { TicketFacts } from '../../../domain/ticket/facts.ts'
 import { layerOf, layerText, once, placeText, rowsOf } from '../../../domain/ticket/names.ts'
 import type { WorkStep } from '../../../domain/ticket/work-steps.ts'
 import type { Desk } from '../desk.ts'
+import { shopLanguage, wordsFor } from '../say/say-floor.ts'
 import { whichGarment } from './garment-text.ts'
-import { shopLanguage, wordsFor } from './say-floor.ts'
 
 /** What lies under the platen or comes off: where on the garment, and which vinyl or stones. */
 const laidText = (desk: Desk, facts: TicketFacts, { place, layers }: PressStep): string => {

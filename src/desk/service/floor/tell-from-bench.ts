@@ -1,9 +1,9 @@
 import * as z from 'zod'
 import { floorWords } from '../../../../templates/desk/floor/words.ts'
 import { ok } from '../../../domain/result/result.ts'
-import { ticketName } from '../ticket-names.ts'
+import { ticketName } from '../records/ticket-names.ts'
+import { tellCustomer, tellOwner, wordsFor } from '../say/say-floor.ts'
 import { type Answered, type Deed, readValues } from './deed.ts'
-import { tellCustomer, tellOwner, wordsFor } from './say-floor.ts'
 
 const askSchema = z.object({ note: z.string().trim().min(1).max(500) })
 const shortSchema = z.object({ subject: z.string().trim().min(1).max(100), note: z.string().trim().max(200).default('') })

@@ -13,12 +13,12 @@ import {
 } from '../../../domain/ticket/work-steps.ts'
 import type { ShopStore } from '../../../ports/store.ts'
 import type { Tick } from '../../../ports/work-records.ts'
+import { closedFor, type TicketLife } from '../records/ticket-life.ts'
+import { localOf, wordsFor } from '../say/say-floor.ts'
 import { type UsedAt, useAt } from '../stock/use-stock.ts'
-import { closedFor, type TicketLife } from '../ticket-life.ts'
 import { type Answered, type Deed, readValues } from './deed.ts'
 import { gateNames } from './gate-name.ts'
 import { markWork } from './mark-work.ts'
-import { localOf, wordsFor } from './say-floor.ts'
 import { stepNames } from './step-name.ts'
 
 export const tickDeeds = ['take', 'start', 'done', 'back'] as const

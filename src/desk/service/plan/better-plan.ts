@@ -8,8 +8,8 @@ import { brokenPromises, verify } from '../../../domain/schedule/verify/verify.t
 import type { SearchPlan } from '../../../ports/search.ts'
 import type { ShopStore } from '../../../ports/store.ts'
 import type { Desk } from '../desk.ts'
-import { shopPlanFrom, withChange } from '../records.ts'
-import { bookOf } from '../shop-plan.ts'
+import { shopPlanFrom, withChange } from '../records/records.ts'
+import { bookOf } from './shop-plan.ts'
 
 const searchSeconds = 2
 const seed = 1

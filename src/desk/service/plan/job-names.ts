@@ -1,6 +1,6 @@
 import type { ShopStore } from '../../../ports/store.ts'
-import { orderFrom } from '../records.ts'
-import { ticketName } from '../ticket-names.ts'
+import { orderFrom } from '../records/records.ts'
+import { ticketName } from '../records/ticket-names.ts'
 
 /** How a job is called in the shop: its ticket and team; the order's id while there is no ticket, or its people are forgotten. */
 export const jobName = async (shop: ShopStore, orderId: string): Promise<string> => {

@@ -14,7 +14,7 @@ import type { ShopStore } from '../../../ports/store.ts'
 import type { StoredTicket } from '../../../ports/work-records.ts'
 import type { Workshop } from '../../work-out.ts'
 import type { Desk } from '../desk.ts'
-import { shopPlanFrom } from '../records.ts'
+import { shopPlanFrom } from '../records/records.ts'
 
 /** The workshop with its rates at the pace that its tickets have shown. */
 export const withPace = (workshop: Workshop, pace: LearnedRates): Workshop => ({

@@ -4,8 +4,8 @@ import { layKept } from '../../../domain/schedule/replan/old-plan.ts'
 import type { Timelines } from '../../../domain/schedule/timeline/lanes.ts'
 import { compile } from '../../../domain/schedule/verify/compile.ts'
 import type { Desk } from '../desk.ts'
-import type { ShopPlan } from '../records.ts'
-import { bookOf } from '../shop-plan.ts'
+import type { ShopPlan } from '../records/records.ts'
+import { bookOf } from './shop-plan.ts'
 
 /** The shop's book as it is now, and its kept plan laid on the lanes of it. */
 export type PresentPlan = { readonly book: Book; readonly lines: Timelines }

@@ -1,7 +1,7 @@
 import type { Need } from '../../../domain/stock/ledger.ts'
 import { type Errand, shoppingList } from '../../../domain/stock/shopping.ts'
 import type { Desk } from '../desk.ts'
-import { type ShopPlan, shopPlanFrom } from '../records.ts'
+import { type ShopPlan, shopPlanFrom } from '../records/records.ts'
 import { supplyOf } from './supply-of.ts'
 import { usedAt } from './use-stock.ts'
 

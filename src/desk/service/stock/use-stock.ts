@@ -3,7 +3,7 @@ import type { ShopStore } from '../../../ports/store.ts'
 import type { StoredTicket } from '../../../ports/work-records.ts'
 import type { StockUse } from '../../stock-uses.ts'
 import type { Desk } from '../desk.ts'
-import { quoteFrom } from '../records.ts'
+import { quoteFrom } from '../records/records.ts'
 import { byItem, takeStock } from './keep-stock.ts'
 
 /** At which step of the work an item leaves the shelf for good. */

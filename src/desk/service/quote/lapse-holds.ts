@@ -1,0 +1,39 @@
+import { deskWords } from '../../../../templates/desk/words.ts'
+import { ok, type Problem, type Result } from '../../../domain/result/result.ts'
+import type { ShopStore } from '../../../ports/store.ts'
+import { conversationChannel, type Desk } from '../desk.ts'
+import { liveHolds } from '../plan/shop-plan.ts'
+import { conversationFrom, type HeldPlace, shopPlanFrom } from '../records/records.ts'
+import { textMessage } from '../say/say-message.ts'
+
+/** The customer is told that the place is no longer held; the nonce makes a repeated step say it once. */
+const tellCustomer = async (shop: ShopStore, held: HeldPlace): Promise<void> => {
+  const order = await shop.orders.read(held.id)
+  const conversationId = order?.conversationId ?? null
+  const stored = conversationId === null ? null : await shop.conversations.read(conversationId)
+  if (conversationId === null || stored === null || order?.state !== 'quoted') return
+  const { language } = conversationFrom(stored.state)
+  const channel = conversationChannel(conversationId)
+  const body = textMessage(deskWords[language].holdLapsed(held.revision), language)
+  await shop.messages.say({ channel, nonce: `lapsed-${held.id}-${held.revision}`, by: 'bot', body })
+  await shop.tell('channel', channel)
+}
+
+const lapse = async (desk: Desk, shop: ShopStore): Promise<Result<null, Problem>> => {
+  await shop.plan.alone()
+  const read = await shop.plan.read()
+  const plan = shopPlanFrom(read.body)
+  const live = liveHolds(plan, desk.clock.now())
+  const lapsed = plan.held.filter((held) => !live.includes(held))
+  if (lapsed.length === 0) return ok(null)
+  const written = await shop.plan.write(read.version, { ...plan, held: live })
+  if (!written.ok) return written
+  for (const held of lapsed) await tellCustomer(shop, held)
+  return ok(null)
+}
+
+/** Lets go of the places of proofs that nobody signed in the shop's time, with a message. */
+export const lapseHolds = async (desk: Desk): Promise<void> => {
+  const lapsed = await desk.store.together(desk.shopId, (shop) => lapse(desk, shop))
+  if (!lapsed.ok) throw new Error(`holds could not be let go: ${lapsed.problems.map((one) => one.code).join(', ')}`)
+}
