@@ -19,6 +19,9 @@ export type Line = {
 export type Role = 'owner' | 'staff'
 export type Member = { readonly id: string; readonly name: string; readonly role: Role }
 
+/** What somebody is told who pressed a button or filled in a form, and whether what they wanted was done. */
+export type Told = { readonly said: string | null; readonly isDone: boolean }
+
 /** A line of the owner's morning sheet; every line ends in a thing to do. */
 export type MorningLine = {
   readonly text: string
@@ -72,8 +75,8 @@ export type CounterDesk = {
   lines(channel: Channel, after: number): Promise<readonly Line[]>
   /** Something the customer did whom `conversation` has let in; replies arrive as lines. `unknown`: it was forgotten meanwhile. */
   hear(conversationId: string, incoming: Incoming): Promise<'heard' | 'unknown'>
-  /** Something staff or owner did in the shop's channels. */
-  act(member: Member, incoming: Incoming): Promise<{ readonly said: string | null }>
+  /** Something staff or owner did in the shop's channels: a word for whoever did it, and whether it was done. */
+  act(member: Member, incoming: Incoming): Promise<Told>
   morning(language: Language): Promise<Morning>
   load(language: Language): Promise<LoadSheet>
   /** A ticket as it is worked at the press; null when there is no such ticket. */

@@ -34,6 +34,17 @@ const wasSent = (form) => {
   form.closest('details.roster')?.removeAttribute('open')
 }
 
+/** Why it was not done stays where it was pressed until it is pressed again. */
+const tellBeside = (form, reason) => {
+  form.querySelector(':scope > .refused')?.remove()
+  if (!reason) return
+  const word = document.createElement('p')
+  word.className = 'refused trouble'
+  word.textContent = reason
+  form.append(word)
+  word.scrollIntoView({ block: 'nearest' })
+}
+
 const bodyOf = (form, button) => {
   const data = new FormData(form, button)
   return form.enctype === 'multipart/form-data' ? data : new URLSearchParams(data)
@@ -50,11 +61,13 @@ const send = async (form, button) => {
       body,
       headers: { accept: 'application/json' },
     })
-    const { said: sentence } = await answer.json()
-    tell(sentence ?? '', answer.ok ? 'good' : 'trouble')
+    const { said: sentence, isDone } = await answer.json()
+    const isRefused = !answer.ok || isDone === false
+    tell(sentence ?? '', isRefused ? 'trouble' : 'good')
+    tellBeside(form, isRefused ? sentence : null)
     if (!answer.ok) return
-    // A word for whoever did it beside the slips: it was not done, and what was filled in stays to be mended.
-    if (sentence && !form.closest('.slips, .answer')) return renew(form)
+    // It was not done: what was filled in stays to be mended.
+    if (isRefused) return renew(form)
     wasSent(form)
     form.closest('details.fill')?.removeAttribute('open')
     if (line.source?.readyState !== EventSource.OPEN) location.reload()

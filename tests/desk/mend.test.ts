@@ -2,7 +2,7 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { conversationChannel, shopChannel, type WorkerDesk } from '../../src/desk/service/desk.ts'
 import { bookOf } from '../../src/desk/service/plan/shop-plan.ts'
 import { tightJobs } from '../../src/desk/service/plan/tight-jobs.ts'
-import { pressAction } from '../../src/desk/service/press-action.ts'
+import { pressAction, pressAndTell } from '../../src/desk/service/press-action.ts'
 import { hearCustomer } from '../../src/desk/service/talk/hear-customer.ts'
 import { brokenPromises, verify } from '../../src/domain/schedule/verify/verify.ts'
 import { minutes } from '../../src/domain/units/units.ts'
@@ -40,6 +40,18 @@ const answers = async (desk: WorkerDesk, orderId: string, answer: string): Promi
 }
 
 describe('what mends a late job with one press', () => {
+  test('says whether it was done: pressed a second time nothing is there to mend', async () => {
+    const waiting = benchWork({ minutes: 60, release: localMinute('2026-11-30T17:00') })
+    const desk = await shopWith(opened.store, [placed('otwice', evening, waiting)])
+    const action = await fixOf(desk, 'earlier-delivery')
+    expect((await pressAndTell(desk, { ...owner, role: 'staff' }, { action })).isDone).toBe(false)
+    expect(await pressAndTell(desk, owner, { action })).toMatchObject({
+      isDone: true,
+      said: expect.stringContaining('in time now'),
+    })
+    expect(await pressAndTell(desk, owner, { action })).toMatchObject({ isDone: false, said: expect.any(String) })
+  })
+
   test('is the supplier’s earlier delivery, which the plan then counts on', async () => {
     const waiting = benchWork({ minutes: 60, release: localMinute('2026-11-30T17:00') })
     const desk = await shopWith(opened.store, [placed('oone', evening, waiting)])

@@ -49,7 +49,7 @@ export type PageDesk = CounterDesk & {
   readonly addMember: (member: Member) => void
   readonly setMorning: (morning: Morning) => void
   readonly setPress: (view: PressView) => void
-  readonly answerWith: (said: string | null) => void
+  readonly answerWith: (said: string | null, isDone?: boolean) => void
   readonly breakOn: (text: string) => void
 }
 
@@ -73,6 +73,7 @@ export const makePageDesk = (now: () => number): PageDesk => {
   const told = {
     morning: { date: '2026-03-09', sections: [] } as Morning,
     said: null as string | null,
+    isDone: true,
     breaks: null as string | null,
     press: pressAt17,
   }
@@ -130,8 +131,9 @@ export const makePageDesk = (now: () => number): PageDesk => {
       told.press = view
       news(bench)
     },
-    answerWith: (said) => {
+    answerWith: (said, isDone = true) => {
       told.said = said
+      told.isDone = isDone
     },
     breakOn: (text) => {
       told.breaks = text
@@ -156,10 +158,10 @@ export const makePageDesk = (now: () => number): PageDesk => {
       return 'heard'
     },
     act: async (member, incoming) => {
-      if (!isNew(`${member.id}/${incoming.id}`)) return { said: null }
+      if (!isNew(`${member.id}/${incoming.id}`)) return { said: null, isDone: true }
       acted.push({ member, incoming })
       if (incoming.kind === 'said') post(bench, { kind: member.role, name: member.name }, plainText(incoming.text))
-      return { said: told.said }
+      return { said: told.said, isDone: told.isDone }
     },
     morning: async () => told.morning,
     load: async () => emptyLoad,

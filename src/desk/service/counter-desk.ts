@@ -7,7 +7,7 @@ import type { StoredMember, StoredMessage } from '../../ports/talk-records.ts'
 import { channelFrom, channelName, conversationChannel, type Desk, shopChannel } from './desk.ts'
 import { floorSide } from './floor-side.ts'
 import { morningSheet } from './morning/morning-sheet.ts'
-import { pressAction } from './press-action.ts'
+import { pressAndTell } from './press-action.ts'
 import { messageFrom } from './records/records.ts'
 import { saidFiles } from './records/said-files.ts'
 import { loadSheet } from './shop/load-sheet.ts'
@@ -130,11 +130,10 @@ const files = (shop: ShopStore): Pick<CounterDesk, 'file'> => ({
 /** What staff and owner do in the shop's channels; the id of an action carries no authority, the member does. */
 const benchSide = (desk: Desk): Pick<CounterDesk, 'act'> => ({
   act: async (member, incoming) => {
-    if (incoming.kind === 'pressed') return { said: await pressAction(desk, member, { action: incoming.action }) }
-    if (incoming.kind === 'filled')
-      return { said: await pressAction(desk, member, { action: incoming.form, values: incoming.values }) }
+    if (incoming.kind === 'pressed') return pressAndTell(desk, member, { action: incoming.action })
+    if (incoming.kind === 'filled') return pressAndTell(desk, member, { action: incoming.form, values: incoming.values })
     if (incoming.kind === 'said') await noteOnBench(desk, member, incoming)
-    return { said: null }
+    return { said: null, isDone: true }
   },
 })
 

@@ -67,7 +67,7 @@ const hear = async (c: Visit, counter: Counter): Promise<Response> => {
   if (!read.ok) return refuse(c, counter, { trouble: read.trouble, language, back })
   const heard = await counter.desk.hear(id, read.incoming)
   if (heard === 'unknown') return refuse(c, counter, { trouble: { code: 'no-conversation' }, language, back: '/' })
-  return wantsJson(c) ? c.json({ said: null }) : c.redirect(back, 303)
+  return wantsJson(c) ? c.json({ said: null, isDone: true }) : c.redirect(back, 303)
 }
 
 const watch = async (c: Visit, counter: Counter): Promise<Response> => {

@@ -1,4 +1,5 @@
 import { Hono } from 'hono'
+import type { Told } from '../../../ports/counter-desk.ts'
 import { refuse, showPage, visitorLanguage } from './answer.ts'
 import { addressOf, type Counter, type Door, type Visit } from './counter.ts'
 import { asAttachment } from './file-name.ts'
@@ -19,7 +20,7 @@ const pressPlace = (counter: Counter, signed: Signed, id: string): Place => ({
   base: `/press/${encodeURIComponent(id)}`,
 })
 
-const showTicket = async (c: Visit, counter: Counter, at: { readonly signed: Signed; readonly said: string | null }) => {
+const showTicket = async (c: Visit, counter: Counter, at: { readonly signed: Signed; readonly said: Told | null }) => {
   const { signed, said } = at
   const id = c.req.param('ticket') ?? ''
   const view = await counter.desk.atPress(id)
@@ -54,7 +55,7 @@ const listOf = async (counter: Counter, signed: Signed): Promise<LiveSheet> => {
   return { mark: JSON.stringify(tickets), html }
 }
 
-const showShelf = async (c: Visit, counter: Counter, at: { readonly signed: Signed; readonly said: string | null }) => {
+const showShelf = async (c: Visit, counter: Counter, at: { readonly signed: Signed; readonly said: Told | null }) => {
   const place = placeOf(counter, at.signed, { name: 'shelf' })
   const view = await counter.desk.shelf()
   return showPage(c, counter, shelfPage(counter, at.signed, { view, place, said: at.said }))

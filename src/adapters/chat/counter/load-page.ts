@@ -2,11 +2,11 @@ import { randomUUID } from 'node:crypto'
 import { type Html, html, type Piece, when } from '../../../../templates/page/html.ts'
 import type { PageWords } from '../../../../templates/page/words.ts'
 import type { Action } from '../../../ports/chat.ts'
-import type { LoadSheet, LoadTable } from '../../../ports/counter-desk.ts'
+import type { LoadSheet, LoadTable, Told } from '../../../ports/counter-desk.ts'
 import { type Look, wordsOf } from './answer.ts'
 import type { Counter } from './counter.ts'
 import type { Signed } from './sign-in.ts'
-import { look } from './staff-pages.ts'
+import { answered, look } from './staff-pages.ts'
 
 const tightFrom = 90
 
@@ -69,11 +69,11 @@ const changesSection = ({ changesTitle, changes }: LoadSheet): Piece =>
 export const loadPage = (
   counter: Counter,
   signed: Signed,
-  { sheet, said }: { readonly sheet: LoadSheet; readonly said: string | null },
+  { sheet, said }: { readonly sheet: LoadSheet; readonly said: Told | null },
 ): Look & { readonly main: Piece } => {
   const words = wordsOf(signed.language)
   const main = html`<h1>${sheet.title}</h1><p class="lead">${sheet.lead}</p>
-${when(said !== null, () => html`<p class="said" role="status">${said}</p>`)}
+${answered(said)}
 ${lateSection(sheet, words)}
 <section class="sheet load"><figure><div class="wide" role="region" tabindex="0" aria-label="${sheet.title}"><img src="/load/picture" alt="${sheet.pictureAlt}"></div></figure>
 ${shareTable(sheet.stations)}

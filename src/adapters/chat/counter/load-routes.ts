@@ -1,4 +1,5 @@
 import { Hono } from 'hono'
+import type { Told } from '../../../ports/counter-desk.ts'
 import { refuse, showPage, wantsJson } from './answer.ts'
 import type { Counter, Door, Visit } from './counter.ts'
 import { readForm } from './form.ts'
@@ -11,7 +12,7 @@ import type { Trouble } from './trouble.ts'
 const show = async (
   c: Visit,
   counter: Counter,
-  seen: { readonly signed: Signed; readonly said: string | null },
+  seen: { readonly signed: Signed; readonly said: Told | null },
 ): Promise<Response> => {
   const sheet = await counter.desk.load(seen.signed.language)
   return showPage(c, counter, loadPage(counter, seen.signed, { sheet, said: seen.said }))
@@ -25,8 +26,8 @@ const press = async (c: Visit, counter: Counter, signed: Signed): Promise<Respon
   if (!form.ok) return refused(form.trouble)
   const read = await readIncoming('press', form.form, null)
   if (!read.ok) return refused(read.trouble)
-  const { said } = await counter.desk.act(member, read.incoming)
-  return wantsJson(c) ? c.json({ said }) : show(c, counter, { signed, said })
+  const said = await counter.desk.act(member, read.incoming)
+  return wantsJson(c) ? c.json(said) : show(c, counter, { signed, said })
 }
 
 /** The drawing of the load; it is drawn anew each time and holds no script. */

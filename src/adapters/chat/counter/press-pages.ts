@@ -1,17 +1,16 @@
 import { randomUUID } from 'node:crypto'
 import { type Html, html, type Piece, when } from '../../../../templates/page/html.ts'
 import type { Form } from '../../../ports/chat.ts'
+import type { Told } from '../../../ports/counter-desk.ts'
 import type { BagView, PressView, TicketAtPress } from '../../../ports/floor-view.ts'
 import { wordsOf } from './answer.ts'
 import type { Counter } from './counter.ts'
 import { nowCard, otherSteps, stepNow } from './press-steps.ts'
 import type { Signed } from './sign-in.ts'
 import { type Place, renderForm } from './slip.ts'
-import { look } from './staff-pages.ts'
+import { answered, look } from './staff-pages.ts'
 
 type Page = ReturnType<typeof look> & { readonly main: Piece }
-
-const answered = (said: string | null): Piece => when(said !== null, () => html`<p class="said" role="status">${said}</p>`)
 
 const groups = ['mine', 'free', 'held', 'checked', 'bagged', 'collected'] as const
 type Group = (typeof groups)[number]
@@ -96,7 +95,7 @@ const bagList = (bags: readonly BagView[], place: Place): Piece => {
   )
 }
 
-export type Seen = { readonly view: PressView; readonly name: string; readonly place: Place; readonly said: string | null }
+export type Seen = { readonly view: PressView; readonly name: string; readonly place: Place; readonly said: Told | null }
 
 /** What changes of a ticket's page: the step to do now on top, everything else folded below it. */
 export const pressSheet = ({ view, name, place, said }: Seen): Html => {

@@ -1,10 +1,11 @@
 import { type Html, html, type Piece, when } from '../../../../templates/page/html.ts'
+import type { Told } from '../../../ports/counter-desk.ts'
 import type { ShelfGroup, ShelfView } from '../../../ports/floor-view.ts'
 import type { Counter } from './counter.ts'
 import { formCards } from './press-pages.ts'
 import type { Signed } from './sign-in.ts'
 import type { Place } from './slip.ts'
-import { look } from './staff-pages.ts'
+import { answered, look } from './staff-pages.ts'
 
 type Page = ReturnType<typeof look> & { readonly main: Piece }
 type Part = ShelfView['shopping']
@@ -35,10 +36,10 @@ const tables = ['orders', 'stock', 'remakes'] as const
 export const shelfPage = (
   counter: Counter,
   signed: Signed,
-  { view, place, said }: { readonly view: ShelfView; readonly place: Place; readonly said: string | null },
+  { view, place, said }: { readonly view: ShelfView; readonly place: Place; readonly said: Told | null },
 ): Page => {
   const { shelf } = place.words
-  const main = html`<section class="sheet"><h1>${shelf.title}</h1><p class="lead">${shelf.lead}</p>${when(said !== null, () => html`<p class="said" role="status">${said}</p>`)}</section>
+  const main = html`<section class="sheet"><h1>${shelf.title}</h1><p class="lead">${shelf.lead}</p>${answered(said)}</section>
 ${part(view.shopping, shelf.nothing)}${part(view.coming, shelf.nothing)}
 ${formCards(view.forms, shelf.forms, place)}
 ${groups(view, place)}

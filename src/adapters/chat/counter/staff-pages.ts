@@ -1,7 +1,7 @@
 import { randomUUID } from 'node:crypto'
 import { type Html, html, type Piece, when } from '../../../../templates/page/html.ts'
 import type { Language } from '../../../domain/units/language.ts'
-import type { Line, Member, Morning, MorningLine } from '../../../ports/counter-desk.ts'
+import type { Line, Member, Morning, MorningLine, Told } from '../../../ports/counter-desk.ts'
 import { type Look, wordsOf } from './answer.ts'
 import type { Counter } from './counter.ts'
 import { writeBox } from './customer-pages.ts'
@@ -38,9 +38,14 @@ export const look = (counter: Counter, signed: Signed, here: Here): Look => ({
 })
 
 /** What the desk answered to this person alone, on a page that was sent without script. */
-const answered = (said: string | null): Piece => when(said !== null, () => html`<p class="said" role="status">${said}</p>`)
+export const answered = (told: Told | null): Piece =>
+  when(told !== null && told.said !== null, () =>
+    told?.isDone === false
+      ? html`<p class="said trouble" role="alert">${told.said}</p>`
+      : html`<p class="said" role="status">${told?.said ?? ''}</p>`,
+  )
 
-export type Room = { readonly lines: readonly Line[]; readonly place: Place; readonly said: string | null }
+export type Room = { readonly lines: readonly Line[]; readonly place: Place; readonly said: Told | null }
 
 /** So many of the newest tickets lie open on the bench; older ones show what they are called until they are opened. */
 const openTickets = 6

@@ -1,6 +1,7 @@
 import { Hono } from 'hono'
 import { markupOf } from '../../../../templates/page/html.ts'
 import type { Channel } from '../../../ports/chat.ts'
+import type { Told } from '../../../ports/counter-desk.ts'
 import { refuse, sendFile, showPage, visitorLanguage, wantsJson, wordsOf } from './answer.ts'
 import type { Counter, Door, Visit } from './counter.ts'
 import { readForm } from './form.ts'
@@ -56,7 +57,7 @@ export const enter = async (c: Visit, counter: Counter, who: { readonly ownerOnl
 const showRoom = async (
   c: Visit,
   counter: Counter,
-  seen: { readonly signed: Signed; readonly post: Post; readonly said: string | null },
+  seen: { readonly signed: Signed; readonly post: Post; readonly said: Told | null },
 ) => {
   const { signed, post, said } = seen
   const room: Room = { lines: await counter.desk.lines(post.channel, 0), place: placeOf(counter, signed, post), said }
@@ -69,7 +70,7 @@ type Acting = {
   readonly signed: Signed
   readonly post: Pick<Post, 'name'>
   /** The page again, with what was answered, for a form sent without script. */
-  readonly show: (said: string | null) => Response | Promise<Response>
+  readonly show: (said: Told | null) => Response | Promise<Response>
 }
 
 export const actOf = async (c: Visit, counter: Counter, at: Acting): Promise<Response> => {
@@ -82,8 +83,8 @@ export const actOf = async (c: Visit, counter: Counter, at: Acting): Promise<Res
   if (!form.ok) return refused(form.trouble)
   const read = await readIncoming(deed, form.form, counter.desk.keepShopFile)
   if (!read.ok) return refused(read.trouble)
-  const { said } = await counter.desk.act(member, read.incoming)
-  return wantsJson(c) ? c.json({ said }) : at.show(said)
+  const said = await counter.desk.act(member, read.incoming)
+  return wantsJson(c) ? c.json(said) : at.show(said)
 }
 
 /** Whose live page it is, and that they may still see it. */

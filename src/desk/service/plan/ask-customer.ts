@@ -4,11 +4,13 @@ import type { Fix } from '../../../domain/schedule/explain/bottleneck.ts'
 import type { Language } from '../../../domain/units/language.ts'
 import { minutes } from '../../../domain/units/units.ts'
 import type { Action } from '../../../ports/chat.ts'
+import type { Told } from '../../../ports/counter-desk.ts'
 import type { ShopStore } from '../../../ports/store.ts'
 import { conversationChannel, type Desk, shopChannel } from '../desk.ts'
 import { orderIdOf } from '../records/order-id.ts'
 import { conversationFrom, type Proposal, type ShopPlan, shopPlanFrom, withChange } from '../records/records.ts'
 import { messageWith, textMessage } from '../say/say-message.ts'
+import { doneSaying, toldWhy } from '../say/told.ts'
 import { jobName } from './job-names.ts'
 import { momentText, type PlanWords, planWords } from './plan-words.ts'
 import type { LateJob } from './tight-jobs.ts'
@@ -41,14 +43,14 @@ export const askCustomer = async (
   desk: Desk,
   shop: ShopStore,
   about: { readonly plan: ShopPlan; readonly version: number; readonly job: LateJob; readonly fix: Fix },
-): Promise<Result<string, Problem>> => {
+): Promise<Result<Told, Problem>> => {
   const { plan, version, job, fix } = about
   const owner = loadWords[desk.workshop.shop.profile.languages[0] ?? 'en']
   const order = await shop.orders.read(job.orderId)
   const sold = plan.sold.find(({ id }) => id === job.orderId)
   const conversationId = order?.conversationId ?? null
   const stored = conversationId === null ? null : await shop.conversations.read(conversationId)
-  if (conversationId === null || stored === null || sold === undefined || !isAsked(fix.code)) return ok(owner.gone)
+  if (conversationId === null || stored === null || sold === undefined || !isAsked(fix.code)) return ok(toldWhy(owner.gone))
   const promised = sold.promised ?? sold.needBy
   const rest = minutes(Math.ceil((promised + job.minutes) / halfHour) * halfHour)
   const proposal: Proposal = { orderId: job.orderId, kind: fix.code, at: minutes(fix.at ?? promised), ready: fix.subject, rest }
@@ -64,7 +66,7 @@ export const askCustomer = async (
   await shop.tell('channel', channel)
   const facts = { kind: proposal.kind, at: proposal.at }
   await shop.events.add({ code: 'promise-asked', orderId: job.orderId, ticketId: null, by: 'owner', at: desk.clock.now(), facts })
-  return ok(owner.asked(await jobName(shop, job.orderId)))
+  return ok(doneSaying(owner.asked(await jobName(shop, job.orderId))))
 }
 
 /** What a customer pressed under a question about their promise; `id` is the delivery's, so that it counts once. */

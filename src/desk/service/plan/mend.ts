@@ -8,10 +8,11 @@ import { budgetFor } from '../../../domain/schedule/search/plan.ts'
 import { slotsOf } from '../../../domain/schedule/timeline/slots.ts'
 import { brokenPromises, verify } from '../../../domain/schedule/verify/verify.ts'
 import { type Minutes, minutes } from '../../../domain/units/units.ts'
-import type { Member } from '../../../ports/counter-desk.ts'
+import type { Member, Told } from '../../../ports/counter-desk.ts'
 import type { ShopStore } from '../../../ports/store.ts'
 import type { Desk } from '../desk.ts'
 import { type PlanChange, type ShopPlan, shopPlanFrom, withChange } from '../records/records.ts'
+import { doneSaying, toldWhy } from '../say/told.ts'
 import { askCustomer } from './ask-customer.ts'
 import { jobName } from './job-names.ts'
 import { durationText, planWords } from './plan-words.ts'
@@ -153,7 +154,7 @@ const tryMending = async (
   desk: Desk,
   shop: ShopStore,
   at: { plan: ShopPlan; version: number; job: LateJob; changes: readonly Mended[] },
-): Promise<Result<string, Problem>> => {
+): Promise<Result<Told, Problem>> => {
   const { orderId } = at.job
   const language = desk.workshop.shop.profile.languages[0] ?? 'en'
   const job = await jobName(shop, orderId)
@@ -161,15 +162,16 @@ const tryMending = async (
   const tried = firstSound(desk, at.plan, { orderId, changes: at.changes })
   if (!tried.ok) return tried
   const found = tried.value
-  if (found === null || !found.sound) return ok(said.words.notMended(job, durationText(said, found?.lateBy ?? at.job.minutes)))
+  if (found === null || !found.sound)
+    return ok(toldWhy(said.words.notMended(job, durationText(said, found?.lateBy ?? at.job.minutes))))
   const now = desk.clock.now()
   const written = await shop.plan.write(at.version, withChange(found.plan, { reason: found.reason, at: now, orderId }))
   if (!written.ok) return written
   await shop.events.add({ code: 'plan-mended', orderId, ticketId: null, by: 'owner', at: now, facts: { reason: found.reason } })
-  return ok(said.words.mended(job))
+  return ok(doneSaying(said.words.mended(job)))
 }
 
-const mendNow = async (desk: Desk, shop: ShopStore, { orderId, code, revision }: Mending): Promise<Result<string, Problem>> => {
+const mendNow = async (desk: Desk, shop: ShopStore, { orderId, code, revision }: Mending): Promise<Result<Told, Problem>> => {
   const language = desk.workshop.shop.profile.languages[0] ?? 'en'
   await shop.plan.alone()
   const read = await shop.plan.read()
@@ -179,7 +181,7 @@ const mendNow = async (desk: Desk, shop: ShopStore, { orderId, code, revision }:
   const sold = plan.sold.find((one) => one.id === orderId && `${one.revision}` === revision)
   const job = lateJobs(present.value).find((one) => one.orderId === orderId)
   const fix = job?.fixes.find((one) => one.code === code)
-  if (sold === undefined || job === undefined || fix === undefined) return ok(loadWords[language].gone)
+  if (sold === undefined || job === undefined || fix === undefined) return ok(toldWhy(loadWords[language].gone))
   const changes = changesFor(desk, plan, { book: present.value.book, job, code: fix.code })
   if (changes !== null) return tryMending(desk, shop, { plan, version: read.version, job, changes })
   return askCustomer(desk, shop, { plan, version: read.version, job, fix })
@@ -189,8 +191,8 @@ const mendNow = async (desk: Desk, shop: ShopStore, { orderId, code, revision }:
  * One press of the owner on something that would mend a late job. Hours, deliveries and turns are planned at once and kept only if
  * the job is in time then and no other promise breaks; what the customer must agree to is asked of them. Answers with a sentence.
  */
-export const mend = async (desk: Desk, member: Member, mending: Mending): Promise<string> => {
-  if (member.role !== 'owner') return loadWords[desk.workshop.shop.profile.languages[0] ?? 'en'].ownerOnly
+export const mend = async (desk: Desk, member: Member, mending: Mending): Promise<Told> => {
+  if (member.role !== 'owner') return toldWhy(loadWords[desk.workshop.shop.profile.languages[0] ?? 'en'].ownerOnly)
   const done = await desk.store.together(desk.shopId, (shop) => mendNow(desk, shop, mending))
   if (done.ok) return done.value
   throw new Error(`${mending.orderId} could not be mended: ${done.problems.map(({ code }) => code).join(', ')}`)

@@ -288,6 +288,31 @@ describe.runIf(needs(...browserNames))('in a browser', () => {
     expect(troubles).toEqual([])
   })
 
+  it('a form that was refused says so in the tone of trouble, and the reason stays beside what was pressed with what was filled in', async () => {
+    await signInAsOwner()
+    const live = page.waitForResponse((answer) => answer.url().includes('/press/17/live'))
+    await page.goto(`${counter.address}/press/17`)
+    await live
+    const reason = 'First piece comes first: it is not signed yet.'
+    counter.desk.answerWith(reason, false)
+    await page.locator('#form-second-look summary').click()
+    await page.getByLabel('Garment', { exact: true }).selectOption('home')
+    await page.getByRole('button', { name: 'Write it down' }).click()
+    const beside = page.locator('#form-second-look .refused')
+    await beside.waitFor()
+    expect(await beside.textContent()).toBe(reason)
+    expect(await page.locator('#notice').getAttribute('class')).toBe('notice trouble')
+    expect(await page.getByLabel('Garment', { exact: true }).inputValue()).toBe('home')
+    await page.locator('#done-4').click()
+    await page.locator('.now .refused').waitFor()
+    counter.desk.answerWith('The promise stays.')
+    await page.locator('#done-4').click()
+    await expect.poll(() => page.locator('#notice').getAttribute('class')).toBe('notice good')
+    expect(await page.locator('.now .refused').count()).toBe(0)
+    counter.desk.answerWith(null)
+    expect(troubles).toEqual([])
+  })
+
   it('the count-down of a press step goes on while a colleague ticks, and ends with a word and a tone', async () => {
     await signInAsOwner()
     await page.clock.install()

@@ -145,7 +145,7 @@ describe('the bench', () => {
       fields: { ...fields, id: 'press-002' },
       headers: { cookie, accept: 'application/json' },
     })
-    expect(JSON.parse(script.text)).toEqual({ said: 'Taken by you <until 5>.' })
+    expect(JSON.parse(script.text)).toEqual({ said: 'Taken by you <until 5>.', isDone: true })
   })
 
   it('is closed at once to a person taken off the list, and after signing out', async () => {
