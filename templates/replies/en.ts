@@ -330,6 +330,8 @@ export const en = {
     },
     'words-unheard': ({ words }) =>
       `This part I did not understand, and nothing of it is changed: ${words.map((one) => `“${one}”`).join(', ')}. Please say it again in other words.`,
+    'layers-alike': ({ words }) =>
+      `Stones, outlines and shadows are the same on all pieces, so I cannot give or leave them off for some players here. Nothing is changed: ${words.map((one) => `“${one}”`).join(', ')}. Tell me whether it is for everybody, or ask for a person and the shop looks at those pieces.`,
     'lines-unread': ({ lines }) =>
       `These lines I could not read and nothing of them is on the list: ${lines.map((line) => `“${line}”`).join(', ')}. Please send them as number, name, size.`,
     'text-cut': ({ characters }) =>

@@ -374,6 +374,8 @@ export const es = {
     },
     'words-unheard': ({ words }) =>
       `Esta parte no la entendí y no se cambió nada de ella: ${words.map((one) => `«${one}»`).join(', ')}. Dígamela otra vez con otras palabras, por favor.`,
+    'layers-alike': ({ words }) =>
+      `Las piedras, los contornos y las sombras son iguales en todas las prendas, así que aquí no puedo ponerlos ni quitarlos solo a algunos jugadores. No cambié nada: ${words.map((one) => `«${one}»`).join(', ')}. Dígame si es para todos, o pida una persona y el taller ve esas prendas.`,
     'lines-unread': ({ lines }) =>
       `Estas líneas no las pude leer y nada de ellas está en la lista: ${lines.map((line) => `«${line}»`).join(', ')}. Mándelas como número, nombre, talla.`,
     'text-cut': ({ characters }) =>

@@ -24,10 +24,20 @@ const memberKey = (member: unknown, index: number): string => {
   return isLeaf(named) && named !== null ? `=${String(named)}` : String(index)
 }
 
+/** Members of one purpose (two outlines) are told apart from the last on: the one next to the figure stays the first. */
+const memberKeys = (members: readonly unknown[]): readonly string[] => {
+  const keys = members.map(memberKey)
+  return keys.map((key, index) => {
+    const behind = keys.slice(index + 1).filter((other) => other === key).length
+    return behind === 0 ? key : `${key}~${behind}`
+  })
+}
+
 const walk = (value: unknown, path: string, key: string): readonly Leaf[] => {
   if (isLeaf(value)) return [{ path, key, value }]
   if (Array.isArray(value)) {
-    return value.flatMap((member, index) => walk(member, `${path}/${index}`, `${key}/${memberKey(member, index)}`))
+    const keys = memberKeys(value)
+    return value.flatMap((member, index) => walk(member, `${path}/${index}`, `${key}/${keys[index] ?? index}`))
   }
   if (!isBranch(value)) return []
   return Object.entries(value).flatMap(([name, inner]) => walk(inner, `${path}${pointer(name)}`, `${key}${pointer(name)}`))

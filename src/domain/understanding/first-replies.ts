@@ -10,6 +10,9 @@ const unread = ({ unread: lines }: Understood): readonly Reply[] =>
 const unheard = ({ unheard: words }: Understood): readonly Reply[] =>
   words.length === 0 ? [] : [{ code: 'words-unheard', facts: { words } }]
 
+const alike = ({ alike: words }: Understood): readonly Reply[] =>
+  words.length === 0 ? [] : [{ code: 'layers-alike', facts: { words } }]
+
 const drawn = ({ artwork }: Understood): readonly Reply[] => (artwork ? [{ code: 'artwork-said', facts: {} }] : [])
 
 const ruled = ({ book }: Understood): readonly Reply[] =>
@@ -31,4 +34,4 @@ const greeted = ({ intent, patches }: Understood): readonly Reply[] => {
 
 /** Replies that go before the next question: what could not be read or heard, what is kept for a person, and what the message was. */
 export const firstReplies = (understood: Understood): readonly Reply[] =>
-  [cut, unread, unheard, drawn, ruled, greeted].flatMap((repliesOf) => repliesOf(understood))
+  [cut, unread, unheard, alike, drawn, ruled, greeted].flatMap((repliesOf) => repliesOf(understood))

@@ -136,7 +136,7 @@ const hearUnderstood = (conversation: Conversation, { understood, text }: Words,
   if (understood.intent.kind === 'status') return statusBeside(conversation, { understood, text }, context)
   if (understood.intent.kind === 'undo') return undoBeside(conversation, { understood, text }, context)
   // What was not understood may be a change: nothing is signed in the same breath, and it is said.
-  if (understood.signing !== null && understood.unheard.length === 0) {
+  if (understood.signing !== null && understood.unheard.length + understood.alike.length === 0) {
     const signed = signSaid(conversation, understood, context)
     if (signed !== null) return signed
   }

@@ -101,6 +101,7 @@ export type Replies = {
     readonly withoutSize: number
   }
   'words-unheard': { readonly words: readonly string[] }
+  'layers-alike': { readonly words: readonly string[] }
   'lines-unread': { readonly lines: readonly string[] }
   'text-cut': { readonly characters: number }
   'complaint-noted': { readonly complaint: Complaint }

@@ -51,6 +51,8 @@ export type Understood = {
   readonly unread: readonly string[]
   /** Clauses of a correction that tell of the list and were used by nothing. */
   readonly unheard: readonly string[]
+  /** Clauses that ask of some players what all pieces have alike: their stones, an outline, a shadow. */
+  readonly alike: readonly string[]
   /** A drawing was spoken of, which a person looks at. */
   readonly artwork: boolean
   /** Letters of a rule book that the shop has not for that sport. */
@@ -71,6 +73,7 @@ export const nothing: Understood = {
   variant: null,
   unread: [],
   unheard: [],
+  alike: [],
   artwork: false,
   book: null,
   pasted: 0,

@@ -123,7 +123,7 @@ const readOrder = ({
   conversation,
   context,
   language,
-}: Read): Pick<Understood, 'patches' | 'open' | 'pasted' | 'unread' | 'unheard' | 'artwork' | 'book'> => {
+}: Read): Pick<Understood, 'patches' | 'open' | 'pasted' | 'unread' | 'unheard' | 'alike' | 'artwork' | 'book'> => {
   const { asked, draft } = conversation
   const lexicon = lexiconFor(context.shop, language)
   const several = tokensOf(whole).length > 4
@@ -161,6 +161,7 @@ const readOrder = ({
     open: [...faces.open, ...marks.open, ...prose.open, ...ofRoster(roster, draft, withRows)],
     unread: roster.unread.filter((line) => !isOfThings(line, lexicon)),
     unheard: some.unheard,
+    alike: some.alike,
     artwork: artwork.said,
     book: book.unknown,
     pasted: roster.players.length + roster.counted.length,
@@ -211,6 +212,6 @@ export const understand = (raw: string, conversation: Conversation, context: Con
   const plain = base.signing === null ? left : withoutGoing(left)
   const { order, patches, open, unheard } = readAll(plain, (words) => read(words), { conversation, lexicon })
   const found = { ...base, ...order, patches, open, unheard }
-  const empty = changesNothing({ patches, open }) && !order.artwork && order.book === null
+  const empty = changesNothing({ patches, open }) && !order.artwork && order.book === null && order.alike.length === 0
   return empty ? { ...found, ...ofNothing(text, base, { conversation, lexicon }) } : found
 }

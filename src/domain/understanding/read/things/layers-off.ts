@@ -1,0 +1,240 @@
+import type { Draft, Mark, Style } from '../../draft.ts'
+import { type Patch, preview } from '../../patch.ts'
+import { listed } from '../../words/languages.ts'
+import { type Lexicon, termsOf } from '../text/lexicon.ts'
+import { without } from '../text/set-aside.ts'
+import { blanked, isEnd, isWord, type Token, tokensOf } from '../text/tokens.ts'
+import { placesAt } from './groups.ts'
+import { type LayerKind, type LayerNamed, type LayersNamed, layersNamed } from './layers-named.ts'
+
+/**
+ * What a message takes off of what is put on; `unheard` names what is nowhere, `alike` what is asked for somebody alone. `rest` is the
+ * text without these words.
+ */
+export type LayersOff = {
+  readonly patches: readonly Patch[]
+  readonly unheard: readonly string[]
+  readonly alike: readonly string[]
+  readonly rest: string
+}
+
+/** `stone`: the colour of stones of which none is said. */
+type Scene = { readonly draft: Draft; readonly lexicon: Lexicon; readonly stone: string }
+
+type Path = readonly string[]
+/** A place of the draft where a make is kept. */
+type Kept = { readonly path: Path; readonly style: Style }
+/** Something that is put on, with all that is said of its make, what overrules it last. */
+type Worn = { readonly id: string; readonly mark: Mark; readonly kept: readonly Kept[] }
+
+const keptOf = ({ styles }: Draft, id: string, mark: Mark): readonly Kept[] => {
+  const at = (key: string): readonly Kept[] => {
+    const style = styles[key]
+    return style === undefined ? [] : [{ path: ['styles', key], style }]
+  }
+  const apart = (key: string) =>
+    Object.keys(styles)
+      .filter((one) => one.startsWith(`${key}@`))
+      .flatMap(at)
+  const own = mark.style === undefined ? [] : [{ path: ['marks', id, 'style'], style: mark.style }]
+  const place = mark.place === undefined || mark.place === 'name' ? [] : at(mark.place)
+  return [...at('all'), ...apart('all'), ...at(mark.content), ...apart(mark.content), ...own, ...place, ...apart(id)]
+}
+
+const wornIn = (draft: Draft): readonly Worn[] =>
+  Object.entries(draft.marks).flatMap(([id, mark]) =>
+    mark.wanted === false ? [] : [{ id, mark, kept: keptOf(draft, id, mark) }],
+  )
+
+const stoneColours: Readonly<Record<string, string>> = { black: 'jet', pink: 'rose', white: 'crystal' }
+
+const isHue = (hues: readonly string[], colour: string): boolean => hues.length === 0 || hues.includes(colour)
+
+/** Whether a make of its own has such a layer in one of these colours. */
+const has = (
+  style: Style,
+  kind: LayerKind,
+  { hues, stone }: { readonly hues: readonly string[]; readonly stone: string },
+): boolean => {
+  if (kind === 'outline') return (style.outlines ?? []).some(({ colour = 'black' }) => isHue(hues, colour))
+  if (kind === 'shadow')
+    return style.shadow !== undefined && style.shadow !== false && isHue(hues, style.shadow.colour ?? 'black')
+  const asStones = hues.map((hue) => stoneColours[hue] ?? hue)
+  return (
+    style.stones !== undefined && style.stones.wanted !== false && isHue([...hues, ...asStones], style.stones.colour ?? stone)
+  )
+}
+
+const fields = { outline: 'outlines', shadow: 'shadow', stones: 'stones' } as const
+
+const laid = (below: Style, above: Style): Style => {
+  const stones = above.stones === undefined ? below.stones : { ...below.stones, ...above.stones }
+  return { ...below, ...above, ...(stones === undefined ? {} : { stones }) }
+}
+
+const over = (kept: readonly Kept[]): Style => kept.reduce<Style>((below, { style }) => laid(below, style), {})
+
+/** `into`: the colour that comes in its stead. */
+type Layer = { readonly kind: LayerKind; readonly hues: readonly string[]; readonly into: string | null }
+
+const wears = ({ kept }: Worn, { kind, hues }: Pick<Layer, 'kind' | 'hues'>, stone: string): boolean => {
+  const plain = kept.filter(({ path }) => !path.some((step) => step.includes('@')))
+  return (
+    has(over(plain), kind, { hues, stone }) || kept.some((one) => !plain.includes(one) && has(one.style, kind, { hues, stone }))
+  )
+}
+
+/** The change that takes a layer out of a make, or gives it another colour. */
+const offAt = (path: Path, { kind, hues, into }: Layer, style: Style): Patch => {
+  const isMeant = ({ colour = 'black' }: { readonly colour?: string | undefined }) => isHue(hues, colour)
+  const outlines = style.outlines ?? []
+  if (kind === 'outline' && into === null)
+    return { path: [...path, 'outlines'], value: outlines.filter((edge) => !isMeant(edge)) }
+  if (kind === 'outline')
+    return {
+      path: [...path, 'outlines'],
+      value: outlines.map((edge) => (isMeant(edge) ? { ...edge, colour: into ?? '' } : edge)),
+    }
+  if (kind === 'shadow')
+    return into === null ? { path: [...path, kind], value: false } : { path: [...path, kind, 'colour'], value: into }
+  return into === null
+    ? { path: [...path, kind, 'wanted'], value: false }
+    : { path: [...path, kind, 'colour'], value: stoneColours[into] ?? into }
+}
+
+const isShared = ({ path }: Kept): boolean => path[0] === 'styles' && (path[1] === 'all' || path[1]?.startsWith('all@') === true)
+
+/** Off everything, off all of a kind, or at some places alone. */
+const offOf = (worn: Worn, layer: Layer, of: 'all' | 'content' | 'place'): readonly Patch[] => {
+  const { id, mark, kept } = worn
+  const had = kept.filter(({ style }) => style[fields[layer.kind]] !== undefined)
+  const whole = over(kept)
+  if (of === 'all') return had.map(({ path, style }) => offAt(path, layer, style))
+  if (of === 'content')
+    return [
+      ...had.filter((one) => !isShared(one)).map(({ path, style }) => offAt(path, layer, style)),
+      ...(had.some(isShared) ? [offAt(['styles', mark.content], layer, whole)] : []),
+    ]
+  const own = had.filter(({ path }) => path[1] === mark.place || path[1]?.startsWith(`${id}@`) === true)
+  return [offAt(['marks', id, 'style'], layer, whole), ...own.map(({ path, style }) => offAt(path, layer, style))]
+}
+
+const isAt = ({ content, place }: Mark, { contents, spots }: LayersNamed): boolean => {
+  const isOf = contents.length === 0 || contents.some((one) => one === content)
+  return isOf && (spots.length === 0 || (place !== undefined && spots.some((spot) => placesAt(content, spot).includes(place))))
+}
+
+/** What words for a layer may mean, the first that is there: "the crystal outline" is of stones where no vinyl outline has that colour. */
+const meant = ({ kinds, hues }: LayerNamed, into: string | null): readonly Layer[] => {
+  if (kinds.includes('stones')) return [{ kind: 'stones', hues, into }]
+  if (kinds.includes('outline'))
+    return [
+      { kind: 'outline', hues, into },
+      { kind: 'stones', hues, into },
+    ]
+  return kinds.map((kind) => ({ kind, hues, into }))
+}
+
+const isAround = ({ kept }: Worn): boolean => ['outline', undefined].includes(over(kept).stones?.style)
+
+const offNamed = (
+  named: LayersNamed,
+  layer: LayerNamed,
+  { draft, stone, into = null }: Scene & { readonly into?: string | null },
+): readonly Patch[] => {
+  const all = wornIn(draft)
+  const some = all.filter(({ mark }) => isAt(mark, named))
+  const of = named.spots.length > 0 ? 'place' : named.contents.length > 0 ? 'content' : 'all'
+  for (const one of meant(layer, into)) {
+    const fits = some.filter(
+      (worn) => wears(worn, one, stone) && (one.kind !== 'stones' || layer.kinds[0] !== 'outline' || isAround(worn)),
+    )
+    if (fits.length > 0) return fits.flatMap((worn) => offOf(worn, one, of))
+  }
+  return []
+}
+
+const isSpecial = ({ layers, contents, spots }: LayersNamed): boolean =>
+  contents.length + spots.length > 0 || layers.some(({ hues }) => hues.length > 0)
+
+const headed: readonly string[] = ['content', 'garment', 'outline', 'stones', 'shadow', 'word', 'role', 'part']
+
+/** What says how something is made and needs a thing that is made so. */
+const makes: readonly string[] = ['colour', 'stone-size', 'class', 'rows', 'style', 'contours', 'length']
+
+const splitAt = (tokens: readonly Token[]): readonly (readonly Token[])[] => {
+  const end = tokens.findIndex((token) => isEnd(token) || token.text === ',')
+  return end < 0 ? [tokens] : [tokens.slice(0, end), ...splitAt(tokens.slice(end + 1))]
+}
+
+/** The clause that says what comes instead of what is taken off, with its colour; null where that is no one colour. */
+type Instead = { readonly hue: string | null; readonly from: number; readonly to: number }
+
+/** "Lose the navy outline, make it gold": another colour comes in its stead; another thing is read elsewhere. */
+const insteadOf = (tokens: readonly Token[], all: readonly LayersNamed[], lexicon: Lexicon): Instead | null => {
+  const spans = all.flatMap(({ from, to }) => Array.from({ length: to - from }, (_, step) => from + step))
+  for (const clause of splitAt(without(tokens, new Set(spans)))) {
+    const terms = termsOf(lexicon, clause).filter(({ meaning }) => !['in', 'with', 'and', 'count'].includes(meaning.kind))
+    const hues = terms.flatMap(({ meaning }) => (meaning.kind === 'colour' ? [meaning] : []))
+    const dangling =
+      terms.some(({ meaning }) => makes.includes(meaning.kind)) && !terms.some(({ meaning }) => headed.includes(meaning.kind))
+    const [first, last, only] = [clause[0], clause.at(-1), hues[0]]
+    if (first === undefined || last === undefined) continue
+    if (!dangling && !(clause.some((token) => isWord(token, ...listed.leftOff.inStead)) && terms.length > 0)) continue
+    const clear = hues.length === 1 && terms.length === 1 && all.length === 1 && only?.readings === undefined
+    return { hue: clear ? (only?.id ?? null) : null, from: first.start, to: last.end }
+  }
+  return null
+}
+
+type Told = 'changes' | 'kept' | 'unheard' | 'alike'
+
+/** What one stretch of words with its changes means; null where it is no matter of layers that are there. */
+const told = (named: LayersNamed, patches: readonly Patch[]): Told | null => {
+  if (named.keeps) return patches.length > 0 || named.layers.length === 0 ? 'kept' : null
+  if (named.ofOne) return 'alike'
+  if (patches.length > 0) return 'changes'
+  return named.plainly || !isSpecial(named) ? null : 'unheard'
+}
+
+const recoloured = (
+  text: string,
+  named: LayersNamed,
+  { scene, instead }: { readonly scene: Scene; readonly instead: Instead },
+): LayersOff => {
+  const tokens = tokensOf(text)
+  const [first, last] = [tokens[named.from], tokens[named.to - 1]]
+  const patches = named.keeps ? [] : named.layers.flatMap((layer) => offNamed(named, layer, { ...scene, into: instead.hue }))
+  if (instead.hue === null || patches.length === 0 || first === undefined || last === undefined)
+    return { patches: [], unheard: [], alike: [], rest: text }
+  return { patches, unheard: [], alike: [], rest: blanked(blanked(text, first.start, last.end), instead.from, instead.to) }
+}
+
+/**
+ * Layers that are taken off by name, colour, kind or place: "remove the crystal outline", "take the stones off the numbers", "quita el
+ * contorno azul". What is named and is nowhere is said back, what is to stay is left alone; a colour in its stead is another matter.
+ */
+export const readLayersOff = (text: string, scene: Scene): LayersOff => {
+  const none: LayersOff = { patches: [], unheard: [], alike: [], rest: text }
+  if (text.length > 600 || wornIn(scene.draft).length === 0) return none
+  const tokens = tokensOf(text)
+  const all = layersNamed(tokens, scene.lexicon)
+  const [only] = all
+  const instead = insteadOf(tokens, all, scene.lexicon)
+  if (only === undefined) return none
+  if (instead !== null) return recoloured(text, only, { scene, instead })
+  return all.reduce<LayersOff>((found, named) => {
+    const draft = preview(scene.draft, found.patches)
+    const patches = named.layers.flatMap((layer) => offNamed(named, layer, { ...scene, draft }))
+    const means = told(named, patches)
+    const [first, last] = [tokens[named.from], tokens[named.to - 1]]
+    if (means === null || first === undefined || last === undefined) return found
+    const words = text.slice(first.start, last.end)
+    return {
+      patches: means === 'changes' ? [...found.patches, ...patches] : found.patches,
+      unheard: means === 'unheard' ? [...found.unheard, words] : found.unheard,
+      alike: means === 'alike' ? [...found.alike, words] : found.alike,
+      rest: blanked(found.rest, first.start, last.end),
+    }
+  }, none)
+}
