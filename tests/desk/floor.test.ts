@@ -9,6 +9,7 @@ import { messageFrom, shopPlanFrom } from '../../src/desk/service/records/record
 import { openActs, openForms } from '../../src/desk/service/records/ticket-life.ts'
 import { shoppingNow } from '../../src/desk/service/stock/shopping-now.ts'
 import { pilesOf } from '../../src/domain/stock/ledger.ts'
+import { making } from '../../src/domain/ticket/made.ts'
 import { localMinute, openTestDesk, says, type TestClock, work } from '../support/desk.ts'
 import { openTestStore, type TestStore } from '../support/embedded.ts'
 import {
@@ -279,6 +280,52 @@ describe('a late change', () => {
     expect(await acts(desk, ticket, { act: 'seen' })).toBeNull()
     expect(await textsOf(desk, shopChannel('bench'))).toContain('Throw away')
     expect((await lifeNow(desk, ticket)).gates.find(({ gate }) => gate.code === 'count-in')?.is).toBe('open')
+  })
+})
+
+describe('one press for all that is to be cut', () => {
+  test('says so in its words, and what was pressed for an earlier revision stays pressed', { timeout: 120_000 }, async () => {
+    const desk = await openTestDesk(opened.store, clockAt('2026-11-25T09:00'))
+    const first = await signed(desk, 'c-pressed', plain('Pressed Plovers'))
+    await acts(desk, first, { act: 'take' })
+    await openGates(desk, first, ['first-piece'])
+    for (const step of (await lifeNow(desk, first)).steps.filter(({ kind }) => making.includes(kind)))
+      await acts(desk, first, { act: 'tick', values: { step: `${step.no}`, deed: 'done', lines: '1' } })
+    await says(desk, 'c-pressed', 'change number 9 to 10')
+    await work(desk)
+    await sign(desk, 'c-pressed')
+    const ticket = await ticketOf(desk, 'c-pressed')
+    const rows = async () =>
+      (await desk.store.shop(desk.shopId).orders.rows(orderIdOf('c-pressed'))).map(({ line, state }) => [line, state])
+    const kept = [
+      [1, 'pressed'],
+      [2, 'not-cut'],
+      [3, 'not-cut'],
+    ]
+    expect(await rows()).toEqual(kept)
+    await acts(desk, ticket, { act: 'take' })
+    await acts(desk, ticket, { act: 'seen' })
+    await openGates(desk, ticket, ['first-piece'])
+    const [message] = (await desk.store.shop(desk.shopId).messages.after('shop:bench', 0)).slice(-1)
+    expect(messageFrom(message?.body).actions.find(({ id }) => id.includes(':start:'))?.label).toBe('All is cut')
+    expect(await acts(desk, ticket, { act: 'start' })).toBeNull()
+    expect(await rows()).toEqual([
+      [1, 'pressed'],
+      [2, 'cut'],
+      [3, 'cut'],
+    ])
+    expect(await textsOf(desk, shopChannel('bench'))).toContain('All is cut, says Noor')
+  })
+
+  test('does not say that all is cut where one step was begun for one garment', { timeout: 120_000 }, async () => {
+    const desk = await openTestDesk(opened.store, clockAt('2026-11-25T09:00'))
+    const ticket = await signed(desk, 'c-begun', plain('Begun Bitterns'))
+    await acts(desk, ticket, { act: 'take' })
+    await openGates(desk, ticket, ['first-piece'])
+    await acts(desk, ticket, { act: 'tick', values: { step: '1001', deed: 'done', lines: '1' } })
+    const texts = await textsOf(desk, shopChannel('bench'))
+    expect(texts).toContain('Started by Noor')
+    expect(texts.slice(texts.indexOf('Begun Bitterns'))).not.toContain('All is cut, says')
   })
 })
 

@@ -8,7 +8,7 @@ export const floorEnglish: FloorWords = {
     pause: 'Pause',
     resume: 'Go on',
     seen: 'Seen: what changed',
-    start: 'Started',
+    start: 'All is cut',
     checked: 'Checked',
     bagged: 'Bagged',
     collected: 'Collected',
@@ -45,6 +45,7 @@ export const floorEnglish: FloorWords = {
     bagged: (name, hour) => `Bagged by ${name}, ${hour}`,
     collected: (name, hour) => `Handed over by ${name}, ${hour}`,
   },
+  allCut: (name, hour) => `All is cut, says ${name}, ${hour}`,
   found: {
     'count-in': (what, name, hour) => `Counted in: ${what} (${name}, ${hour})`,
     strings: (what, name, hour) => `Strings looked at: ${what} (${name}, ${hour})`,

@@ -8,7 +8,7 @@ export const floorSpanish: FloorWords = {
     pause: 'Pausar',
     resume: 'Seguir',
     seen: 'Visto: lo que cambió',
-    start: 'Empezada',
+    start: 'Todo está cortado',
     checked: 'Revisada',
     bagged: 'Embolsada',
     collected: 'Entregada',
@@ -45,6 +45,7 @@ export const floorSpanish: FloorWords = {
     bagged: (name, hour) => `Embolsada por ${name}, ${hour}`,
     collected: (name, hour) => `Entregada por ${name}, ${hour}`,
   },
+  allCut: (name, hour) => `Todo está cortado, dice ${name}, ${hour}`,
   found: {
     'count-in': (what, name, hour) => `Contado: ${what} (${name}, ${hour})`,
     strings: (what, name, hour) => `Cordones revisados: ${what} (${name}, ${hour})`,

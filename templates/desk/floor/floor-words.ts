@@ -67,6 +67,8 @@ type Field =
 export type FloorWords = {
   readonly acts: { readonly [act in PlainAct | FormAct | ShopAct]: string }
   readonly done: { readonly [act in PlainAct]: (name: string, hour: string) => string }
+  /** The one press that ticks the cutting of the whole ticket; a ticket that a tick of one step began is only started. */
+  readonly allCut: (name: string, hour: string) => string
   readonly found: { readonly [act in FormAct]: (what: string, name: string, hour: string) => string }
   readonly fields: { readonly [field in Field]: string }
   readonly results: { readonly [result: string]: string }

@@ -185,7 +185,7 @@ export const wholeJob: readonly Event[] = [
   fill('count-in', { missing: '0', bin: 'rail 2' }, 'Counted in'),
   fill('water-drops', { drops: '2 3 2 2 3' }, 'Water drops: '),
   fill('bleed-test', { result: 'skipped', signedBy: 'Imke Dahl' }, 'Bleed test: '),
-  press('start', 'Started by'),
+  press('start', 'All is cut, says'),
   made('first-piece', makeFirstPieces),
   fill('first-piece', {}, 'First piece made'),
   secondLook,

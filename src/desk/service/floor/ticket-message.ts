@@ -19,9 +19,14 @@ import { gateName } from './gate-name.ts'
 const weightOf = (act: TicketAct): Action['weight'] =>
   ['take', 'start', 'checked', 'bagged', 'collected', 'seen', 'resume'].includes(act) ? 'main' : 'plain'
 
+/** A ticket is begun by the first tick of a step, or by the one press that ticks all its cutting. */
+const isBegunByStep = ({ facts }: Finding): boolean => typeof facts === 'object' && facts !== null && 'step' in facts
+
 const doneLine = (desk: Desk, facts: TicketFacts, finding: Finding): readonly Block[] => {
   const words = wordsFor(desk)
   const hour = hourOf(desk, finding.at)
+  if (finding.code === 'start' && !isBegunByStep(finding))
+    return [{ kind: 'text', text: words.allCut(finding.by, hour), tone: 'good' }]
   if (isPlainAct(finding.code)) return [{ kind: 'text', text: words.done[finding.code](finding.by, hour), tone: 'good' }]
   if (!isFormAct(finding.code)) return []
   const text = words.found[finding.code](foundText(desk, facts, finding), finding.by, hour)

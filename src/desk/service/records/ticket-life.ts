@@ -2,7 +2,7 @@ import type { GateState } from '../../../domain/press/gate-state.ts'
 import type { FormAct, PlainAct, TicketAct } from '../../../domain/ticket/acts.ts'
 import { beforeFirstPiece, making, type Work, wanting } from '../../../domain/ticket/made.ts'
 import type { WorkStep } from '../../../domain/ticket/work-steps.ts'
-import type { Finding, OrderState, RowState, StoredOrder, StoredTicket, Tick } from '../../../ports/work-records.ts'
+import type { Finding, OrderState, StoredOrder, StoredTicket, Tick } from '../../../ports/work-records.ts'
 
 /** A ticket as staff see it: its order's state, its steps and ticks, what was found and done so far, and how its gates stand now. */
 export type TicketLife = Omit<Work, 'ticks'> & {
@@ -123,17 +123,4 @@ export const stateAfter: { readonly [Act in PlainAct]: OrderState | null } = {
   checked: 'checked',
   bagged: 'bagged',
   collected: 'collected',
-}
-
-/** What every row of the roster becomes by an act, where it changes. */
-export const rowsAfter: { readonly [Act in PlainAct]: RowState['state'] | null } = {
-  take: null,
-  'hand-on': null,
-  pause: null,
-  resume: null,
-  seen: null,
-  start: 'cut',
-  checked: 'pressed',
-  bagged: 'bagged',
-  collected: null,
 }

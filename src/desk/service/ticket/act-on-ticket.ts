@@ -23,7 +23,6 @@ import {
   holderOf,
   openActs,
   openForms,
-  rowsAfter,
   stateAfter,
   type TicketLife,
   unmade,
@@ -76,17 +75,11 @@ const tellReady = (shop: ShopStore, { order, ticket }: TicketLife): Promise<void
 
 /** What an act changes besides its own row: ticks, the order, its roster rows, its stock, and what the customer is told. */
 const consequences = async (deed: Omit<Deed, 'act'>, act: PlainAct): Promise<Result<null, Problem>> => {
-  const { desk, shop, life, facts } = deed
+  const { desk, shop, life } = deed
   const { order } = life
   const kinds = ticksAfter[act]
   const ticked = kinds === undefined ? ok(null) : await tickWhole(deed, kinds)
   if (!ticked.ok) return ticked
-  const state = rowsAfter[act]
-  if (state !== null)
-    await shop.orders.setRows(
-      order.orderId,
-      facts.roster.map(({ line }) => ({ line, state })),
-    )
   const next = stateAfter[act]
   if (next !== null) {
     const handedOver = act === 'collected' ? { handedOverAt: desk.clock.now() } : {}
