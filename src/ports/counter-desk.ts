@@ -81,7 +81,7 @@ export type CounterDesk = {
   load(language: Language): Promise<LoadSheet>
   /** A ticket as it is worked at the press; null when there is no such ticket. */
   atPress(ticketId: string): Promise<PressView | null>
-  /** Open tickets of the bench, the one wanted first on top; after them the last ones handed over. */
+  /** Open tickets of the bench, the one promised first on top; after them the last ones handed over. */
   openTickets(): Promise<readonly TicketAtPress[]>
   shelf(): Promise<ShelfView>
   /** Whether an action asks for something to be filled in on its ticket's page. */

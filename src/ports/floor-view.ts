@@ -33,7 +33,8 @@ export type BagView = {
 export type TicketAtPress = {
   readonly ticketId: string
   readonly label: string
-  readonly wanted: string
+  /** When it is promised and when it is wanted, in words. */
+  readonly hours: string
   /** The hottest setting of its press steps and the machine: what a change of ticket changes at the press. */
   readonly setting: string
   readonly stage: 'free' | 'held' | 'checked' | 'bagged' | 'collected'

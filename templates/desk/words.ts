@@ -16,6 +16,8 @@ export type DeskWords = {
   readonly onBench: (ticket: string) => string
   readonly ticketFor: (ticket: string, team: string) => string
   readonly needed: (when: string) => string
+  readonly promisedAsWanted: (when: string) => string
+  readonly promisedAndWanted: (promised: string, wanted: string) => string
   readonly pieces: (count: number) => string
   readonly gates: string
   readonly gateNames: { readonly [Code in Gate['code']]: string }
@@ -87,6 +89,8 @@ export const deskWords = {
     onBench: (ticket) => `Job ticket ${ticket} is on the bench. I will say when it is ready.`,
     ticketFor: (ticket, team) => `Ticket ${ticket} · ${team}`,
     needed: (when) => `Wanted ${when}`,
+    promisedAsWanted: (when) => `Promised ${when}, as wanted`,
+    promisedAndWanted: (promised, wanted) => `Promised ${promised} · wanted ${wanted}`,
     pieces: (count) => `${count} garments`,
     gates: 'Gates before pressing',
     gateNames: {
@@ -176,6 +180,8 @@ export const deskWords = {
     onBench: (ticket) => `La orden de trabajo ${ticket} está en la mesa. Le aviso cuando esté lista.`,
     ticketFor: (ticket, team) => `Orden ${ticket} · ${team}`,
     needed: (when) => `Se necesita ${when}`,
+    promisedAsWanted: (when) => `Prometido para el ${when}, como se pidió`,
+    promisedAndWanted: (promised, wanted) => `Prometido para el ${promised} · se pidió para el ${wanted}`,
     pieces: (count) => `${count} prendas`,
     gates: 'Controles antes de prensar',
     gateNames: {

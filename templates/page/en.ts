@@ -57,7 +57,6 @@ export const english: PageWords = {
     coming: 'Coming steps',
     over: 'Done',
     bags: 'Bags by player',
-    wanted: (when) => `wanted ${when}`,
     heldBy: (name) => `taken by ${name}`,
     waits: (gates) => `waits for: ${gates}`,
     groups: {

@@ -58,7 +58,6 @@ export const spanish: PageWords = {
     coming: 'Pasos que vienen',
     over: 'Hecho',
     bags: 'Bolsas por jugador',
-    wanted: (when) => `se quiere para ${when}`,
     heldBy: (name) => `la tiene ${name}`,
     waits: (gates) => `espera: ${gates}`,
     groups: {

@@ -86,7 +86,6 @@ export type PageWords = {
     readonly coming: string
     readonly over: string
     readonly bags: string
-    readonly wanted: (when: string) => string
     readonly heldBy: (name: string) => string
     readonly waits: (gates: string) => string
     readonly groups: { readonly [group in 'mine' | 'free' | 'held' | 'checked' | 'bagged' | 'collected']: string }

@@ -1,12 +1,14 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { conversationChannel, shopChannel, type WorkerDesk } from '../../src/desk/service/desk.ts'
 import { openTickets } from '../../src/desk/service/floor/open-tickets.ts'
+import { pressView } from '../../src/desk/service/floor/press-view.ts'
 import { morningSheet } from '../../src/desk/service/morning/morning-sheet.ts'
 import { tightJobs } from '../../src/desk/service/plan/tight-jobs.ts'
 import { pressAction } from '../../src/desk/service/press-action.ts'
 import { orderIdOf } from '../../src/desk/service/records/order-id.ts'
 import { messageFrom, shopPlanFrom } from '../../src/desk/service/records/records.ts'
 import { openActs, openForms } from '../../src/desk/service/records/ticket-life.ts'
+import { momentOf } from '../../src/desk/service/say/say-floor.ts'
 import { shoppingNow } from '../../src/desk/service/stock/shopping-now.ts'
 import { pilesOf } from '../../src/domain/stock/ledger.ts'
 import { making } from '../../src/domain/ticket/made.ts'
@@ -200,6 +202,11 @@ describe('stock on the floor', () => {
     const lot = (await shop.stock.lots()).find(({ item }) => item === 'stone-ss10-crystal')?.lot ?? ''
     const promised = () => shop.plan.read().then(({ body }) => shopPlanFrom(body).sold[0]?.promised)
     const before = await promised()
+    const hours = async () =>
+      (await said(desk, shopChannel('bench'))).flatMap(({ blocks }) =>
+        blocks.flatMap((block) => (block.kind === 'list' && block.title?.startsWith('Promised') === true ? [block.title] : [])),
+      )
+    expect(await hours()).toEqual(['Promised Thursday, December 10, 5 pm, as wanted'])
     const values = { item: 'stone-ss10-crystal', lot, amount: String(need - 40) }
     expect(await pressAction(desk, noor, { action: 's:counted', values })).toBeNull()
     const errand = (await shoppingNow(desk)).find(({ item }) => item === 'stone-ss10-crystal')
@@ -212,6 +219,10 @@ describe('stock on the floor', () => {
     expect(await promised()).toBe(before)
     expect(await pressAction(desk, rosa, { action: move })).toBeNull()
     expect(await promised()).toBeGreaterThan(before ?? 0)
+    const moved = momentOf(desk, (await promised()) ?? 0)
+    expect(await hours()).toEqual([`Promised ${moved} · wanted Thursday, December 10, 5 pm`])
+    expect((await pressView(desk, ticket))?.needed).toBe((await hours())[0])
+    expect((await openTickets(desk, shop)).map((one) => one.hours)).toEqual(await hours())
     expect(await textsOf(desk, conversationChannel('c-short'))).toContain('We have to move your order')
     expect(ticket).not.toBe('')
   })

@@ -88,7 +88,7 @@ const shelf: ShelfView = {
 }
 
 const listedAs = {
-  wanted: 'Thursday, March 19, 5 pm',
+  hours: 'Promised Thursday, March 19, 5 pm',
   setting: '295 °F, press 1',
   stage: 'held',
   by: 'Tomás',

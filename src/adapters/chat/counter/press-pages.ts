@@ -21,7 +21,7 @@ const listed = (one: TicketAtPress, place: Place): Html => {
   const { press } = place.words
   const notes = [
     one.setting,
-    press.wanted(one.wanted),
+    one.hours,
     one.stage === 'held' && one.by !== null ? press.heldBy(one.by) : '',
     one.waits.length === 0 ? '' : press.waits(one.waits.join(', ')),
   ].filter((note) => note !== '')

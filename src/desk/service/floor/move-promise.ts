@@ -8,6 +8,7 @@ import type { Desk } from '../desk.ts'
 import { shopPlanFrom } from '../records/records.ts'
 import { localOf, tellCustomer, wordsFor } from '../say/say-floor.ts'
 import { doneSaying, toldWhy } from '../say/told.ts'
+import { editTicketsOf } from './edit-tickets.ts'
 import { changePlan } from './mark-work.ts'
 
 export type Deciding = { readonly orderId: string; readonly to: string; readonly revision: string; readonly by: Member }
@@ -38,6 +39,7 @@ export const decidePromise = async (
     sold: present.sold.map((one) => (one.id === orderId ? { ...one, promised: now } : one)),
   }))
   await shop.events.add({ ...event, code: 'promise-moved', facts: { was, now } })
+  await editTicketsOf(desk, shop, orderId)
   await tellCustomer(shop, order, {
     nonce: `promise-${orderId}-${now}`,
     text: (language) => {

@@ -1,3 +1,4 @@
+import type { Minutes } from '../../../domain/units/units.ts'
 import type { TicketAtPress } from '../../../ports/floor-view.ts'
 import type { ShopStore } from '../../../ports/store.ts'
 import type { StoredTicket } from '../../../ports/work-records.ts'
@@ -5,9 +6,10 @@ import type { Desk } from '../desk.ts'
 import { ticketFrom } from '../records/records.ts'
 import { holderOf, type TicketLife } from '../records/ticket-life.ts'
 import { ticketName } from '../records/ticket-names.ts'
-import { showOf } from '../say/say-floor.ts'
+import { localOf, showOf } from '../say/say-floor.ts'
 import { gateName } from './gate-name.ts'
 import { pressSetting } from './press-setting.ts'
+import { hoursText, promisedHours } from './promised-hour.ts'
 import { readLife } from './read-life.ts'
 
 const stageOf = ({ order, findings }: TicketLife): TicketAtPress['stage'] => {
@@ -15,7 +17,14 @@ const stageOf = ({ order, findings }: TicketLife): TicketAtPress['stage'] => {
   return holderOf(findings) === null ? 'free' : 'held'
 }
 
-const atPress = async (desk: Desk, shop: ShopStore, ticket: StoredTicket): Promise<TicketAtPress | null> => {
+type Promises = ReadonlyMap<string, Minutes>
+
+const atPress = async (
+  desk: Desk,
+  shop: ShopStore,
+  at: { ticket: StoredTicket; promises: Promises },
+): Promise<TicketAtPress | null> => {
+  const { ticket, promises } = at
   const life = await readLife(desk, shop, ticket.ticketId)
   if (life === null) return null
   const { facts } = ticketFrom(ticket.body)
@@ -24,7 +33,7 @@ const atPress = async (desk: Desk, shop: ShopStore, ticket: StoredTicket): Promi
   return {
     ticketId: ticket.ticketId,
     label: `${ticketName(ticket.number)} ${facts.team}`,
-    wanted: showOf(desk).moment(facts.needBy),
+    hours: hoursText(desk, facts, promises.get(ticket.orderId) ?? null),
     setting: [tenthsC === 0 ? '' : showOf(desk).temperature(tenthsC), machine.replaceAll('-', ' ')]
       .filter((part) => part !== '')
       .join(', '),
@@ -37,12 +46,19 @@ const atPress = async (desk: Desk, shop: ShopStore, ticket: StoredTicket): Promi
 /** So many tickets of the last ones handed over can still be opened, for what comes back from the wash. */
 const mostHandedOver = 40
 
-/** Open tickets, the one wanted first on top, with who has them and what still shuts them; then the last ones handed over. */
+/** Open tickets, the one promised first on top, with who has them and what still shuts them; then the last ones handed over. */
 export const openTickets = async (desk: Desk, shop: ShopStore): Promise<readonly TicketAtPress[]> => {
-  const [open, done] = await Promise.all([shop.tickets.list(['open']), shop.tickets.list(['done'])])
-  const wanted = (ticket: StoredTicket): string => ticketFrom(ticket.body).facts.needBy
-  const sorted = open.toSorted((a, b) => wanted(a).localeCompare(wanted(b)))
+  const [open, done, promises] = await Promise.all([
+    shop.tickets.list(['open']),
+    shop.tickets.list(['done']),
+    promisedHours(shop),
+  ])
+  const due = ({ orderId, body }: StoredTicket): string => {
+    const promised = promises.get(orderId)
+    return promised === undefined ? ticketFrom(body).facts.needBy : localOf(desk, promised)
+  }
+  const sorted = open.toSorted((a, b) => due(a).localeCompare(due(b)))
   const last = done.toSorted((a, b) => b.number - a.number).slice(0, mostHandedOver)
-  const views = await Promise.all([...sorted, ...last].map((ticket) => atPress(desk, shop, ticket)))
+  const views = await Promise.all([...sorted, ...last].map((ticket) => atPress(desk, shop, { ticket, promises })))
   return views.filter((view) => view !== null)
 }

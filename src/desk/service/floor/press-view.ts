@@ -13,6 +13,7 @@ import { ticketName } from '../records/ticket-names.ts'
 import { deskWordsFor, localOf, shopLanguage, showOf, wordsFor } from '../say/say-floor.ts'
 import { bagViews } from './bag-view.ts'
 import { correctionLines } from './correction-lines.ts'
+import { hoursText, promisedHours } from './promised-hour.ts'
 import { readLife } from './read-life.ts'
 import { rowText } from './row-text.ts'
 import { stepName } from './step-name.ts'
@@ -87,7 +88,7 @@ export const pressView = async (desk: Desk, ticketId: string): Promise<PressView
   return {
     ticketId,
     title: deskWordsFor(desk).ticketFor(`${ticketName(life.ticket.number)} r${revision}`, facts.team),
-    needed: deskWordsFor(desk).needed(showOf(desk).moment(facts.needBy)),
+    needed: hoursText(desk, facts, (await promisedHours(shop)).get(life.order.orderId) ?? null),
     holder: holderOf(life.findings)?.by ?? null,
     gates: gateViews(desk, facts, life),
     warnings: correctionLines(desk, facts, checks),

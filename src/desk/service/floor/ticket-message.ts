@@ -2,6 +2,7 @@ import type { GateState } from '../../../domain/press/gate-state.ts'
 import { isFormAct, isPlainAct, type TicketAct } from '../../../domain/ticket/acts.ts'
 import type { TicketFacts } from '../../../domain/ticket/facts.ts'
 import { tickOf, type WorkKind, workKinds, workSteps } from '../../../domain/ticket/work-steps.ts'
+import type { Minutes } from '../../../domain/units/units.ts'
 import type { Action, Block, Message } from '../../../ports/chat.ts'
 import type { PressCheck } from '../../../ports/floor-records.ts'
 import type { ShopStore } from '../../../ports/store.ts'
@@ -10,11 +11,12 @@ import { type Desk, shopChannel } from '../desk.ts'
 import { ticketFrom } from '../records/records.ts'
 import { openActs, openForms, type TicketLife } from '../records/ticket-life.ts'
 import { ticketName } from '../records/ticket-names.ts'
-import { deskWordsFor, hourOf, localOf, momentOf, shopLanguage, showOf, wordsFor } from '../say/say-floor.ts'
+import { deskWordsFor, hourOf, localOf, momentOf, shopLanguage, wordsFor } from '../say/say-floor.ts'
 import { messageWith } from '../say/say-message.ts'
 import { correctionLines } from './correction-lines.ts'
 import { foundText } from './found-text.ts'
 import { gateName } from './gate-name.ts'
+import { hoursText, promisedHours } from './promised-hour.ts'
 
 const weightOf = (act: TicketAct): Action['weight'] =>
   ['take', 'start', 'checked', 'bagged', 'collected', 'seen', 'resume'].includes(act) ? 'main' : 'plain'
@@ -63,7 +65,10 @@ const throwAwayBlocks = (desk: Desk, { throwAway }: TicketFacts): readonly Block
   ]
 }
 
-const lists = (desk: Desk, facts: TicketFacts, life: TicketLife): readonly Block[] => {
+type Around = { readonly bytes: number; readonly checks: readonly PressCheck[]; readonly promised: Minutes | null }
+
+const lists = (desk: Desk, life: TicketLife, { promised }: Around): readonly Block[] => {
+  const { facts } = ticketFrom(life.ticket.body)
   const progress = progressOf(desk, facts, life)
   const pieces = facts.roster.reduce((sum, row) => sum + row.quantity, 0)
   const collector =
@@ -71,7 +76,7 @@ const lists = (desk: Desk, facts: TicketFacts, life: TicketLife): readonly Block
   return [
     {
       kind: 'list',
-      title: deskWordsFor(desk).needed(showOf(desk).moment(facts.needBy)),
+      title: hoursText(desk, facts, promised),
       items: [deskWordsFor(desk).pieces(pieces), ...collector],
     },
     ...(life.gates.length === 0
@@ -87,10 +92,9 @@ const lists = (desk: Desk, facts: TicketFacts, life: TicketLife): readonly Block
   ]
 }
 
-type Around = { readonly bytes: number; readonly checks: readonly PressCheck[] }
-
 /** What stands in the bench channel: whose, when, how many, the gates, the paper, what was done with it and what can be. */
-const ticketMessage = (desk: Desk, life: TicketLife, { bytes, checks }: Around): Message => {
+const ticketMessage = (desk: Desk, life: TicketLife, around: Around): Message => {
+  const { bytes, checks } = around
   const { ticket, findings } = life
   const { facts, pdf, papers = [] } = ticketFrom(ticket.body)
   const words = wordsFor(desk)
@@ -100,7 +104,7 @@ const ticketMessage = (desk: Desk, life: TicketLife, { bytes, checks }: Around):
   return messageWith(shopLanguage(desk), {
     blocks: [
       { kind: 'text', text: deskWordsFor(desk).ticketFor(`${name} r${ticket.revision}`, facts.team), tone: 'plain' },
-      ...lists(desk, facts, life),
+      ...lists(desk, life, around),
       ...throwAwayBlocks(desk, facts),
       ...corrections,
       ...findings.flatMap((finding) => doneLine(desk, facts, finding)),
@@ -117,13 +121,18 @@ const ticketMessage = (desk: Desk, life: TicketLife, { bytes, checks }: Around):
 
 type Put = 'posted' | 'edited' | 'already-there'
 
-/** What the message tells of the world around a ticket: its file, and what the presses showed today. */
-export const readAround = async (desk: Desk, shop: ShopStore, { body }: Pick<StoredTicket, 'body'>): Promise<Around> => {
-  const [file, checks] = await Promise.all([
+/** What the message tells of the world around a ticket: its file, what the presses showed today, and its promise. */
+export const readAround = async (
+  desk: Desk,
+  shop: ShopStore,
+  { body, orderId }: Pick<StoredTicket, 'body' | 'orderId'>,
+): Promise<Around> => {
+  const [file, checks, promises] = await Promise.all([
     body === null ? null : shop.files.mark(shopChannel('bench'), ticketFrom(body).pdf),
     shop.floor.pressChecks(localOf(desk, desk.clock.now()).slice(0, 10)),
+    promisedHours(shop),
   ])
-  return { bytes: file?.size ?? 0, checks }
+  return { bytes: file?.size ?? 0, checks, promised: promises.get(orderId) ?? null }
 }
 
 type WithAround = { readonly life: TicketLife; readonly around: Around }

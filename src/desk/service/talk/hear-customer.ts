@@ -5,7 +5,9 @@ import { hear } from '../../../domain/understanding/hear.ts'
 import type { Incoming } from '../../../ports/chat.ts'
 import type { ShopStore } from '../../../ports/store.ts'
 import { conversationChannel, type Desk } from '../desk.ts'
+import { editTicketsOf } from '../floor/edit-tickets.ts'
 import { hearAnswer } from '../plan/ask-customer.ts'
+import { orderIdOf } from '../records/order-id.ts'
 import { conversationFrom } from '../records/records.ts'
 import { saidFrom, wordsOf } from '../say/said.ts'
 import { replyMessage, textMessage } from '../say/say-message.ts'
@@ -113,6 +115,7 @@ const takeAnswer = async (
   if (before.seen.includes(id)) return ok(before)
   const heard = await hearAnswer(desk, shop, { ...answer, language: before.language })
   if (!heard.ok) return heard
+  await editTicketsOf(desk, shop, orderIdOf(conversationId))
   if (heard.value !== null) {
     const said = { id, kind: 'said', text: heard.value } as const
     return takeTurn(desk, shop, { conversationId, said, words: heard.value })
