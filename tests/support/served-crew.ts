@@ -3,7 +3,7 @@ import { setTimeout as pause } from 'node:timers/promises'
 import { temporaryFolder } from './embedded.ts'
 import { type RedisServer, safeRedis, startRedis } from './redis-server.ts'
 import { type ServedPostgres, startServedPostgres } from './served-postgres.ts'
-import { freePort, type OpenService, runProgram, type Service, startService } from './service.ts'
+import { freePort, type OpenService, runProgram, type Service, type Settings, startService } from './service.ts'
 import { openRecords, openRecordsAt, type Records, workerOf } from './service-watch.ts'
 import { until } from './until.ts'
 
@@ -18,7 +18,7 @@ export type Crew = {
 
 const quick = { STEP_LOCK_SECONDS: '5', STEP_OVERDUE_SECONDS: '5' }
 
-const startWorker = async (settings: { readonly [name: string]: string }): Promise<Service> => {
+const startWorker = async (settings: Settings): Promise<Service> => {
   const worker = runProgram('workers/main.js', settings)
   await worker.says(/worker ready/)
   return worker
@@ -69,11 +69,17 @@ const steadyRecords = async (
 export type ServedCrew = Crew & {
   readonly postgres: ServedPostgres
   readonly redis: RedisServer
-  readonly settings: { readonly [name: string]: string }
+  readonly settings: Settings
 }
 
-/** PostgreSQL, Redis, the service and some workers, each a process of its own; `more` is put into their environment. */
-export const startServedCrew = async (workers: number, more: { readonly [name: string]: string } = {}): Promise<ServedCrew> => {
+/**
+ * PostgreSQL, Redis, the service and some workers, each a process of its own; `more` is put into their environment, once it is known
+ * where the servers are.
+ */
+export const startServedCrew = async (
+  workers: number,
+  more: Settings | ((postgres: ServedPostgres) => Promise<Settings>) = {},
+): Promise<ServedCrew> => {
   const folder = temporaryFolder()
   const [postgres, redis] = await Promise.all([startServedPostgres(), startRedis(...safeRedis)])
   const data = join(folder.path, 'keys')
@@ -83,7 +89,7 @@ export const startServedCrew = async (workers: number, more: { readonly [name: s
     REDIS_URL: redis.url,
     DATA: data,
     COUNTER_PORT: await freePort(),
-    ...more,
+    ...(typeof more === 'function' ? await more(postgres) : more),
   }
   const open = () => startService(data, { ...settings, DATABASE_OWNER_URL: postgres.ownerUrl, WORKERS: 'none' })
   const state: { service: OpenService; readonly workers: Service[] } = { service: await open(), workers: [] }

@@ -1,10 +1,8 @@
-import { setTimeout as pause } from 'node:timers/promises'
 import { callOff, followOrders, makeOrders } from '../../support/many-orders.ts'
 import type { ServedCrew } from '../../support/served-crew.ts'
 import type { Records } from '../../support/service-watch.ts'
 import type { SteadyCustomer } from '../../support/steady-customer.ts'
 import { cpuOf } from './cpu.ts'
-import { jobsSince } from './jobs-done.ts'
 
 /** Seconds of processor per order. */
 export type Spent = { readonly service: number; readonly workers: number; readonly postgres: number; readonly redis: number }
@@ -19,11 +17,8 @@ export type Run = {
   readonly customers: readonly SteadyCustomer[]
 }
 
-/** Per order: jobs that the queue finished, kept transactions, bytes of the log. */
-export type Moved = { readonly jobs: number; readonly transactions: number; readonly bytes: number }
-
 /** Customers who order at once, and whom the first of them is. */
-type Load = { readonly many: number; readonly first: number }
+export type Load = { readonly many: number; readonly first: number }
 
 const atOnce = 8
 
@@ -78,32 +73,6 @@ export const measure = async (crew: ServedCrew, { many, first }: Load): Promise<
     cpu: all.service + all.workers + all.postgres + all.redis,
     asked: observer.asked(),
     customers,
-  }
-}
-
-/** A connection without work tells what it has counted within ten seconds (PGSTAT_IDLE_INTERVAL of PostgreSQL). */
-const untilTold = 11_000
-
-const countersOf = async (records: Records): Promise<{ readonly transactions: number; readonly bytes: number }> => {
-  await pause(untilTold)
-  const [row] = await records.rows(
-    `select sum(xact_commit)::float8 as transactions, (pg_current_wal_lsn() - '0/0'::pg_lsn)::float8 as bytes from pg_stat_database`,
-  )
-  return { transactions: Number(row?.['transactions']), bytes: Number(row?.['bytes']) }
-}
-
-/** The same, and what these orders moved; their customers leave. */
-export const countMoved = async (crew: ServedCrew, load: Load): Promise<Moved> => {
-  const before = await countersOf(crew.records())
-  const jobs = await jobsSince(crew.redis.url)
-  const { asked, customers } = await measure(crew, load)
-  const done = await jobs()
-  const after = await countersOf(crew.records())
-  await leave(crew, customers)
-  return {
-    jobs: done / load.many,
-    transactions: (after.transactions - before.transactions - asked) / load.many,
-    bytes: (after.bytes - before.bytes) / load.many,
   }
 }
 

@@ -1,34 +1,23 @@
 import { setTimeout as pause } from 'node:timers/promises'
 import { Queue, Worker } from 'bullmq'
 import { Redis } from 'ioredis'
-import pg from 'pg'
+import { openNoOpStore, type Transaction } from './no-op-store.ts'
 
 /** Where the store and the queue are. */
 export type Servers = { readonly redis: string; readonly postgres: string }
 
 /** What one job costs the store, to be spent again on nothing. */
-export type Nothing = { readonly transactions: number; readonly bytes: number }
+export type Nothing = { readonly transactions: readonly Transaction[] }
 
 /** Jobs of nothing, so many milliseconds apart. */
 export type Asked = { readonly jobs: readonly Nothing[]; readonly everyMs: number }
 
 const servers: Servers = JSON.parse(process.argv[2] ?? '')
-const pool = new pg.Pool({ connectionString: servers.postgres, max: 8 })
-
-const spend = async ({ data }: { readonly data: Nothing }): Promise<void> => {
-  const bytes = Buffer.alloc(data.bytes, 7)
-  for (let left = data.transactions; left > 0; left -= 1) {
-    const client = await pool.connect()
-    await client.query('begin')
-    await client.query('insert into no_op (bytes) values ($1)', [bytes])
-    await client.query('commit')
-    client.release()
-  }
-}
+const store = openNoOpStore(servers.postgres)
 
 const connection = new Redis(servers.redis, { maxRetriesPerRequest: null })
 const queue = new Queue<Nothing>('no-op', { connection, defaultJobOptions: { removeOnComplete: true } })
-const worker = new Worker('no-op', spend, { connection, concurrency: 2 })
+const worker = new Worker<Nothing>('no-op', ({ data }) => store.spend(data.transactions), { connection, concurrency: 2 })
 const left = { jobs: 0 }
 worker.on('completed', () => {
   left.jobs -= 1
@@ -49,7 +38,7 @@ process.on('message', (asked: Asked) => void run(asked))
 process.on('disconnect', async () => {
   await worker.close()
   await queue.close()
-  await pool.end()
+  await store.close()
   connection.disconnect()
 })
 process.send?.('ready')
