@@ -44,6 +44,8 @@ export type LoadSheet = {
   readonly title: string
   readonly lead: string
   readonly picture: string
+  /** The same for a phone: a few days a band. */
+  readonly narrowPicture: string
   readonly pictureAlt: string
   readonly stations: LoadTable & { readonly title: string }
   readonly due: LoadTable & { readonly title: string }
@@ -79,6 +81,8 @@ export type CounterDesk = {
   act(member: Member, incoming: Incoming): Promise<Told>
   morning(language: Language): Promise<Morning>
   load(language: Language): Promise<LoadSheet>
+  /** Another one as soon as the load shows something else; cheaper than the load itself. */
+  loadMark(): Promise<string>
   /** A ticket as it is worked at the press; null when there is no such ticket. */
   atPress(ticketId: string): Promise<PressView | null>
   /** Open tickets of the bench, the one promised first on top; after them the last ones handed over. */

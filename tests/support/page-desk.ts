@@ -2,8 +2,8 @@ import { randomUUID } from 'node:crypto'
 import type { Language } from '../../src/domain/units/language.ts'
 import type { Channel, Incoming, Message } from '../../src/ports/chat.ts'
 import type { CounterDesk, Line, LoadSheet, Member, Morning, StoredFile } from '../../src/ports/counter-desk.ts'
-import type { PressView } from '../../src/ports/floor-view.ts'
-import { floorOfPages, pressAt17 } from './page-floor.ts'
+import type { PressView, ShelfView } from '../../src/ports/floor-view.ts'
+import { floorOfPages, pressAt17, shelfOfPages } from './page-floor.ts'
 
 const nameOf = (channel: Channel): string => (channel.kind === 'conversation' ? `c:${channel.id}` : `s:${channel.name}`)
 
@@ -11,6 +11,7 @@ const noShares = { title: '', head: ['Station'], rows: [] }
 const emptyLoad: LoadSheet = {
   title: 'Load',
   lead: 'No station is over nine tenths of its time.',
+  narrowPicture: '<svg xmlns="http://www.w3.org/2000/svg"/>',
   picture: '<svg xmlns="http://www.w3.org/2000/svg"/>',
   pictureAlt: 'The load of the stations',
   stations: noShares,
@@ -49,6 +50,8 @@ export type PageDesk = CounterDesk & {
   readonly addMember: (member: Member) => void
   readonly setMorning: (morning: Morning) => void
   readonly setPress: (view: PressView) => void
+  readonly setLoad: (sheet: Partial<LoadSheet>) => void
+  readonly setShelf: (view: ShelfView) => void
   readonly answerWith: (said: string | null, isDone?: boolean) => void
   readonly breakOn: (text: string) => void
 }
@@ -76,6 +79,8 @@ export const makePageDesk = (now: () => number): PageDesk => {
     isDone: true,
     breaks: null as string | null,
     press: pressAt17,
+    shelf: shelfOfPages,
+    load: emptyLoad,
   }
 
   const news = (channel: Channel): void => {
@@ -127,6 +132,14 @@ export const makePageDesk = (now: () => number): PageDesk => {
       told.morning = morning
       news(ownerChannel)
     },
+    setLoad: (sheet) => {
+      told.load = { ...emptyLoad, ...sheet }
+      news(ownerChannel)
+    },
+    setShelf: (view) => {
+      told.shelf = view
+      news(bench)
+    },
     setPress: (view) => {
       told.press = view
       news(bench)
@@ -164,8 +177,12 @@ export const makePageDesk = (now: () => number): PageDesk => {
       return { said: told.said, isDone: told.isDone }
     },
     morning: async () => told.morning,
-    load: async () => emptyLoad,
-    ...floorOfPages(() => told.press),
+    load: async () => told.load,
+    loadMark: async () => JSON.stringify(told.load),
+    ...floorOfPages(
+      () => told.press,
+      () => told.shelf,
+    ),
     keepShopFile: async (file) => {
       const id = `shop-${kept.size + 1}`
       kept.set(id, file)

@@ -66,7 +66,7 @@ const crystal = {
   reserved: '960 pieces',
 } as const
 
-const shelf: ShelfView = {
+export const shelfOfPages: ShelfView = {
   head: ['Item', 'Short', 'Free', 'Reserved', 'Lot', 'Bin', 'Certificate'],
   groups: [
     { kind: 'short', title: 'Short', rows: [{ ...crystal, short: '40 pieces' }] },
@@ -101,12 +101,12 @@ type Floor = Pick<
 >
 
 /** The press and the shelf of the desk in memory: one ticket, one short stone. */
-export const floorOfPages = (atPress: () => PressView): Floor => {
+export const floorOfPages = (atPress: () => PressView, shelf: () => ShelfView): Floor => {
   const secrets = new Set<string>()
   return {
     atPress: async (ticketId) => (ticketId === '17' ? atPress() : null),
     openTickets: async () => [{ ticketId: '17', label: 'T0017 Riverside Volleyball', ...listedAs }],
-    shelf: async () => shelf,
+    shelf: async () => shelf(),
     needsForm: (action) => action.split(':')[2] === 'spoiled',
     newCalendar: async () => {
       secrets.clear()

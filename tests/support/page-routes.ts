@@ -33,6 +33,8 @@ export const noPages: readonly string[] = [
   '/c/:token/file/:file',
   '/c/:token/live',
   '/calendar/:secret',
+  '/load/live',
+  '/load/narrow',
   '/load/picture',
   '/morning/file/:file',
   '/morning/live',
@@ -40,6 +42,7 @@ export const noPages: readonly string[] = [
   '/press/live',
   '/ready',
   '/robots.txt',
+  '/shelf/live',
   '/tables/:table',
   '/up',
 ]

@@ -10,7 +10,7 @@ import { morningSheet } from './morning/morning-sheet.ts'
 import { pressAndTell } from './press-action.ts'
 import { messageFrom } from './records/records.ts'
 import { saidFiles } from './records/said-files.ts'
-import { loadSheet } from './shop/load-sheet.ts'
+import { loadMark, loadSheet } from './shop/load-sheet.ts'
 import { hearCustomer } from './talk/hear-customer.ts'
 import { startTalk } from './talk/start-talk.ts'
 import { noteOnBench } from './ticket/note-on-bench.ts'
@@ -175,6 +175,7 @@ export const counterDesk = (desk: Desk, news: News): CounterDesk => {
     },
     morning: (language) => morningSheet(desk, language),
     load: (language) => loadSheet(desk, language),
+    loadMark: () => loadMark(desk),
     onNews: news.onNews,
   }
 }

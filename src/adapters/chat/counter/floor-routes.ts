@@ -5,7 +5,7 @@ import { addressOf, type Counter, type Door, type Visit } from './counter.ts'
 import { asAttachment } from './file-name.ts'
 import { type LiveSheet, liveStream, type Watch } from './live.ts'
 import { pressList, pressListPage, pressPage, pressSheet } from './press-pages.ts'
-import { shelfPage } from './shelf-page.ts'
+import { shelfPage, shelfSheet } from './shelf-page.ts'
 import type { Signed } from './sign-in.ts'
 import type { Place } from './slip.ts'
 import { actOf, enter, placeOf, seatOf } from './staff-routes.ts'
@@ -59,6 +59,14 @@ const showShelf = async (c: Visit, counter: Counter, at: { readonly signed: Sign
   const place = placeOf(counter, at.signed, { name: 'shelf' })
   const view = await counter.desk.shelf()
   return showPage(c, counter, shelfPage(counter, at.signed, { view, place, said: at.said }))
+}
+
+const watchShelf = (c: Visit, counter: Counter, signed: Signed): Response => {
+  const sheet = async (): Promise<LiveSheet> => {
+    const view = await counter.desk.shelf()
+    return { mark: JSON.stringify(view), html: shelfSheet(view, placeOf(counter, signed, { name: 'shelf' })) }
+  }
+  return watch(c, counter, { signed, sheet })
 }
 
 /** The feed for calendar programs; the address is its only key, so a wrong one costs a try. */
@@ -120,6 +128,10 @@ export const floorRoutes = (counter: Counter): Hono<Door> => {
   routes.get(
     '/shelf',
     signedOnly(counter, (c, signed) => showShelf(c, counter, { signed, said: null })),
+  )
+  routes.get(
+    '/shelf/live',
+    signedOnly(counter, (c, signed) => watchShelf(c, counter, signed)),
   )
   routes.post(
     '/shelf/:deed',

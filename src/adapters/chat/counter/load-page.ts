@@ -1,4 +1,4 @@
-import { randomUUID } from 'node:crypto'
+import { createHash, randomUUID } from 'node:crypto'
 import { type Html, html, type Piece, when } from '../../../../templates/page/html.ts'
 import type { PageWords } from '../../../../templates/page/words.ts'
 import type { Action } from '../../../ports/chat.ts'
@@ -29,7 +29,7 @@ const pressForm = (action: Action, words: PageWords): Html => {
     html`<button class="${action.weight}" name="action" value="${action.id}">${label}</button>`
   const inner =
     action.weight === 'grave'
-      ? html`<details class="grave"><summary>${action.label}</summary>${button(words.sure(action.label))}</details>`
+      ? html`<details class="grave" id="grave-${action.id}"><summary>${action.label}</summary>${button(words.sure(action.label))}</details>`
       : button(action.label)
   return html`<form method="post" action="/load/press"><input type="hidden" name="id" value="${randomUUID()}">${inner}</form>`
 }
@@ -65,20 +65,27 @@ const changesSection = ({ changesTitle, changes }: LoadSheet): Piece =>
       html`<section class="sheet" aria-labelledby="changes"><h2 id="changes">${changesTitle}</h2><ul>${changes.map((change) => html`<li>${change}</li>`)}</ul></section>`,
   )
 
-/** What will be late and what mends it, the load as picture and tables, and how long work takes in this shop. */
+/** What changes of the page: what will be late and what mends it, the load as picture and tables, how long work takes here. */
+export const loadSheetPart = (sheet: LoadSheet, words: PageWords): Html => {
+  // Another drawing has another address, so that none is taken from what the browser kept.
+  const drawn = createHash('sha256').update(sheet.picture).digest('base64url').slice(0, 12)
+  return html`<div id="sheet"><p class="lead">${sheet.lead}</p>
+${lateSection(sheet, words)}
+<section class="sheet load"><figure><picture><source media="(width < 40rem)" srcset="/load/narrow?of=${drawn}"><img src="/load/picture?of=${drawn}" alt="${sheet.pictureAlt}"></picture></figure>
+${shareTable(sheet.stations)}
+${when(sheet.due.rows.length > 0, () => shareTable(sheet.due))}</section>
+${ratesSection(sheet, words)}
+${changesSection(sheet)}</div>`
+}
+
+/** The owner's load, which changes while it lies open. */
 export const loadPage = (
   counter: Counter,
   signed: Signed,
   { sheet, said }: { readonly sheet: LoadSheet; readonly said: Told | null },
 ): Look & { readonly main: Piece } => {
   const words = wordsOf(signed.language)
-  const main = html`<h1>${sheet.title}</h1><p class="lead">${sheet.lead}</p>
-${answered(said)}
-${lateSection(sheet, words)}
-<section class="sheet load"><figure><div class="wide" role="region" tabindex="0" aria-label="${sheet.title}"><img src="/load/picture" alt="${sheet.pictureAlt}"></div></figure>
-${shareTable(sheet.stations)}
-${when(sheet.due.rows.length > 0, () => shareTable(sheet.due))}</section>
-${ratesSection(sheet, words)}
-${changesSection(sheet)}`
+  const main = html`<h1>${sheet.title}</h1>${answered(said)}
+<div data-live="/load/live" data-after="0">${loadSheetPart(sheet, words)}</div>`
   return { ...look(counter, signed, 'load'), main }
 }

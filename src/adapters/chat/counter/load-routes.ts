@@ -1,13 +1,16 @@
 import { Hono } from 'hono'
 import type { Told } from '../../../ports/counter-desk.ts'
-import { refuse, showPage, wantsJson } from './answer.ts'
+import { refuse, showPage, wantsJson, wordsOf } from './answer.ts'
 import type { Counter, Door, Visit } from './counter.ts'
 import { readForm } from './form.ts'
 import { readIncoming } from './incoming.ts'
-import { loadPage } from './load-page.ts'
+import { type LiveSheet, liveStream } from './live.ts'
+import { loadPage, loadSheetPart } from './load-page.ts'
 import { type Signed, signIn } from './sign-in.ts'
-import { enter } from './staff-routes.ts'
+import { enter, seatOf } from './staff-routes.ts'
 import type { Trouble } from './trouble.ts'
+
+const owners = { kind: 'shop', name: 'owner' } as const
 
 const show = async (
   c: Visit,
@@ -16,6 +19,20 @@ const show = async (
 ): Promise<Response> => {
   const sheet = await counter.desk.load(seen.signed.language)
   return showPage(c, counter, loadPage(counter, seen.signed, { sheet, said: seen.said }))
+}
+
+/** The page while it lies open; the load is worked out again only when it shows something else. */
+const watch = (c: Visit, counter: Counter, signed: Signed): Response => {
+  const { language } = signed
+  const last: { sheet: LiveSheet | null } = { sheet: null }
+  const sheet = async (): Promise<LiveSheet> => {
+    const mark = await counter.desk.loadMark()
+    if (last.sheet?.mark === mark) return last.sheet
+    const fresh = { mark, html: loadSheetPart(await counter.desk.load(language), wordsOf(language)) }
+    last.sheet = fresh
+    return fresh
+  }
+  return liveStream(c, counter, { channel: owners, place: null, language, ...seatOf(counter, signed), sheet })
 }
 
 const press = async (c: Visit, counter: Counter, signed: Signed): Promise<Response> => {
@@ -30,9 +47,11 @@ const press = async (c: Visit, counter: Counter, signed: Signed): Promise<Respon
   return wantsJson(c) ? c.json(said) : show(c, counter, { signed, said })
 }
 
+type Drawing = 'picture' | 'narrowPicture'
+
 /** The drawing of the load; it is drawn anew each time and holds no script. */
-const picture = async (c: Visit, counter: Counter, signed: Signed): Promise<Response> => {
-  const { picture: svg } = await counter.desk.load(signed.language)
+const picture = async (c: Visit, counter: Counter, at: { readonly signed: Signed; readonly as: Drawing }): Promise<Response> => {
+  const svg = (await counter.desk.load(at.signed.language))[at.as]
   c.header('content-type', 'image/svg+xml; charset=utf-8')
   c.header('content-security-policy', "sandbox; default-src 'none'")
   return c.body(svg)
@@ -56,7 +75,15 @@ export const loadRoutes = (counter: Counter): Hono<Door> => {
   )
   routes.get(
     '/load/picture',
-    ownerOnly((c, signed) => picture(c, counter, signed)),
+    ownerOnly((c, signed) => picture(c, counter, { signed, as: 'picture' })),
+  )
+  routes.get(
+    '/load/narrow',
+    ownerOnly((c, signed) => picture(c, counter, { signed, as: 'narrowPicture' })),
+  )
+  routes.get(
+    '/load/live',
+    ownerOnly(async (c, signed) => watch(c, counter, signed)),
   )
   routes.post(
     '/load/press',

@@ -32,6 +32,15 @@ const groups = (view: ShelfView, { words: { shelf } }: Place): Piece =>
 
 const tables = ['orders', 'stock', 'remakes'] as const
 
+/** What changes of the page: what lies in the shop, what must be bought, and where it is written down. */
+export const shelfSheet = (view: ShelfView, place: Place): Html => {
+  const { shelf } = place.words
+  return html`<div id="sheet">${part(view.shopping, shelf.nothing)}${part(view.coming, shelf.nothing)}
+${formCards(view.forms, shelf.forms, place)}
+${groups(view, place)}
+${part(view.templates, shelf.nothing)}</div>`
+}
+
 /** What lies in the shop, what must be bought, and where deliveries, counts and losses are written down. */
 export const shelfPage = (
   counter: Counter,
@@ -40,10 +49,7 @@ export const shelfPage = (
 ): Page => {
   const { shelf } = place.words
   const main = html`<section class="sheet"><h1>${shelf.title}</h1><p class="lead">${shelf.lead}</p>${answered(said)}</section>
-${part(view.shopping, shelf.nothing)}${part(view.coming, shelf.nothing)}
-${formCards(view.forms, shelf.forms, place)}
-${groups(view, place)}
-${part(view.templates, shelf.nothing)}
+<div data-live="/shelf/live" data-after="0">${shelfSheet(view, place)}</div>
 <section class="sheet"><h2>${shelf.tables}</h2><ul>${tables.map((name) => html`<li><a href="/tables/${name}.csv" download>${name}.csv</a></li>`)}</ul></section>`
   return { ...look(counter, signed, 'shelf'), main }
 }

@@ -6,7 +6,7 @@ import type { ShopAct } from '../../../domain/ticket/acts.ts'
 import { minutes } from '../../../domain/units/units.ts'
 import type { Member } from '../../../ports/counter-desk.ts'
 import type { ShopStore } from '../../../ports/store.ts'
-import type { Desk } from '../desk.ts'
+import { type Desk, shopChannel } from '../desk.ts'
 import { localOf, tellOwner, wordsFor } from '../say/say-floor.ts'
 import { itemSaid } from '../stock/item-said.ts'
 import { countStock, receiveStock, writeStockOff } from '../stock/keep-stock.ts'
@@ -147,8 +147,17 @@ const keepTemplate = async (deed: ShopDeed): Answered => {
   return ok(null)
 }
 
-/** Something done with the shop's own things: a press probed, stock received, counted, written off or ordered, a template moved. */
-export const actOnShop = (deed: ShopDeed): Answered => {
+const actNow = (deed: ShopDeed): Answered => {
   if (deed.act === 'press-check') return checkPress(deed)
   return deed.act === 'template' ? keepTemplate(deed) : moveShelf(deed)
+}
+
+/**
+ * Something done with the shop's own things: a press probed, stock received, counted, written off or ordered, a template moved; and
+ * news of it for every page of the shop that lies open.
+ */
+export const actOnShop = async (deed: ShopDeed): Answered => {
+  const done = await actNow(deed)
+  if (done.ok && done.value === null) await deed.shop.tell('channel', shopChannel('bench'))
+  return done
 }

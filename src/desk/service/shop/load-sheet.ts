@@ -1,7 +1,7 @@
 import { dayNumber, writeLocal } from '../../../domain/calendar/local-time.ts'
 import { type StationKind, stationKinds } from '../../../domain/schedule/book/operation.ts'
 import { type DayLoad, type DueLoad, dueLoadOf, loadOf } from '../../../domain/schedule/load/load.ts'
-import { loadPicture, percentOf } from '../../../domain/schedule/load/load-picture.ts'
+import { loadPicture, narrowLoadPicture, type PictureWords, percentOf } from '../../../domain/schedule/load/load-picture.ts'
 import { type LearnedStage, learnedStages } from '../../../domain/schedule/work/learned-rates.ts'
 import type { Language } from '../../../domain/units/language.ts'
 import type { LoadRate, LoadSheet, LoadTable } from '../../../ports/counter-desk.ts'
@@ -129,6 +129,20 @@ const stoppedJobs = async (desk: Desk, said: PlanWords, plan: ShopPlan): Promise
     })
 }
 
+const pictureWords = (said: PlanWords): PictureWords => ({
+  title: said.words.stationsTitle,
+  dueTitle: said.words.dueTitle,
+  day: (day) => shortDay(said, day),
+  station: (id) => stationText(said, id),
+  kind: (kind) => kindText(said, kind),
+})
+
+/** Changes as soon as the plan does, and each quarter of an hour, in which the load moves on. */
+export const loadMark = async (desk: Desk): Promise<string> => {
+  const { version } = await desk.store.shop(desk.shopId).plan.read()
+  return `${version}-${Math.floor(desk.clock.now() / 15)}`
+}
+
 /** The load of the shop, its late and tight jobs, and how long work takes here: in words, tables and a picture. */
 export const loadSheet = async (desk: Desk, language: Language): Promise<LoadSheet> => {
   const shop = desk.store.shop(desk.shopId)
@@ -151,13 +165,8 @@ export const loadSheet = async (desk: Desk, language: Language): Promise<LoadShe
   const { words } = said
   return {
     title: words.title,
-    picture: loadPicture(shares.load, shares.due, {
-      title: words.stationsTitle,
-      dueTitle: words.dueTitle,
-      day: (day) => shortDay(said, day),
-      station: (id) => stationText(said, id),
-      kind: (kind) => kindText(said, kind),
-    }),
+    picture: loadPicture(shares.load, shares.due, pictureWords(said)),
+    narrowPicture: narrowLoadPicture(shares.load, shares.due, pictureWords(said)),
     pictureAlt: words.pictureAlt(worstText(said, shares)),
     lead: worstText(said, shares),
     stations: { title: words.stationsTitle, ...stationTable(said, shares.load) },

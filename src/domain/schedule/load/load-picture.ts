@@ -85,13 +85,43 @@ const loadGrid = (load: readonly DayLoad[], words: PictureWords): Grid => {
   return { top: 0, title: words.title, days, rows }
 }
 
-const dueGrid = (due: readonly DueLoad[], words: PictureWords, top: number): Grid => {
+const dueGrid = (due: readonly DueLoad[], words: PictureWords): Grid => {
   const days = [...new Set(due.map((one) => one.day))].toSorted()
   const share = (kind: string, day: string): number | null =>
     due.find((one) => one.kind === kind && one.day === day)?.percent ?? null
   const kinds = [...new Set(due.map((one) => one.kind))]
   const rows = kinds.map((kind) => ({ name: words.kind(kind), percents: days.map((day) => share(kind, day)) }))
-  return { top, title: words.dueTitle, days, rows }
+  return { top: 0, title: words.dueTitle, days, rows }
+}
+
+/** The same rows in bands of so many days, one below the other. */
+const bands = (grid: Grid, most: number): readonly Grid[] =>
+  Array.from({ length: Math.ceil(grid.days.length / most) }, (_, band) => {
+    const [from, to] = [band * most, (band + 1) * most]
+    const rows = grid.rows.map((row) => ({ ...row, percents: row.percents.slice(from, to) }))
+    return { ...grid, title: band === 0 ? grid.title : '', days: grid.days.slice(from, to), rows }
+  })
+
+const stacked = (grids: readonly Grid[]): readonly Grid[] => {
+  const tops = grids.map((_, index) => grids.slice(0, index).reduce((sum, grid) => sum + gridHeight(grid), 0))
+  return grids.map((grid, index) => ({ ...grid, top: tops[index] ?? 0 }))
+}
+
+const drawAll = (grids: readonly Grid[], columns: number, words: PictureWords): string => {
+  const width = margin.left + columns * cell.width + margin.right
+  const height = grids.reduce((sum, grid) => sum + gridHeight(grid), 0)
+  return [
+    `<svg xmlns="http://www.w3.org/2000/svg" width="${width}" height="${height}" viewBox="0 0 ${width} ${height}" font-family="IBM Plex Sans Condensed, sans-serif">`,
+    `<defs><pattern id="tight" width="6" height="6" patternUnits="userSpaceOnUse" patternTransform="rotate(45)"><rect width="2" height="6" fill="#ffffff" fill-opacity="0.55"/></pattern></defs>`,
+    `<rect width="${width}" height="${height}" fill="#fffcf3"/>`,
+    ...grids.map((grid) => drawGrid(grid, words)),
+    '</svg>',
+  ].join('')
+}
+
+const gridsOf = (load: readonly DayLoad[], due: readonly DueLoad[], words: PictureWords): readonly Grid[] => {
+  const lower = dueGrid(due, words)
+  return [loadGrid(load, words), ...(lower.rows.length === 0 ? [] : [lower])]
 }
 
 /**
@@ -99,17 +129,13 @@ const dueGrid = (due: readonly DueLoad[], words: PictureWords, top: number): Gri
  * per kind of station and day on which orders are due, what must be done by then against what can be. SVG text in CSS pixels.
  */
 export const loadPicture = (load: readonly DayLoad[], due: readonly DueLoad[], words: PictureWords): string => {
-  const upper = loadGrid(load, words)
-  const lower = dueGrid(due, words, gridHeight(upper))
-  const columns = Math.max(upper.days.length, lower.days.length, 7)
-  const width = margin.left + columns * cell.width + margin.right
-  const height = lower.top + (lower.rows.length === 0 ? 0 : gridHeight(lower))
-  return [
-    `<svg xmlns="http://www.w3.org/2000/svg" width="${width}" height="${height}" viewBox="0 0 ${width} ${height}" font-family="IBM Plex Sans Condensed, sans-serif">`,
-    `<defs><pattern id="tight" width="6" height="6" patternUnits="userSpaceOnUse" patternTransform="rotate(45)"><rect width="2" height="6" fill="#ffffff" fill-opacity="0.55"/></pattern></defs>`,
-    `<rect width="${width}" height="${height}" fill="#fffcf3"/>`,
-    drawGrid(upper, words),
-    lower.rows.length === 0 ? '' : drawGrid(lower, words),
-    '</svg>',
-  ].join('')
+  const grids = gridsOf(load, due, words)
+  return drawAll(stacked(grids), Math.max(...grids.map(({ days }) => days.length), 7), words)
 }
+
+/** So many days beside the names of stations are as wide as a phone held upright. */
+const phoneDays = 4
+
+/** The same for a phone: a few days a band, the next days below. */
+export const narrowLoadPicture = (load: readonly DayLoad[], due: readonly DueLoad[], words: PictureWords): string =>
+  drawAll(stacked(gridsOf(load, due, words).flatMap((grid) => bands(grid, phoneDays))), phoneDays, words)

@@ -7,7 +7,7 @@ import { axeFindings } from '../../../support/page-axe.ts'
 import { browserNames, type OpenBrowser, openBrowser } from '../../../support/page-browser.ts'
 import { openCounter, type TestCounter } from '../../../support/page-counter.ts'
 import { bench, message, plainText } from '../../../support/page-desk.ts'
-import { pressAt17 } from '../../../support/page-floor.ts'
+import { pressAt17, shelfOfPages } from '../../../support/page-floor.ts'
 import { pageAddresses } from '../../../support/page-routes.ts'
 import { everything, layOutBench, layOutConversation, layOutMorning, navyPicture } from '../../../support/page-scene.ts'
 
@@ -235,6 +235,48 @@ describe.runIf(needs(...browserNames))('in a browser', () => {
     await page.getByText('Move her press hours').waitFor()
     expect(await page.locator('#sheet section').count()).toBe(1)
     layOutMorning(counter.desk)
+  })
+
+  it('the shelf and the load change while they lie open, and what is being filled in stays', async () => {
+    await signInAsOwner()
+    const live = page.waitForResponse((answer) => answer.url().includes('/shelf/live'))
+    await page.goto(`${counter.address}/shelf`)
+    await live
+    await page.evaluate('window.stayed = true')
+    await page.locator('#form-counted summary').click()
+    await page.getByLabel('What', { exact: true }).selectOption('stone')
+    const line = 'SS16 crystal: 288 pieces; order by Tuesday, March 17, noon'
+    counter.desk.setShelf({ ...shelfOfPages, shopping: { ...shelfOfPages.shopping, lines: [line] } })
+    await page.getByText(line).waitFor()
+    expect(await page.getByLabel('What', { exact: true }).inputValue()).toBe('stone')
+    counter.desk.setShelf(shelfOfPages)
+    const loadLive = page.waitForResponse((answer) => answer.url().includes('/load/live'))
+    await page.goto(`${counter.address}/load`)
+    await loadLive
+    await page.evaluate('window.stayed = true')
+    counter.desk.setLoad({ lead: 'Press 1 is at 96 % on Tuesday.' })
+    await page.getByText('Press 1 is at 96 % on Tuesday.').waitFor()
+    expect(await page.evaluate('window.stayed')).toBe(true)
+    counter.desk.setLoad({})
+    expect(troubles).toEqual([])
+  })
+
+  it('the chart of the load is as wide as the window it is looked at in, on a phone in bands of a few days', async () => {
+    await signInAsOwner()
+    const drawing = (width: number) => `<svg xmlns="http://www.w3.org/2000/svg" width="${width}" height="400"/>`
+    counter.desk.setLoad({ picture: drawing(956), narrowPicture: drawing(376) })
+    for (const [width, drawn] of [
+      [390, 'narrow'],
+      [1280, 'picture'],
+    ] as const) {
+      await page.setViewportSize({ width, height: 844 })
+      await page.goto(`${counter.address}/load`)
+      const box = await page.locator('.load img').boundingBox()
+      expect((box?.x ?? 999) + (box?.width ?? 999)).toBeLessThanOrEqual(width)
+      expect(await page.evaluate("document.querySelector('.load img').currentSrc")).toContain(`/load/${drawn}`)
+    }
+    counter.desk.setLoad({})
+    expect(troubles).toEqual([])
   })
 
   it('at the press lies the step to do now; the others open by keyboard, and a colleague’s tick comes without a reload', async () => {

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs'
 import { describe, expect, it } from 'vitest'
 import { stationsSchema } from '../../../../src/domain/schedule/book/station-records.ts'
-import { loadPicture } from '../../../../src/domain/schedule/load/load-picture.ts'
+import { loadPicture, narrowLoadPicture } from '../../../../src/domain/schedule/load/load-picture.ts'
 import { inOrder } from '../../../../src/domain/schedule/timeline/model.ts'
 import type { JobFacts } from '../../../../src/domain/schedule/work/job-facts.ts'
 import { ratesSchema } from '../../../../src/domain/schedule/work/rates.ts'
@@ -117,5 +117,26 @@ describe('the picture of the load', () => {
     expect(svg).toContain('>10</text>')
     expect(svg).toContain('a&lt;b')
     expect(svg.match(/#eda46c/g)?.length).toBe(2)
+  })
+
+  it('is as narrow as a phone where a few days stand in a band, and says the same', () => {
+    const days = Array.from({ length: 11 }, (_, n) => `2026-08-${String(n + 3).padStart(2, '0')}`)
+    const load = days.flatMap((day, n) => [
+      { station: 'press-1', day, busy: 57 * n, open: 570 },
+      { station: 'bench-1', day, busy: 560 - n, open: 570 },
+    ])
+    const due = [{ kind: 'press', day: '2026-08-05', due: 660, open: 600, percent: 110 }]
+    const plain = (text: string): string => text
+    const words = { title: 'Load', dueTitle: 'Due', day: (day: string) => ['Mon', day] as const, station: plain, kind: plain }
+    const [wide, narrow] = [loadPicture(load, due, words), narrowLoadPicture(load, due, words)]
+    const widthOf = (svg: string): number => Number(/width="(\d+)"/.exec(svg)?.[1])
+    const figures = (svg: string) =>
+      [...svg.matchAll(/text-anchor="middle" font-size="1[23]"[^>]*>([^<]+)</g)].map(([, one]) => one).sort()
+    expect(widthOf(wide)).toBeGreaterThan(700)
+    expect(widthOf(narrow)).toBeLessThanOrEqual(390)
+    expect(figures(narrow)).toEqual(figures(wide))
+    const height = Number(/height="(\d+)"/.exec(narrow)?.[1])
+    const lowest = Math.max(...[...narrow.matchAll(/ y="(\d+)"/g)].map(([, y]) => Number(y)))
+    expect(lowest).toBeLessThan(height)
   })
 })
