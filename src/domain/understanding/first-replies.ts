@@ -13,6 +13,9 @@ const unheard = ({ unheard: words }: Understood): readonly Reply[] =>
 const alike = ({ alike: words }: Understood): readonly Reply[] =>
   words.length === 0 ? [] : [{ code: 'layers-alike', facts: { words } }]
 
+const which = ({ which: words }: Understood): readonly Reply[] =>
+  words.length === 0 ? [] : [{ code: 'which-of-them', facts: { words } }]
+
 const drawn = ({ artwork }: Understood): readonly Reply[] => (artwork ? [{ code: 'artwork-said', facts: {} }] : [])
 
 const ruled = ({ book }: Understood): readonly Reply[] =>
@@ -34,4 +37,4 @@ const greeted = ({ intent, patches }: Understood): readonly Reply[] => {
 
 /** Replies that go before the next question: what could not be read or heard, what is kept for a person, and what the message was. */
 export const firstReplies = (understood: Understood): readonly Reply[] =>
-  [cut, unread, unheard, alike, drawn, ruled, greeted].flatMap((repliesOf) => repliesOf(understood))
+  [cut, unread, unheard, alike, which, drawn, ruled, greeted].flatMap((repliesOf) => repliesOf(understood))

@@ -124,6 +124,9 @@ const statusBeside = (conversation: Conversation, { understood, text }: Words, c
   return only(turn.conversation, [reply('status-asked')], { kind: 'status' })
 }
 
+/** Nothing of the message was left without effect. */
+const isWhole = ({ unheard, alike, which }: Understood): boolean => unheard.length + alike.length + which.length === 0
+
 type Words = { readonly understood: Understood; readonly text: string }
 
 const hearUnderstood = (conversation: Conversation, { understood, text }: Words, context: Context): Heard => {
@@ -136,7 +139,7 @@ const hearUnderstood = (conversation: Conversation, { understood, text }: Words,
   if (understood.intent.kind === 'status') return statusBeside(conversation, { understood, text }, context)
   if (understood.intent.kind === 'undo') return undoBeside(conversation, { understood, text }, context)
   // What was not understood may be a change: nothing is signed in the same breath, and it is said.
-  if (understood.signing !== null && understood.unheard.length + understood.alike.length === 0) {
+  if (understood.signing !== null && isWhole(understood)) {
     const signed = signSaid(conversation, understood, context)
     if (signed !== null) return signed
   }

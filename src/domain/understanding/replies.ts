@@ -102,6 +102,7 @@ export type Replies = {
   }
   'words-unheard': { readonly words: readonly string[] }
   'layers-alike': { readonly words: readonly string[] }
+  'which-of-them': { readonly words: readonly string[] }
   'lines-unread': { readonly lines: readonly string[] }
   'text-cut': { readonly characters: number }
   'complaint-noted': { readonly complaint: Complaint }

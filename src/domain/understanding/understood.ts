@@ -53,6 +53,8 @@ export type Understood = {
   readonly unheard: readonly string[]
   /** Clauses that ask of some players what all pieces have alike: their stones, an outline, a shadow. */
   readonly alike: readonly string[]
+  /** Clauses that give another make to some pieces and do not say whose. */
+  readonly which: readonly string[]
   /** A drawing was spoken of, which a person looks at. */
   readonly artwork: boolean
   /** Letters of a rule book that the shop has not for that sport. */
@@ -74,6 +76,7 @@ export const nothing: Understood = {
   unread: [],
   unheard: [],
   alike: [],
+  which: [],
   artwork: false,
   book: null,
   pasted: 0,

@@ -1,6 +1,8 @@
 import type { Context } from '../document.ts'
 import type { Draft } from '../draft.ts'
+import type { Understood } from '../understood.ts'
 import { readApart } from './players/apart.ts'
+import { readClothOfSome } from './players/cloth-of-some.ts'
 import { readLastNames } from './players/last-names.ts'
 import { readLayersOfSome } from './players/layers-of-some.ts'
 import { readOfSome } from './players/of-some.ts'
@@ -22,15 +24,18 @@ type Before = {
 const sportIn = (text: string, lexicon: Lexicon): string | undefined =>
   termsOf(lexicon, tokensOf(text)).flatMap(({ meaning }) => (meaning.kind === 'sport' ? [meaning.id] : []))[0]
 
+/** `told`: what of it changes nothing and is said back. */
+type Wishes = Pick<LayersOff, 'patches' | 'rest'> & { readonly told: Pick<Understood, 'unheard' | 'alike' | 'which'> }
+
 /** What is of some players alone, and the layers that are taken off. */
-const readWishes = (text: string, draft: Draft, { lexicon, context: { shop } }: Before): LayersOff => {
+const readWishes = (text: string, draft: Draft, { lexicon, context: { shop } }: Before): Wishes => {
   const alike = readLayersOfSome(text, { draft, lexicon })
-  const some = readOfSome(alike.rest, { draft, lexicon })
+  const cloth = readClothOfSome(alike.rest, { draft, lexicon })
+  const some = readOfSome(cloth.rest, { draft, lexicon })
   const layers = readLayersOff(some.rest, { draft, lexicon, stone: shop.profile.usual.stoneColour })
   return {
-    patches: [...some.patches, ...layers.patches],
-    unheard: [...some.unheard, ...layers.unheard],
-    alike: [...alike.alike, ...layers.alike],
+    patches: [...cloth.patches, ...some.patches, ...layers.patches],
+    told: { unheard: [...some.unheard, ...layers.unheard], alike: [...alike.alike, ...layers.alike], which: cloth.which },
     rest: layers.rest,
   }
 }

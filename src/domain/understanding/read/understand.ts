@@ -118,12 +118,9 @@ type Read = {
   readonly language: Language
 }
 
-const readOrder = ({
-  text: whole,
-  conversation,
-  context,
-  language,
-}: Read): Pick<Understood, 'patches' | 'open' | 'pasted' | 'unread' | 'unheard' | 'alike' | 'artwork' | 'book'> => {
+type ReadOrder = Pick<Understood, 'patches' | 'open' | 'pasted' | 'unread' | 'unheard' | 'alike' | 'which' | 'artwork' | 'book'>
+
+const readOrder = ({ text: whole, conversation, context, language }: Read): ReadOrder => {
   const { asked, draft } = conversation
   const lexicon = lexiconFor(context.shop, language)
   const several = tokensOf(whole).length > 4
@@ -160,8 +157,7 @@ const readOrder = ({
     patches: [...patches, ...recount(draft, preview(draft, patches)), ...answered],
     open: [...faces.open, ...marks.open, ...prose.open, ...ofRoster(roster, draft, withRows)],
     unread: roster.unread.filter((line) => !isOfThings(line, lexicon)),
-    unheard: some.unheard,
-    alike: some.alike,
+    ...some.told,
     artwork: artwork.said,
     book: book.unknown,
     pasted: roster.players.length + roster.counted.length,
@@ -212,6 +208,7 @@ export const understand = (raw: string, conversation: Conversation, context: Con
   const plain = base.signing === null ? left : withoutGoing(left)
   const { order, patches, open, unheard } = readAll(plain, (words) => read(words), { conversation, lexicon })
   const found = { ...base, ...order, patches, open, unheard }
-  const empty = changesNothing({ patches, open }) && !order.artwork && order.book === null && order.alike.length === 0
+  const empty =
+    changesNothing({ patches, open }) && !order.artwork && order.book === null && order.alike.length + order.which.length === 0
   return empty ? { ...found, ...ofNothing(text, base, { conversation, lexicon }) } : found
 }

@@ -3,6 +3,7 @@ import { listed } from '../../words/languages.ts'
 import { isAdd } from '../list/change.ts'
 import { type Lexicon, termsOf } from '../text/lexicon.ts'
 import { blanked, isCapital, isWord, phraseEnd, phrasesOf, type Token, tokensOf } from '../text/tokens.ts'
+import { nameClauses } from '../whom/name-clauses.ts'
 import { type Ref, refsIn } from '../whom/refs.ts'
 import { isDrop } from './drops.ts'
 
@@ -57,36 +58,13 @@ const isOfSome = (text: string, scene: Scene): boolean => {
   return few && ofLayers(tokens, named, scene) && (refused || wishes(tokens, refs))
 }
 
-/** Nothing but names: "…, Ana and Eli" goes on with the clause before. */
-const isMoreNames = (text: string, { draft }: Scene): boolean => {
-  const tokens = tokensOf(text)
-  const refs = refsIn(tokens, draft.rows)
-  return (
-    refs.length > 0 &&
-    tokens.every((token, at) => refs.some(({ from, to }) => at >= from && at < to) || isWord(token, ...listed.again.joins))
-  )
-}
-
-type Stretch = { readonly from: number; readonly to: number }
-
-const clausesIn = (text: string, scene: Scene): readonly Stretch[] => {
-  const found: Stretch[] = []
-  for (const { 0: words, index } of text.matchAll(/[^,.;!?\n]+/g)) {
-    const last = found.at(-1)
-    const to = index + words.length
-    if (last !== undefined && text[index - 1] === ',' && isMoreNames(words, scene)) found.splice(-1, 1, { from: last.from, to })
-    else found.push({ from: index, to })
-  }
-  return found
-}
-
 /**
  * Stones, outlines and shadows are of all that is put on alike, and no line of a roster can go without: what is asked of them for some
  * players is no wish for all, so that nothing is changed and it is told.
  */
 export const readLayersOfSome = (text: string, scene: Scene): LayersOfSome => {
   if (Object.keys(scene.draft.rows).length < 2 || text.length > 600) return { alike: [], rest: text }
-  return clausesIn(text, scene)
+  return nameClauses(text, scene.draft)
     .filter(({ from, to }) => isOfSome(text.slice(from, to), scene))
     .reduce<LayersOfSome>(
       ({ alike, rest }, { from, to }) => ({ alike: [...alike, text.slice(from, to).trim()], rest: blanked(rest, from, to) }),
