@@ -21,9 +21,9 @@ export const nameClauses = (text: string, draft: Draft): readonly Stretch[] => {
     const last = found.at(-1)
     const before: boolean = names
     const more = isOnlyNames(words, draft)
-    const goesOn: boolean = last !== undefined && text.slice(last.to, index) === ',' && (before || more)
+    const goesOn: boolean = text.slice(last?.to ?? index, index) === ',' && (before || more)
     names = more && (before || !goesOn)
-    if (goesOn) found.splice(-1, 1, { from: last.from, to: index + words.length })
+    if (goesOn && last !== undefined) found.splice(-1, 1, { from: last.from, to: index + words.length })
     else found.push({ from: index, to: index + words.length })
   }
   return found
