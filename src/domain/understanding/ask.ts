@@ -1,5 +1,5 @@
 import type { Shop } from '../shop/shop.ts'
-import { recordFor } from './compose/garments.ts'
+import { fitsWanted, recordFor } from './compose/garments.ts'
 import type { Conversation, Open, Reading } from './conversation.ts'
 import type { Composed, Context } from './document.ts'
 import type { Draft } from './draft.ts'
@@ -86,8 +86,9 @@ const choicesOf = (readings: readonly Reading[], composed: Composed): readonly C
   readings.map((reading) => ({ value: reading.value, label: labelOf(reading, composed) }))
 
 const colourOf = (shop: Shop, conversation: Conversation, id: string | undefined): readonly string[] => {
-  const wish = conversation.draft.garments[id ?? '']
-  return wish === undefined ? [] : (recordFor(shop, wish)?.colours ?? [])
+  const { draft } = conversation
+  const wish = draft.garments[id ?? '']
+  return wish === undefined ? [] : (recordFor(shop, wish, fitsWanted(draft, id ?? ''))?.colours ?? [])
 }
 
 const vinylColours = (shop: Shop, conversation: Conversation, content: string | undefined): readonly string[] => {

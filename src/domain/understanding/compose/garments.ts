@@ -1,4 +1,4 @@
-import type { Garment } from '../../garment/garment.ts'
+import type { Fit, Garment } from '../../garment/garment.ts'
 import type { Shop } from '../../shop/shop.ts'
 import type { Draft, GarmentWish } from '../draft.ts'
 import type { KnownGarment } from '../known.ts'
@@ -24,19 +24,36 @@ const agrees = (shop: Shop, wish: GarmentWish, record: Garment): boolean => {
   return fibres.every(({ fibre }) => label.some((share) => share.fibre === fibre)) && fibres.length === label.length
 }
 
-/** The shop's record for a garment: named, else the first of its kind that agrees, the usual one first. */
-export const recordFor = (shop: Shop, wish: GarmentWish): Garment | null => {
+const babySizes: readonly string[] = ['2T', '3T', '4T', '5T']
+
+/** The cuts in which a garment is wanted, as far as they were said: of it, or of those who wear it. */
+export const fitsWanted = ({ rows, tally, garments }: Draft, id: string): readonly Fit[] => {
+  const only = Object.keys(garments).length === 1
+  const worn = [...Object.values(rows), ...Object.values(tally)].filter(
+    ({ garment }) => garment === id || (garment === undefined && only),
+  )
+  const said = [garments[id], ...worn].flatMap((one): readonly (Fit | undefined)[] =>
+    one === undefined ? [] : [babySizes.includes(one.size ?? '') ? 'toddler' : one.fit],
+  )
+  return [...new Set(said)].filter((fit) => fit !== undefined)
+}
+
+/** The shop's record for a garment: named, else the first of its kind that agrees, those that come in the cuts that are wanted and the usual one first. */
+export const recordFor = (shop: Shop, wish: GarmentWish, fits: readonly Fit[] = []): Garment | null => {
   if (wish.from === 'customer') return null
   if (wish.catalogue !== undefined) return shop.garments.find((record) => record.id === wish.catalogue) ?? null
   const usual = shop.garments.filter((record) => record.id === shop.profile.usual.garment)
   const ofKind = [...usual, ...shop.garments].filter((record) => record.kind === (wish.kind ?? 'jersey'))
-  const fitting = ofKind.filter((record) => agrees(shop, wish, record))
+  const agreeing = ofKind.filter((record) => agrees(shop, wish, record))
+  const cut = agreeing.filter(({ cuts }) => fits.every((fit) => cuts.some((one) => one.fit === fit)))
+  const fitting = cut.length > 0 ? cut : agreeing
   const inColour = fitting.find((record) => wish.colour === undefined || record.colours.includes(wish.colour))
   return inColour ?? fitting[0] ?? ofKind[0] ?? null
 }
 
-const composeGarment = (shop: Shop, id: string, wish: GarmentWish): ComposedGarment => {
-  const record = recordFor(shop, wish)
+const composeGarment = (shop: Shop, id: string, draft: Draft): ComposedGarment => {
+  const wish = draft.garments[id] ?? {}
+  const record = recordFor(shop, wish, fitsWanted(draft, id))
   const fabric = shop.fabrics.find((known) => known.id === record?.fabric)
   const own = wish.from === 'customer'
   const said = { ...wish, features: wish.features ?? record?.features ?? [] }
@@ -58,7 +75,7 @@ const composeGarment = (shop: Shop, id: string, wish: GarmentWish): ComposedGarm
 
 /** The garments of the order in the order they were named, each with the shop's record where the shop sells it. */
 export const composeGarments = (shop: Shop, draft: Draft): readonly ComposedGarment[] =>
-  Object.entries(draft.garments).map(([id, wish]) => composeGarment(shop, id, wish))
+  Object.keys(draft.garments).map((id) => composeGarment(shop, id, draft))
 
 /** The garments that every player of the roster wears: home and away when there are such, else the first jersey, else the first. */
 export const playersGarments = (draft: Draft): readonly string[] => {

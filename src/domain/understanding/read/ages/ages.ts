@@ -3,6 +3,7 @@ import type { Patch } from '../../patch.ts'
 import { spoken } from '../../words/languages.ts'
 import { anyOf, fold } from '../text/tokens.ts'
 import { children, classOf } from './age-answer.ts'
+import { yearsIn } from './age-spans.ts'
 
 const said = spoken.ages
 
@@ -18,12 +19,33 @@ const bareYears = new RegExp(
 /** Of years "and up": nobody is older. */
 const eldest = 19
 
+/** "For 2 year olds", "para niñas de dos añitos": who wears them is spoken of by years. */
+const wearers = new RegExp(`(?<![\\p{L}\\d])${said.wearers}(?![\\p{L}])`, 'gu')
+const oneWearer = new RegExp(`^(?:for |of )?${said.oneWearer}$`, 'u')
+/** "Ages 2 to 4", "edades de 2 a 4". */
+const labelled = new RegExp(
+  `(?:^|[,.;(]\\s*|\\b${said.ofAges} )${said.agesAre} (\\d{1,2}) ?(?:-|${said.to}) ?(\\d{1,2})(?![\\d/])`,
+)
+
+const between = (low: number, high: number): Draft['ages'] => (classOf(low) === classOf(high) ? classOf(low) : 'mixed')
+
+/** Of one who is under three it is asked who that is. */
+const wearersYears = (folded: string): Draft['ages'] | null => {
+  const found = labelled.exec(folded)
+  if (found !== null) return between(Number(found[1]), Number(found[2]))
+  const told = [...folded.matchAll(wearers)].map(([words]) => words)
+  const spans = told.flatMap(yearsIn)
+  if (spans.length === 0) return null
+  const [low, high] = [Math.min(...spans.map(({ from }) => from)), Math.max(...spans.map(({ to }) => to))]
+  return low < 3 && told.some((words) => oneWearer.test(words)) ? 'mixed' : between(low, high)
+}
+
 const everyonesYears = (folded: string): Draft['ages'] | null => {
   const bare = bareYears.exec(folded)
   const [youngest, oldest] = [Number(bare?.[1]), Number(bare?.[2] ?? eldest)]
   if (oldest <= eldest && youngest < oldest) return classOf(youngest) === classOf(oldest) ? classOf(youngest) : 'mixed'
   const found = years.exec(folded)
-  if (found === null || !group.test(folded)) return null
+  if (found === null || !group.test(folded)) return wearersYears(folded)
   const [low, high] = [Number(found[1]), Number(found[2] ?? found[1])]
   return classOf(low) === classOf(high) ? classOf(low) : 'mixed'
 }

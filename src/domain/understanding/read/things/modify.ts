@@ -4,6 +4,7 @@ import { colourTarget } from './colour-target.ts'
 import { type Group, placesAt, stonesOf } from './groups.ts'
 import { figureBehind, modifyLength } from './heights.ts'
 import type { Item } from './items.ts'
+import { isAmongSizes } from './sizes-among.ts'
 import { currentGroups, garmentOf, placeOf, put, putGarment, speakOf, type Walk } from './walk.ts'
 
 /** Cloth words speak of a garment, named or not. */
@@ -196,6 +197,10 @@ const modifySize = (walk: Walk, item: Extract<Item, { kind: 'size' }>): void => 
   const id = garmentOf(walk)
   const apart = id !== null && isApart(walk, item) && walk.fresh.has(id) && walk.draft.garments[id]?.size === undefined
   if (id === null || !(walk.target.kind === 'garment' || apart)) return
+  if (isAmongSizes(walk, item)) {
+    if (item.fit === 'toddler') putGarment(walk, id, { fit: item.fit })
+    return
+  }
   putGarment(walk, id, { size: item.size, ...(item.fit === undefined ? {} : { fit: item.fit }) })
 }
 

@@ -160,6 +160,14 @@ const divides = (walk: Walk, item: Item, at: number): boolean => {
   return true
 }
 
+/** "Navy jerseys with gold glitter and crystals on the numbers": a colour right before its class is vinyl's where the garment has its own. */
+const isMakesHue = (walk: Walk, item: Item, at: number): boolean => {
+  const next = walk.items[at + 1]
+  const vinyl = next?.kind === 'vinyl' || (next?.kind === 'class' && next.id !== 'standard')
+  const { target } = walk
+  return item.kind === 'colour' && vinyl && target.kind === 'garment' && walk.draft.garments[target.id]?.colour !== undefined
+}
+
 const describe = (walk: Walk, item: Item, at: number): void => {
   if (item.kind === 'only') walk.only = true
   if (divides(walk, item, at)) return
@@ -167,7 +175,8 @@ const describe = (walk: Walk, item: Item, at: number): void => {
     walk.waiting.push(item)
     return
   }
-  if (item.kind === 'vinyl' || (item.kind === 'class' && walk.target.kind === 'garment')) startMake(walk)
+  if (item.kind === 'vinyl' || isMakesHue(walk, item, at) || (item.kind === 'class' && walk.target.kind === 'garment'))
+    startMake(walk)
   modify(walk, item)
 }
 

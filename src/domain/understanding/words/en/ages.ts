@@ -112,4 +112,10 @@ export const enAges: AgePhrases = {
       'bad',
     ],
   ],
+  wearers: [
+    '(?:for|of|my|our|are|all) (?:\\w+ ){0,2}?(?:\\d{1,2}|one|two|three|four|five|six|seven|eight|nine|ten)(?: ?(?:to|-|or|and) ?(?:\\d{1,2}|one|two|three|four|five|six|seven|eight|nine|ten))?[ -](?:year|yr|month|mo)s?[ -]olds?',
+  ],
+  oneWearer: ['(?:my|a|an|her|his|our) .{0,30}old'],
+  ofAges: ['(?:for|kids|players|girls|boys|toddlers|children|team|are|is)'],
+  agesAre: ['ages?(?: are| is| range(?: is)?)?:?'],
 }

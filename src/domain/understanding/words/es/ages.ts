@@ -97,4 +97,10 @@ export const esAges: AgePhrases = {
       'ay',
     ],
   ],
+  wearers: [
+    '(?:nin[oa]s?|nen[ea]s?|bebes?|hij[oa]s?|chiquit(?:in)?(?:[oa])?s?|pequen[oa]s?|sobrin[oa]s?|niet[oa]s?) (?:chiquit[oa]s? )?de (?:\\d{1,2}|un|dos|tres|cuatro|cinco|seis|siete|ocho|nueve|diez)(?: ?(?:a|-|o|y) ?(?:\\d{1,2}|un|dos|tres|cuatro|cinco|seis|siete|ocho|nueve|diez))? (?:anos?|anitos?|mes(?:es)?)',
+  ],
+  oneWearer: ['(?:nin[oa]|nen[ea]|bebe|hij[oa]|chiquit(?:in)?[oa]?|pequen[oa]|sobrin[oa]|niet[oa]) .*'],
+  ofAges: ['(?:para|ninos|ninas|jugador[ae]s|equipo|son)'],
+  agesAre: ['(?:de )?edad(?:es)?(?: de| son| van)?:?(?: de| los)?'],
 }

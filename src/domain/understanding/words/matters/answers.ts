@@ -56,7 +56,8 @@ export type AnswerPhrases = Phrases<
  * `grade` of school, schools of both ages (`mixed`), whom an age is told of (`aged`), and those who are left (`others`). One `adult`. A year alone
  * (`oneYear`), `half` a year more, `almost` or `turning` an age, `babies`, `toddlers` who may be three, `kids` of any age. Whom it is not
  * told of: all `except` these, `only` these or the `soleOne`, nobody `else`, `not`, not `yet`; `younger` or older than the others; `they`
- * are those who were named; a short answer that names has nothing but `asides`.
+ * are those who were named; a short answer that names has nothing but `asides`. Whom pieces are for by their years (`wearers`, of which
+ * `oneWearer` is one alone), and years behind a word for them (`agesAre`, with `ofAges` before it).
  */
 export type AgePhrases = Phrases<
   | 'grownUp'
@@ -104,6 +105,10 @@ export type AgePhrases = Phrases<
   | 'younger'
   | 'they'
   | 'asides'
+  | 'wearers'
+  | 'oneWearer'
+  | 'ofAges'
+  | 'agesAre'
 >
 
 /**
