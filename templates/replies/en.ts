@@ -515,7 +515,7 @@ export const en = {
     'age-unknown': ({ lines }) => `The age is not known for lines ${lines.join(', ')}.`,
     'childrens-wear': ({ lines }) => `Lines ${lines.join(', ')} are for children: certificates are asked for by lot.`,
     'strings-on-child': ({ garment, lines }) =>
-      `The ${garment} has strings at hood or neck and is for a child (lines ${lines.join(', ')}): the owner is asked before anything is pressed.`,
+      `The ${garment} has or may have strings at hood or neck and is a child’s, or may be (lines ${lines.join(', ')}): the owner is asked before anything is pressed.`,
     'stones-on-game-wear': () => 'Stones on a jersey worn in games: ask your league in writing.',
     'reflective-banned': ({ body, clause }) => `${body} ${clause} does not allow anything reflective.`,
     'ornaments-clause': ({ body, clause, text }) => `${body} ${clause}: “${text}”. Ask your league.`,

@@ -559,7 +559,7 @@ export const es = {
     'age-unknown': ({ lines }) => `No se sabe la edad de las líneas ${lines.join(', ')}.`,
     'childrens-wear': ({ lines }) => `Las líneas ${lines.join(', ')} son para niños: se piden certificados por lote.`,
     'strings-on-child': ({ garment, lines }) =>
-      `${garment} tiene cordones en capucha o cuello y es para niños (líneas ${lines.join(', ')}): se pregunta al dueño antes de prensar.`,
+      `${garment} tiene o puede tener cordones en capucha o cuello y es o puede ser de niños (líneas ${lines.join(', ')}): se pregunta al dueño antes de prensar.`,
     'stones-on-game-wear': () => 'Piedras en un jersey de juego: pregunte por escrito a su liga.',
     'reflective-banned': ({ body, clause }) => `${body} ${clause} no permite nada reflejante.`,
     'ornaments-clause': ({ body, clause, text }) => `${body} ${clause}: «${text}». Pregunte a su liga.`,

@@ -1,4 +1,5 @@
 import { ironTenthsC } from '../garment/fibre-limits.ts'
+import { mayBeChild } from '../order/child.ts'
 import { bleedsFromTenthsC, bleedsUnder } from './bleed.ts'
 import type { Bench, JobGarment, Material } from './job.ts'
 import { softCaps } from './limits.ts'
@@ -46,7 +47,7 @@ const bleeds = (garment: JobGarment, heats: readonly Heat[]): boolean =>
 
 /** Lots of stones that go on children's wear: the certificate of each lot is looked at before it is pressed. */
 const certificates = (garment: JobGarment): readonly Gate[] => {
-  const children = garment.lines.filter((line) => line.age === 'under-3' || line.age === '3-12').map((line) => line.line)
+  const children = garment.lines.filter(mayBeChild).map((line) => line.line)
   const worn = garment.places.filter((place) => place.lines.some((line) => children.includes(line)))
   const stones = worn.flatMap((place) => place.layers.filter((layer) => layer.material.kind === 'stone'))
   const lots = [...new Set(stones.map(({ material }) => `${material.id} ${material.lot}`))]
@@ -60,9 +61,12 @@ const coupons = (garments: readonly JobGarment[]): readonly Gate[] => {
   return [...new Set(lots)].map((subject) => ({ code: 'coupon', garment: null, subject, blocks: 'cutting', waitMinutes: 0 }))
 }
 
-/** Neck or hood strings on a child's outerwear (16 CFR 1120, quoted): the owner is told and looks before anything is pressed. */
+/**
+ * Neck or hood strings on a child's outerwear (16 CFR 1120, quoted): the owner is told and looks before anything is pressed. A child's
+ * cut of which nobody said the age is looked at, too.
+ */
 const mayHaveStrings = ({ features, lines }: JobGarment): boolean =>
-  (features.includes('hood') || features.includes('strings')) && lines.some(({ age }) => age === 'under-3' || age === '3-12')
+  (features.includes('hood') || features.includes('strings')) && lines.some(mayBeChild)
 
 const gatesFor = (bench: Bench, garment: JobGarment, heats: readonly Heat[]): readonly Gate[] => {
   const gates: Gate[] = [gate(garment, 'count-in', { blocks: 'cutting' })]

@@ -115,7 +115,9 @@ const garmentOf = (source: Source, garment: ResolvedGarment): JobGarment => {
     ),
     cloth: clothOf(garment),
     features: garment.features,
-    lines: order.roster.filter((row) => row.garment === garment.id).map(({ line, quantity, age }) => ({ line, quantity, age })),
+    lines: order.roster
+      .filter((row) => row.garment === garment.id)
+      .map(({ line, quantity, age, fit }) => ({ line, quantity, age, fit })),
     places: [...decorations].flatMap((decoration) => placeOf(source, garment.id, decoration) ?? []),
   }
 }

@@ -2,6 +2,7 @@ import type { CareDots } from '../garment/fibre-limits.ts'
 import type { Cloth, Feature } from '../garment/garment.ts'
 import type { PlaceId, Side } from '../garment/place.ts'
 import type { Auxiliary, Stone, Vinyl } from '../material/material.ts'
+import type { Row } from '../order/order.ts'
 import type { Machine } from './machine.ts'
 
 export type Material = Vinyl | Stone
@@ -37,7 +38,7 @@ export type JobPlace = {
   readonly askedTenthsC: number | null
 }
 
-export type JobLine = { readonly line: number; readonly quantity: number; readonly age: 'under-3' | '3-12' | '13-up' | 'unknown' }
+export type JobLine = Pick<Row, 'line' | 'quantity' | 'age' | 'fit'>
 
 /** What is known of the cloth: from the label, and from the fabric's record when the shop has it. */
 export type ClothFacts = Cloth & {

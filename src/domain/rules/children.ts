@@ -1,4 +1,5 @@
 import type { Stone } from '../material/material.ts'
+import { isChild, looksYoung, mayBeChild } from '../order/child.ts'
 import type { Row } from '../order/order.ts'
 import type { JobGarment, JobPlace } from '../press/job.ts'
 import { way } from '../press/way.ts'
@@ -9,8 +10,6 @@ const leadSource =
   '15 U.S.C. 1278a: at most 100 ppm lead in accessible parts (read); exclusion for crystal denied 16 July 2009 (quoted)'
 const smallSource =
   "the shop's rule: every SS6-SS48 stone fits the small-parts cylinder of 16 CFR 1501 (computed), clothing is exempt by 1501.3(d) (quoted)"
-
-const isChild = (row: Row): boolean => row.age === 'under-3' || row.age === '3-12'
 
 type Worn = {
   readonly row: Row
@@ -105,8 +104,6 @@ export const certificates: Rule = (facts) => {
 const linesOf = (worn: readonly { readonly row: Row }[]): readonly number[] =>
   [...new Set(worn.map(({ row }) => row.line))].toSorted((a, b) => a - b)
 
-const looksYoung = (row: Row): boolean => row.fit === 'toddler' || row.fit === 'youth'
-
 /** The age is asked, not guessed from the size; leaded stones or a child's cut make the question one that must be answered first. */
 export const agesUnknown: Rule = (facts) => {
   const stoned = stonedRows(facts).filter(({ row }) => row.age === 'unknown')
@@ -127,13 +124,19 @@ export const childrensWear: Rule = (facts) => {
   return [{ code: 'childrens-wear', at: '/roster', severity: 'note', facts: { lines, source, ways: [way('certificate')] } }]
 }
 
-/** Neck or hood strings on a child's outerwear: tell the owner, do not press, ask. A hood nobody has looked into is looked at first. */
+/**
+ * Neck or hood strings on a child's outerwear: tell the owner, do not press, ask. A hood nobody has looked into is looked at first, and so
+ * is a child's cut of which nobody said the age.
+ */
 export const strings: Rule = (facts) =>
   facts.job.garments.flatMap((garment): ReturnType<Rule> => {
-    const lines = linesOf(facts.order.roster.filter((row) => row.garment === garment.id && isChild(row)).map((row) => ({ row })))
+    const worn = facts.order.roster.filter((row) => row.garment === garment.id && mayBeChild(row))
+    const lines = linesOf(worn.map((row) => ({ row })))
     const tied = garment.features.includes('strings')
     if (lines.length === 0 || !(tied || garment.features.includes('hood'))) return []
     const source = '16 CFR 1120: strings at hood and neck of children’s outerwear (quoted)'
     const found = { garment: garment.id, lines, source, ways: [way('remove-strings'), way('another-garment'), way('ask-owner')] }
-    return [{ code: 'strings-on-child', at: garment.at, severity: tied ? 'stop' : 'needs-test', facts: found }]
+    return [
+      { code: 'strings-on-child', at: garment.at, severity: tied && worn.some(isChild) ? 'stop' : 'needs-test', facts: found },
+    ]
   })

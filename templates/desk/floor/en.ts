@@ -219,7 +219,7 @@ export const floorEnglish: FloorWords = {
   ownerNote: {
     beaded: (ticket, garment) => `${ticket}: drops stand on ${garment}. The ticket is closed and the customer is asked.`,
     strings: (ticket, garments) =>
-      `${ticket}: children wear ${garments}. Look whether hood or neck has strings: nothing of it is pressed before you say at the press that there are none, or that they are out.`,
+      `${ticket}: children wear ${garments}, or may. Look whether hood or neck has strings: nothing of it is pressed before you say at the press that there are none, or that they are out.`,
     shut: (ticket, gate) => `${ticket}: ${gate} failed. Nothing goes on before you decide.`,
     short: (ticket, item) => `${ticket}: ${item} ran out at the bench. Order it, or say what is taken instead.`,
     counted: (ticket, missing) => `${ticket}: ${missing} missing at the count-in.`,

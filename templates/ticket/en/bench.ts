@@ -20,7 +20,7 @@ export const gates: TicketWords['gates'] = {
   ),
   strings: gate(
     'Strings of a child’s garment',
-    'Children wear this. The owner looks at hood and neck before anything of it is pressed.',
+    'Children wear this, or may. The owner looks at hood and neck before anything of it is pressed.',
     ['no strings: go', 'taken out for good: go', 'strings: STOP, ask the customer'],
   ),
   'water-drops': gate(

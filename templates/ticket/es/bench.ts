@@ -18,11 +18,11 @@ export const gates: TicketWords['gates'] = {
     'Contar por talla y color según la lista; leer la etiqueta de fibras; anotar defectos y el riel o la caja.',
     ['está todo', 'falta: escribir qué', 'etiqueta leída'],
   ),
-  strings: gate('Cordones de prenda infantil', 'La llevan niños. El dueño mira capucha y cuello antes de prensar nada de ella.', [
-    'sin cordones: adelante',
-    'quitados del todo: adelante',
-    'cordones: ALTO, preguntar al cliente',
-  ]),
+  strings: gate(
+    'Cordones de prenda infantil',
+    'La llevan o pueden llevarla niños. El dueño mira capucha y cuello antes de prensar nada de ella.',
+    ['sin cordones: adelante', 'quitados del todo: adelante', 'cordones: ALTO, preguntar al cliente'],
+  ),
   'water-drops': gate(
     'Gotas de agua',
     'Dentro del paño que se prensa, sin lavar, cinco gotas a 25 mm. Secar y prensar hasta que no salga vapor.',

@@ -117,7 +117,12 @@ export const garment = (places: readonly JobPlace[], parts: Partial<JobGarment> 
   at: '/garments/0',
   cloth: cloth(),
   features: [],
-  lines: [...new Set(places.flatMap((one) => one.lines))].map((line) => ({ line, quantity: 1, age: '13-up' as const })),
+  lines: [...new Set(places.flatMap((one) => one.lines))].map((line) => ({
+    line,
+    quantity: 1,
+    age: '13-up' as const,
+    fit: 'men' as const,
+  })),
   places,
   ...parts,
 })

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest'
+import type { Row } from '../../../src/domain/order/order.ts'
 import type { JobGarment } from '../../../src/domain/press/job.ts'
 import { planPress } from '../../../src/domain/press/plan-press.ts'
 import type { Gate } from '../../../src/domain/press/press-plan.ts'
@@ -42,15 +43,37 @@ describe('a new lot of stones (common practice: a coupon of 5 × 5 holes at thre
 })
 
 describe("strings at the hood of children's wear (16 CFR 1120, quoted)", () => {
-  const hooded = (age: 'under-3' | '3-12' | '13-up', features: JobGarment['features'] = ['hood']): JobGarment => {
+  const hooded = (age: Row['age'], features: JobGarment['features'] = ['hood'], fit: Row['fit'] = 'men'): JobGarment => {
     const plain = garment([place([glitter()])])
-    return { ...plain, features, lines: plain.lines.map((line) => ({ ...line, age })) }
+    return { ...plain, features, lines: plain.lines.map((line) => ({ ...line, age, fit })) }
   }
 
   it('are looked at before anything is pressed', () => {
     const gate = { code: 'strings', garment: hooded('3-12').id, subject: hooded('3-12').id, blocks: 'pressing', waitMinutes: 0 }
     expect(gates(hooded('3-12'))).toContainEqual(gate)
     expect(gates(hooded('under-3'))).toContainEqual(gate)
+  })
+
+  it.each([
+    ['unknown', 'youth', ['hood'], true],
+    ['unknown', 'toddler', ['hood'], true],
+    ['unknown', 'youth', ['strings'], true],
+    ['unknown', 'men', ['hood'], false],
+    ['unknown', 'women', ['hood', 'strings'], false],
+    ['13-up', 'youth', ['hood'], false],
+    ['unknown', 'youth', ['pocket'], false],
+  ] as const)('age %s in the cut %s with %s: looked at %s', (age, fit, features, isLooked) => {
+    expect(codes(hooded(age, features, fit)).includes('strings')).toBe(isLooked)
+  })
+
+  it('a child’s cut of unknown age wants the certificate of its stones, too', () => {
+    const stoned = garment([place([stones()])])
+    const aged = (fit: Row['fit']) => ({
+      ...stoned,
+      lines: stoned.lines.map((line) => ({ ...line, age: 'unknown' as const, fit })),
+    })
+    expect(codes(aged('youth'))).toContain('certificate')
+    expect(codes(aged('men'))).not.toContain('certificate')
   })
 
   it('are nobody’s concern on grown-ups, or where there is no hood', () => {

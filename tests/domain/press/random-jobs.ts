@@ -215,6 +215,7 @@ const garmentOf = (index: number): fc.Arbitrary<JobGarment> =>
         line: 10 * index + line + 1,
         quantity: 1,
         age: '13-up' as const,
+        fit: 'men' as const,
       })),
       places: made.spots.map((one, nth) =>
         placeOf({ garment: `garment-${index}`, nth, first: 10 * index + 1, count: made.lines }, one),

@@ -57,6 +57,11 @@ describe('children and stones (15 U.S.C. 1278a, read; 16 CFR 1501 and 1120, quot
     expect(severityOf(given({ garment: { features: ['hood', 'strings'] }, rows: aged('3-12') }), 'strings-on-child')).toBe('stop')
     expect(severityOf(given({ garment: { features: ['hood'] }, rows: aged('3-12') }), 'strings-on-child')).toBe('needs-test')
     expect(severityOf(given({ garment: { features: ['hood', 'strings'] }, rows: aged('13-up') }), 'strings-on-child')).toBeNull()
+    for (const features of [['hood' as const], ['hood' as const, 'strings' as const]]) {
+      const young = given({ garment: { features }, rows: aged('unknown', { fit: 'youth' }) })
+      expect(severityOf(young, 'strings-on-child')).toBe('needs-test')
+      expect(severityOf(given({ garment: { features }, rows: aged('unknown') }), 'strings-on-child')).toBeNull()
+    }
   })
 })
 
