@@ -1,8 +1,12 @@
 import type { Draft } from '../draft.ts'
+import { withDictatedDays } from './calendar/dictated-days.ts'
+import { withDictatedNumbers } from './list/dictated-numbers.ts'
 import { spreadHeadings } from './list/headings.ts'
 import { spreadRows } from './list/inline-rows.ts'
 import { spreadBySize } from './list/size-lists.ts'
+import { spreadSpoken } from './list/spoken-rows.ts'
 import { withoutKin } from './players/kin.ts'
+import { withDictatedSigns } from './text/dictated-signs.ts'
 import { joinLabelled } from './text/labelled-lines.ts'
 import { withKnownForms } from './text/same-as.ts'
 import { withWholeSides } from './text/short-sides.ts'
@@ -12,6 +16,7 @@ const hyphenSize = /(?<=\p{Ll})-(?=(?:[YAW]?(?:XS|S|M|L|XL)|[2-4]XL)(?:[\s,;.]|$
 
 /** A message as its sentences and lines are read: in the words that are known, a player a line, without who is told by whose kin he is. */
 export const madePlain = (clean: string, draft: Draft): string => {
-  const lines = spreadBySize(spreadHeadings(spreadRows(joinLabelled(withWholeSides(withKnownForms(clean))))))
+  const written = withDictatedNumbers(withDictatedDays(withDictatedSigns(withWholeSides(withKnownForms(clean)))), draft)
+  const lines = spreadBySize(spreadHeadings(spreadSpoken(spreadRows(joinLabelled(written)), draft)))
   return withoutKin(lines.replace(hyphenSize, ' '), draft)
 }

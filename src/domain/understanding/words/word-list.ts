@@ -11,6 +11,7 @@ import type { CancellingPhrases } from './matters/cancelling.ts'
 import type { ChangePhrases } from './matters/changes.ts'
 import type { ClausePhrases } from './matters/clauses.ts'
 import type { ComplaintPhrases, WashCounts } from './matters/complaints.ts'
+import type { DictationPhrases } from './matters/dictation.ts'
 import type { IntentPhrases } from './matters/intents.ts'
 import type { LeftOffPhrases } from './matters/left-off.ts'
 import type { LaterPhrases, OccasionPhrases } from './matters/occasions.ts'
@@ -167,6 +168,7 @@ export type Words = {
   readonly changes: ChangePhrases
   readonly anew: AnewPhrases
   readonly again: AgainPhrases
+  readonly dictation: DictationPhrases
   readonly told: ToldPhrases
   readonly takenBack: TakenBackPhrases
   readonly rulebooks: RulebookPhrases

@@ -17,6 +17,7 @@ const pair = /^(ph|th|ch|ck|sh|qu|([b-df-hj-np-tv-z])\2|[aeiouy]{2})(?:'?s)?$/u
 /** Letters as they are written or called: "k", "f's", "Ls", "ph", "zeta", "ñ". */
 const lettersOf = (token: Token | undefined): string | null => {
   if (token?.kind !== 'word') return null
+  if (/^[aeiou]s$/.test(token.text)) return null // "No es", "not as", "is": words, and no letter of several.
   const written = token.text.toLowerCase().normalize('NFC')
   if (written === 'ñ' || written === 'eñe') return 'ñ'
   return single.exec(token.key)?.[1] ?? wordValues.letters[token.key] ?? pair.exec(token.key)?.[1] ?? null

@@ -1,5 +1,5 @@
 import type { Fit, Size } from '../../../garment/garment.ts'
-import { cutWords, listed, sizeWords } from '../../words/languages.ts'
+import { cutWords, listed, sizeWords, wordValues } from '../../words/languages.ts'
 import { isNumber, isWord, type Token } from '../text/tokens.ts'
 
 /** A size, a cut, or both, as people write them. */
@@ -82,6 +82,20 @@ const monthsSize = (tokens: readonly Token[], at: number, alone: boolean): SizeF
   return size === null ? { fit: 'toddler', to: at + 2 } : { size, fit: 'toddler', to: at + 2 }
 }
 
+/** "double extra large", "extra extra large", "triple XL", "doble XG", "equis ele": sizes as they are spoken. */
+const spokenSize = (tokens: readonly Token[], at: number): SizeFound | null => {
+  const { doubled, tripled, lettered } = listed.dictation
+  const times = [lettered, doubled, tripled].findIndex((words) => isWord(tokens[at], ...words))
+  if (times < 0) return null
+  if (times === 0) return wordValues.letters[tokens[at + 1]?.key ?? ''] === 'l' ? { size: 'XL', to: at + 2 } : null
+  const base =
+    sizeWords[tokens[at + 1]?.key ?? ''] === 'XL'
+      ? { size: 'XL', to: at + 2 }
+      : (spokenSize(tokens, at + 1) ?? pairSize(tokens, at + 1))
+  if (base?.size !== 'XL') return null
+  return { size: times === 1 ? '2XL' : '3XL', to: base.to }
+}
+
 /** "extra large", "extra grande", "x large", "Y M". */
 const pairSize = (tokens: readonly Token[], at: number): SizeFound | null => {
   const first = tokens[at]
@@ -98,7 +112,7 @@ const pairSize = (tokens: readonly Token[], at: number): SizeFound | null => {
 const bareSize = (tokens: readonly Token[], at: number, loose: boolean): SizeFound | null => {
   const token = tokens[at]
   if (token === undefined) return null
-  const found = figureSize(tokens, at) ?? pairSize(tokens, at)
+  const found = figureSize(tokens, at) ?? spokenSize(tokens, at) ?? pairSize(tokens, at)
   if (found !== null) return found
   if (token.kind !== 'word') return null
   if (/^\p{L}\.$/u.test(token.text) && at + 1 < tokens.length && tokens[at + 1]?.kind !== 'break') return null

@@ -36,6 +36,8 @@ export const enHours: HourPhrases = {
 /** How a day is said in English. */
 export const enDays: DayPhrases = {
   dateArticle: ['the'],
+  dayLead: ['on', 'by', 'before', 'for', 'until', 'till', 'is', "that's"],
+  behindDay: ['at', 'by', 'before', 'in', 'around', 'please', 'so', 'and', 'or', 'noon', 'morning', 'afternoon'],
   monthArticle: ['the'],
   weekdayArticle: ['the'],
   bareArticle: [],

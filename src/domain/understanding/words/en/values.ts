@@ -3,10 +3,45 @@ import type { WordValues } from '../matters/values.ts'
 /** Amounts in words of English; its letters are called as they are written. */
 export const enValues: WordValues = {
   lengths: {
-    ...{ quarter: 0.25, half: 0.5, one: 1, two: 2, three: 3, four: 4, five: 5, six: 6, eight: 8, ten: 10, twelve: 12 },
+    ...{ quarter: 0.25, half: 0.5, one: 1, two: 2, three: 3, four: 4, five: 5, six: 6, seven: 7, eight: 8, nine: 9 },
+    ...{ ten: 10, eleven: 11, twelve: 12 },
   },
   apart: { one: 1, two: 2, three: 3, four: 4, five: 5, six: 6 },
   dropped: { one: 1, two: 2, three: 3, four: 4, five: 5, six: 6, seven: 7, eight: 8, nine: 9, ten: 10, a: 1 },
   steps: { one: 1, a: 1, two: 2 },
+  figures: {
+    ...{
+      zero: 0,
+      one: 1,
+      two: 2,
+      three: 3,
+      four: 4,
+      five: 5,
+      six: 6,
+      seven: 7,
+      eight: 8,
+      nine: 9,
+      ten: 10,
+      eleven: 11,
+      twelve: 12,
+    },
+    ...{
+      thirteen: 13,
+      fourteen: 14,
+      fifteen: 15,
+      sixteen: 16,
+      seventeen: 17,
+      eighteen: 18,
+      nineteen: 19,
+      twenty: 20,
+      thirty: 30,
+    },
+    ...{ forty: 40, fifty: 50, sixty: 60, seventy: 70, eighty: 80, ninety: 90 },
+  },
+  ordinals: {
+    ...{ first: 1, second: 2, third: 3, fourth: 4, fifth: 5, sixth: 6, seventh: 7, eighth: 8, ninth: 9, tenth: 10, eleventh: 11 },
+    ...{ twelfth: 12, thirteenth: 13, fourteenth: 14, fifteenth: 15, sixteenth: 16, seventeenth: 17, eighteenth: 18 },
+    ...{ nineteenth: 19, twentieth: 20, thirtieth: 30 },
+  },
   letters: {},
 }

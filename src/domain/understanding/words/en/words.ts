@@ -9,6 +9,7 @@ import { enCancelling } from './cancelling.ts'
 import { enChanges } from './changes.ts'
 import { enClauses } from './clauses.ts'
 import { enComplaints, enWashCounts } from './complaints.ts'
+import { enDictation } from './dictation.ts'
 import { enGarments } from './garments.ts'
 import { enIntents } from './intents.ts'
 import { enLeftOff } from './left-off.ts'
@@ -36,6 +37,7 @@ export const enWords: Words = {
   shades: enShades,
   intents: enIntents,
   again: enAgain,
+  dictation: enDictation,
   told: enTold,
   takenBack: enTakenBack,
   rulebooks: enRulebooks,

@@ -33,6 +33,8 @@ export const esHours: HourPhrases = {
 /** How a day is said in Spanish. */
 export const esDays: DayPhrases = {
   dateArticle: ['el'],
+  dayLead: [],
+  behindDay: ['a', 'de', 'por', 'en', 'al', 'antes', 'para', 'y', 'o', 'porfa', 'que'],
   monthArticle: [],
   weekdayArticle: ['el', 'dia'],
   bareArticle: ['el', 'dia'],

@@ -9,6 +9,7 @@ import { esCancelling } from './cancelling.ts'
 import { esChanges } from './changes.ts'
 import { esClauses } from './clauses.ts'
 import { esComplaints, esWashCounts } from './complaints.ts'
+import { esDictation } from './dictation.ts'
 import { esGarments } from './garments.ts'
 import { esIntents } from './intents.ts'
 import { esLeftOff } from './left-off.ts'
@@ -56,6 +57,7 @@ export const esWords: Words = {
   shades: esShades,
   intents: esIntents,
   again: esAgain,
+  dictation: esDictation,
   told: esTold,
   takenBack: esTakenBack,
   rulebooks: esRulebooks,

@@ -47,6 +47,8 @@ export type HourPhrases = Phrases<
  */
 export type DayPhrases = Phrases<
   | 'dateArticle'
+  | 'dayLead'
+  | 'behindDay'
   | 'monthArticle'
   | 'weekdayArticle'
   | 'bareArticle'

@@ -1,0 +1,165 @@
+import type { Draft } from '../../draft.ts'
+import { listed } from '../../words/languages.ts'
+import { isMonth, isWeekday } from '../calendar/day-parts.ts'
+import { sizeAt } from '../sizes/sizes.ts'
+import { isGivenName } from '../text/given-names.ts'
+import { isCapital, isNumber, isWord, type Token, tokensOf } from '../text/tokens.ts'
+import { nameAt, rowsByNumber } from '../whom/refs.ts'
+import { sentenceWords } from './sentence-words.ts'
+
+/** A player told in a stretch of a sentence; `sure` where something beside the figure says that it is a number and counts nothing. */
+type SpokenRow = {
+  readonly number: string
+  readonly name: string | undefined
+  readonly size: { readonly from: number; readonly to: number } | undefined
+  readonly sure: boolean
+  readonly to: number
+}
+
+const said = listed.dictation
+const opening = new Set(listed.players.opening)
+
+const isOther = (token: Token): boolean =>
+  !isGivenName(token) && (opening.has(token.key) || sentenceWords.has(token.key) || isMonth(token) || isWeekday(token))
+
+const isSign = (token: Token | undefined, ...signs: readonly string[]): boolean => signs.includes(token?.text ?? '')
+
+const isFigure = (tokens: readonly Token[], at: number): boolean => {
+  const [token, next] = [tokens[at], tokens[at + 1]]
+  if (!isNumber(token) || !/^\d{1,3}$/.test(token?.text ?? '') || sizeAt(tokens, at) !== null) return false
+  const glued = next?.start === token?.end && next?.kind === 'word'
+  return !glued && !isSign(next, '/', ':', '%', '"') && !isWord(next, ...listed.players.isLength, ...listed.players.years)
+}
+
+const isLead = (token: Token | undefined): boolean => isSign(token, '#') || isWord(token, ...said.lead, ...said.article)
+
+/** A figure that begins a player's stretch: behind a pause, a joining word, or a word that leads to it. */
+const startsRow = (tokens: readonly Token[], at: number): boolean => {
+  const before = tokens[at - 1]
+  const free = before === undefined || before.kind !== 'word' || isWord(before, ...said.behind) || isLead(before)
+  return isFigure(tokens, at) && free && !isWord(tokens[at + 1], ...listed.things.makeFor)
+}
+
+/** "his brother": who it is beside another. */
+const kinEnd = (tokens: readonly Token[], at: number): number | null =>
+  isWord(tokens[at], ...said.owner) && isWord(tokens[at + 1], ...said.kin) ? at + 2 : null
+
+type Mutable = { -readonly [K in keyof SpokenRow]: SpokenRow[K] }
+
+/** Takes what stands at a token into the row; where the next token is, or null where it is of no player. */
+const takeAt = (tokens: readonly Token[], at: number, row: Mutable): number | null => {
+  const size = sizeAt(tokens, at)
+  if (size?.size !== undefined) {
+    if (row.size !== undefined) return null
+    row.size = { from: at, to: size.to }
+    row.to = size.to
+    return size.to
+  }
+  const calm = row.size === undefined || row.size.to === at
+  const named = row.name === undefined && calm ? nameAt(tokens, at, isOther) : null
+  if (named !== null) {
+    row.name = named.name
+    row.to = named.to
+    return named.to
+  }
+  const kin = kinEnd(tokens, at)
+  if (kin !== null) return kin
+  const plain =
+    isSign(tokens[at], ',', '-', '–', ';', '(', ')') || (isWord(tokens[at], ...said.between) && !isCapital(tokens[at]))
+  return plain ? at + 1 : null
+}
+
+/** The player's stretch that begins at a figure; null where words stand in it that are of no player. */
+const rowAt = (tokens: readonly Token[], from: number): SpokenRow | null => {
+  const led = isLead(tokens[from - 1]) || isWord(tokens[from + 1], ...said.being) || /^0/.test(tokens[from]?.text ?? '')
+  const row: Mutable = { number: tokens[from]?.text ?? '', name: undefined, size: undefined, sure: led, to: from + 1 }
+  let at = from + 1
+  while (at < tokens.length && tokens[at]?.kind !== 'break' && !isSign(tokens[at], '.', '!') && !startsRow(tokens, at)) {
+    const next = takeAt(tokens, at, row)
+    if (next === null && row.size !== undefined && at > row.to && isSign(tokens[row.to], ',', ';')) break
+    if (next === null) return null
+    at = next
+  }
+  if (row.name === undefined && row.size === undefined) return null
+  return { ...row, sure: row.sure || row.name !== undefined }
+}
+
+/** Where the next player's figure stands, over pauses and joining words; null where something else comes first. */
+const nextStart = (tokens: readonly Token[], from: number): number | null => {
+  let at = from
+  while (
+    at < tokens.length &&
+    !startsRow(tokens, at) &&
+    (isSign(tokens[at], ',', ';', '.', '-', '!', '&') ||
+      isLead(tokens[at]) ||
+      isWord(tokens[at], ...said.behind, ...said.between) ||
+      kinEnd(tokens, at) !== null)
+  )
+    at = kinEnd(tokens, at) ?? at + 1
+  return startsRow(tokens, at) ? at : null
+}
+
+type Run = { readonly rows: readonly SpokenRow[]; readonly from: number; readonly to: number }
+
+const runAt = (tokens: readonly Token[], from: number): Run => {
+  const rows: SpokenRow[] = []
+  for (let at: number | null = from; at !== null; ) {
+    const row: SpokenRow | null = rowAt(tokens, at)
+    if (row === null) break
+    rows.push(row)
+    at = nextStart(tokens, row.to)
+  }
+  return { rows, from, to: rows.at(-1)?.to ?? from }
+}
+
+/** Where the words begin that lead to the first figure. */
+const leadStart = (tokens: readonly Token[], from: number): number => {
+  let at = from
+  while (at > 0 && isLead(tokens[at - 1])) at -= 1
+  return at
+}
+
+/** Two or more, most of them with a size, all of them players beyond doubt; nobody of the list, nobody who is taken off or asked about. */
+const isList = (tokens: readonly Token[], { rows, from, to }: Run, draft: Draft): boolean => {
+  const sized = rows.filter(({ size }) => size !== undefined).length
+  if (rows.length < 2 || sized < 2 || sized * 2 < rows.length || !rows.every(({ sure }) => sure)) return false
+  if (rows.some(({ number }) => rowsByNumber(draft.rows, number).length > 0)) return false
+  const start = tokens.slice(0, from).findLastIndex((token) => token.kind === 'break' || isSign(token, '.', ';', '!', '?')) + 1
+  const ahead = tokens.slice(start, from)
+  const asked = isSign(
+    tokens.slice(to).find((token) => token.kind === 'break' || isSign(token, '.', '!', '?')),
+    '?',
+  )
+  return !asked && !ahead.some((token) => isWord(token, ...said.off, ...listed.changes.drop))
+}
+
+const lineOf = (line: string, tokens: readonly Token[], { number, name, size }: SpokenRow): string => {
+  const words = size === undefined ? '' : line.slice(tokens[size.from]?.start, tokens[size.to - 1]?.end)
+  return [`#${number} ${name ?? ''}`.trim(), words].filter((part) => part !== '').join(', ')
+}
+
+/** "Okay," before the first player is nobody's name. */
+const headed = (ahead: string): string => {
+  const words = tokensOf(ahead)
+  return words.length > 6 || /[.!?:]$/.test(ahead) || ahead === '' ? ahead : `${ahead.replace(/[,;\s]+$/, '')}:`
+}
+
+const spread = (line: string, draft: Draft): readonly string[] => {
+  const tokens = tokensOf(line)
+  const starts = [...tokens.keys()].filter((at) => startsRow(tokens, at))
+  const run = starts.map((at) => runAt(tokens, at)).find((one) => isList(tokens, one, draft))
+  if (run === undefined) return [line]
+  const [from, to] = [tokens[leadStart(tokens, run.from)]?.start ?? 0, tokens[run.to - 1]?.end ?? 0]
+  const rest = line.slice(to).replace(/^[\s,;.]+/, '')
+  const ahead = headed(line.slice(0, from).trim())
+  return [ahead, ...run.rows.map((row) => lineOf(line, tokens, row)), ...(rest === '' ? [] : spread(rest, draft))].filter(
+    (part, at) => part !== '' || at > 0,
+  )
+}
+
+/** "23 is Okafor, large. 07 is Baer and 4 is Quill too, his brother, youth M": players told one behind another, a line for each. */
+export const spreadSpoken = (text: string, draft: Draft): string =>
+  text
+    .split('\n')
+    .flatMap((line) => (line.length > 1500 ? [line] : spread(line, draft)))
+    .join('\n')
