@@ -8,15 +8,18 @@ import { spreadSpoken } from './list/spoken-rows.ts'
 import { withoutKin } from './players/kin.ts'
 import { withDictatedSigns } from './text/dictated-signs.ts'
 import { joinLabelled } from './text/labelled-lines.ts'
+import type { Lexicon } from './text/lexicon.ts'
 import { withKnownForms } from './text/same-as.ts'
 import { withWholeSides } from './text/short-sides.ts'
 
 /** "Kim-M", "Lee-XL": a size joined to a name by a hyphen. */
 const hyphenSize = /(?<=\p{Ll})-(?=(?:[YAW]?(?:XS|S|M|L|XL)|[2-4]XL)(?:[\s,;.]|$))/gu
 
+type Scene = { readonly draft: Draft; readonly lexicon: Lexicon }
+
 /** A message as its sentences and lines are read: in the words that are known, a player a line, without who is told by whose kin he is. */
-export const madePlain = (clean: string, draft: Draft): string => {
+export const madePlain = (clean: string, { draft, lexicon }: Scene): string => {
   const written = withDictatedNumbers(withDictatedDays(withDictatedSigns(withWholeSides(withKnownForms(clean)))), draft)
-  const lines = spreadBySize(spreadHeadings(spreadSpoken(spreadRows(joinLabelled(written)), draft)))
+  const lines = spreadBySize(spreadHeadings(spreadSpoken(spreadRows(joinLabelled(written)), { draft, lexicon })))
   return withoutKin(lines.replace(hyphenSize, ' '), draft)
 }

@@ -173,7 +173,7 @@ const changesNothing = ({ patches, open }: Pick<Understood, 'patches' | 'open'>)
 /** Everything that one message says: what it changes, what it leaves open, what it asks, whether it signs. Any text is safe. */
 export const understand = (raw: string, conversation: Conversation, context: Context): Understood => {
   const { text: clean, cut } = cleanText(raw)
-  const lines = madePlain(clean, conversation.draft)
+  const lines = madePlain(clean, { draft: conversation.draft, lexicon: lexiconFor(context.shop, conversation.language) })
   const text = withCountsAhead(lines, hasNumbers(conversation.draft, fold(lines)))
   const told = conversation.settled ? conversation.language : languageOf(text)
   const language = told ?? conversation.language

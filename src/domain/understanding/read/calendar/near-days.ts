@@ -1,6 +1,7 @@
 import { dayNumber } from '../../../calendar/local-time.ts'
 import { listed } from '../../words/languages.ts'
 import { isWord, phraseEnd, phrasesOf, type Token } from '../text/tokens.ts'
+import { countedDay } from './counted-days.ts'
 import { dateOf, isWeekday, ordinal, shift, type Today, type WhenFound, weekdayOf } from './day-parts.ts'
 import { dayAt } from './when.ts'
 
@@ -52,6 +53,6 @@ export const dayIn = (
 ): WhenFound | null => {
   const eve = eveOf(tokens, at, before)
   if (eve !== null) return eve
-  const found = dayAt(tokens, at, scan)
+  const found = countedDay(tokens, at, scan) ?? dayAt(tokens, at, scan)
   return found?.kind === 'day' ? dayBefore(tokens, orDay(tokens, found, scan), before) : found
 }

@@ -146,19 +146,33 @@ const givesNumber = (tokens: readonly Token[], at: number): boolean => {
   return isWord(tokens[at - 1], ...said.becomes) && !isWord(tokens[at - 2], ...said.happening)
 }
 
+/** "the 19th of January": its month stands behind it. */
+const isOfMonth = (tokens: readonly Token[], at: number): boolean => {
+  const to = ordinal(tokens, at + 1)
+  return indexIn(months, tokens[isWord(tokens[to], ...said.ofMonth) ? to + 1 : to]) >= 0
+}
+
+/** "el 16" without an ending: at a pause or an hour, and no number that somebody is given. */
+const isBareDate = (
+  tokens: readonly Token[],
+  at: number,
+  { article, to }: { readonly article: boolean; readonly to: number },
+): boolean => {
+  if (!article || !isWord(tokens[at], ...said.bareArticle) || !endsThere(tokens, to)) return false
+  return !(isWord(tokens[at], ...said.numberArticle) && givesNumber(tokens, at))
+}
+
 /** "the 25th", "el 16", "on the 3rd". */
-const bareDay = (tokens: readonly Token[], at: number, { today }: Today): WhenFound | null => {
+const bareDay = (tokens: readonly Token[], at: number, scan: Today): WhenFound | null => {
   const article = isWord(tokens[at], ...said.weekdayArticle)
   const start = article ? at + 1 : at
   const date = isNumber(tokens[start]) || isWord(tokens[start], ...said.first) ? dateOf(tokens[start]) : null
   if (date === null) return null
   const to = ordinal(tokens, start + 1)
-  if (article && isWord(tokens[at - 1], ...said.with)) return null
+  if (article && (isWord(tokens[at - 1], ...said.with) || isOfMonth(tokens, start))) return null
   if (!article && isWord(tokens[at - 1], ...said.one)) return null
-  if (isWord(tokens[to], ...said.notDays)) return null
-  if (to === start + 1 && !(article && isWord(tokens[at], ...said.bareArticle) && endsThere(tokens, to))) return null
-  if (to === start + 1 && isWord(tokens[at], ...said.numberArticle) && givesNumber(tokens, at)) return null
-  const day = nextOfMonth(today, date)
+  if (isWord(tokens[to], ...said.notDays) || (to === start + 1 && !isBareDate(tokens, at, { article, to }))) return null
+  const day = nextOfMonth(scan.today, date)
   return day === null ? null : { kind: 'day', days: [day], from: at, to }
 }
 

@@ -1,11 +1,12 @@
 import type { Draft } from '../../draft.ts'
 import { listed } from '../../words/languages.ts'
-import { isMonth, isWeekday } from '../calendar/day-parts.ts'
 import { sizeAt } from '../sizes/sizes.ts'
 import { isGivenName } from '../text/given-names.ts'
+import type { Lexicon } from '../text/lexicon.ts'
 import { isCapital, isNumber, isWord, type Token, tokensOf } from '../text/tokens.ts'
 import { nameAt, rowsByNumber } from '../whom/refs.ts'
-import { sentenceWords } from './sentence-words.ts'
+import { isAdd } from './change.ts'
+import { isOtherThan } from './players.ts'
 
 /** A player told in a stretch of a sentence; `sure` where something beside the figure says that it is a number and counts nothing. */
 type SpokenRow = {
@@ -17,10 +18,15 @@ type SpokenRow = {
 }
 
 const said = listed.dictation
-const opening = new Set(listed.players.opening)
 
-const isOther = (token: Token): boolean =>
-  !isGivenName(token) && (opening.has(token.key) || sentenceWords.has(token.key) || isMonth(token) || isWeekday(token))
+/** The words of a line, and what of them is nobody's name. */
+type Line = { readonly tokens: readonly Token[]; readonly isOther: (token: Token) => boolean }
+
+/** "5 Black L, 4 White M": colours and whatever else the trade has a word for count pieces. */
+const otherIn = (lexicon: Lexicon): Line['isOther'] => {
+  const isOther = isOtherThan(lexicon)
+  return (token) => isOther(token) || (!isGivenName(token) && lexicon.entries.get(token.key)?.kind === 'colour')
+}
 
 const isSign = (token: Token | undefined, ...signs: readonly string[]): boolean => signs.includes(token?.text ?? '')
 
@@ -36,7 +42,7 @@ const isLead = (token: Token | undefined): boolean => isSign(token, '#') || isWo
 /** A figure that begins a player's stretch: behind a pause, a joining word, or a word that leads to it. */
 const startsRow = (tokens: readonly Token[], at: number): boolean => {
   const before = tokens[at - 1]
-  const free = before === undefined || before.kind !== 'word' || isWord(before, ...said.behind) || isLead(before)
+  const free = before === undefined || before.kind !== 'word' || isWord(before, ...said.behind) || isLead(before) || isAdd(before)
   return isFigure(tokens, at) && free && !isWord(tokens[at + 1], ...listed.things.makeFor)
 }
 
@@ -47,7 +53,7 @@ const kinEnd = (tokens: readonly Token[], at: number): number | null =>
 type Mutable = { -readonly [K in keyof SpokenRow]: SpokenRow[K] }
 
 /** Takes what stands at a token into the row; where the next token is, or null where it is of no player. */
-const takeAt = (tokens: readonly Token[], at: number, row: Mutable): number | null => {
+const takeAt = ({ tokens, isOther }: Line, at: number, row: Mutable): number | null => {
   const size = sizeAt(tokens, at)
   if (size?.size !== undefined) {
     if (row.size !== undefined) return null
@@ -70,12 +76,13 @@ const takeAt = (tokens: readonly Token[], at: number, row: Mutable): number | nu
 }
 
 /** The player's stretch that begins at a figure; null where words stand in it that are of no player. */
-const rowAt = (tokens: readonly Token[], from: number): SpokenRow | null => {
+const rowAt = (line: Line, from: number): SpokenRow | null => {
+  const { tokens } = line
   const led = isLead(tokens[from - 1]) || isWord(tokens[from + 1], ...said.being) || /^0/.test(tokens[from]?.text ?? '')
   const row: Mutable = { number: tokens[from]?.text ?? '', name: undefined, size: undefined, sure: led, to: from + 1 }
   let at = from + 1
   while (at < tokens.length && tokens[at]?.kind !== 'break' && !isSign(tokens[at], '.', '!') && !startsRow(tokens, at)) {
-    const next = takeAt(tokens, at, row)
+    const next = takeAt(line, at, row)
     if (next === null && row.size !== undefined && at > row.to && isSign(tokens[row.to], ',', ';')) break
     if (next === null) return null
     at = next
@@ -99,15 +106,17 @@ const nextStart = (tokens: readonly Token[], from: number): number | null => {
   return startsRow(tokens, at) ? at : null
 }
 
+type Scene = { readonly draft: Draft; readonly lexicon: Lexicon }
+
 type Run = { readonly rows: readonly SpokenRow[]; readonly from: number; readonly to: number }
 
-const runAt = (tokens: readonly Token[], from: number): Run => {
+const runAt = (line: Line, from: number): Run => {
   const rows: SpokenRow[] = []
   for (let at: number | null = from; at !== null; ) {
-    const row: SpokenRow | null = rowAt(tokens, at)
+    const row: SpokenRow | null = rowAt(line, at)
     if (row === null) break
     rows.push(row)
-    at = nextStart(tokens, row.to)
+    at = nextStart(line.tokens, row.to)
   }
   return { rows, from, to: rows.at(-1)?.to ?? from }
 }
@@ -124,6 +133,8 @@ const isList = (tokens: readonly Token[], { rows, from, to }: Run, draft: Draft)
   const sized = rows.filter(({ size }) => size !== undefined).length
   if (rows.length < 2 || sized < 2 || sized * 2 < rows.length || !rows.every(({ sure }) => sure)) return false
   if (rows.some(({ number }) => rowsByNumber(draft.rows, number).length > 0)) return false
+  if (rows.some((row, at) => rows.some((other, index) => index < at && other.number === row.number && other.name === row.name)))
+    return false
   const start = tokens.slice(0, from).findLastIndex((token) => token.kind === 'break' || isSign(token, '.', ';', '!', '?')) + 1
   const ahead = tokens.slice(start, from)
   const asked = isSign(
@@ -133,9 +144,20 @@ const isList = (tokens: readonly Token[], { rows, from, to }: Run, draft: Draft)
   return !asked && !ahead.some((token) => isWord(token, ...said.off, ...listed.changes.drop))
 }
 
+/** The first stretch that is such a list; one that is none hides no shorter one. */
+const firstRun = (line: Line, { draft }: Scene): Run | undefined => {
+  let to = 0
+  for (const at of line.tokens.keys()) {
+    const run = at >= to && startsRow(line.tokens, at) ? runAt(line, at) : undefined
+    if (run !== undefined && isList(line.tokens, run, draft)) return run
+    to = Math.max(to, run?.to ?? 0)
+  }
+  return undefined
+}
+
 const lineOf = (line: string, tokens: readonly Token[], { number, name, size }: SpokenRow): string => {
   const words = size === undefined ? '' : line.slice(tokens[size.from]?.start, tokens[size.to - 1]?.end)
-  return [`#${number} ${name ?? ''}`.trim(), words].filter((part) => part !== '').join(', ')
+  return [`#${number} ${name ?? ''}`.trim(), words].filter((part) => part !== '').join(/^\d/.test(words) ? ' ' : ', ')
 }
 
 /** "Okay," before the first player is nobody's name. */
@@ -144,22 +166,21 @@ const headed = (ahead: string): string => {
   return words.length > 6 || /[.!?:]$/.test(ahead) || ahead === '' ? ahead : `${ahead.replace(/[,;\s]+$/, '')}:`
 }
 
-const spread = (line: string, draft: Draft): readonly string[] => {
+const spread = (line: string, scene: Scene): readonly string[] => {
   const tokens = tokensOf(line)
-  const starts = [...tokens.keys()].filter((at) => startsRow(tokens, at))
-  const run = starts.map((at) => runAt(tokens, at)).find((one) => isList(tokens, one, draft))
+  const run = firstRun({ tokens, isOther: otherIn(scene.lexicon) }, scene)
   if (run === undefined) return [line]
   const [from, to] = [tokens[leadStart(tokens, run.from)]?.start ?? 0, tokens[run.to - 1]?.end ?? 0]
   const rest = line.slice(to).replace(/^[\s,;.]+/, '')
   const ahead = headed(line.slice(0, from).trim())
-  return [ahead, ...run.rows.map((row) => lineOf(line, tokens, row)), ...(rest === '' ? [] : spread(rest, draft))].filter(
+  return [ahead, ...run.rows.map((row) => lineOf(line, tokens, row)), ...(rest === '' ? [] : spread(rest, scene))].filter(
     (part, at) => part !== '' || at > 0,
   )
 }
 
 /** "23 is Okafor, large. 07 is Baer and 4 is Quill too, his brother, youth M": players told one behind another, a line for each. */
-export const spreadSpoken = (text: string, draft: Draft): string =>
+export const spreadSpoken = (text: string, scene: Scene): string =>
   text
     .split('\n')
-    .flatMap((line) => (line.length > 1500 ? [line] : spread(line, draft)))
+    .flatMap((line) => (line.length > 1500 ? [line] : spread(line, scene)))
     .join('\n')

@@ -36,6 +36,15 @@ export const enHours: HourPhrases = {
 /** How a day is said in English. */
 export const enDays: DayPhrases = {
   dateArticle: ['the'],
+  countedFrom: ['from', 'after', 'on from'],
+  countLead: [],
+  countIn: [],
+  now: ['now'],
+  nearest: ['this'],
+  dayUnit: ['day', 'days'],
+  weekUnit: ['week', 'weeks'],
+  fortnight: ['fortnight', 'fortnights'],
+  monthUnit: ['month', 'months'],
   dayLead: ['on', 'by', 'before', 'for', 'until', 'till', 'is', "that's"],
   behindDay: ['at', 'by', 'before', 'in', 'around', 'please', 'so', 'and', 'or', 'noon', 'morning', 'afternoon'],
   monthArticle: ['the'],

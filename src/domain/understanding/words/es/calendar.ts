@@ -33,6 +33,15 @@ export const esHours: HourPhrases = {
 /** How a day is said in Spanish. */
 export const esDays: DayPhrases = {
   dateArticle: ['el'],
+  countedFrom: ['a partir de', 'a partir del', 'desde', 'contando de', 'contados de'],
+  countLead: ['de', 'del', 'a partir de', 'desde'],
+  countIn: ['en'],
+  now: ['ahora', 'ahorita'],
+  nearest: ['este'],
+  dayUnit: ['dia', 'dias'],
+  weekUnit: ['semana', 'semanas'],
+  fortnight: ['quincena', 'quincenas'],
+  monthUnit: ['mes', 'meses'],
   dayLead: [],
   behindDay: ['a', 'de', 'por', 'en', 'al', 'antes', 'para', 'y', 'o', 'porfa', 'que'],
   monthArticle: [],

@@ -47,6 +47,15 @@ export type HourPhrases = Phrases<
  */
 export type DayPhrases = Phrases<
   | 'dateArticle'
+  | 'countedFrom'
+  | 'countLead'
+  | 'countIn'
+  | 'now'
+  | 'nearest'
+  | 'dayUnit'
+  | 'weekUnit'
+  | 'fortnight'
+  | 'monthUnit'
   | 'dayLead'
   | 'behindDay'
   | 'monthArticle'
