@@ -443,6 +443,8 @@ export const en = {
       `“${text}” is set ${show.length(heightMicrometres)} high instead of ${show.length(askedMicrometres)} to fit.`,
     'letters-joined': ({ text, remedies }) =>
       `The letters of “${text}” stand too close for stones between them. ${remedyText(remedies)}`,
+    'letters-melt': ({ text, size, heightMicrometres, neededMicrometres, remedies }, show) =>
+      `“${text}” at ${show.length(heightMicrometres)} is small for ${size} stones: the stones of its letters run together and it is hard to read. They stand apart from about ${show.length(neededMicrometres, 'up')} on. ${remedyText(remedies)}`,
     'row-dropped': ({ text, row: dropped, remedies }) =>
       `Row ${dropped} of stones does not fit on “${text}” and is left out. ${remedyText(remedies)}`,
     'row-shared': ({ text }) => `Where “${text}” is narrow, both sides share one line of stones.`,
@@ -695,6 +697,7 @@ function remedyText(remedies: readonly string[]): string {
     'another-face': 'other letters',
     'larger-letters': 'larger letters',
     'shorter-text': 'a shorter text',
+    vinyl: 'vinyl without stones',
   }
   return remedies.length === 0 ? '' : `Would help: ${remedies.map((one) => said[one] ?? one).join(', ')}.`
 }

@@ -486,6 +486,8 @@ export const es = {
       `«${text}» va de ${show.length(heightMicrometres)} de alto en vez de ${show.length(askedMicrometres)} para que quepa.`,
     'letters-joined': ({ text, remedies }) =>
       `Las letras de «${text}» están muy juntas para poner piedras entre ellas. ${remedyText(remedies)}`,
+    'letters-melt': ({ text, size, heightMicrometres, neededMicrometres, remedies }, show) =>
+      `«${text}» de ${show.length(heightMicrometres)} es pequeño para piedras ${size}: las piedras de sus letras se juntan y cuesta leerlo. Se separan desde unas ${show.length(neededMicrometres, 'up')} de alto. ${remedyText(remedies)}`,
     'row-dropped': ({ text, row: dropped, remedies }) =>
       `La hilera ${dropped} de piedras no cabe en «${text}» y se quita. ${remedyText(remedies)}`,
     'row-shared': ({ text }) => `Donde «${text}» es angosto, los dos lados comparten una línea de piedras.`,
@@ -738,6 +740,7 @@ function remedyText(remedies: readonly string[]): string {
     'another-face': 'otra letra',
     'larger-letters': 'letras más grandes',
     'shorter-text': 'un texto más corto',
+    vinyl: 'vinilo sin piedras',
   }
   return remedies.length === 0 ? '' : `Ayudaría: ${remedies.map((one) => said[one] ?? one).join(', ')}.`
 }

@@ -1,6 +1,14 @@
 import type { LayoutProblem } from './problems.ts'
 
-const GATHERED = ['letters-joined', 'row-dropped', 'row-shared', 'row-gap', 'corner-bald', 'corner-blunt'] as const
+const GATHERED = [
+  'letters-joined',
+  'letters-melt',
+  'row-dropped',
+  'row-shared',
+  'row-gap',
+  'corner-bald',
+  'corner-blunt',
+] as const
 
 type Flag = Extract<LayoutProblem, { readonly code: (typeof GATHERED)[number] }>
 
@@ -21,6 +29,9 @@ const namesTogether = (one: string, two: string): string => {
 
 const together = (one: Flag, two: Flag): Flag => {
   const text = namesTogether(one.facts.text, two.facts.text)
+  // Of several names the smallest is told: what helps it helps all.
+  if (one.code === 'letters-melt' && two.code === 'letters-melt')
+    return { ...one, facts: { ...(one.facts.heightMicrometres <= two.facts.heightMicrometres ? one : two).facts, text } }
   if (one.code === 'row-gap' && two.code === 'row-gap')
     return { ...one, facts: { ...one.facts, text, pitches: Math.max(one.facts.pitches, two.facts.pitches) } }
   if (one.code === 'corner-bald' && two.code === 'corner-bald')

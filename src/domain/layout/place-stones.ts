@@ -3,6 +3,7 @@ import { ok, type Result, refuse } from '../result/result.ts'
 import { type Micrometres, micrometres } from '../units/units.ts'
 import { gatherFlags } from './gather-flags.ts'
 import type { Letter, StoneLayout, StonePiece, StoneStyle, TextShape } from './layout.ts'
+import { meltNote } from './letters-melt.ts'
 import { layPiece } from './piece.ts'
 import { type PieceWork, pieceWork, type StonePlan } from './piece-work.ts'
 import type { LayoutProblem } from './problems.ts'
@@ -108,6 +109,6 @@ export const placeStones = (shape: TextShape, plan: StonePlan): Result<StoneLayo
   }
   const room = roomForRows(setting, style)
   const notes = work.value.flatMap(({ letters }) => joinedNote(letters, room, shape))
-  const flags = gatherFlags([...notes, ...pieces.flatMap(({ evidence }) => evidence.flags)])
+  const flags = gatherFlags([...meltNote(shape, plan), ...notes, ...pieces.flatMap(({ evidence }) => evidence.flags)])
   return ok({ setting, style, pieces, count, flags })
 }

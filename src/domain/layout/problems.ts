@@ -8,6 +8,7 @@ export type Remedy =
   | 'another-face'
   | 'larger-letters'
   | 'shorter-text'
+  | 'vinyl'
 
 export type LayoutProblems = {
   'text-empty': { readonly text: string }
@@ -33,6 +34,13 @@ export type LayoutProblems = {
   'letters-condensed': { readonly text: string; readonly percent: number }
   'letters-smaller': { readonly text: string; readonly heightMicrometres: number; readonly askedMicrometres: number }
   'letters-joined': { readonly text: string; readonly neededMicrometres: number; readonly remedies: readonly string[] }
+  'letters-melt': {
+    readonly text: string
+    readonly size: string
+    readonly heightMicrometres: number
+    readonly neededMicrometres: number
+    readonly remedies: readonly string[]
+  }
   'row-dropped': { readonly text: string; readonly row: number; readonly remedies: readonly string[] }
   'row-shared': { readonly text: string; readonly remedies: readonly string[] }
   'row-gap': { readonly text: string; readonly pitches: number; readonly remedies: readonly string[] }

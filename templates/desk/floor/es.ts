@@ -219,7 +219,7 @@ export const floorSpanish: FloorWords = {
   ownerNote: {
     beaded: (ticket, garment) => `${ticket}: las gotas quedan sobre ${garment}. La orden está cerrada y se pregunta al cliente.`,
     strings: (ticket, garments) =>
-      `${ticket}: hay niños que llevan ${garments}. Mire si la capucha o el cuello tiene cordones: no se prensa nada de eso antes de que usted diga en la prensa que no hay, o que se quitaron.`,
+      `${ticket}: hay niños que llevan o pueden llevar ${garments}. Mire si la capucha o el cuello tiene cordones: no se prensa nada de eso antes de que usted diga en la prensa que no hay, o que se quitaron.`,
     shut: (ticket, gate) => `${ticket}: ${gate} falló. Nada sigue antes de que usted decida.`,
     short: (ticket, item) => `${ticket}: se acabó ${item} en la mesa. Pídalo, o diga con qué se reemplaza.`,
     counted: (ticket, missing) => `${ticket}: faltan ${missing} al contar.`,
