@@ -1,12 +1,10 @@
 import type PDFDocument from 'pdfkit'
+import { fontName } from './document-fonts.ts'
 import type { Container, Mark, Node, Page } from './marks.ts'
 import type { TypeSetter } from './type-setter.ts'
 
 type Doc = InstanceType<typeof PDFDocument>
 type Element = ReturnType<Doc['struct']>
-
-/** The fonts as they are registered in the document. */
-export const fontName = (font: 'latin' | 'extended', bold: boolean): string => `${font}-${bold ? 'bold' : 'regular'}`
 
 export type Canvas = { readonly doc: Doc; readonly setter: TypeSetter; readonly left: number }
 

@@ -3,12 +3,14 @@ import PDFDocument from 'pdfkit'
 import type { Ticket } from '../../../domain/ticket/ticket.ts'
 import type { Printed, Printer } from '../../../ports/printer.ts'
 import { SMALL } from './blocks/room.ts'
-import { type Canvas, drawMark, drawPages, fontName } from './draw.ts'
+import { registerFonts } from './document-fonts.ts'
+import { type Canvas, drawMark, drawPages } from './draw.ts'
 import type { PaperFonts } from './fonts.ts'
 import { type Page, rule } from './marks.ts'
+import { measureOf } from './measure.ts'
 import { paginate } from './pages.ts'
 import { setBlocks } from './set-blocks.ts'
-import { type FontMeasure, lineMarks, type Run, type TypeSetter, typeSetter } from './type-setter.ts'
+import { lineMarks, type TypeSetter, typeSetter } from './type-setter.ts'
 
 type Doc = InstanceType<typeof PDFDocument>
 
@@ -26,25 +28,6 @@ const bytesOf = (doc: Doc): Promise<Uint8Array> =>
     doc.on('error', reject)
     doc.end()
   })
-
-/** pdfkit keeps the font it has open; its signs are asked for here and nowhere else. */
-const codePoints = (doc: Doc, name: string): ReadonlySet<number> => {
-  doc.font(name)
-  const open: unknown = Reflect.get(doc, '_font')
-  const font: unknown = typeof open === 'object' && open !== null ? Reflect.get(open, 'font') : null
-  const list: unknown = typeof font === 'object' && font !== null ? Reflect.get(font, 'characterSet') : null
-  if (!Array.isArray(list)) throw new TypeError(`the font ${name} tells no characters`)
-  return new Set(list.filter((one) => typeof one === 'number'))
-}
-
-const measureOf = (doc: Doc): FontMeasure => {
-  const signs = { latin: codePoints(doc, fontName('latin', false)), extended: codePoints(doc, fontName('extended', false)) }
-  const advance = (run: Run, bold: boolean): number => {
-    doc.font(fontName(run.font, bold)).fontSize(1000)
-    return doc.widthOfString(run.text) / 1000
-  }
-  return { has: (font, codePoint) => signs[font].has(codePoint), advance }
-}
 
 const instantOf = (minute: string): Date => new Date(`${minute}:00Z`)
 
@@ -69,11 +52,7 @@ const open = (ticket: Ticket, fonts: PaperFonts): Doc => {
       Keywords: content,
     },
   })
-  for (const weight of ['regular', 'bold'] as const) {
-    for (const font of ['latin', 'extended'] as const)
-      doc.registerFont(fontName(font, weight === 'bold'), Buffer.from(fonts[weight][font]))
-  }
-  return doc
+  return registerFonts(doc, fonts)
 }
 
 type Laid = {
@@ -87,7 +66,7 @@ type Laid = {
 /** Everything measured and set on pages, nothing drawn. */
 export const layOutTicket = (ticket: Ticket, fonts: PaperFonts): Laid => {
   const doc = open(ticket, fonts)
-  const setter = typeSetter(measureOf(doc))
+  const setter = typeSetter(measureOf(fonts))
   const { width, height } = PAPERS[ticket.paper]
   const room = { setter, width: width - 2 * MARGIN }
   const sheets = ticket.sheets.map((sheet) => setBlocks(sheet.blocks, room))

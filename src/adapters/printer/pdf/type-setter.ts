@@ -79,19 +79,12 @@ const wrapLine = (line: string, room: number, width: (text: string) => number): 
   return [...lines, now]
 }
 
-/** A type setter over fonts; measured words are remembered. */
+/** A type setter over fonts. */
 export const typeSetter = (measure: FontMeasure): TypeSetter => {
-  const known = { regular: new Map<string, number>(), bold: new Map<string, number>() }
   const lacking = new Set<string>()
   const runs = (text: string): readonly Run[] => runsWith(measure, text)
-  const advance = (word: string, bold: boolean): number => {
-    const table = bold ? known.bold : known.regular
-    const found = table.get(word)
-    if (found !== undefined) return found
-    const sum = runs(word).reduce((total, run) => total + measure.advance(run, bold), 0)
-    table.set(word, sum)
-    return sum
-  }
+  const advance = (word: string, bold: boolean): number =>
+    runs(word).reduce((total, run) => total + measure.advance(run, bold), 0)
   const width = (text: string, { size, bold }: Look): number => {
     const words = text.split(' ')
     const spaces = (words.length - 1) * advance(' ', bold)
