@@ -19,7 +19,7 @@ const codePoints = (doc: Doc, name: string): ReadonlySet<number> => {
 const mostWords = 20_000
 
 const measuring = (fonts: PaperFonts): FontMeasure => {
-  const fresh = (): Doc => registerFonts(new PDFDocument({ autoFirstPage: false }), fonts)
+  const fresh = (): Doc => registerFonts(new PDFDocument({ autoFirstPage: false, font: '' }), fonts)
   const state = { doc: fresh(), widths: new Map<string, number>() }
   const signs = {
     latin: codePoints(state.doc, fontName('latin', false)),

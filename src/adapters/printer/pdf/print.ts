@@ -39,6 +39,8 @@ const open = (ticket: Ticket, fonts: PaperFonts): Doc => {
     size: [width, height],
     margin: 0,
     autoFirstPage: false,
+    // Without it each document would read a font of its own that no paper uses.
+    font: '',
     pdfVersion: '1.7',
     tagged: true,
     lang: ticket.language,
