@@ -131,18 +131,16 @@ const clockOf = ({ CLOCK }: Environment): Result<Config['clock']> => {
 
 const secret = new Set(['/SESSION_KEY', '/WATCH_TOKEN'])
 
-/** A secret that does not fit is not repeated. */
-const withoutSecrets = ({ problems }: { readonly problems: readonly Problem[] }): Result<never> => ({
-  ok: false,
-  problems: problems.map((problem) =>
-    secret.has(problem.at) ? { ...problem, code: 'secret-too-short', facts: { least: problem.facts['least'] ?? null } } : problem,
-  ),
-})
+/** A secret that does not fit is not repeated, nor what stands in the server's place: it may be the token. */
+const inWords = (problem: Problem): Problem => {
+  if (secret.has(problem.at)) return { ...problem, code: 'secret-too-short', facts: { least: problem.facts['least'] ?? null } }
+  return problem.at === '/PLATFORM_GUILD' ? { ...problem, code: 'guild-unreadable', facts: {} } : problem
+}
 
 /** The only reader of the environment. The data folder is whole, because PostgreSQL runs elsewhere. Folders default to `.data` and `templates/shop` below the project's folder. */
 export const readConfig = (root: string): Result<Config> => {
   const parsed = parseShape(configSchema, process.env)
-  if (!parsed.ok) return withoutSecrets(parsed)
+  if (!parsed.ok) return { ok: false, problems: parsed.problems.map(inWords) }
   const env = parsed.value
   const clock = clockOf(env)
   if (!clock.ok) return clock

@@ -1,3 +1,5 @@
+import { plural } from '../plural.ts'
+
 type CalendarWords = {
   readonly promised: (name: string) => string
   readonly bag: (name: string) => string
@@ -11,14 +13,14 @@ export const calendarWords = {
   en: {
     promised: (name) => `${name}: promised`,
     bag: (name) => `${name}: finish and bag`,
-    pieces: (count) => `${count} garments`,
+    pieces: (count) => plural(count, 'garment', 'garments'),
     order: (item) => `Order ${item}`,
     missing: (amount, when) => `${amount} missing; order by ${when}`,
   },
   es: {
     promised: (name) => `${name}: prometido`,
     bag: (name) => `${name}: terminar y embolsar`,
-    pieces: (count) => `${count} prendas`,
+    pieces: (count) => plural(count, 'prenda', 'prendas'),
     order: (item) => `Pedir ${item}`,
     missing: (amount, when) => `Faltan ${amount}; pedir antes de ${when}`,
   },

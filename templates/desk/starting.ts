@@ -3,6 +3,8 @@ import type { OpenProblems } from '../../src/ports/opening.ts'
 type OwnProblems = {
   'secret-too-short': { readonly least: number }
   'clock-unreadable': { readonly set: string }
+  /** The chat platform's server that is this shop. */
+  'guild-unreadable': Readonly<Record<string, never>>
   /** The counter's door: its port, its host or its address. */
   'counter-closed': { readonly host: string; readonly said: string }
   /** The port for figures and readiness. */
@@ -26,6 +28,11 @@ Prints the counter's address and a link that lets the owner in once. It takes no
 (DATA, SHOP, COUNTER_PORT, DATABASE_URL and more); the README lists them.
 `
 
+/** The shop's own store is asked by a socket in a folder that changes with every start: that path tells people nothing. */
+const isOwnStore = (at: string): boolean => /^\/.*:\d+\//.test(at)
+const placeOf = (at: string, article = 'the'): string => (isOwnStore(at) ? `${article} shop’s own store on this computer` : at)
+const withoutSocket = (said: string): string => said.replace(/\/\S*\.s\.PGSQL\.\d+/g, 'its socket')
+
 /** What the person at the terminal is told when the service, a backup or a restore cannot go on: what happened, what to do. */
 export const startingWords: StartingWords = {
   'store-program-missing': ({ machine }) =>
@@ -38,25 +45,30 @@ export const startingWords: StartingWords = {
     `The user “${user}”, as whom PostgreSQL runs, may not pass the folder ${folder}. Allow it (chmod o+x ${folder}), or set DATA to a folder elsewhere.`,
   'store-folder-refused': ({ folder, said }) =>
     `The data folder ${folder} cannot be used: ${said}. Set DATA to a folder that may be written.`,
-  'store-disk-full': ({ folder }) => `The disk is full (${folder}). Make room and start again; nothing is lost.`,
+  'store-disk-full': ({ folder }) => `The disk is full (${placeOf(folder)}). Make room and start again; nothing is lost.`,
   'store-keys-missing': ({ file, folder }) =>
     `The data in ${folder} are there, but their passwords (${file}) are not. Bring that file back, or restore a backup into an empty data folder.`,
   'store-not-started': ({ log, said }) => `PostgreSQL did not start; its log is ${log}. It said: ${said}`,
-  'store-in-use': ({ at }) => `Another service runs on these data (${at}). Stop it first, or set DATA to another folder.`,
+  'store-in-use': ({ at }) =>
+    `Another service runs on these data (${placeOf(at)}). Stop it first, or set DATA to another folder.`,
   'store-unreachable': ({ at, said }) =>
-    `The store at ${at} cannot be reached: ${said}. Look at DATABASE_URL, and whether the server runs.`,
+    isOwnStore(at)
+      ? `${placeOf(at, 'The')} cannot be reached: ${withoutSocket(said)}. Start again; if that does not help, look whether the disk of the data folder has room.`
+      : `The store at ${at} cannot be reached: ${said}. Look at DATABASE_URL, and whether the server runs.`,
   'store-role-mighty': ({ role }) =>
     `The role “${role}” of DATABASE_URL may do everything. Give DATABASE_URL a role of its own, which is made when it is new; DATABASE_OWNER_URL alone names the owner.`,
   'secret-too-short': ({ least }) => `It must have ${least} signs or more.`,
   'clock-unreadable': ({ set }) =>
     `CLOCK=${set} is no clock. Write the minute it begins and how many times faster it runs, like 2031-06-02T06:30x60.`,
+  'guild-unreadable': () =>
+    'PLATFORM_GUILD names no server of the chat. Write the server’s id, a number of 17 to 20 digits and nothing else (the README says how to copy it), or leave PLATFORM_GUILD out.',
   'clock-not-theirs': ({ set, theirs }) =>
     theirs === null
       ? `CLOCK=${set} is for records that are made with it; these live on real time and stay there. Leave CLOCK out, or set DATA (or DATABASE_URL) to a place that is not made yet.`
       : `These records live on the simulated clock they were made with. Set CLOCK=${theirs} for the service, every worker and every command.`,
   'store-newer': ({ said }) => `The records were written by a newer version of this program; use that version. (${said})`,
   'store-not-empty': ({ at }) =>
-    `There are records in the store at ${at} already. A backup is only put back where there are none: set DATA to a new folder, or DATABASE_URL to an empty database.`,
+    `There are records in ${isOwnStore(at) ? placeOf(at) : `the store at ${at}`} already. A backup is only put back where there are none: set DATA to a new folder, or DATABASE_URL to an empty database.`,
   'backup-damaged': ({ file, said }) =>
     `The backup ${file} is damaged, cut short, or no backup (${said}). Nothing was written; take another one.`,
   'backup-differs': ({ file, table }) =>

@@ -1,5 +1,6 @@
 import type { Gate } from '../../src/domain/press/press-plan.ts'
 import type { OrderState } from '../../src/ports/work-records.ts'
+import { plural } from '../plural.ts'
 import { ended } from './load/words.ts'
 
 /** An earlier order as the owner finds it in the books. */
@@ -91,7 +92,7 @@ export const deskWords = {
     needed: (when) => `Wanted ${when}`,
     promisedAsWanted: (when) => `Promised ${when}, as wanted`,
     promisedAndWanted: (promised, wanted) => `Promised ${promised} · wanted ${wanted}`,
-    pieces: (count) => `${count} garments`,
+    pieces: (count) => plural(count, 'garment', 'garments'),
     gates: 'Gates before pressing',
     gateNames: {
       'count-in': 'count-in',
@@ -182,7 +183,7 @@ export const deskWords = {
     needed: (when) => `Se necesita ${when}`,
     promisedAsWanted: (when) => `Prometido para el ${when}, como se pidió`,
     promisedAndWanted: (promised, wanted) => `Prometido para el ${promised} · se pidió para el ${wanted}`,
-    pieces: (count) => `${count} prendas`,
+    pieces: (count) => plural(count, 'prenda', 'prendas'),
     gates: 'Controles antes de prensar',
     gateNames: {
       'count-in': 'conteo de entrada',

@@ -2,6 +2,7 @@ import type { Show } from '../../src/domain/shop/show.ts'
 import type { LateChange } from '../../src/domain/understanding/conversation.ts'
 import type { Changed, Since, Tidy } from '../../src/domain/understanding/replies.ts'
 import { priceWords } from '../desk/price.ts'
+import { plural } from '../plural.ts'
 import { sportNames } from '../sport-names.ts'
 import type { Catalogue } from './catalogue.ts'
 import { priceParts } from './price-parts.ts'
@@ -54,8 +55,6 @@ const garments = {
   away: 'away jersey',
 }
 
-const count = (many: number, one: string, more: string): string => `${many} ${many === 1 ? one : more}`
-
 const words: TidyWords = {
   names: {
     team: 'Team',
@@ -102,8 +101,8 @@ const words: TidyWords = {
     const stones = `${size} ${colour} stones`
     if (style === 'solid') return `${stones}, filled solid`
     if (style === 'single-line') return `a single line of ${stones}`
-    if (style === 'rows') return `${count(rows, 'row', 'rows')} of ${stones}`
-    return `${count(rows, 'row', 'rows')} of ${stones} around the ${contours === 'outer' ? 'outer edge only' : 'edges, inside and out'}`
+    if (style === 'rows') return `${plural(rows, 'row', 'rows')} of ${stones}`
+    return `${plural(rows, 'row', 'rows')} of ${stones} around the ${contours === 'outer' ? 'outer edge only' : 'edges, inside and out'}`
   },
   with: (parts) => parts.join(' + '),
   later: { sizes: 'later', names: 'names later', numbers: 'numbers later' },
@@ -201,7 +200,7 @@ const changeText = ({ path, was, now, row: whose, place }: Changed, show: Show):
 const rosterCount = ({ order: { roster } }: Tidy): string => {
   const nameless = roster.filter((row) => row.name === undefined).length
   const without = nameless === 0 || nameless === roster.length ? '' : `, ${nameless} without a name`
-  return `${count(roster.length, 'line', 'lines')}${without}`
+  return `${plural(roster.length, 'line', 'lines')}${without}`
 }
 
 const lateText = ({ row, needs, amount }: LateChange, show: Show): string => {
@@ -277,7 +276,7 @@ export const en = {
       `Number ${number} is on the list ${rows.length} times: ${oneOf(rows)}. Is that right?`,
     'raise-same-surname': ({ name, rows }) =>
       `Two players are called ${name}: ${oneOf(rows)}. Shall we add initials? Write them as they should appear, or keep both as they are.`,
-    'raise-count': ({ said, rows }) => `You said ${said}, the list has ${count(rows, 'line', 'lines')}. Which is right?`,
+    'raise-count': ({ said, rows }) => `You said ${said}, the list has ${plural(rows, 'line', 'lines')}. Which is right?`,
     'working-it-out': () => 'That is everything I need. I am working out the picture, the price and the date.',
     proof: ({ revision, price, promise, late: changed, since, ...tidy }, show) => {
       const hangs = promise?.hangsOn.map(({ code, by }) => {
@@ -326,7 +325,7 @@ export const en = {
         withoutNumber > 0 ? `${withoutNumber} without a number` : '',
         withoutSize > 0 ? `${withoutSize} without a size` : '',
       ].filter((part) => part !== '')
-      return `I read ${count(rows, 'line', 'lines')}${lacks.length > 0 ? `, ${lacks.join(', ')}` : ''}.`
+      return `I read ${plural(rows, 'line', 'lines')}${lacks.length > 0 ? `, ${lacks.join(', ')}` : ''}.`
     },
     'words-unheard': ({ words }) =>
       `This part I did not understand, and nothing of it is changed: ${words.map((one) => `“${one}”`).join(', ')}. Please say it again in other words.`,
@@ -347,7 +346,7 @@ export const en = {
     'earlier-order-taken': ({ team, lines, single }) =>
       single
         ? `Here is what ${team} had, for one piece. Price, lot of cloth or vinyl and sizes may have changed since; it is worked out anew.`
-        : `Here is the last order of ${team}: ${count(lines, 'line', 'lines')}. Everything marked “as last time” nobody said again yet: style, dye or vinyl lot, rules, price and sizes may have changed since.`,
+        : `Here is the last order of ${team}: ${plural(lines, 'line', 'lines')}. Everything marked “as last time” nobody said again yet: style, dye or vinyl lot, rules, price and sizes may have changed since.`,
     'ask-leaving': ({ lines, seniors }) =>
       `${seniors ? 'Who are the seniors' : `Who leaves`} of these ${lines}? Say numbers or names (“4, 9 and Lena”). New players you can add any time.`,
     'ask-sizes-again': () =>
@@ -437,7 +436,7 @@ export const en = {
     'no-room-for-stones': ({ text, size, remedies }) =>
       `There is no room for ${size} stones on “${text}”. ${remedyText(remedies)}`,
     'stones-too-many': ({ text, about, most, remedies }) =>
-      `“${text}” would take about ${about} stones; ${most} on one text is the most. ${remedyText(remedies)}`,
+      `“${text}” would take about ${plural(about, 'stone', 'stones')}; ${most} on one text is the most. ${remedyText(remedies)}`,
     'letters-condensed': ({ text, percent }) => `“${text}” is set narrower (${percent} %) to fit.`,
     'letters-smaller': ({ text, heightMicrometres, askedMicrometres }, show) =>
       `“${text}” is set ${show.length(heightMicrometres)} high instead of ${show.length(askedMicrometres)} to fit.`,
@@ -481,7 +480,7 @@ export const en = {
     'thin-low-margin': ({ setTenthsC, leastTenthsC, leastBy }, show) =>
       `Set at ${show.temperature(setTenthsC)}, the press may fall below the ${show.temperature(leastTenthsC)} that ${leastBy} needs.`,
     'separate-presses': ({ garment, places: where, presses }) =>
-      `${garment}, ${placesOf(where)}: finished in ${presses} separate presses.`,
+      `${garment}, ${placesOf(where)}: finished in ${plural(presses, 'separate press', 'separate presses')}.`,
     'pressure-differs': ({ words: pressures, taken }) =>
       `The layers want different pressure (${pressures.join(', ')}); ${taken} is taken.`,
     'obstacle-near': ({ garment, places: where, obstacles }) =>
@@ -563,7 +562,7 @@ export const en = {
     'implausible-record': ({ material, field, value, least, most }, show) =>
       `The record of ${material} gives ${figure(field, value, show)} (${field}); makers of its class publish ${figure(field, least, show)} to ${figure(field, most, show)}. Look at the sheet again.`,
     'short-of-material': ({ material, kind, missing, days }, show) =>
-      `${kind === 'stones' ? `${missing} stones` : show.length(missing, 'up')} of ${material} must be ordered; it takes ${count(days, 'day', 'days')}.`,
+      `${kind === 'stones' ? plural(missing, 'stone', 'stones') : show.length(missing, 'up')} of ${material} must be ordered; it takes ${plural(days, 'day', 'days')}.`,
     'book-malformed': ({ reason }) => `The book of work cannot be read: ${reason}.`,
     'need-by-past': () => 'The hour you need it has passed: say a day and hour to come.',
     'time-in-lost-hour': ({ text, readAs }, show) =>
@@ -603,7 +602,7 @@ export const en = {
     'too-many-colours': ({ body, clause, decoration, colours, most }) =>
       `${decoration} has ${colours.length} colours; ${body} ${clause} allows ${most}.`,
     'too-many-layers': ({ decoration, layers, most }) =>
-      `${decoration} has ${layers} layers of vinyl; ${most} is the most that holds.`,
+      `${decoration} has ${plural(layers, 'layer', 'layers')} of vinyl; ${most} is the most that holds.`,
     'late-for-need-by': ({ needBy, earliest }, show) =>
       `It cannot be ready by ${show.moment(needBy)}; the soonest is ${show.moment(earliest)}.`,
     'paper-lacks': ({ characters }) =>

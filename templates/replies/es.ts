@@ -2,6 +2,7 @@ import type { Show } from '../../src/domain/shop/show.ts'
 import type { LateChange } from '../../src/domain/understanding/conversation.ts'
 import type { Changed, Since, Tidy } from '../../src/domain/understanding/replies.ts'
 import { priceWords } from '../desk/price.ts'
+import { plural } from '../plural.ts'
 import { sportNames } from '../sport-names.ts'
 import type { Catalogue } from './catalogue.ts'
 import { priceParts } from './price-parts.ts'
@@ -41,8 +42,6 @@ const places = {
   hood: 'capucha',
   other: 'otro lugar',
 }
-
-const count = (many: number, one: string, more: string): string => `${many} ${many === 1 ? one : more}`
 
 const garments = {
   jersey: 'jersey',
@@ -139,8 +138,8 @@ const words: TidyWords = {
     const stones = `piedras ${size} color ${colour}`
     if (style === 'solid') return `${stones}, relleno completo`
     if (style === 'single-line') return `una sola línea de ${stones}`
-    if (style === 'rows') return `${count(rows, 'hilera', 'hileras')} de ${stones}`
-    return `${count(rows, 'hilera', 'hileras')} de ${stones} ${contours === 'outer' ? 'solo por la orilla de afuera' : 'por las orillas, por dentro y por fuera'}`
+    if (style === 'rows') return `${plural(rows, 'hilera', 'hileras')} de ${stones}`
+    return `${plural(rows, 'hilera', 'hileras')} de ${stones} ${contours === 'outer' ? 'solo por la orilla de afuera' : 'por las orillas, por dentro y por fuera'}`
   },
   with: (parts) => parts.join(' + '),
   later: { sizes: 'después', names: 'nombres después', numbers: 'números después' },
@@ -322,7 +321,7 @@ export const es = {
       `El número ${number} está ${rows.length} veces en la lista: ${oneOf(rows)}. ¿Es correcto?`,
     'raise-same-surname': ({ name, rows }) =>
       `Hay dos ${name}: ${oneOf(rows)}. ¿Ponemos iniciales? Escríbalos como deben verse, o los dejamos así.`,
-    'raise-count': ({ said, rows }) => `Dijo ${said} y la lista tiene ${count(rows, 'línea', 'líneas')}. ¿Cuál es correcto?`,
+    'raise-count': ({ said, rows }) => `Dijo ${said} y la lista tiene ${plural(rows, 'línea', 'líneas')}. ¿Cuál es correcto?`,
     'working-it-out': () => 'Ya tengo todo. Estoy haciendo el dibujo, el precio y la fecha.',
     proof: ({ revision, price, promise, late: changed, since, ...tidy }, show) => {
       const hangs = promise?.hangsOn.map(({ code, by }) => {
@@ -370,7 +369,7 @@ export const es = {
         withoutNumber > 0 ? `${withoutNumber} sin número` : '',
         withoutSize > 0 ? `${withoutSize} sin talla` : '',
       ].filter((part) => part !== '')
-      return `Leí ${count(rows, 'línea', 'líneas')}${lacks.length > 0 ? `, ${lacks.join(', ')}` : ''}.`
+      return `Leí ${plural(rows, 'línea', 'líneas')}${lacks.length > 0 ? `, ${lacks.join(', ')}` : ''}.`
     },
     'words-unheard': ({ words }) =>
       `Esta parte no la entendí y no se cambió nada de ella: ${words.map((one) => `«${one}»`).join(', ')}. Dígamela otra vez con otras palabras, por favor.`,
@@ -391,7 +390,7 @@ export const es = {
     'earlier-order-taken': ({ team, lines, single }) =>
       single
         ? `Esto es lo que llevaba ${team}, para una pieza. El precio, el lote de tela o de vinilo y las tallas pueden haber cambiado; se calcula de nuevo.`
-        : `Este es el último pedido de ${team}: ${count(lines, 'línea', 'líneas')}. Lo marcado «como la vez pasada» nadie lo ha dicho de nuevo: modelo, lote de tela o vinilo, reglas, precio y tallas pueden haber cambiado.`,
+        : `Este es el último pedido de ${team}: ${plural(lines, 'línea', 'líneas')}. Lo marcado «como la vez pasada» nadie lo ha dicho de nuevo: modelo, lote de tela o vinilo, reglas, precio y tallas pueden haber cambiado.`,
     'ask-leaving': ({ lines, seniors }) =>
       `${seniors ? '¿Quiénes son los de último año' : '¿Quién se va'} de estos ${lines}? Diga números o nombres («4, 9 y Lena»). Jugadores nuevos puede agregar cuando quiera.`,
     'ask-sizes-again': () =>
@@ -524,7 +523,7 @@ export const es = {
     'thin-low-margin': ({ setTenthsC, leastTenthsC, leastBy }, show) =>
       `A ${show.temperature(setTenthsC)} la prensa puede bajar de los ${show.temperature(leastTenthsC)} que necesita ${leastBy}.`,
     'separate-presses': ({ garment, places: where, presses }) =>
-      `${garment}, ${placesOf(where)}: se termina en ${presses} prensados.`,
+      `${garment}, ${placesOf(where)}: se termina en ${plural(presses, 'prensado', 'prensados')}.`,
     'pressure-differs': ({ words: pressures, taken }) =>
       `Las capas piden presión distinta (${pressures.join(', ')}); se toma ${taken}.`,
     'obstacle-near': ({ garment, places: where, obstacles }) =>
@@ -606,7 +605,7 @@ export const es = {
     'implausible-record': ({ material, field, value, least, most }, show) =>
       `El registro de ${material} da ${figure(field, value, show)} (${field}); los fabricantes publican de ${figure(field, least, show)} a ${figure(field, most, show)}. Vuelva a ver la hoja.`,
     'short-of-material': ({ material, kind, missing, days }, show) =>
-      `Hay que pedir ${kind === 'stones' ? `${missing} piedras` : show.length(missing, 'up')} de ${material}; tarda ${count(days, 'día', 'días')}.`,
+      `Hay que pedir ${kind === 'stones' ? plural(missing, 'piedra', 'piedras') : show.length(missing, 'up')} de ${material}; tarda ${plural(days, 'día', 'días')}.`,
     'book-malformed': ({ reason }) => `El libro de trabajo no se puede leer: ${reason}.`,
     'need-by-past': () => 'La hora en que lo necesita ya pasó: diga un día y una hora que vengan.',
     'time-in-lost-hour': ({ text, readAs }, show) =>
@@ -647,7 +646,7 @@ export const es = {
     'too-many-colours': ({ body, clause, decoration, colours, most }) =>
       `${decoration} tiene ${colours.length} colores; ${body} ${clause} permite ${most}.`,
     'too-many-layers': ({ decoration, layers, most }) =>
-      `${decoration} tiene ${layers} capas de vinilo; a lo más aguantan ${most}.`,
+      `${decoration} tiene ${plural(layers, 'capa', 'capas')} de vinilo; a lo más aguantan ${most}.`,
     'late-for-need-by': ({ needBy, earliest }, show) =>
       `No puede estar listo para el ${show.moment(needBy)}; lo más pronto es el ${show.moment(earliest)}.`,
     'paper-lacks': ({ characters }) => `La impresión no tiene signo para ${characters.join(' ')}; van como códigos.`,

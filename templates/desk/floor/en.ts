@@ -1,3 +1,4 @@
+import { plural } from '../../plural.ts'
 import { press } from '../../ticket/en/press.ts'
 import type { FloorWords } from './floor-words.ts'
 
@@ -228,7 +229,8 @@ export const floorEnglish: FloorWords = {
       `${ticket}: ${why} Promised ${from}; it would be ${to}. The promise stays until you decide.`,
     pressShut: (press) => `${press} is uneven this morning: nothing is pressed on it.`,
     complaint: ({ ticket, line, kind }) => `${ticket}: complaint about ${line}: ${kind}.`,
-    worn: (days, washes, drying) => `${days} days after the hand-over, washed ${washes} times, dried: ${drying}`,
+    worn: (days, washes, drying) =>
+      `${plural(days, 'day', 'days')} after the hand-over, washed ${plural(washes, 'time', 'times')}, dried: ${drying}`,
     made: {
       pressed: (setting, by) => `Pressed: ${setting}, by ${by}`,
       lots: (lots) => `Lots: ${lots}`,
@@ -249,7 +251,11 @@ export const floorEnglish: FloorWords = {
   promiseKept: 'The promise stays.',
   ownerOnly: 'Only the owner decides this.',
   tomorrow: (when) => `Tomorrow is your day: your order is planned to be ready ${when}.`,
-  units: { pieces: 'pieces', metres: 'm', garments: 'garments' },
+  units: {
+    pieces: (count) => plural(count, 'piece', 'pieces'),
+    metres: 'm',
+    garments: (count) => plural(count, 'garment', 'garments'),
+  },
   shelf: {
     free: 'Free',
     reserved: 'Reserved',
@@ -265,7 +271,7 @@ export const floorEnglish: FloorWords = {
     kinds: { short: 'Short', stones: 'Stones', vinyl: 'Vinyl', garments: 'Garments', other: 'Sheets, tape and the rest' },
     orderBy: (packs, when) => `${packs}; order by ${when}`,
     orderNow: (packs) => `${packs}; order now, work waits for it`,
-    templateLine: (box, made, brushed) => `box ${box}, cut ${made}, brushed ${brushed} times`,
+    templateLine: (box, made, brushed) => `box ${box}, cut ${made}, brushed ${plural(brushed, 'time', 'times')}`,
     comingLine: (amount, when) => `${amount}, due ${when}`,
   },
 }

@@ -1,3 +1,4 @@
+import { plural } from '../../plural.ts'
 import { press } from '../../ticket/es/press.ts'
 import type { FloorWords } from './floor-words.ts'
 
@@ -228,7 +229,8 @@ export const floorSpanish: FloorWords = {
       `${ticket}: ${why} Prometido ${from}; sería ${to}. La promesa queda hasta que usted decida.`,
     pressShut: (press) => `${press} calienta desigual esta mañana: no se prensa en ella.`,
     complaint: ({ ticket, line, kind }) => `${ticket}: queja sobre ${line}: ${kind}.`,
-    worn: (days, washes, drying) => `${days} días después de la entrega, lavada ${washes} veces, secada: ${drying}`,
+    worn: (days, washes, drying) =>
+      `${plural(days, 'día', 'días')} después de la entrega, lavada ${plural(washes, 'vez', 'veces')}, secada: ${drying}`,
     made: {
       pressed: (setting, by) => `Prensada: ${setting}, por ${by}`,
       lots: (lots) => `Lotes: ${lots}`,
@@ -248,7 +250,11 @@ export const floorSpanish: FloorWords = {
   promiseKept: 'La promesa queda.',
   ownerOnly: 'Esto lo decide solo el dueño.',
   tomorrow: (when) => `Mañana es su día: su pedido está planeado para ${when}.`,
-  units: { pieces: 'piezas', metres: 'm', garments: 'prendas' },
+  units: {
+    pieces: (count) => plural(count, 'pieza', 'piezas'),
+    metres: 'm',
+    garments: (count) => plural(count, 'prenda', 'prendas'),
+  },
   shelf: {
     free: 'Libre',
     reserved: 'Reservado',
@@ -264,7 +270,7 @@ export const floorSpanish: FloorWords = {
     kinds: { short: 'Falta', stones: 'Piedras', vinyl: 'Vinilo', garments: 'Prendas', other: 'Hojas, cinta y lo demás' },
     orderBy: (packs, when) => `${packs}; pedir antes de ${when}`,
     orderNow: (packs) => `${packs}; pedir ya, el trabajo lo espera`,
-    templateLine: (box, made, brushed) => `caja ${box}, cortada ${made}, cepillada ${brushed} veces`,
+    templateLine: (box, made, brushed) => `caja ${box}, cortada ${made}, cepillada ${plural(brushed, 'vez', 'veces')}`,
     comingLine: (amount, when) => `${amount}, llega ${when}`,
   },
 }

@@ -148,7 +148,11 @@ export type FloorWords = {
   readonly promiseKept: string
   readonly ownerOnly: string
   readonly tomorrow: (when: string) => string
-  readonly units: { readonly pieces: string; readonly metres: string; readonly garments: string }
+  readonly units: {
+    readonly pieces: (count: number) => string
+    readonly metres: string
+    readonly garments: (count: number) => string
+  }
   readonly shelf: {
     readonly free: string
     readonly reserved: string

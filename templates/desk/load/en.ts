@@ -1,4 +1,5 @@
-import { joined, type LoadWords, plural } from './words.ts'
+import { plural } from '../../plural.ts'
+import { joined, type LoadWords } from './words.ts'
 
 export const english: LoadWords = {
   title: 'Load',
@@ -105,7 +106,8 @@ export const english: LoadWords = {
     'before-the-press': 'Cutting, weeding, brushing',
     'at-the-press': 'Pressing, inspecting, bagging',
   },
-  rate: (took, seen, spread) => `100 planned minutes take ${took} (seen ${seen} times, usually within ${spread})`,
+  rate: (took, seen, spread) =>
+    `100 planned minutes take ${took} (seen ${plural(seen, 'time', 'times')}, usually within ${spread})`,
   rateUnseen: 'as the shop set it; nothing seen yet',
   frozen: 'frozen',
   freeze: 'Freeze',

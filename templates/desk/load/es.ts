@@ -1,4 +1,5 @@
-import { ended, joined, type LoadWords, plural } from './words.ts'
+import { plural } from '../../plural.ts'
+import { ended, joined, type LoadWords } from './words.ts'
 
 export const spanish: LoadWords = {
   title: 'Carga',
@@ -106,7 +107,8 @@ export const spanish: LoadWords = {
     'before-the-press': 'Corte, pelado, piedras',
     'at-the-press': 'Prensado, revisión, embolsado',
   },
-  rate: (took, seen, spread) => `100 minutos planeados tardan ${took} (visto ${seen} veces, normalmente a ${spread} o menos)`,
+  rate: (took, seen, spread) =>
+    `100 minutos planeados tardan ${took} (visto ${plural(seen, 'vez', 'veces')}, normalmente a ${spread} o menos)`,
   rateUnseen: 'como lo puso la tienda; nada visto aún',
   frozen: 'congelado',
   freeze: 'Congelar',

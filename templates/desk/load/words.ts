@@ -64,8 +64,6 @@ export type LoadWords = {
   readonly kept: { readonly [reason in PlanReason]: string }
 }
 
-/** '1 hour', '2 hours'. */
-export const plural = (count: number, one: string, many: string): string => `${count} ${count === 1 ? one : many}`
 /** Parts of a length of time, those that are nothing left out. */
 export const joined = (parts: readonly string[]): string => parts.filter((part) => part !== '').join(' ')
 

@@ -7,6 +7,7 @@ import type {
   RosterWords,
   TicketWords,
 } from '../../../src/domain/ticket/words.ts'
+import { plural } from '../../plural.ts'
 
 const signed = ['by', 'when']
 
@@ -175,7 +176,7 @@ export const care: CareWords = {
     'one photo of the first garment kept',
     'care card in the bag',
   ],
-  rest: (hours) => `First wash: not before ${hours} hours after the last press.`,
+  rest: (hours) => `First wash: not before ${plural(hours, 'hour', 'hours')} after the last press.`,
   goOut: 'Garments may go out cold and inspected.',
   firstWash: ['last pressed: day, hour', 'first wash not before'],
   wash: [

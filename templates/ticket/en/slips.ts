@@ -1,4 +1,5 @@
 import type { SlipWords, TemplateWords } from '../../../src/domain/ticket/slip-words.ts'
+import { plural } from '../../plural.ts'
 
 export const slip: SlipWords = {
   price: 'Price',
@@ -39,5 +40,5 @@ export const template: TemplateWords = {
   join: 'Lay the next sheet over this one so that the crosses meet; ticks show centre and baseline.',
   sheet: (sheet, of) => `sheet ${sheet} of ${of}`,
   ruler: (length) => `Ruler of ${length}`,
-  holes: (count) => `${count} holes, drawn one to one`,
+  holes: (count) => `${plural(count, 'hole, drawn', 'holes, drawn')} one to one`,
 }

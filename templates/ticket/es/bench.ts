@@ -7,6 +7,7 @@ import type {
   RosterWords,
   TicketWords,
 } from '../../../src/domain/ticket/words.ts'
+import { plural } from '../../plural.ts'
 
 const signed = ['por', 'cuándo']
 
@@ -183,7 +184,7 @@ export const care: CareWords = {
     'una foto de la primera prenda guardada',
     'tarjeta de cuidado en la bolsa',
   ],
-  rest: (hours) => `Primer lavado: no antes de ${hours} horas después del último prensado.`,
+  rest: (hours) => `Primer lavado: no antes de ${plural(hours, 'hora', 'horas')} después del último prensado.`,
   goOut: 'Las prendas pueden salir frías y revisadas.',
   firstWash: ['último prensado: día, hora', 'primer lavado no antes de'],
   wash: [

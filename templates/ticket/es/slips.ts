@@ -1,4 +1,5 @@
 import type { SlipWords, TemplateWords } from '../../../src/domain/ticket/slip-words.ts'
+import { plural } from '../../plural.ts'
 
 export const slip: SlipWords = {
   price: 'Precio',
@@ -39,5 +40,5 @@ export const template: TemplateWords = {
   join: 'Poner la hoja siguiente sobre esta hasta que coincidan las cruces; las rayas marcan centro y línea base.',
   sheet: (sheet, of) => `hoja ${sheet} de ${of}`,
   ruler: (length) => `Regla de ${length}`,
-  holes: (count) => `${count} agujeros, dibujados a tamaño real`,
+  holes: (count) => `${plural(count, 'agujero, dibujado', 'agujeros, dibujados')} a tamaño real`,
 }

@@ -33,5 +33,5 @@ export const amountText = (desk: Desk, { item, amount }: { item: string; amount:
   const { units } = floorWords[asked ?? profile.languages[0] ?? 'en']
   const rolled = vinyl.some(({ id }) => id === item) || auxiliaries.some(({ id, kind }) => id === item && kind === 'tape')
   if (rolled) return `${(amount / 1_000_000).toFixed(2)} ${units.metres}`
-  return `${amount} ${readGarmentItem(item) === null ? units.pieces : units.garments}`
+  return readGarmentItem(item) === null ? units.pieces(amount) : units.garments(amount)
 }
