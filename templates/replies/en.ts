@@ -506,7 +506,10 @@ export const en = {
       `The dye of the ${garment} (${show.colour(colour)}) may bleed into a light colour from ${show.temperature(fromTenthsC)}; the press is set to ${show.temperature(setTenthsC)}. We press one and look after 24 hours before the rest.`,
     'stretch-needs-stretch': ({ garment, material }) => `The ${garment} stretches; ${material} may crack.`,
     'solid-stones-on-stretch': ({ garment }) => `Filled stone fields do not last on stretch cloth (${garment}).`,
-    'perforated-cloth': ({ garment }) => `The ${garment} has holes: glue could pass to the other side, so a pad goes inside.`,
+    'perforated-cloth': ({ garment, isKnown }) =>
+      isKnown
+        ? `The ${garment} has holes: glue could pass to the other side, so a pad goes inside.`
+        : `Nobody has said how the cloth of the ${garment} is made: in case it has holes a pad goes inside.`,
     'press-marks': ({ garment }) => `The press may leave marks on the ${garment}.`,
     'not-on-top': ({ decoration, above, below }) => `${decoration}: ${above} does not hold on ${below}.`,
     'stones-under-three': ({ line }) => `Line ${line}: no stones or loose glitter for a child under three.`,

@@ -549,8 +549,10 @@ export const es = {
       `El tinte de ${garment} (${show.colour(colour)}) puede pasarse a un color claro desde ${show.temperature(fromTenthsC)}; se usará ${show.temperature(setTenthsC)}. Prensamos una y la vemos a las 24 horas antes de las demás.`,
     'stretch-needs-stretch': ({ garment, material }) => `${garment} se estira; ${material} se puede agrietar.`,
     'solid-stones-on-stretch': ({ garment }) => `Los rellenos de piedra no duran en tela elástica (${garment}).`,
-    'perforated-cloth': ({ garment }) =>
-      `${garment} tiene agujeros: el pegamento podría pasar, así que va una almohadilla por dentro.`,
+    'perforated-cloth': ({ garment, isKnown }) =>
+      isKnown
+        ? `${garment} tiene agujeros: el pegamento podría pasar, así que va una almohadilla por dentro.`
+        : `Nadie ha dicho cómo es la tela de ${garment}: por si tiene agujeros va una almohadilla por dentro.`,
     'press-marks': ({ garment }) => `La prensa puede dejar marca en ${garment}.`,
     'not-on-top': ({ decoration, above, below }) => `${decoration}: ${above} no pega sobre ${below}.`,
     'stones-under-three': ({ line }) => `Línea ${line}: sin piedras ni brillo suelto para menores de tres años.`,

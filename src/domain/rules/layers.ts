@@ -110,7 +110,7 @@ export const solidOnStretch: Rule = (facts) =>
     }))
   })
 
-/** Glue passes through holes: a pad goes inside, with a sheet between it and each layer. */
+/** Glue passes through holes: a pad goes inside, with a sheet between it and each layer; so it does while nobody has said that there are none. */
 export const perforation: Rule = (facts) =>
   facts.job.garments
     .filter((garment) => garment.cloth.perforated && garment.places.length > 0)
@@ -118,7 +118,12 @@ export const perforation: Rule = (facts) =>
       code: 'perforated-cloth',
       at: garment.at,
       severity: 'note',
-      facts: { garment: garment.id, source: commonPractice, ways: [way('pad-inside')] },
+      facts: {
+        garment: garment.id,
+        isKnown: garment.cloth.knit !== 'unknown',
+        source: commonPractice,
+        ways: [way('pad-inside')],
+      },
     }))
 
 /** Fleece is crushed, and some cloth shines, where the platen has stood. */

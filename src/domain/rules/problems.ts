@@ -45,7 +45,8 @@ export type RuleProblems = {
   }
   'stretch-needs-stretch': Why & { readonly garment: string; readonly material: string; readonly percent: number }
   'solid-stones-on-stretch': Why & { readonly garment: string; readonly decoration: string; readonly percent: number }
-  'perforated-cloth': Why & { readonly garment: string }
+  /** `isKnown`: somebody said how it is knitted; nobody has, and it is pressed as if it had holes. */
+  'perforated-cloth': Why & { readonly garment: string; readonly isKnown: boolean }
   'press-marks': Why & { readonly garment: string; readonly because: string }
   /** Nothing sticks on what lies below. */
   'not-on-top': Why & { readonly decoration: string; readonly above: string; readonly below: string }

@@ -1,4 +1,6 @@
 import { describe, expect, it } from 'vitest'
+import { plainShow } from '../../../src/domain/shop/plain-show.ts'
+import { sayProblem } from '../../../templates/replies/say.ts'
 import { starter } from '../press/workbench.ts'
 import { given, severityOf, stone, vinyl, waysOf } from './one-order.ts'
 
@@ -187,6 +189,21 @@ describe('cloth under the platen', () => {
   it('mesh is said to let glue through, fleece to take marks', () => {
     expect(severityOf(given({ garment: { knit: 'mesh' } }), 'perforated-cloth')).toBe('note')
     expect(severityOf(given({}), 'perforated-cloth')).toBeNull()
+  })
+
+  it.each([
+    ['mesh', 'has holes', 'tiene agujeros'],
+    ['unknown', 'Nobody has said', 'Nadie ha dicho'],
+  ] as const)('holes are said of cloth somebody named alone; a pad goes inside all the same (%s)', (knit, english, spanish) => {
+    const found = given({ garment: { knit } }).find(({ code }) => code === 'perforated-cloth')
+    if (found === undefined) throw new Error('nothing was said')
+    for (const [language, words] of [
+      ['en', english],
+      ['es', spanish],
+    ] as const)
+      expect(sayProblem(found, language, plainShow)).toContain(words)
+    expect(sayProblem(found, 'en', plainShow)).toContain('pad goes inside')
+    expect(/has holes:/.test(sayProblem(found, 'en', plainShow))).toBe(knit === 'mesh')
     expect(severityOf(given({ garment: { knit: 'fleece' } }), 'press-marks')).toBe('caution')
     expect(severityOf(given({}), 'press-marks')).toBeNull()
   })
