@@ -3,6 +3,7 @@ import { withDictatedDays } from './calendar/dictated-days.ts'
 import { withDictatedNumbers } from './list/dictated-numbers.ts'
 import { spreadHeadings } from './list/headings.ts'
 import { spreadRows } from './list/inline-rows.ts'
+import { spreadNumbers } from './list/numbers-by-size.ts'
 import { spreadBySize } from './list/size-lists.ts'
 import { spreadSpoken } from './list/spoken-rows.ts'
 import { withoutKin } from './players/kin.ts'
@@ -20,6 +21,8 @@ type Scene = { readonly draft: Draft; readonly lexicon: Lexicon }
 /** A message as its sentences and lines are read: in the words that are known, a player a line, without who is told by whose kin he is. */
 export const madePlain = (clean: string, { draft, lexicon }: Scene): string => {
   const written = withDictatedNumbers(withDictatedDays(withDictatedSigns(withWholeSides(withKnownForms(clean)))), draft)
-  const lines = spreadBySize(spreadHeadings(spreadSpoken(spreadRows(joinLabelled(written)), { draft, lexicon })))
+  const lines = spreadBySize(
+    spreadHeadings(spreadSpoken(spreadRows(spreadNumbers(joinLabelled(written), draft)), { draft, lexicon })),
+  )
   return withoutKin(lines.replace(hyphenSize, ' '), draft)
 }

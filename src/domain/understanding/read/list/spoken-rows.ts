@@ -6,6 +6,7 @@ import type { Lexicon } from '../text/lexicon.ts'
 import { isCapital, isNumber, isWord, type Token, tokensOf } from '../text/tokens.ts'
 import { nameAt, rowsByNumber } from '../whom/refs.ts'
 import { isAdd } from './change.ts'
+import { aheadOf } from './line-ahead.ts'
 import { isOtherThan } from './players.ts'
 
 /** A player told in a stretch of a sentence; `sure` where something beside the figure says that it is a number and counts nothing. */
@@ -160,19 +161,13 @@ const lineOf = (line: string, tokens: readonly Token[], { number, name, size }: 
   return [`#${number} ${name ?? ''}`.trim(), words].filter((part) => part !== '').join(/^\d/.test(words) ? ' ' : ', ')
 }
 
-/** "Okay," before the first player is nobody's name. */
-const headed = (ahead: string): string => {
-  const words = tokensOf(ahead)
-  return words.length > 6 || /[.!?:]$/.test(ahead) || ahead === '' ? ahead : `${ahead.replace(/[,;\s]+$/, '')}:`
-}
-
 const spread = (line: string, scene: Scene): readonly string[] => {
   const tokens = tokensOf(line)
   const run = firstRun({ tokens, isOther: otherIn(scene.lexicon) }, scene)
   if (run === undefined) return [line]
   const [from, to] = [tokens[leadStart(tokens, run.from)]?.start ?? 0, tokens[run.to - 1]?.end ?? 0]
   const rest = line.slice(to).replace(/^[\s,;.]+/, '')
-  const ahead = headed(line.slice(0, from).trim())
+  const ahead = aheadOf(line.slice(0, from))
   return [ahead, ...run.rows.map((row) => lineOf(line, tokens, row)), ...(rest === '' ? [] : spread(rest, scene))].filter(
     (part, at) => part !== '' || at > 0,
   )

@@ -12,6 +12,7 @@ export const enTold: ToldPhrases = {
   of: ['of'],
   feeling: ['too', 'so', 'very', 'runs', 'run', 'bit', 'feels', 'looks', 'little', 'pretty', 'that'],
   tails: [
+    ...['lot', 'group', 'pile', 'bunch', 'batch', 'section', 'category', 'column'],
     ...['these', 'this', 'now', 'please', 'pls', 'instead', 'in', 'for', 'and', 'then', 'too', 'not', 'so', 'because', 'since'],
     ...[
       "he's",

@@ -52,6 +52,7 @@ export const esTold: ToldPhrases = {
     'esta',
   ],
   tails: [
+    ...['grupo', 'lote', 'monton', 'bloque', 'columna', 'lista'],
     ...['porfa', 'por', 'favor', 'ya', 'y', 'pero', 'porque', 'en', 'para', 'mejor', 'no', 'que', 'gracias', 'ahora', 'va', 'es'],
     ...[
       'porfis',
