@@ -48,6 +48,9 @@ const splitters: readonly (readonly [string, string | RegExp])[] = [
   [';', ';'],
   ['|', '|'],
   [',', ','],
+  [' / ', ' / '],
+  [' - ', ' - '],
+  [' – ', ' – '],
   ['  ', / {2,}/],
 ]
 
@@ -57,7 +60,10 @@ export const headedCells = (line: string, count = 0): readonly string[] => {
   return whole.length === count ? whole : partedBy(unquoted(line.trim()))
 }
 
-const partedBy = (plain: string): readonly string[] => {
+const barred = /^\s*\|(.*)\|\s*$/
+
+const partedBy = (line: string): readonly string[] => {
+  const plain = barred.exec(line)?.[1] ?? line
   const splitter = splitters.find(([sign]) => plain.includes(sign))
   return splitter === undefined ? plain.split(/\s+/) : plain.split(splitter[1])
 }

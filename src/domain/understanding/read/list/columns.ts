@@ -24,18 +24,53 @@ const headings: readonly (readonly [Column, RegExp])[] = [
   ['skip', heading(said.skip)],
 ]
 
-const columnOf = (heading: string): Column | null => {
+const worn = heading(said.wornHeading)
+
+/** "Shirt", "Jersey": a heading of sizes or of numbers, as its cells say. */
+type Headed = Column | 'worn'
+
+const columnOf = (heading: string): Headed | null => {
   const key = fold(heading.trim().replace(/:$/, ''))
+  if (worn.test(key)) return 'worn'
   return headings.find(([, pattern]) => pattern.test(key))?.[0] ?? null
 }
 
-/** The columns that a first line names, when every cell of it is a heading and at least two say what we want. */
-export const columnsOf = (cells: readonly string[]): readonly Column[] | null => {
+type Cells = readonly string[]
+
+/** Short words without a figure and no size, as a heading that we have no use for. */
+const isHeading = (cell: string): boolean => {
+  const tokens = tokensOf(cell)
+  return !/\d/.test(cell) && tokens.length > 0 && tokens.length < 5 && sizeAt(tokens, 0)?.to !== tokens.length
+}
+
+/** A line of a table has as many cells as its heading: headings that nobody knows are columns too. */
+const fitsBelow = (cells: Cells, below: readonly Cells[]): boolean => {
+  const first = below.find((line) => line.some((cell) => cell.trim() !== ''))
+  return cells.length > 2 && first?.length === cells.length && first.some((cell) => /\d/.test(cell) || isSizeCell(cell))
+}
+
+const isSizeCell = (cell: string): boolean => {
+  const tokens = tokensOf(cell)
+  return tokens.length > 0 && sizeAt(tokens, 0, true)?.to === tokens.length
+}
+
+/** What a column named after a garment holds; nothing where such a column is there already. */
+const heldBy = (columns: readonly (Headed | null)[], at: number, below: readonly Cells[]): Column => {
+  const cells = below.map((line) => line[at]?.trim() ?? '').filter((cell) => cell !== '')
+  const sizes = cells.filter(isSizeCell).length
+  const figures = cells.filter((cell) => /^#?\d{1,3}$/.test(cell)).length
+  if (sizes * 2 > cells.length) return columns.includes('size') ? 'skip' : 'size'
+  return figures * 2 > cells.length && !columns.includes('number') ? 'number' : 'skip'
+}
+
+/** The columns that a first line names, when every cell of it is a heading and at least two say what we want; `below` are the lines under it. */
+export const columnsOf = (cells: Cells, below: readonly Cells[]): readonly Column[] | null => {
   const columns = cells.map(columnOf)
   const known = columns.filter((column) => column !== null && column !== 'skip')
-  const strangers = columns.filter((column, index) => column === null && (cells[index] ?? '').trim() !== '')
-  if (known.length < 2 || strangers.length > 1) return null
-  return columns.map((column) => column ?? 'skip')
+  const strangers = cells.filter((cell, index) => columns[index] === null && cell.trim() !== '')
+  if (known.length < 2) return null
+  if (strangers.length > 1 && !(strangers.every(isHeading) && fitsBelow(cells, below))) return null
+  return columns.map((column, index) => (column === 'worn' ? heldBy(columns, index, below) : (column ?? 'skip')))
 }
 
 const ageOf = (cell: string): Player['age'] => {

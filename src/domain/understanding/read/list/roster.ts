@@ -1,8 +1,7 @@
 import type { Player } from '../../draft.ts'
 import { listed, spoken } from '../../words/languages.ts'
 import { fold, isCapital, tokensOf } from '../text/tokens.ts'
-import { givenFirst, headedCells } from './cells.ts'
-import { type Column, columnsOf, playerOf } from './columns.ts'
+import { readHeaded } from './headed-rows.ts'
 import { type RowLine, readRowLine } from './row-line.ts'
 
 /** Roster lines found in a message; `rest` is the message without them, its lines kept. `counted` lines are sizes with quantities. */
@@ -155,44 +154,6 @@ export const countedFrom = ({ number, size, fit }: RowLine): Player => ({
   quantity: Math.min(500, Math.max(1, Number(number ?? 1))),
 })
 
-/** Cells too many under a heading with one column for names: "4, Smith, John, M", or "8 Van Horn L" where only blanks part them. */
-const joinName = (columns: readonly Column[], cells: readonly string[], parted: boolean): readonly string[] => {
-  const at = columns.indexOf('name')
-  const more = cells.length - columns.length
-  const whole = more > 0 && at >= 0 && !columns.includes('first')
-  const [surname = '', given = ''] = cells.slice(at, at + 2)
-  if (!whole || !/\p{L}{2}/u.test(given)) return cells
-  const name = parted ? givenFirst(`${surname},${given}`) : cells.slice(at, at + more + 1).join(' ')
-  return [...cells.slice(0, at), name, ...cells.slice(at + more + 1)]
-}
-
-/** A line under a heading: two things or more, or all the heading's cells filled. */
-const headedPlayer = (columns: readonly Column[], line: string): Player | null => {
-  const cells = headedCells(line, columns.length)
-  const parted = /[,;\t|]/.test(line)
-  const most = columns.length + (parted ? 1 : 3)
-  const player = cells.length > 1 && cells.length <= most ? playerOf(columns, joinName(columns, cells, parted)) : null
-  const whole = cells.length === columns.length && cells.every((cell) => cell.trim() !== '')
-  return player === null || (Object.keys(player).length < 2 && !whole) ? null : player
-}
-
-/** Lines under a heading ("Number,Name,Size") are read by their columns. */
-const readHeaded = (lines: readonly string[]): { readonly players: readonly Player[]; readonly lines: readonly number[] } => {
-  const head = lines.findIndex((line) => columnsOf(headedCells(line)) !== null)
-  const columns = columnsOf(headedCells(lines[head] ?? ''))
-  if (head < 0 || columns === null) return { players: [], lines: [] }
-  const players: Player[] = []
-  const taken = [head]
-  for (const [index, line] of lines.entries()) {
-    if (index <= head || line.trim() === '') continue
-    const player = headedPlayer(columns, line)
-    if (player === null) break
-    players.push(player)
-    taken.push(index)
-  }
-  return players.length === 0 ? { players: [], lines: [] } : { players, lines: taken }
-}
-
 const likePlayer = /^\W*#?\d{1,3}\b[^\n]*\p{L}{2}/u
 
 const unreadBeside = (lines: readonly string[], taken: ReadonlySet<number>): readonly string[] =>
@@ -216,7 +177,7 @@ export const readRoster = (text: string, { expected, numbered }: Expect): Roster
       counted: [],
       doubtful: [],
       halved: [],
-      unread: [],
+      unread: unreadBeside(lines, new Set(headed.lines)),
       rest: restOf(lines, new Set(headed.lines)),
       lines: headed.lines,
     }

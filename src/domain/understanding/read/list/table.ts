@@ -24,8 +24,9 @@ export const readTable = (
   { draft }: Pick<Conversation, 'draft'>,
 ): { readonly patches: readonly Patch[]; readonly pasted: number } => {
   const lines = table.slice(0, mostLines + 20).map((cells) => cells.map(clean))
-  const head = lines.findIndex((cells) => columnsOf(cells) !== null)
-  const columns = columnsOf(lines[head] ?? [])
+  const under = (at: number) => columnsOf(lines[at] ?? [], lines.slice(at + 1))
+  const head = lines.findIndex((_, at) => under(at) !== null)
+  const columns = under(head)
   const players =
     columns === null
       ? readRoster(lines.map((cells) => cells.join('\t')).join('\n'), { expected: true, numbered: true }).players

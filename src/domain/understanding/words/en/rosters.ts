@@ -2,7 +2,11 @@ import type { RosterPhrases, RowMarkPhrases } from '../matters/rosters.ts'
 
 /** How lists of players are written in English. */
 export const enRosters: RosterPhrases = {
-  number: [...['no\\.', 'nr', 'num', 'num\\.', 'number', 'jersey', 'jersey (?:no|number|#)\\.?', 'uniform (?:no|number)\\.?']],
+  number: [
+    ...['nos?\\.?', 'nr', 'num', 'num\\.', 'numbers?', '# on (?:back|jersey|shirt)', 'back (?:no|number|#)\\.?'],
+    '(?:jersey|uniform|shirt|player|kit|squad|team|top) ?(?:nos?|num|numbers?|#)\\.?',
+  ],
+  wornHeading: ['jerseys?', 'shirts?', 't-?shirts?', 'tees?', 'tops?', 'polos?', 'hoodies?', 'uniforms?', 'kits?'],
   first: ['first', 'first name', 'given name'],
   name: [
     ...[
@@ -18,11 +22,41 @@ export const enRosters: RosterPhrases = {
       'athlete',
     ],
   ],
-  size: ['size', 'sizes', 'jersey size', 'shirt size', 'sz'],
+  size: [
+    'size',
+    'sizes',
+    '(?:jersey|shirt|t-?shirt|tee|top|polo|hoodie|uniform|kit|team) (?:sizes?|sz)',
+    'sz',
+    'size \\((?:jersey|shirt|tee|top)\\)',
+  ],
   fit: ['fit', 'cut', 'gender', 'youth\\/adult'],
   quantity: ['qty', 'quantity', 'count', 'pieces', 'pcs'],
   age: ['age'],
-  skip: ['grade', 'position', 'pos', 'pos\\.', 'year', 'phone', 'email', 'notes?', 'height', 'weight', 'parent', 'line'],
+  skip: [
+    ...[
+      'shoes?(?: size)?',
+      'cleats?(?: size)?',
+      'boots?',
+      'lockers?(?: (?:no|number|#))?',
+      'allerg(?:y|ies)',
+      'shorts?',
+      'pants?',
+      'socks?',
+    ],
+    ...['hats?', 'helmets?', 'paid', 'dob', 'birthday', 'bus', 'room', 'team'],
+    'grade',
+    'position',
+    'pos',
+    'pos\\.',
+    'year',
+    'phone',
+    'email',
+    'notes?',
+    'height',
+    'weight',
+    'parent',
+    'line',
+  ],
   labelName: ['(?:player |full |last )?name', 'player'],
   labelNumber: ['(?:jersey |shirt )?(?:number|no\\.?|num\\.?|#)'],
   labelSize: ['(?:jersey |shirt )?size'],

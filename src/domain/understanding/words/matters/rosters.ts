@@ -1,7 +1,7 @@
 import type { Phrases } from './phrases.ts'
 
 /**
- * A list of players: headings of its columns by what stands in them (a column to `skip` is named too), labels of single lines, a size
+ * A list of players: headings of its columns by what stands in them (a column to `skip` is named too, and one that is named after a garment, `wornHeading`), labels of single lines, a size
  * that comes later (in a cell, or with `sizeLater` at the end of a line), cuts' letters before `letterSized` words. On a line `skipped` words are no part of a name, `besides` with
  * `besidesMore` and `please` say what somebody is, `noNumber` says there is none; `sentence` words stand in sentences and hardly in a
  * name, unless they are `given` names. `labels` head a line that tells of the order, `inOrder` puts names on rows in turn. `neverNames` are no
@@ -16,6 +16,7 @@ export type RosterPhrases = Phrases<
   | 'quantity'
   | 'age'
   | 'skip'
+  | 'wornHeading'
   | 'labelName'
   | 'labelNumber'
   | 'labelSize'
