@@ -68,6 +68,7 @@ describe('gates on the floor', () => {
     expect(await textsOf(desk, shopChannel('owner'))).toContain('1 missing at the count-in')
     expect(openActs(await lifeNow(desk, ticket))).not.toContain('start')
     await acts(desk, ticket, { act: 'count-in', values: { garment, missing: '0' } })
+    expect(await textsOf(desk, shopChannel('bench'))).toMatch(/Counted in: all here \(Noor/)
     expect(await acts(desk, ticket, { act: 'start' })).toBeNull()
     expect(await acts(desk, ticket, { act: 'checked' })).toContain('first piece')
     expect(openForms(await lifeNow(desk, ticket))).not.toContain('first-piece')

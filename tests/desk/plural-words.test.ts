@@ -30,6 +30,12 @@ describe('a number and its thing', () => {
     for (const saying of sayings(language, 1)) expect(saying).not.toMatch(many)
   })
 
+  test('a find of which nothing more is to be said has no colon', () => {
+    expect(floorWords.en.found['first-piece']('', 'Pim', '9 am')).toBe('First piece made (Pim, 9 am)')
+    expect(floorWords.es.found['count-in']('', 'Pim', '9:00')).toBe('Contado (Pim, 9:00)')
+    expect(floorWords.en.found['water-drops']('2, 3 s', 'Pim', '9 am')).toBe('Water drops: 2, 3 s (Pim, 9 am)')
+  })
+
   test('two are many', () => {
     expect(sayings('en', 2).slice(0, 7)).toEqual([
       '2 garments',

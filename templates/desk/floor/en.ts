@@ -1,6 +1,6 @@
 import { plural } from '../../plural.ts'
 import { press } from '../../ticket/en/press.ts'
-import type { FloorWords } from './floor-words.ts'
+import { type FloorWords, told } from './floor-words.ts'
 
 export const floorEnglish: FloorWords = {
   acts: {
@@ -47,22 +47,23 @@ export const floorEnglish: FloorWords = {
     collected: (name, hour) => `Handed over by ${name}, ${hour}`,
   },
   allCut: (name, hour) => `All is cut, says ${name}, ${hour}`,
+  allHere: 'all here',
   found: {
-    'count-in': (what, name, hour) => `Counted in: ${what} (${name}, ${hour})`,
-    strings: (what, name, hour) => `Strings looked at: ${what} (${name}, ${hour})`,
-    'water-drops': (what, name, hour) => `Water drops: ${what} (${name}, ${hour})`,
-    'test-press': (what, name, hour) => `Test press: ${what} (${name}, ${hour})`,
-    'bleed-test': (what, name, hour) => `Bleed test: ${what} (${name}, ${hour})`,
-    certificate: (what, name, hour) => `Certificate: ${what} (${name}, ${hour})`,
-    coupon: (what, name, hour) => `Coupon: ${what} (${name}, ${hour})`,
-    'first-piece': (what, name, hour) => `First piece made: ${what} (${name}, ${hour})`,
-    'second-look': (what, name, hour) => `First piece looked at: ${what} (${name}, ${hour})`,
+    'count-in': (what, name, hour) => `${told('Counted in', what)} (${name}, ${hour})`,
+    strings: (what, name, hour) => `${told('Strings looked at', what)} (${name}, ${hour})`,
+    'water-drops': (what, name, hour) => `${told('Water drops', what)} (${name}, ${hour})`,
+    'test-press': (what, name, hour) => `${told('Test press', what)} (${name}, ${hour})`,
+    'bleed-test': (what, name, hour) => `${told('Bleed test', what)} (${name}, ${hour})`,
+    certificate: (what, name, hour) => `${told('Certificate', what)} (${name}, ${hour})`,
+    coupon: (what, name, hour) => `${told('Coupon', what)} (${name}, ${hour})`,
+    'first-piece': (what, name, hour) => `${told('First piece made', what)} (${name}, ${hour})`,
+    'second-look': (what, name, hour) => `${told('First piece looked at', what)} (${name}, ${hour})`,
     tick: (what, name, hour) => `${what} (${name}, ${hour})`,
-    spoiled: (what, name, hour) => `Spoiled: ${what} (${name}, ${hour})`,
-    remade: (what, name, hour) => `Remake bagged: ${what} (${name}, ${hour})`,
-    short: (what, name, hour) => `Short: ${what} (${name}, ${hour})`,
+    spoiled: (what, name, hour) => `${told('Spoiled', what)} (${name}, ${hour})`,
+    remade: (what, name, hour) => `${told('Remake bagged', what)} (${name}, ${hour})`,
+    short: (what, name, hour) => `${told('Short', what)} (${name}, ${hour})`,
     ask: (_, name, hour) => `The customer was asked (${name}, ${hour})`,
-    complaint: (what, name, hour) => `Complaint: ${what} (${name}, ${hour})`,
+    complaint: (what, name, hour) => `${told('Complaint', what)} (${name}, ${hour})`,
   },
   fields: {
     garment: 'Garment',

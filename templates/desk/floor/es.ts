@@ -1,6 +1,6 @@
 import { plural } from '../../plural.ts'
 import { press } from '../../ticket/es/press.ts'
-import type { FloorWords } from './floor-words.ts'
+import { type FloorWords, told } from './floor-words.ts'
 
 export const floorSpanish: FloorWords = {
   acts: {
@@ -47,22 +47,23 @@ export const floorSpanish: FloorWords = {
     collected: (name, hour) => `Entregada por ${name}, ${hour}`,
   },
   allCut: (name, hour) => `Todo está cortado, dice ${name}, ${hour}`,
+  allHere: 'está todo',
   found: {
-    'count-in': (what, name, hour) => `Contado: ${what} (${name}, ${hour})`,
-    strings: (what, name, hour) => `Cordones revisados: ${what} (${name}, ${hour})`,
-    'water-drops': (what, name, hour) => `Gotas de agua: ${what} (${name}, ${hour})`,
-    'test-press': (what, name, hour) => `Prueba de prensa: ${what} (${name}, ${hour})`,
-    'bleed-test': (what, name, hour) => `Prueba de sangrado: ${what} (${name}, ${hour})`,
-    certificate: (what, name, hour) => `Certificado: ${what} (${name}, ${hour})`,
-    coupon: (what, name, hour) => `Cupón: ${what} (${name}, ${hour})`,
-    'first-piece': (what, name, hour) => `Primera pieza hecha: ${what} (${name}, ${hour})`,
-    'second-look': (what, name, hour) => `Primera pieza mirada: ${what} (${name}, ${hour})`,
+    'count-in': (what, name, hour) => `${told('Contado', what)} (${name}, ${hour})`,
+    strings: (what, name, hour) => `${told('Cordones revisados', what)} (${name}, ${hour})`,
+    'water-drops': (what, name, hour) => `${told('Gotas de agua', what)} (${name}, ${hour})`,
+    'test-press': (what, name, hour) => `${told('Prueba de prensa', what)} (${name}, ${hour})`,
+    'bleed-test': (what, name, hour) => `${told('Prueba de sangrado', what)} (${name}, ${hour})`,
+    certificate: (what, name, hour) => `${told('Certificado', what)} (${name}, ${hour})`,
+    coupon: (what, name, hour) => `${told('Cupón', what)} (${name}, ${hour})`,
+    'first-piece': (what, name, hour) => `${told('Primera pieza hecha', what)} (${name}, ${hour})`,
+    'second-look': (what, name, hour) => `${told('Primera pieza mirada', what)} (${name}, ${hour})`,
     tick: (what, name, hour) => `${what} (${name}, ${hour})`,
-    spoiled: (what, name, hour) => `Estropeada: ${what} (${name}, ${hour})`,
-    remade: (what, name, hour) => `Repetición embolsada: ${what} (${name}, ${hour})`,
-    short: (what, name, hour) => `Falta: ${what} (${name}, ${hour})`,
+    spoiled: (what, name, hour) => `${told('Estropeada', what)} (${name}, ${hour})`,
+    remade: (what, name, hour) => `${told('Repetición embolsada', what)} (${name}, ${hour})`,
+    short: (what, name, hour) => `${told('Falta', what)} (${name}, ${hour})`,
     ask: (_, name, hour) => `Se preguntó al cliente (${name}, ${hour})`,
-    complaint: (what, name, hour) => `Queja: ${what} (${name}, ${hour})`,
+    complaint: (what, name, hour) => `${told('Queja', what)} (${name}, ${hour})`,
   },
   fields: {
     garment: 'Prenda',

@@ -69,6 +69,8 @@ export type FloorWords = {
   readonly done: { readonly [act in PlainAct]: (name: string, hour: string) => string }
   /** The one press that ticks the cutting of the whole ticket; a ticket that a tick of one step began is only started. */
   readonly allCut: (name: string, hour: string) => string
+  /** Counted in, and nothing is missing. */
+  readonly allHere: string
   readonly found: { readonly [act in FormAct]: (what: string, name: string, hour: string) => string }
   readonly fields: { readonly [field in Field]: string }
   readonly results: { readonly [result: string]: string }
@@ -172,3 +174,6 @@ export type FloorWords = {
     readonly comingLine: (amount: string, when: string) => string
   }
 }
+
+/** What was done and what was found; where nothing more was, nothing stands behind a colon. */
+export const told = (done: string, what: string): string => (what === '' ? done : `${done}: ${what}`)

@@ -13,6 +13,8 @@ const textOf = (facts: unknown, name: string): string => {
   return typeof value === 'string' || typeof value === 'number' ? String(value) : ''
 }
 
+const countedText = (desk: Desk, missing: string): string => (missing === '0' ? wordsFor(desk).allHere : `−${missing}`)
+
 /** What was found, in the words of whoever reads the ticket; players by their number and name as the ticket has them. */
 export const foundText = (desk: Desk, ticket: TicketFacts, { facts }: Finding): string => {
   const words = wordsFor(desk)
@@ -26,7 +28,7 @@ export const foundText = (desk: Desk, ticket: TicketFacts, { facts }: Finding): 
     whichGarment(ticket, textOf(facts, 'garment')),
     textOf(facts, 'subject'),
     Array.isArray(seconds) ? `${seconds.join(', ')} s` : '',
-    missing === '' || missing === '0' ? '' : `−${missing}`,
+    missing === '' ? '' : countedText(desk, missing),
     words.results[textOf(facts, 'result')] ?? '',
     reasons[textOf(facts, 'reason')] ?? '',
     complaints[textOf(facts, 'kind')] ?? '',

@@ -55,7 +55,14 @@ type Grid = {
 
 const gridHeight = (grid: Grid): number => margin.top + grid.rows.length * cell.height + margin.bottom
 
-const drawGrid = (grid: Grid, words: PictureWords): string => {
+/** A letter of a title is about so wide, in whatever face it is drawn. */
+const titleLetter = 9
+
+/** A title in as many lines as its drawing is narrow. */
+const titleLines = (title: string, width: number): readonly string[] =>
+  title.match(new RegExp(`.{1,${Math.floor((width - 16) / titleLetter)}}(?:\\s|$)|\\S+`, 'g'))?.map((line) => line.trim()) ?? []
+
+const drawGrid = (grid: Grid, width: number, words: PictureWords): string => {
   const body = grid.top + margin.top
   const heads = grid.days.flatMap((day, column) => {
     const x = margin.left + (column + 0.5) * cell.width
@@ -70,8 +77,11 @@ const drawGrid = (grid: Grid, words: PictureWords): string => {
     )
     return [text({ x: margin.left - 8, y: y + 20 }, row.name, `text-anchor="end" font-size="13" fill="${ink}"`), ...cells]
   })
-  const title = text({ x: 8, y: grid.top + 20 }, grid.title, `font-size="15" font-weight="700" fill="${ink}"`)
-  return [title, ...heads, ...rows].join('')
+  const look = `font-size="15" font-weight="700" fill="${ink}"`
+  const lines = titleLines(grid.title, width)
+  const from = grid.top + (lines.length > 1 ? 15 : 20)
+  const title = lines.map((line, index) => text({ x: 8, y: from + index * 16 }, line, look))
+  return [...title, ...heads, ...rows].join('')
 }
 
 const loadGrid = (load: readonly DayLoad[], words: PictureWords): Grid => {
@@ -114,7 +124,7 @@ const drawAll = (grids: readonly Grid[], columns: number, words: PictureWords): 
     `<svg xmlns="http://www.w3.org/2000/svg" width="${width}" height="${height}" viewBox="0 0 ${width} ${height}" font-family="IBM Plex Sans Condensed, sans-serif">`,
     `<defs><pattern id="tight" width="6" height="6" patternUnits="userSpaceOnUse" patternTransform="rotate(45)"><rect width="2" height="6" fill="#ffffff" fill-opacity="0.55"/></pattern></defs>`,
     `<rect width="${width}" height="${height}" fill="#fffcf3"/>`,
-    ...grids.map((grid) => drawGrid(grid, words)),
+    ...grids.map((grid) => drawGrid(grid, width, words)),
     '</svg>',
   ].join('')
 }

@@ -127,7 +127,8 @@ describe('the picture of the load', () => {
     ])
     const due = [{ kind: 'press', day: '2026-08-05', due: 660, open: 600, percent: 110 }]
     const plain = (text: string): string => text
-    const words = { title: 'Load', dueTitle: 'Due', day: (day: string) => ['Mon', day] as const, station: plain, kind: plain }
+    const dueTitle = 'Due by each day, in percent of what can be done by then'
+    const words = { title: 'Load', dueTitle, day: (day: string) => ['Mon', day] as const, station: plain, kind: plain }
     const [wide, narrow] = [loadPicture(load, due, words), narrowLoadPicture(load, due, words)]
     const widthOf = (svg: string): number => Number(/width="(\d+)"/.exec(svg)?.[1])
     const figures = (svg: string) =>
@@ -135,6 +136,9 @@ describe('the picture of the load', () => {
     expect(widthOf(wide)).toBeGreaterThan(700)
     expect(widthOf(narrow)).toBeLessThanOrEqual(390)
     expect(figures(narrow)).toEqual(figures(wide))
+    const titles = [...narrow.matchAll(/font-size="15"[^>]*>([^<]+)</g)].map(([, title = '']) => title)
+    expect(titles.join(' ')).toBe(`Load ${dueTitle}`)
+    expect(Math.max(...titles.map((title) => title.length))).toBeLessThanOrEqual(42)
     const height = Number(/height="(\d+)"/.exec(narrow)?.[1])
     const lowest = Math.max(...[...narrow.matchAll(/ y="(\d+)"/g)].map(([, y]) => Number(y)))
     expect(lowest).toBeLessThan(height)
