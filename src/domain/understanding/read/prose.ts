@@ -181,6 +181,9 @@ const eachPatches = (text: string, things: Draft, lexicon: Lexicon): readonly Pa
       .map((id): Patch => ({ path: ['garments', id, 'each'], value: true }))
   })
 
+/** Who is named by name: "Kelly Shaw" and "Jade" are no colours. */
+const whom: readonly string[] = ['orders', 'signsOff', 'pays', 'collects']
+
 /** Capitals that are, or stand in, what is to be written are no team. */
 const isWritten = (team: string, written: readonly string[]): boolean =>
   written.includes(team) || (team === team.toUpperCase() && written.some((text) => text.includes(team)))
@@ -201,7 +204,11 @@ export const readProse = (given: Prose): ProseFound => {
   const before = [...rows.patches, ...recolour.patches, ...move.patches]
   const heads = headPatches(scene, first, terms)
   const team = heads.find((patch) => patch.path[0] === 'team')?.value ?? scene.before.team
-  const plain = without(calm, union(labels(calm), nameSpans(calm, typeof team === 'string' ? team : undefined)))
+  const people = heads.flatMap(({ path: [root], value }) =>
+    typeof value === 'string' && whom.includes(root ?? '') ? [value] : [],
+  )
+  const names = [...people, typeof team === 'string' ? team : undefined].map((name) => nameSpans(calm, name))
+  const plain = without(calm, union(labels(calm), ...names))
   const goods = readGoods({ scene, tokens: plain, terms: termsOf(scene.lexicon, plain) }, before, rows.taken)
   const written = Object.values(goods.things.marks).flatMap((mark) => mark.text ?? [])
   const head = heads.filter((patch) => patch.path[0] !== 'team' || !isWritten(String(patch.value), written))

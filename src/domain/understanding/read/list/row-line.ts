@@ -7,6 +7,7 @@ import { isGivenName } from '../text/given-names.ts'
 import { fold, isCapital, isNumber, isWord, type Token, tokensOf } from '../text/tokens.ts'
 import { cellsOf } from './cells.ts'
 import { countsSizes } from './counted-line.ts'
+import { endsInSize, letteredLine } from './lettered-line.ts'
 import { withoutPosition } from './positions.ts'
 import { remarkedLine } from './row-remarks.ts'
 import { isSentence } from './sentence-words.ts'
@@ -175,12 +176,6 @@ const finished = (found: Found): RowLine => {
   return whole && first !== undefined ? { ...row, halves: [first, second] } : row
 }
 
-/** A line without a figure is a player's where a size ends it. */
-const endsInSize = (text: string): boolean => {
-  const tokens = tokensOf(text)
-  return [3, 2, 1].some((back) => tokens.length > back && sizeAt(tokens, tokens.length - back)?.to === tokens.length)
-}
-
 const roleBeside = (line: string): RegExpExecArray | null => {
   const found = beside.exec(line)
   return found !== null && (/\d/.test(line) || endsInSize(line.slice(0, found.index))) ? found : null
@@ -227,7 +222,10 @@ const remarked = (line: string, loose: boolean): RowLine | null => {
 
 /** A pasted line as a roster line, or null when it is a sentence. */
 export const readRowLine = (line: string, loose = false): RowLine | null =>
-  sizedLater(line, loose) ?? remarked(line, loose) ?? readPlainLine(line, loose)
+  sizedLater(line, loose) ??
+  remarked(line, loose) ??
+  letteredLine(line, (text) => readPlainLine(text, loose)) ??
+  readPlainLine(line, loose)
 
 const readPlainLine = (line: string, loose: boolean): RowLine | null => {
   if (countsSizes(line)) return null

@@ -125,9 +125,17 @@ const isYear = (token: Token | undefined): boolean => token?.kind === 'number' &
 const isReference = (tokens: readonly Token[], at: number): boolean =>
   tokens[at + 1]?.text === '-' && tokens[at + 1]?.start === tokens[at]?.end && isNumber(tokens[at + 2])
 
+/** "CLASS OF 27", "GENERACION '27": a year cut short behind what has one. */
+const isOfYear = (tokens: readonly Token[], at: number): boolean => {
+  const figure = ["'", '’'].includes(tokens[at]?.text ?? '') ? tokens[at + 1] : tokens[at]
+  const led = [1, 2].some((back) => isShouted(tokens[at - back]) && isWord(tokens[at - back], ...listed.written.yearly))
+  return led && figure?.kind === 'number' && /^\d\d$/.test(figure.text)
+}
+
 /** "OPEN 27,", "SPRING 5K": how many tokens of a short figure or a distance behind shouted words are written with them. */
 const tailOf = (tokens: readonly Token[], at: number): number => {
   const [figure, next] = [tokens[at], tokens[at + 1]]
+  if (isOfYear(tokens, at)) return isNumber(figure) ? 1 : 2
   if (figure === undefined || !/^\d{1,2}$/.test(figure.text)) return 0
   if (next?.text === 'K' && next.start === figure.end) return 2
   const ends = next === undefined || next.kind === 'break' || [',', '.', ';'].includes(next.text)

@@ -24,4 +24,17 @@ export const esWritten: WrittenPhrases = {
   leading: ['nomas', 'solo', 'asi'],
   reported: ['que', 'el', 'nombre', 'dice', 'dicen'],
   small: ['de', 'del', 'la', 'las', 'los', 'el', '&', 'y', 'e'],
+  yearly: [
+    'generacion',
+    'gen',
+    'clase',
+    'promocion',
+    'promo',
+    'graduacion',
+    'graduados',
+    'egresados',
+    'campeones',
+    'campeonas',
+    'campamento',
+  ],
 }

@@ -2,6 +2,8 @@ import type { Phrases } from './phrases.ts'
 
 /**
  * Words to be pressed: capitals that are none (`notText`), words behind a shouted vinyl that say where it goes (`placing`), words that
- * tell what to write (`writing`, `telling`; `leading` between such a word and what it tells; `reported` only where a text or a place stands with them) and small words inside such a name.
+ * tell what to write (`writing`, `telling`; `leading` between such a word and what it tells; `reported` only where a text or a place stands with them) and small words inside such a name; behind `yearly` words stands a year.
  */
-export type WrittenPhrases = Phrases<'notText' | 'placing' | 'writing' | 'isIn' | 'telling' | 'leading' | 'reported' | 'small'>
+export type WrittenPhrases = Phrases<
+  'notText' | 'placing' | 'writing' | 'isIn' | 'telling' | 'leading' | 'reported' | 'small' | 'yearly'
+>

@@ -1,0 +1,24 @@
+import { sizeAt } from '../sizes/sizes.ts'
+import { tokensOf } from '../text/tokens.ts'
+import type { RowLine } from './row-line.ts'
+
+/** A captain's or an alternate's letter that ends a line, bare, in quotes or in brackets. */
+const letter = /^(?<player>.*[^\s,;(-])\s*(?:[,;-]\s*|\s)(?:["“(]\s*)?(?<letter>[CA])(?:\s*["”)])?\s*$/u
+
+/** A line without a figure is a player's where a size ends it. */
+export const endsInSize = (text: string): boolean => {
+  const tokens = tokensOf(text)
+  return [3, 2, 1].some((back) => tokens.length > back && sizeAt(tokens, tokens.length - back)?.to === tokens.length)
+}
+
+/**
+ * "4 Brandt L A", "9 Ruiz M (C)": a letter behind the size is no part of the name. It is noted on the line; whether it is to be pressed,
+ * and where, was not said.
+ */
+export const letteredLine = (line: string, read: (line: string) => RowLine | null): RowLine | null => {
+  const { player, letter: own } = letter.exec(line)?.groups ?? {}
+  if (player === undefined || own === undefined || !endsInSize(player)) return null
+  const row = read(player)
+  const whole = row?.name !== undefined && /\p{L}{2}/u.test(row.name) && row.number !== undefined && row.size !== undefined
+  return row !== null && whole && row.note === undefined ? { ...row, note: own } : null
+}
