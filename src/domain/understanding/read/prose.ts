@@ -28,6 +28,7 @@ import { wearersSide } from './text/viewer.ts'
 import { readBlend } from './things/blend.ts'
 import { countedPatches } from './things/counted-pieces.ts'
 import { readDoubtedColour } from './things/doubted-colour.ts'
+import { readDoubtedCounts } from './things/doubted-counts.ts'
 import { readGarmentCounts } from './things/garment-counts.ts'
 import { garmentIds } from './things/hear-garment.ts'
 import { placeLoose, swapColours } from './things/hues.ts'
@@ -145,7 +146,8 @@ const readGoods = (
   const blend = readBlend(tokens, terms)
   const tally = readTally({ tokens, terms, taken })
   const stones = readStonePlaces({ tokens, terms }, scene.draft)
-  const aside = union(tally.taken, blend?.taken ?? new Set(), namedTerms({ scene, tokens, terms }))
+  const doubted = readDoubtedCounts({ text: scene.text, tokens, terms, draft: scene.draft })
+  const aside = union(tally.taken, doubted.taken, blend?.taken ?? new Set(), namedTerms({ scene, tokens, terms }))
   const postfix = languages[scene.language].basics.nounFirst
   const known = preview(scene.draft, before)
   const sets = readSetColours({ tokens, terms, draft: known, postfix })
@@ -163,7 +165,7 @@ const readGoods = (
   return {
     things,
     patches: [...sets.patches, ...found.patches, ...cloth, ...swapped, ...loose.patches, ...counted],
-    open: [...found.open, ...loose.open, ...changed.open],
+    open: [...found.open, ...loose.open, ...changed.open, ...doubted.open],
   }
 }
 

@@ -1,6 +1,7 @@
 import type { Complaint } from '../../conversation.ts'
 import { either, spoken, washCounts } from '../../words/languages.ts'
 import { anyOf, fold } from '../text/tokens.ts'
+import { numbersAfter, numbersMeant } from './complaint-corrected.ts'
 import { listedPieces, pointedNames } from './complaint-listed.ts'
 
 const said = spoken.complaints
@@ -88,7 +89,7 @@ export type ComplaintDetails = Omit<Complaint, 'kind' | 'text'>
 const complaintDetails = (text: string, team: string | null): ComplaintDetails => {
   const folded = fold(text)
   const listed = listedPieces(text)
-  const numbers = [...new Set([...numbersIn(folded), ...listed.numbers])]
+  const numbers = numbersAfter([], [...numbersIn(folded), ...listed.numbers, ...numbersMeant(folded)], folded)
   const washes = washesOf(folded)
   const drying = dryingOf(folded)
   const beside = teamBeside.exec(text)
@@ -118,15 +119,16 @@ const wishes = anyOf(said.orders)
 /** A complaint with what was said of it later; null when that was nothing. */
 export const complaintWith = (complaint: Complaint, text: string, team: string | null): Complaint | null => {
   const told = complaintDetails(text, team)
-  const loose = numbersBy(pointed, fold(text))
+  const folded = fold(text)
+  const loose = numbersAfter([], numbersBy(pointed, folded), folded)
   const called = pointedNames(text)
   const more = {
     ...told,
     ...(loose.length === 0 ? {} : { numbers: [...new Set([...(told.numbers ?? []), ...loose])] }),
     ...(called.length === 0 ? {} : { names: [...new Set([...(told.names ?? []), ...called])] }),
   }
-  if (Object.keys(more).length === 0 || wishes.test(fold(text))) return null
-  const numbers = [...new Set([...(complaint.numbers ?? []), ...(more.numbers ?? [])])]
+  if (Object.keys(more).length === 0 || wishes.test(folded)) return null
+  const numbers = numbersAfter(complaint.numbers ?? [], more.numbers ?? [], folded)
   const names = [...new Set([...(complaint.names ?? []), ...(more.names ?? [])])]
   return {
     ...complaint,

@@ -3,7 +3,7 @@ import { tokensOf } from '../text/tokens.ts'
 import type { RowLine } from './row-line.ts'
 
 /** A captain's or an alternate's letter that ends a line, bare, in quotes or in brackets. */
-const letter = /^(?<player>.*[^\s,;(-])\s*(?:[,;-]\s*|\s)(?:["“(]\s*)?(?<letter>[CA])(?:\s*["”)])?\s*$/u
+const letter = /^(.*[^\s,;(-])\s*(?:[,;-]\s*|\s)(?:["“(]\s*)?([CA])(?:\s*["”)])?\s*$/u
 
 /** A line without a figure is a player's where a size ends it. */
 export const endsInSize = (text: string): boolean => {
@@ -16,7 +16,7 @@ export const endsInSize = (text: string): boolean => {
  * and where, was not said.
  */
 export const letteredLine = (line: string, read: (line: string) => RowLine | null): RowLine | null => {
-  const { player, letter: own } = letter.exec(line)?.groups ?? {}
+  const [, player, own] = letter.exec(line) ?? []
   if (player === undefined || own === undefined || !endsInSize(player)) return null
   const row = read(player)
   const whole = row?.name !== undefined && /\p{L}{2}/u.test(row.name) && row.number !== undefined && row.size !== undefined

@@ -18,14 +18,14 @@ const made: readonly string[] = ['colour', 'stones', 'outline', 'shadow', 'class
 const total = ({ rows, count = 0, garments }: Draft): number =>
   Math.max(count, Object.keys(rows).length, ...Object.values(garments).map((wish) => wish.count ?? 0))
 
-/** "Two of the jerseys should be white": of a part of what is there another make, and nobody named. */
-const isOfPart = (text: string, { draft, lexicon }: Scene): boolean => {
-  const found = some.exec(fold(text))?.[0]
-  if (found === undefined) return false
-  const amount = Number(figure.exec(found)?.[0] ?? 0)
+/** "Two of the jerseys should be white": of a part of what is there another make, and nobody named; "2 of them size L" tells no make. */
+const isOfPart = (whole: string, { draft, lexicon }: Scene): boolean => {
+  const text = whole.split(',').find((part) => some.test(fold(part)))
+  if (text === undefined) return false
+  const amount = Number(figure.exec(some.exec(fold(text))?.[0] ?? '')?.[0] ?? 0)
   const tokens = tokensOf(text)
   const makes = termsOf(lexicon, tokens).some(({ meaning }) => made.includes(meaning.kind))
-  return makes && refsOf(tokens, draft).length === 0 && (amount === 0 || amount < total(draft))
+  return makes && refsOf(tokensOf(whole), draft).length === 0 && (amount === 0 || amount < total(draft))
 }
 
 const isLed = (tokens: readonly Token[], { from, to, by }: Ref): boolean =>

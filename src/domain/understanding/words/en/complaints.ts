@@ -59,6 +59,26 @@ export const enComplaints: ComplaintPhrases = {
   teamArticle: ['the '],
   teamBeside: ['(?:on|of|for|from|with) the', '[Oo]ur'],
   links: ['of the', 'of'],
+  mistaken: [
+    ...[
+      'sorry',
+      'no(?=[,.])',
+      'wait',
+      'wait,? no',
+      'i mean',
+      'i meant',
+      'actually',
+      'oops',
+      'my mistake',
+      'my bad',
+      'make that',
+      'or rather',
+    ],
+    ...['rather', 'correction', 'scratch that', 'i was wrong', 'wrong number'],
+  ],
+  meaning: ['i mean', 'i meant', 'make that', 'make it', 'should be', 'should have been'],
+  denying: ['not', "isn'?t", 'never', 'instead of'],
+  unharmed: ["(?:is|'s|looks|was) (?:fine|ok|okay|good|alright|all right|perfect)"],
   orders: ['we need', 'i need', 'want to order', "i'd like", 'order (?:more|another|new)'],
 }
 

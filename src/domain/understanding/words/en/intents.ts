@@ -1,5 +1,12 @@
 import type { IntentPhrases } from '../matters/intents.ts'
 
+/** What was ordered, as people call it who wait for it. */
+const ordered =
+  '(?:my|our|the|those|these) (?:\\w+ )?(?:orders?|jerseys?|shirts?|tees?|hoodies?|uniforms?|unis|stuff|things|gear|tops|polos|jackets?)'
+const piece = '(?:jersey|shirt|hoodie|tee|polo|uniform|jacket)'
+const vanished =
+  '(?:(?:has |have |just |already )?(?:gone missing|went missing|disappeared|vanished|got lost|got stolen|got misplaced)|(?:was|is|were) (?:stolen|misplaced|lost)|never (?:came|made it) (?:home|back))'
+
 /** What an English message wants besides the order. */
 export const enIntents: IntentPhrases = {
   hesitates: [
@@ -50,6 +57,14 @@ export const enIntents: IntentPhrases = {
     'how is (?:my|our|the) order',
     'any (?:news|update)',
     'where (?:is|are) (?:my|our) (?:order|jerseys|shirts)',
+    `where(?:'?s| is| are|'?re)? ${ordered}(?: at| now| rn)?(?=\\W*(?:$|\\?))`,
+    `how(?:'?s| is| are)? ${ordered} (?:coming|going|looking|doing)`,
+    `(?:what'?s|what is) (?:up|happening|going on) with ${ordered}`,
+    `(?:whats|what's|what is) the (?:status|latest|word)(?: on ${ordered})?(?=\\W*$)`,
+    `checking (?:in|up)(?: on ${ordered})(?=\\W*$)`,
+    `(?:did|have) (?:you|u|ya|y'?all|you guys) (?:start|started|begin|begun|finish|finished|get to|gotten to)(?: on| with)? ${ordered}`,
+    '(?:can|could) (?:we|i) (?:come )?(?:pick (?:it |them |everything )?up|get (?:it|them)|come get (?:it|them)) (?:yet|already)',
+    `any (?:updates|word) on ${ordered}`,
   ],
   price: [
     'how much (?:would|is|are|for|does|do|without|with|if)',
@@ -89,6 +104,10 @@ export const enIntents: IntentPhrases = {
     'reorder',
     're-order',
     'just that one again',
+    `(?:one|1|a) (?:of )?(?:(?:the|our|my) )?${piece}s? ${vanished}`,
+    `(?:my|our|his|her|[\\w#]+'s|#?\\d{1,3}'?s?) (?:#?\\d{1,3} )?${piece} ${vanished}`,
+    `(?:somebody|someone|they|he|she) (?:stole|took|swiped) (?:one of )?(?:our|my|his|her|the) (?:[\\w#']+ ){0,2}${piece}s?\\b`,
+    `(?:re-?do|re-?make|re-?order|re-?print) (?:just|only) (?:that one|his|hers|that|the one)\\b`,
     "(?:lost|misplaced|replace) (?:[\\w#']+ ){1,5}?(?:jersey|shirt|hoodie|tee|polo|uniform)",
     'lost (?:his|hers|theirs|mine)\\b(?! (?:stones?|color))',
     'one more like',
@@ -103,6 +122,10 @@ export const enIntents: IntentPhrases = {
     'lost (?:his|hers|theirs|mine)\\b',
     'just that one again',
     'one more like',
+    `(?:one|1|a) (?:of )?(?:(?:the|our|my) )?${piece}s? ${vanished}`,
+    `(?:my|our|his|her|[\\w#]+'s|#?\\d{1,3}'?s?) (?:#?\\d{1,3} )?${piece} ${vanished}`,
+    `(?:somebody|someone|they|he|she) (?:stole|took|swiped) (?:one of )?(?:our|my|his|her|the) (?:[\\w#']+ ){0,2}${piece}s?\\b`,
+    `(?:re-?do|re-?make|re-?order|re-?print) (?:just|only) (?:that one|his|hers|that|the one)\\b`,
   ],
   withoutSeniors: ['without the seniors', 'drop the seniors', 'no seniors', 'minus the seniors', 'without the graduates'],
   business: [

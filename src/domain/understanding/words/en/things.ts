@@ -165,4 +165,5 @@ export const enThings: ThingPhrases = {
     ...['will', 'goes', 'go', 'with', 'both', 'can', 'you', "'s", 's', 'actually', 'put', 'their', 'his', 'her'],
   ],
   sizeLinks: ['-', '–', 'to', 'thru', 'through', 'until', '/', '&', 'or', 'the', 'up', 'a'],
+  maybe: ['or', 'maybe', 'perhaps', 'possibly', 'could', 'be', 'might'],
 }

@@ -71,6 +71,25 @@ export const esComplaints: ComplaintPhrases = {
   teamArticle: ['los ', 'las ', 'de '],
   teamBeside: ['nuestr[oa]s', 'de l[ao]s'],
   links: ['de la', 'de los', 'de', 'del'],
+  mistaken: [
+    ...[
+      'perdon',
+      'digo',
+      'no(?=[,.])',
+      'espera',
+      'mas bien',
+      'mejor dicho',
+      'me equivoque',
+      'disculpa',
+      'disculpe',
+      'o sea',
+      'mentira',
+    ],
+    ...['quise decir', 'corrijo', 'perdone'],
+  ],
+  meaning: ['quise decir', 'digo', 'queria decir', 'mas bien', 'mejor dicho'],
+  denying: ['no', 'no es', 'no era', 'en vez de', 'en lugar de'],
+  unharmed: ['(?:esta|salio|se ve|quedo) (?:bien|perfect[oa])'],
   orders: ['necesit\\w+', 'ocup(?:o|amos)', 'quier(?:o|emos)(?! que)'],
 }
 

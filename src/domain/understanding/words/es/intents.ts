@@ -2,8 +2,17 @@ import type { IntentPhrases } from '../matters/intents.ts'
 
 const lastTime = 'el ano pasado|la temporada pasada|la vez pasada'
 const again = '(?:lo mismo|igual(?:es)?|otra vez|de nuevo|repetir|repetimos|los mismos|las mismas)'
+const ordered =
+  '(?:mis?|nuestr[oa]s?|el|las?|los|l[oa]s de [\\w ]{1,30}) ?(?:pedidos?|playeras?|camisetas?|jerseys?|uniformes?|cosas|sudaderas?|polos|orden|encargo|prendas|camisolas?)'
+const piece = '(?:jersey|playera|camiseta|sudadera|polo|camisola|uniforme)'
+const gone = '(?:se (?:nos |me |le |les )?(?:perdio|extravio|desaparecio|robaron|rompio)|desaparecio|la robaron|lo robaron)'
 const lost =
   'perd(?:io|i|imos|ieron|ido) (?:el suyo|la suya|el mio|la mia)|perd(?:io|i|imos|ieron|ido) (?:su|el|la|mi|nuestra|nuestro|una|un) (?:jersey|playera|camiseta|sudadera|polo)'
+/** "Una de las playeras se extravió", "nos robaron el jersey del 9". */
+const vanished = [
+  `(?:un|una|el|la|mi|su|nuestr[oa]) (?:de l[oa]s )?${piece}(?:e?s)?(?: de \\w+| del \\w+)? ${gone}`,
+  `(?:me|nos|le) robaron (?:el|la|un|una|mi|su) (?:de l[oa]s )?${piece}s?`,
+]
 
 /** What a Spanish message wants besides the order. */
 export const esIntents: IntentPhrases = {
@@ -48,7 +57,12 @@ export const esIntents: IntentPhrases = {
     '(?<!asi )(?<!tal )como van? (?:las?|los|el|mis?|nuestr\\w+|todas?) (?:playera|camiseta|uniforme|jersey|pedido|orden|encargo|sudadera|polo|equipacion|camisola|trabajo)(?:e?s)?',
     '(?<!si )ya quedaron',
     'cuando estan',
-    'en que va',
+    'en que van?(?= (?:mi|nuestr|el|la|lo|eso|todo)|\\W*$)',
+    `donde (?:andan?|estan?|quedo|quedaron|van?) ${ordered}`,
+    `que (?:onda|paso|hay|ha pasado) (?:con|de) ${ordered}`,
+    'como van? lo (?:nuestro|mio|de nosotr[oa]s)',
+    `(?<!si )ya (?:empezaron|comenzaron|terminaron|acabaron)(?: con| a hacer| de hacer)? ${ordered}`,
+    '(?<!si )(?:ya )?(?:puedo|podemos) (?:ya )?(?:pasar|recoger|ir) (?:por )?(?:el|la|l[oa]s|mi|nuestr[oa]s?) (?:pedido|playeras|uniformes|jerseys|cosas)',
     '(?:hay|tienen?|alguna?) noticias? (?:de|del|sobre)',
     '(?<!si )ya esta (?:mi|el|nuestro) pedido',
   ],
@@ -75,11 +89,12 @@ export const esIntents: IntentPhrases = {
     'igual que (?:el ano pasado|la (?:vez|temporada) pasada|antes)',
     'lo mismo (?:que|del) (?:el )?ano pasado',
     lost,
+    ...vanished,
     'otra vez lo mismo',
     `${again}\\b[^.\\n]{0,60}\\b(?:${lastTime}|anterior|el torneo pasado)`,
     `(?:${lastTime}|el torneo pasado|anterior)\\b[^\\n]{0,80}\\b${again}`,
   ],
-  single: [`${lost}\\b`],
+  single: [`${lost}\\b`, ...vanished],
   withoutSeniors: ['sin los de ultimo ano', 'sin los que (?:ya )?se (?:graduan|graduaron|van|fueron)', 'sin los graduados'],
   business: [
     ...[

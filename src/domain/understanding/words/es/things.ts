@@ -209,4 +209,5 @@ export const esThings: ThingPhrases = {
     ...['por', 'favor', 'porfa', 'deben', 'debe', 'ser', 'ponle', 'pongale', 'a', 'al', 'un', 'una', 'vaya', 'vayan', 'y'],
   ],
   sizeLinks: ['-', '–', 'a', 'la', 'hasta', '/', 'o', 'de', 'y'],
+  maybe: ['o', 'quiza', 'quizas', 'tal', 'vez', 'talvez', 'acaso', 'puede', 'que'],
 }

@@ -10,6 +10,7 @@ import type { Phrases } from './phrases.ts'
  * `past` of what it was; `oneSleeve` is one that was spoken of before; what stays `unchanged`; `shifting` verbs put a thing elsewhere; `sideNoun` beside "left" and "right" alone.
  * A garment is called off by `callingOff` words, or is `noLonger` and not `wanting`.
  * A colour that is there is `doubted` (`doubting` words stand right before the other), another is `better`, `politely` put alone; `ground` is what it stands on.
+ * Of two amounts one is `maybe` right.
  * Words between one size and another (`sizeLinks`), and in a clause of whose cloth has which colour (`clothWords`).
  * Patterns: `someOf` and `someShould` speak of a part of what there is; `moves` puts a thing elsewhere; `decides` and `drawingGoesOn` are said beside a drawing.
  */
@@ -61,6 +62,7 @@ export type ThingPhrases = Phrases<
   | 'someShould'
   | 'clothWords'
   | 'sizeLinks'
+  | 'maybe'
   | 'unitAhead'
   | 'bySide'
   | 'going'
