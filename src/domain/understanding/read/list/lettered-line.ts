@@ -1,6 +1,12 @@
 import { sizeAt } from '../sizes/sizes.ts'
 import { tokensOf } from '../text/tokens.ts'
-import type { RowLine } from './row-line.ts'
+
+type Row = {
+  readonly name?: string | undefined
+  readonly number?: string | undefined
+  readonly size?: string | undefined
+  readonly note?: string | undefined
+}
 
 /** A captain's or an alternate's letter that ends a line, bare, in quotes or in brackets. */
 const letter = /^(.*[^\s,;(-])\s*(?:[,;-]\s*|\s)(?:["“(]\s*)?([CA])(?:\s*["”)])?\s*$/u
@@ -15,7 +21,7 @@ export const endsInSize = (text: string): boolean => {
  * "4 Brandt L A", "9 Ruiz M (C)": a letter behind the size is no part of the name. It is noted on the line; whether it is to be pressed,
  * and where, was not said.
  */
-export const letteredLine = (line: string, read: (line: string) => RowLine | null): RowLine | null => {
+export const letteredLine = <Line extends Row>(line: string, read: (line: string) => Line | null): Line | null => {
   const [, player, own] = letter.exec(line) ?? []
   if (player === undefined || own === undefined || !endsInSize(player)) return null
   const row = read(player)

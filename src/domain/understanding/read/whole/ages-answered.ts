@@ -35,12 +35,27 @@ const sure = anyOf(
 const isSure = (text: string, mentions: readonly Mention[]): boolean =>
   mentions.some(({ kind, start, end }) => kind === 'age' && sure.test(fold(text.slice(start, end))))
 
+const spanned = new RegExp(`\\d ?(?:[-–]|${said.upTo}) ?\\d`)
+
+/** Nobody waits for a number, so that figures of them can be no numbers. */
+const areNumbered = ({ rows, marks }: Draft): boolean =>
+  Object.values(rows).every(({ number }) => number !== undefined) ||
+  !Object.values(marks).some(({ content, wanted }) => content === 'number' && wanted !== false)
+
+/** "Mia is 2, the others are 8 to 10": from one figure to another, told of all or of the rest, are years. */
+const isSpanOfMany = (text: string, mentions: readonly Mention[], draft: Draft): boolean =>
+  areNumbered(draft) &&
+  mentions.some(({ kind }) => kind === 'rest' || kind === 'all') &&
+  mentions.some(({ kind, start, end }) => kind === 'age' && spanned.test(fold(text.slice(start, end))))
+
 /** Ages that are told though nobody asked: in words of ages, by name or of everybody, and with nothing else beside. */
 const tellsOfAges = (text: string, draft: Draft): boolean => {
   const own = withoutLead(text)
   const mentions = mentionsIn(own, draft.rows)
-  const whose = mentions.some(({ kind }) => kind === 'rows' || kind === 'all' || kind === 'nobody' || kind === 'they')
-  return whose && isSure(own, mentions) && isBare(own, mentions)
+  const whose = mentions.some(
+    ({ kind }) => kind === 'rows' || kind === 'all' || kind === 'nobody' || kind === 'they' || kind === 'rest',
+  )
+  return whose && (isSure(own, mentions) || isSpanOfMany(own, mentions, draft)) && isBare(own, mentions)
 }
 
 /** Where ages are asked, bare figures tell them if nothing else is said. */

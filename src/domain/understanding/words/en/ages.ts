@@ -118,4 +118,5 @@ export const enAges: AgePhrases = {
   oneWearer: ['(?:my|a|an|her|his|our) .{0,30}old'],
   ofAges: ['(?:for|kids|players|girls|boys|toddlers|children|team|are|is)'],
   agesAre: ['ages?(?: are| is| range(?: is)?)?:?'],
+  upTo: ['to', 'thru', 'through'],
 }

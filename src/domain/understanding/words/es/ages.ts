@@ -103,4 +103,5 @@ export const esAges: AgePhrases = {
   oneWearer: ['(?:nin[oa]|nen[ea]|bebe|hij[oa]|chiquit(?:in)?[oa]?|pequen[oa]|sobrin[oa]|niet[oa]) .*'],
   ofAges: ['(?:para|ninos|ninas|jugador[ae]s|equipo|son)'],
   agesAre: ['(?:de )?edad(?:es)?(?: de| son| van)?:?(?: de| los)?'],
+  upTo: ['a', 'hasta'],
 }

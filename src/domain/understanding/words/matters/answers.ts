@@ -57,7 +57,7 @@ export type AnswerPhrases = Phrases<
  * (`oneYear`), `half` a year more, `almost` or `turning` an age, `babies`, `toddlers` who may be three, `kids` of any age. Whom it is not
  * told of: all `except` these, `only` these or the `soleOne`, nobody `else`, `not`, not `yet`; `younger` or older than the others; `they`
  * are those who were named; a short answer that names has nothing but `asides`. Whom pieces are for by their years (`wearers`, of which
- * `oneWearer` is one alone), and years behind a word for them (`agesAre`, with `ofAges` before it).
+ * `oneWearer` is one alone), and years behind a word for them (`agesAre`, with `ofAges` before it); from one to another, `upTo`.
  */
 export type AgePhrases = Phrases<
   | 'grownUp'
@@ -109,6 +109,7 @@ export type AgePhrases = Phrases<
   | 'oneWearer'
   | 'ofAges'
   | 'agesAre'
+  | 'upTo'
 >
 
 /**
