@@ -1,4 +1,4 @@
-import type { Form } from './chat.ts'
+import type { Action, Form } from './chat.ts'
 
 /** One garment line at a step, as a tile that can be chosen. */
 export type TileView = {
@@ -55,7 +55,8 @@ export type PressView = {
   readonly steps: readonly StepView[]
   readonly bags: readonly BagView[]
   readonly tick: string | null
-  readonly acts: readonly { readonly id: string; readonly label: string }[]
+  /** What leads on is `main`; handing on and pausing are not the next thing to do. */
+  readonly acts: readonly Action[]
   readonly forms: readonly Form[]
 }
 

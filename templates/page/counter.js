@@ -9,6 +9,9 @@ const tell = (text, tone) => {
   notice.className = `notice ${tone}`
 }
 
+/** A notice is read and taken away by a touch, so that it covers nothing that is to be pressed. */
+const takeAway = () => tell('', '')
+
 /** The one way to listen: what goes wrong in a listener is told, never lost. */
 const on = (target, type, run) =>
   target.addEventListener(type, async (event) => {
@@ -19,6 +22,8 @@ const on = (target, type, run) =>
       tell(type === 'submit' ? said.unsent : said.lost, 'trouble')
     }
   })
+
+on(notice, 'click', takeAway)
 
 const freshId = () =>
   Array.from(crypto.getRandomValues(new Uint8Array(16)), (byte) => byte.toString(16).padStart(2, '0')).join('')

@@ -386,6 +386,13 @@ describe('who has what', () => {
     await acts(desk, ticket, { act: 'take' })
     expect(await todo()).toEqual(['Noor has it; ask how far it is'])
     expect(await openTickets(desk, shop)).toMatchObject([{ stage: 'held', by: 'Noor' }])
+    const looks = async () => (await pressView(desk, ticket))?.acts.map(({ id, weight }) => [id.split(':')[2], weight])
+    expect(await looks()).toEqual([['hand-on', 'plain']])
+    await openGates(desk, ticket, ['first-piece'])
+    expect(await looks()).toEqual([
+      ['start', 'main'],
+      ['hand-on', 'plain'],
+    ])
   })
 })
 

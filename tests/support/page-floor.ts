@@ -43,7 +43,7 @@ export const pressAt17: PressView = {
     { player: 'Núñez #7', garments: [{ text: 'Home jersey M', isBagged: true }] },
   ],
   tick: 't:17:tick:2',
-  acts: [{ id: 't:17:pause:2', label: 'Pause' }],
+  acts: [{ id: 't:17:pause:2', label: 'Pause', weight: 'plain' }],
   forms: [
     {
       id: 't:17:second-look:2',

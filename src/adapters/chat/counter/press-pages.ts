@@ -70,7 +70,7 @@ const acts = (view: PressView, place: Place): Piece =>
   when(
     view.acts.length > 0,
     () =>
-      html`<form method="post" action="${place.base}/press" data-send><input type="hidden" name="id" value="${randomUUID()}"><div class="actions big">${view.acts.map((one) => html`<button class="main" name="action" value="${one.id}">${one.label}</button>`)}</div></form>`,
+      html`<form method="post" action="${place.base}/press" data-send><input type="hidden" name="id" value="${randomUUID()}"><div class="actions big">${view.acts.map((one) => html`<button class="${one.weight}" name="action" value="${one.id}">${one.label}</button>`)}</div></form>`,
   )
 
 const gates = ({ gates: all }: PressView, place: Place): Piece => {

@@ -18,7 +18,7 @@ import { readLife } from './read-life.ts'
 import { rowText } from './row-text.ts'
 import { stepName } from './step-name.ts'
 import { ticketForm } from './ticket-form.ts'
-import { gateLine } from './ticket-message.ts'
+import { gateLine, weightOf } from './ticket-message.ts'
 
 /** The figures of a step with the day's correction in them, as they are set at the machine. */
 const figuresOf = (desk: Desk, press: PressStep, checks: readonly PressCheck[]): readonly string[] => {
@@ -95,7 +95,11 @@ export const pressView = async (desk: Desk, ticketId: string): Promise<PressView
     steps: workSteps(facts).map((step) => stepView({ desk, life, facts, checks }, step)),
     bags: bagViews(desk, life, facts),
     tick: openForms(life).includes('tick') ? `t:${ticketId}:tick:${revision}` : null,
-    acts: openActs(life).map((act) => ({ id: `t:${ticketId}:${act}:${revision}`, label: wordsFor(desk).acts[act] })),
+    acts: openActs(life).map((act) => ({
+      id: `t:${ticketId}:${act}:${revision}`,
+      label: wordsFor(desk).acts[act],
+      weight: weightOf(act),
+    })),
     forms: made.filter((form) => form !== null),
   }
 }

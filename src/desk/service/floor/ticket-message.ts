@@ -18,7 +18,8 @@ import { foundText } from './found-text.ts'
 import { gateName } from './gate-name.ts'
 import { hoursText, promisedHours } from './promised-hour.ts'
 
-const weightOf = (act: TicketAct): Action['weight'] =>
+/** What leads on stands out; what gives the ticket away or lets it rest does not. */
+export const weightOf = (act: TicketAct): Action['weight'] =>
   ['take', 'start', 'checked', 'bagged', 'collected', 'seen', 'resume'].includes(act) ? 'main' : 'plain'
 
 /** A ticket is begun by the first tick of a step, or by the one press that ticks all its cutting. */

@@ -347,6 +347,11 @@ describe.runIf(needs(...browserNames))('in a browser', () => {
     expect(await page.getByLabel('Garment', { exact: true }).inputValue()).toBe('home')
     await page.locator('#done-4').click()
     await page.locator('.now .refused').waitFor()
+    const covered = async () => (await page.locator('#notice').boundingBox())?.y ?? 0
+    expect(await covered()).toBeGreaterThan(700)
+    await page.locator('#notice').click()
+    expect(await page.locator('#notice').isVisible()).toBe(false)
+    expect(await page.locator('.now .refused').textContent()).toBe(reason)
     counter.desk.answerWith('The promise stays.')
     await page.locator('#done-4').click()
     await expect.poll(() => page.locator('#notice').getAttribute('class')).toBe('notice good')
