@@ -16,7 +16,7 @@ const denied = new RegExp(`\\b${said.denying} (?:${said.onThe} )?${lead}${figure
 const unharmed = new RegExp(`${figure} ${said.unharmed}`, 'g')
 
 /** The numbers that a message takes back or says nothing happened to. */
-export const numbersTakenBack = (folded: string): readonly string[] =>
+const numbersTakenBack = (folded: string): readonly string[] =>
   [rephrased, denied, unharmed].flatMap((pattern) => [...folded.matchAll(pattern)].map((match) => match[1] ?? ''))
 
 const mistake = new RegExp(`^\\W*(?:(?:oh|ah|ay|uy|ok|no) ?,? )?${said.mistaken}\\b`)
