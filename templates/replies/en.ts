@@ -327,6 +327,8 @@ export const en = {
       ].filter((part) => part !== '')
       return `I read ${plural(rows, 'line', 'lines')}${lacks.length > 0 ? `, ${lacks.join(', ')}` : ''}.`
     },
+    'not-decided': ({ words }) =>
+      `Not on the list, as it is not decided yet: ${words.map((one) => `“${one}”`).join(', ')}. Write it again once it is.`,
     'words-unheard': ({ words }) =>
       `This part I did not understand, and nothing of it is changed: ${words.map((one) => `“${one}”`).join(', ')}. Please say it again in other words.`,
     'layers-alike': ({ words }) =>

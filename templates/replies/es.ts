@@ -371,6 +371,8 @@ export const es = {
       ].filter((part) => part !== '')
       return `Leí ${plural(rows, 'línea', 'líneas')}${lacks.length > 0 ? `, ${lacks.join(', ')}` : ''}.`
     },
+    'not-decided': ({ words }) =>
+      `No está en la lista, porque aún no se decide: ${words.map((one) => `«${one}»`).join(', ')}. Escríbalo de nuevo cuando sea seguro.`,
     'words-unheard': ({ words }) =>
       `Esta parte no la entendí y no se cambió nada de ella: ${words.map((one) => `«${one}»`).join(', ')}. Dígamela otra vez con otras palabras, por favor.`,
     'layers-alike': ({ words }) =>

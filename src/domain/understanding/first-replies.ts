@@ -10,6 +10,9 @@ const unread = ({ unread: lines }: Understood): readonly Reply[] =>
 const unheard = ({ unheard: words }: Understood): readonly Reply[] =>
   words.length === 0 ? [] : [{ code: 'words-unheard', facts: { words } }]
 
+const undecided = ({ undecided: words }: Understood): readonly Reply[] =>
+  words.length === 0 ? [] : [{ code: 'not-decided', facts: { words } }]
+
 const alike = ({ alike: words }: Understood): readonly Reply[] =>
   words.length === 0 ? [] : [{ code: 'layers-alike', facts: { words } }]
 
@@ -37,4 +40,4 @@ const greeted = ({ intent, patches }: Understood): readonly Reply[] => {
 
 /** Replies that go before the next question: what could not be read or heard, what is kept for a person, and what the message was. */
 export const firstReplies = (understood: Understood): readonly Reply[] =>
-  [cut, unread, unheard, alike, which, drawn, ruled, greeted].flatMap((repliesOf) => repliesOf(understood))
+  [cut, unread, unheard, undecided, alike, which, drawn, ruled, greeted].flatMap((repliesOf) => repliesOf(understood))

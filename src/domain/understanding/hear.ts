@@ -125,7 +125,8 @@ const statusBeside = (conversation: Conversation, { understood, text }: Words, c
 }
 
 /** Nothing of the message was left without effect. */
-const isWhole = ({ unheard, alike, which }: Understood): boolean => unheard.length + alike.length + which.length === 0
+const isWhole = ({ unheard, undecided, alike, which }: Understood): boolean =>
+  unheard.length + undecided.length + alike.length + which.length === 0
 
 type Words = { readonly understood: Understood; readonly text: string }
 

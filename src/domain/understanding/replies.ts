@@ -100,6 +100,7 @@ export type Replies = {
     readonly withoutNumber: number
     readonly withoutSize: number
   }
+  'not-decided': { readonly words: readonly string[] }
   'words-unheard': { readonly words: readonly string[] }
   'layers-alike': { readonly words: readonly string[] }
   'which-of-them': { readonly words: readonly string[] }

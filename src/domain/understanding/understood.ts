@@ -51,6 +51,8 @@ export type Understood = {
   readonly unread: readonly string[]
   /** Clauses of a correction that tell of the list and were used by nothing. */
   readonly unheard: readonly string[]
+  /** What may yet come, in the customer's words: nothing of it is on the list. */
+  readonly undecided: readonly string[]
   /** Clauses that ask of some players what all pieces have alike: their stones, an outline, a shadow. */
   readonly alike: readonly string[]
   /** Clauses that give another make to some pieces and do not say whose. */
@@ -75,6 +77,7 @@ export const nothing: Understood = {
   variant: null,
   unread: [],
   unheard: [],
+  undecided: [],
   alike: [],
   which: [],
   artwork: false,

@@ -24,6 +24,7 @@ import { madePlain } from './made-plain.ts'
 import { readStatusAsked } from './people/status-asked.ts'
 import { readTeam } from './people/team.ts'
 import { readLongSleeves } from './players/long-sleeves.ts'
+import { readUndecided } from './players/undecided.ts'
 import { readProse } from './prose.ts'
 import { readAside } from './read-aside.ts'
 import { languageOf } from './text/language.ts'
@@ -173,7 +174,8 @@ const changesNothing = ({ patches, open }: Pick<Understood, 'patches' | 'open'>)
 /** Everything that one message says: what it changes, what it leaves open, what it asks, whether it signs. Any text is safe. */
 export const understand = (raw: string, conversation: Conversation, context: Context): Understood => {
   const { text: clean, cut } = cleanText(raw)
-  const lines = madePlain(clean, { draft: conversation.draft, lexicon: lexiconFor(context.shop, conversation.language) })
+  const { undecided, rest } = readUndecided(clean, conversation.draft)
+  const lines = madePlain(rest, { draft: conversation.draft, lexicon: lexiconFor(context.shop, conversation.language) })
   const text = withCountsAhead(lines, hasNumbers(conversation.draft, fold(lines)))
   const told = conversation.settled ? conversation.language : languageOf(text)
   const language = told ?? conversation.language
@@ -189,6 +191,7 @@ export const understand = (raw: string, conversation: Conversation, context: Con
     signing: readSigning(text),
     revision: namedRevision(text),
     asks: asksSomething(text),
+    undecided,
   }
   const whole = ofWholeOrder(text, conversation, lexicon)
   if (whole !== null) return { ...base, ...whole }

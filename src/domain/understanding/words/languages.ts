@@ -100,6 +100,7 @@ export const spoken = {
   anew: sources(all.map(({ anew }) => anew)),
   again: sources(all.map(({ again }) => again)),
   dictation: sources(all.map(({ dictation }) => dictation)),
+  undecided: sources(all.map(({ undecided }) => undecided)),
   clauses: sources(all.map(({ clauses }) => clauses)),
   takenBack: sources(all.map(({ takenBack }) => takenBack)),
   rulebooks: sources(all.map(({ rulebooks }) => rulebooks)),

@@ -23,6 +23,7 @@ import type { TakenBackPhrases } from './matters/taken-back.ts'
 import type { TeamPhrases } from './matters/team.ts'
 import type { ThingPhrases } from './matters/things.ts'
 import type { ToldPhrases } from './matters/told.ts'
+import type { UndecidedPhrases } from './matters/undecided.ts'
 import type { WordValues } from './matters/values.ts'
 import type { WrittenPhrases } from './matters/written.ts'
 
@@ -169,6 +170,7 @@ export type Words = {
   readonly anew: AnewPhrases
   readonly again: AgainPhrases
   readonly dictation: DictationPhrases
+  readonly undecided: UndecidedPhrases
   readonly told: ToldPhrases
   readonly takenBack: TakenBackPhrases
   readonly rulebooks: RulebookPhrases

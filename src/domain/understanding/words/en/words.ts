@@ -25,6 +25,7 @@ import { enTakenBack } from './taken-back.ts'
 import { enTeam } from './team.ts'
 import { enThings } from './things.ts'
 import { enTold } from './told.ts'
+import { enUndecided } from './undecided.ts'
 import { enValues } from './values.ts'
 import { enWritten } from './written.ts'
 
@@ -38,6 +39,7 @@ export const enWords: Words = {
   intents: enIntents,
   again: enAgain,
   dictation: enDictation,
+  undecided: enUndecided,
   told: enTold,
   takenBack: enTakenBack,
   rulebooks: enRulebooks,

@@ -26,6 +26,7 @@ import { esTakenBack } from './taken-back.ts'
 import { esTeam } from './team.ts'
 import { esThings } from './things.ts'
 import { esTold } from './told.ts'
+import { esUndecided } from './undecided.ts'
 import { esValues } from './values.ts'
 import { esWritten } from './written.ts'
 
@@ -58,6 +59,7 @@ export const esWords: Words = {
   intents: esIntents,
   again: esAgain,
   dictation: esDictation,
+  undecided: esUndecided,
   told: esTold,
   takenBack: esTakenBack,
   rulebooks: esRulebooks,
