@@ -5,6 +5,7 @@ import { spreadHeadings } from './list/headings.ts'
 import { spreadRows } from './list/inline-rows.ts'
 import { spreadNumbers } from './list/numbers-by-size.ts'
 import { spreadBySize } from './list/size-lists.ts'
+import { withSizedPeople } from './list/sized-people.ts'
 import { spreadSpoken } from './list/spoken-rows.ts'
 import { withoutKin } from './players/kin.ts'
 import { withDictatedSigns } from './text/dictated-signs.ts'
@@ -22,7 +23,7 @@ type Scene = { readonly draft: Draft; readonly lexicon: Lexicon }
 export const madePlain = (clean: string, { draft, lexicon }: Scene): string => {
   const written = withDictatedNumbers(withDictatedDays(withDictatedSigns(withWholeSides(withKnownForms(clean)))), draft)
   const lines = spreadBySize(
-    spreadHeadings(spreadSpoken(spreadRows(spreadNumbers(joinLabelled(written), draft)), { draft, lexicon })),
+    spreadHeadings(spreadSpoken(spreadRows(spreadNumbers(withSizedPeople(joinLabelled(written)), draft)), { draft, lexicon })),
   )
   return withoutKin(lines.replace(hyphenSize, ' '), draft)
 }

@@ -87,7 +87,9 @@ const added = (before: Draft, counted: readonly Counted[]): TallyChange => {
 /** Sizes counted once more without a word of what they were: changed, added or asked, by the words around them. */
 const countedAgain = (before: Draft, scene: Scene, counted: readonly Counted[]): TallyChange => {
   const { tokens } = scene
-  const [adds, changes] = [isSaid(tokens, adding) || isSaid(tokens, listed.anew.raising), isSaid(tokens, changing)]
+  const changes = isSaid(tokens, changing)
+  const joins = !changes && isSaid(tokens, listed.anew.joining)
+  const adds = joins || isSaid(tokens, adding) || isSaid(tokens, listed.anew.raising)
   if (Object.keys(before.garments).length > 1) return { patches: [], open: [], fresh: counted }
   if (adds && !changes) return added(before, counted)
   const quote = quoteOf(tokens)

@@ -22,7 +22,7 @@ const signs: readonly string[] = [':', '-', '–', '=', '→']
 
 const isSign = (token: Token | undefined, ...texts: readonly string[]): boolean => texts.includes(token?.text ?? '')
 
-type Numbers = Pick<Group, 'numbers' | 'to' | 'marked'>
+type Numbers = Pick<Group, 'numbers' | 'to' | 'marked'> & { readonly ranged: boolean }
 
 /** The list of figures at a token, none of which counts a size or measures anything. */
 const numbersAt = (tokens: readonly Token[], from: number): Numbers | null => {
@@ -39,25 +39,20 @@ const numbersAt = (tokens: readonly Token[], from: number): Numbers | null => {
   const measured = isWord(next, ...said.isLength) && sizeAt(tokens, list.to + 1) === null
   if (glued || measured || isWord(next, ...said.years, 'x') || isSign(next, '"', '%', ':', '×')) return null
   const marked = tokens.slice(from, list.to).some((token) => isSign(token, '#') || isWord(token, ...said.intro, ...said.numbered))
-  return { numbers: list.numbers, to: isSign(next, ')') ? list.to + 1 : list.to, marked }
+  return { numbers: list.numbers, to: isSign(next, ')') ? list.to + 1 : list.to, marked, ranged: list.ranged }
 }
 
 /** "mens M: 1, 17, 44", "mediums are 7 and 9". */
 const headFirst = (line: string, tokens: readonly Token[], at: number): Group | null => {
-  const size = sizeAt(tokens, at) ?? sizeAt(tokens, at, true)
-  if (size?.size === undefined || isNumber(tokens[at - 1])) return null
+  const strict = sizeAt(tokens, at)
+  const size = strict ?? sizeAt(tokens, at, true)
+  const headed = isSign(tokens[size?.to ?? -1], ...signs)
+  if (size?.size === undefined || isNumber(tokens[at - 1]) || (strict === null && !headed)) return null
   let next = size.to
   while (next < size.to + 3 && (isSign(tokens[next], ...signs) || isWord(tokens[next], ...listed.dictation.sizeHolds))) next += 1
-  const loose = sizeAt(tokens, at) === null && !isSign(tokens[size.to], ...signs)
-  const found = loose ? null : numbersAt(tokens, next)
-  return found === null
-    ? null
-    : {
-        ...found,
-        from: at,
-        size: line.slice(tokens[at]?.start, tokens[size.to - 1]?.end),
-        headed: isSign(tokens[size.to], ...signs),
-      }
+  const found = numbersAt(tokens, next)
+  if (found === null || (found.ranged && !headed)) return null
+  return { ...found, from: at, size: line.slice(tokens[at]?.start, tokens[size.to - 1]?.end), headed }
 }
 
 /** "7, 9 and 11 in medium". */
@@ -93,7 +88,8 @@ const groupsFrom = (line: string, tokens: readonly Token[], { at, read }: { at: 
 }
 
 /** Several figures of one size are numbers, and then so are those that stand alone beside them. Whoever is on the list is told anew behind their size only. */
-const areNumbers = (groups: readonly Group[], { rows }: Draft): boolean =>
+const areNumbers = (groups: readonly Group[], { rows, tally }: Draft): boolean =>
+  (Object.keys(tally).length === 0 || groups.every(({ marked, headed }) => marked || headed)) &&
   groups.some(({ numbers, marked }) => numbers.length > 1 || marked) &&
   groups.every(({ numbers, headed }) => headed || numbers.every((number) => rowsByNumber(rows, number).length === 0))
 

@@ -1,5 +1,5 @@
 import type { Draft, Player } from '../../draft.ts'
-import { listed } from '../../words/languages.ts'
+import { cutWords, listed } from '../../words/languages.ts'
 import { isMonth, isWeekday } from '../calendar/day-parts.ts'
 import { type SizeFound, sizeAt } from '../sizes/sizes.ts'
 import { ageBefore, sizeAfter, sizeBefore, sizeRight } from '../sizes/sizes-near.ts'
@@ -24,11 +24,15 @@ type Here = Scene & { readonly since: number }
 
 const opening = new Set(listed.players.opening)
 
+/** "Youth - 3 S": a cut, but for those that people are called ("Junior"). */
+const isCut = ({ key }: Token): boolean => Object.hasOwn(cutWords, key) && !listed.players.cutNames.includes(key)
+
 /** Words that are nobody's name where players are named. */
 export const isOtherThan =
   (lexicon: Lexicon) =>
   (token: Token): boolean =>
     opening.has(token.key) ||
+    isCut(token) ||
     (sentenceWords.has(token.key) && !isGivenName(token)) ||
     (isMonth(token) && !isGivenName(token)) ||
     isWeekday(token) ||

@@ -63,15 +63,20 @@ const everyone: readonly string[] = listed.players.all
 const cutAround = (
   tokens: readonly Token[],
   at: number,
-): { readonly fit: Fit; readonly kind: 'all' | 'head'; readonly to: number } | null => {
+): { readonly fit: Fit; readonly kind: 'all' | 'head' | 'behind'; readonly to: number } | null => {
   if (isWord(tokens[at], ...everyone)) {
     const cut = cutAt(tokens, at + 1)
     return cut === null || sizeAt(tokens, at + 1) !== null ? null : { fit: cut.fit, kind: 'all', to: cut.to }
   }
   const cut = cutAt(tokens, at)
   if (cut === null || sizeAt(tokens, at) !== null) return null
-  if (tokens[cut.to]?.text === ':') return { fit: cut.fit, kind: 'head', to: cut.to + 1 }
-  return isNumber(tokens[cut.to]) && sizeAt(tokens, cut.to) === null ? { fit: cut.fit, kind: 'head', to: cut.to } : null
+  const noun = isWord(tokens[cut.to], ...listed.players.cutNoun) ? cut.to + 1 : cut.to
+  const told = isWord(tokens[noun], ...listed.players.cutTells) ? noun + 1 : noun
+  if ([':', '-', '–', '='].includes(tokens[noun]?.text ?? '')) return { fit: cut.fit, kind: 'head', to: noun + 1 }
+  if (isNumber(tokens[told]) && sizeAt(tokens, told) === null) return { fit: cut.fit, kind: 'head', to: told }
+  const led =
+    isWord(tokens[at - 1], ...listed.players.cutBehind) || noun > cut.to || isWord(tokens[at], ...listed.players.cutNoun)
+  return led ? { fit: cut.fit, kind: 'behind', to: noun } : null
 }
 
 /** The amount behind a size at a token: "x2", "(2)"; ": 3", "- 3" and "= 3" only where sizes are listed so more than once. */
@@ -123,43 +128,54 @@ const sizeFirst = (
   return { found: { size: size.size, fit: size.fit, quantity: behind.amount }, to: behind.to }
 }
 
+/** "5 s, 10 m in mens cut": the cut behind them is that of all since the last such; how many are told now. */
+const withCutBehind = (counted: Counted[], since: number, fit: Fit): number => {
+  for (const [index, one] of counted.entries()) if (index >= since && one.fit === undefined) counted[index] = { ...one, fit }
+  return counted.length
+}
+
+type Told = { readonly found: Omit<Counted, 'garment'>; readonly to: number }
+
+/** "3 small", "una M de niña": the amount before the size. */
+const amountFirst = (scene: Scene, at: number): Told | null => {
+  const amount = amountAt(scene, at)
+  const from = amount === null ? at : skipFillers(scene.tokens, amount.to)
+  const size = amount === null ? null : sizeAt(scene.tokens, from, true)
+  if (amount === null || size?.size === undefined) return null
+  return { found: { size: size.size, fit: size.fit, quantity: amount.amount }, to: size.to }
+}
+
+type Cuts = { head: Fit | undefined; all: Fit | undefined; since: number }
+
+const takeCut = (
+  cuts: Cuts,
+  counted: Counted[],
+  { fit, kind }: { readonly fit: Fit; readonly kind: 'all' | 'head' | 'behind' },
+): void => {
+  if (kind === 'head') cuts.head = fit
+  if (kind === 'all') cuts.all = fit
+  if (kind === 'behind') cuts.since = withCutBehind(counted, cuts.since, fit)
+}
+
 /** Reads counted sizes out of a sentence. */
 export const readTally = (scene: Scene): TallyFound => {
   const { tokens, terms } = scene
   const counted: Counted[] = []
   const taken = new Set<number>()
-  const take = (one: Omit<Counted, 'garment'>, from: number, to: number) => {
-    const garment = terms.filter((term) => term.meaning.kind === 'garment' && term.from < from).at(-1)
-    counted.push({ ...one, garment: garment?.from ?? null })
-    for (let index = from; index < to; index += 1) taken.add(index)
-  }
+  const cuts: Cuts = { head: undefined, all: undefined, since: 0 }
   const listed = isListed(tokens)
-  let head: Fit | undefined
-  let all: Fit | undefined
   let at = 0
   while (at < tokens.length) {
     const around = cutAround(tokens, at)
-    if (around !== null) {
-      if (around.kind === 'head') head = around.fit
-      else all = around.fit
-      at = around.to
-      continue
+    if (around !== null) takeCut(cuts, counted, around)
+    const told = around === null ? (sizeFirst(scene, at, listed) ?? amountFirst(scene, at)) : null
+    if (told !== null) {
+      const from = at
+      const garment = terms.filter((term) => term.meaning.kind === 'garment' && term.from < from).at(-1)
+      counted.push({ ...told.found, fit: told.found.fit ?? cuts.head, garment: garment?.from ?? null })
+      for (let index = from; index < told.to; index += 1) taken.add(index)
     }
-    const behind = sizeFirst(scene, at, listed)
-    if (behind !== null) {
-      take({ ...behind.found, fit: behind.found.fit ?? head }, at, behind.to)
-      at = behind.to
-      continue
-    }
-    const amount = amountAt(scene, at)
-    const from = amount === null ? at : skipFillers(tokens, amount.to)
-    const size = amount === null ? null : sizeAt(tokens, from, true)
-    if (amount === null || size?.size === undefined) {
-      at += 1
-      continue
-    }
-    take({ size: size.size, fit: size.fit ?? head, quantity: amount.amount }, at, size.to)
-    at = size.to
+    at = around?.to ?? told?.to ?? at + 1
   }
-  return { counted: counted.map((one) => ({ ...one, fit: one.fit ?? all })), taken }
+  return { counted: counted.map((one) => ({ ...one, fit: one.fit ?? cuts.all })), taken }
 }

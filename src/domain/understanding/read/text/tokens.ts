@@ -1,4 +1,4 @@
-import { listed, spoken, whole } from '../../words/languages.ts'
+import { cutWords, listed, spoken, whole } from '../../words/languages.ts'
 /** A word, a number, a sign or a line break, with its place in the text and its form for looking up. */
 export type Token = {
   readonly kind: 'word' | 'number' | 'sign' | 'break'
@@ -31,12 +31,22 @@ const openers = new Set(listed.players.openers)
 const initial = /^\p{L}\.$/u
 const cut = new RegExp(`(?:^|[\\s(])${spoken.players.cutWords}$`, 'iu')
 
-/** "YM." at the end of a sentence is YM and a full stop; "Jr." keeps its own, and "J." where a name follows. */
+/** "1 L. De hombre: 3 M", "4 M. Women: 2": a cut begins what follows. */
+const isCut = (next: string, behind: string | undefined): boolean => {
+  const word = listed.players.cutLead.includes(fold(next)) ? behind : next
+  return word !== undefined && Object.hasOwn(cutWords, fold(word))
+}
+
+/** "YM." at the end of a sentence is YM and a full stop; "Jr." keeps its own, and "J." where a name follows: "4 M. Hombre: 5 L" has none. */
 const keepsStop = (text: string, all: string, start: number): boolean => {
   if (shortened.test(text)) return true
   if (!initial.test(text)) return false
-  const next = /^ (\p{Lu}[\p{L}']*)/u.exec(all.slice(start + 2, start + 20))?.[1]
-  const follows = next !== undefined && !openers.has(next.toLowerCase())
+  const [next, behind] =
+    all
+      .slice(start + 2, start + 40)
+      .match(/^ (\p{Lu}[\p{L}']*)(?: (\p{L}+))?/u)
+      ?.slice(1) ?? []
+  const follows = next !== undefined && !openers.has(next.toLowerCase()) && !isCut(next, behind)
   return follows && !cut.test(all.slice(Math.max(0, start - 10), start).trimEnd())
 }
 

@@ -26,6 +26,7 @@ export const enAnew: AnewPhrases = {
     ...['make', 'change', 'instead', 'should', 'actually', 'really', 'now', 'only', 'meant', 'mean', 'sorry', 'oops', 'wait'],
     ...['just', 'recounted'],
   ],
+  joining: ['joined', 'joining', 'signed', 'newcomers', 'newcomer'],
   adding: ['add', 'plus', 'also', 'too', 'another', 'besides', 'missed', 'forgot'],
   sentence: [
     ...['more', 'less', 'fewer', 'extra', 'not', 'instead', 'meant', 'wait', 'actually', 'oops', 'sorry', 'only', 'make'],

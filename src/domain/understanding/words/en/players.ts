@@ -99,6 +99,10 @@ export const enPlayers: PlayerPhrases = {
   forEachDoes: ['gets?', 'needs?', 'wants?', 'too', 'also'],
   extra: ['extra', 'x'],
   cutLead: [],
+  cutNames: ['junior', 'kid', 'man', 'lady', 'boys', 'child', 'ad'],
+  cutTells: ['are', 'need', 'want', 'get', 'is'],
+  cutNoun: ['cut', 'cuts', 'fit', 'sizes', 'sizing'],
+  cutBehind: ['in'],
   sizeLink: ['in', 'size'],
   sizeLead: ['size', 'sz'],
   openers: [

@@ -26,6 +26,7 @@ export const esAnew: AnewPhrases = {
     ...['subele', 'suban', 'sube', 'subanle', 'aumenta', 'aumentale', 'aumenten', 'agrega', 'agreguen', 'anade'],
   ],
   changing: [...['mejor', 'cambia', 'cambien', 'sean', 'ahora', 'solo', 'realmente', 'siempre', 'perdon', 'quise', 'equivoque']],
+  joining: ['apuntan', 'apunta', 'apuntaron', 'apunto', 'suman', 'sumaron', 'unen', 'unieron', 'inscribieron'],
   adding: [
     ...[
       'agrega',

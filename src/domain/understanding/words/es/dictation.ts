@@ -107,6 +107,10 @@ export const esDictation: DictationPhrases = {
     'todas',
     'de',
   ],
+  some: ['un', 'una', 'dos', 'tres', 'cuatro', 'cinco', 'seis', 'otra', 'otro', 'otros', 'otras'],
+  fellow: ['hombre', 'senor', 'senores', 'varon', 'varones'],
+  further: ['mas'],
+  wearing: ['con', 'la', 'en', 'talla', 'de', 'que', 'usa', 'usan', 'es', 'son', 'el', 'mas', 'lleva', 'quiere', 'ocupa'],
   writing: [
     'dice',
     'diga',

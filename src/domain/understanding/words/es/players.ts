@@ -92,6 +92,10 @@ export const esPlayers: PlayerPhrases = {
   forEachDoes: ['llevan?', 'quieren', 'tambien'],
   extra: ['extra', 'x'],
   cutLead: ['de', 'para'],
+  cutNames: ['nina', 'nino', 'bebe', 'infante'],
+  cutTells: ['son', 'van', 'serian', 'quieren', 'ocupan', 'seran'],
+  cutNoun: ['corte', 'tallas'],
+  cutBehind: ['en', 'corte'],
   sizeLink: ['en', 'talla'],
   sizeLead: ['talla'],
   openers: [

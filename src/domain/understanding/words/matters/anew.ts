@@ -27,6 +27,7 @@ export type AnewPhrases = Phrases<
   | 'raising'
   | 'changing'
   | 'adding'
+  | 'joining'
   | 'sentence'
   | 'inAll'
   | 'besides'
