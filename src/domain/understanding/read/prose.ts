@@ -34,6 +34,7 @@ import { garmentIds } from './things/hear-garment.ts'
 import { placeLoose, swapColours } from './things/hues.ts'
 import { itemsOf } from './things/items.ts'
 import { readMove } from './things/moves.ts'
+import { readPartsTold } from './things/parts-told.ts'
 import { readPlaceCorrected } from './things/place-corrected.ts'
 import { readRecolour } from './things/recolour.ts'
 import { readSetColours } from './things/set-colours.ts'
@@ -195,7 +196,9 @@ export const readProse = (given: Prose): ProseFound => {
   const scene = { ...given, text: wearersSide(given.text) }
   const tokens = tokensOf(scene.text)
   const rows = readRows(scene, tokens)
-  const first = without(tokens, rows.taken)
+  const free = without(tokens, rows.taken)
+  const parts = readPartsTold(free, termsOf(scene.lexicon, free), scene.before)
+  const first = without(free, parts.taken)
   const named = termsOf(scene.lexicon, first)
   const plainly = readRecolour(first, named, scene.before)
   const recolour = plainly.taken.size > 0 ? plainly : readDoubtedColour(first, named, scene.before)
@@ -203,7 +206,7 @@ export const readProse = (given: Prose): ProseFound => {
   const move = corrected.taken.size > 0 ? corrected : readMove(scene.text, { tokens: first, terms: named, draft: scene.before })
   const calm = without(first, union(recolour.taken, move.taken))
   const terms = termsOf(scene.lexicon, calm)
-  const before = [...rows.patches, ...recolour.patches, ...move.patches]
+  const before = [...rows.patches, ...parts.patches, ...recolour.patches, ...move.patches]
   const heads = headPatches(scene, first, terms)
   const team = heads.find((patch) => patch.path[0] === 'team')?.value ?? scene.before.team
   const people = heads.flatMap(({ path: [root], value }) =>

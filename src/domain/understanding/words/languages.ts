@@ -123,6 +123,7 @@ export const listed = {
   anew: lists(all.map(({ anew }) => anew)),
   again: lists(all.map(({ again }) => again)),
   dictation: lists(all.map(({ dictation }) => dictation)),
+  parts: lists(all.map(({ parts }) => parts)),
   told: lists(all.map(({ told }) => told)),
   clauses: lists(all.map(({ clauses }) => clauses)),
   takenBack: lists(all.map(({ takenBack }) => takenBack)),

@@ -15,6 +15,7 @@ import type { DictationPhrases } from './matters/dictation.ts'
 import type { IntentPhrases } from './matters/intents.ts'
 import type { LeftOffPhrases } from './matters/left-off.ts'
 import type { LaterPhrases, OccasionPhrases } from './matters/occasions.ts'
+import type { PartPhrases } from './matters/parts.ts'
 import type { MoneyPhrases, PeoplePhrases } from './matters/people.ts'
 import type { PlayerPhrases } from './matters/players.ts'
 import type { RosterPhrases, RowMarkPhrases } from './matters/rosters.ts'
@@ -171,6 +172,7 @@ export type Words = {
   readonly again: AgainPhrases
   readonly dictation: DictationPhrases
   readonly undecided: UndecidedPhrases
+  readonly parts: PartPhrases
   readonly told: ToldPhrases
   readonly takenBack: TakenBackPhrases
   readonly rulebooks: RulebookPhrases

@@ -15,6 +15,7 @@ import { enIntents } from './intents.ts'
 import { enLeftOff } from './left-off.ts'
 import { enMarks } from './marks.ts'
 import { enLater, enOccasions } from './occasions.ts'
+import { enParts } from './parts.ts'
 import { enMoney, enPeople } from './people.ts'
 import { enPlayers } from './players.ts'
 import { enRosters, enRowMarks } from './rosters.ts'
@@ -40,6 +41,7 @@ export const enWords: Words = {
   again: enAgain,
   dictation: enDictation,
   undecided: enUndecided,
+  parts: enParts,
   told: enTold,
   takenBack: enTakenBack,
   rulebooks: enRulebooks,

@@ -15,6 +15,7 @@ import { esIntents } from './intents.ts'
 import { esLeftOff } from './left-off.ts'
 import { esMarks } from './marks.ts'
 import { esLater, esOccasions } from './occasions.ts'
+import { esParts } from './parts.ts'
 import { esMoney, esPeople } from './people.ts'
 import { esPlayers } from './players.ts'
 import { esRosters, esRowMarks } from './rosters.ts'
@@ -60,6 +61,7 @@ export const esWords: Words = {
   again: esAgain,
   dictation: esDictation,
   undecided: esUndecided,
+  parts: esParts,
   told: esTold,
   takenBack: esTakenBack,
   rulebooks: esRulebooks,
