@@ -21,7 +21,8 @@ type Field = keyof typeof fields
 
 const unchanged: readonly string[] = listed.things.unchanged
 
-const isPause = (token: Token): boolean => isEnd(token) || [',', ':'].includes(token.text)
+const isPause = (token: Token): boolean =>
+  isEnd(token) || [',', ':', '?', '('].includes(token.text) || isWord(token, ...listed.changes.butThen)
 
 /** Clauses that name a field. */
 const clausesOf = (tokens: readonly Token[], field: Field): readonly (readonly Token[])[] =>
@@ -35,9 +36,16 @@ const clausesOf = (tokens: readonly Token[], field: Field): readonly (readonly T
 const keepSizes = (tokens: readonly Token[]): boolean =>
   clausesOf(tokens, 'size').some((clause) => clause.some((token) => isWord(token, ...listed.changes.ownSize)))
 
+/** "the sizes stay", "they keep their own sizes", "but not the sizes": the field is named, and stays as it is. */
+const isKept = (clause: readonly Token[], field: Field): boolean => {
+  const at = clause.findIndex((token) => isWord(token, ...fields[field]))
+  const before = clause.slice(Math.max(0, at - 3), at)
+  const refused = before.some((token) => isWord(token, ...listed.changes.not, ...listed.changes.without))
+  return refused || clause.some((token) => isWord(token, ...unchanged, ...listed.changes.staying))
+}
+
 const fieldOf = (tokens: readonly Token[]): Field | null => {
-  const said = (field: Field): boolean =>
-    clausesOf(tokens, field).some((clause) => !clause.some((token) => isWord(token, ...unchanged)))
+  const said = (field: Field): boolean => clausesOf(tokens, field).some((clause) => !isKept(clause, field))
   if (said('size')) return 'size'
   if (said('name')) return 'name'
   return said('number') ? 'number' : null

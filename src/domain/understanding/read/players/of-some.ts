@@ -90,6 +90,7 @@ const unsure = new RegExp(`(?<!\\p{L})${spoken.rowMarks.unsureOff}`, 'u')
 
 /** "No name on 12's", "skip Ida's name", "take the name off 12's": what refuses stands close before their thing, with nobody between. */
 const isRefused = ({ tokens, refs, at: content }: Part): boolean =>
+  !tokens.some((token) => isWord(token, ...listed.changes.swap)) &&
   tokens.some((token, at) => {
     if (isExcept(token)) return true
     if (at > content) return isWord(token, ...said.off)

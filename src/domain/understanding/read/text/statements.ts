@@ -51,8 +51,13 @@ const isOfKin = (tokens: readonly Token[], at: number): boolean =>
 const isDoubt = (tokens: readonly Token[], at: number): boolean =>
   isWord(tokens[at], ...listed.told.doubting) && phraseEnd(tokens, at + 1, settled) === null
 
+/** "Hale would burst a medium": nobody wishes for what would be; "he would like a medium" does. */
+const isUnreal = (tokens: readonly Token[], at: number): boolean =>
+  isWord(tokens[at], ...listed.told.bursting) ||
+  (isWord(tokens[at], ...listed.told.unreal) && tokens[at + 1]?.kind === 'word' && !isWord(tokens[at + 1], ...listed.told.wished))
+
 const doubtful = (tokens: readonly Token[]): boolean =>
-  [...tokens.keys()].some((at) => isDoubt(tokens, at) || leavesOpen(tokens, at) || isOfKin(tokens, at))
+  [...tokens.keys()].some((at) => isDoubt(tokens, at) || isUnreal(tokens, at) || leavesOpen(tokens, at) || isOfKin(tokens, at))
 
 /** What of a sentence states nothing: all of a question, conditional clauses, clauses of doubt and of other people. */
 const idle = (tokens: readonly Token[]): readonly Stretch[] => {

@@ -102,6 +102,7 @@ export const enDays: DayPhrases = {
       'bus',
       'leaves',
       'leave',
+      'leaving',
       'yesterday',
       'picked',
       'last',

@@ -36,6 +36,7 @@ export const enTakenBack: TakenBackPhrases = {
     'disregard (?:that|the last (?:one|message|change))',
   ],
   asWas: [
+    '(?:those|these) (?:two|three|ones) (?:can |should |just )?(?:stay|remain|go back to|keep) (?:as|the way|how|like|what) (?:they|it) (?:was|were|had|are)\\b',
     "(?:leave|keep|put) (?:it|that|him|her|them|[\\w#']+)(?: \\d+)? (?:back )?(?:as|the way|how|like|to what|in what) (?:it|that|he|she|they|things?|is|was|had|before)\\b",
     "(?:leave|keep) (?:it|that|him|her|them|[\\w#']+)(?: \\d+)? (?:alone|the same|where (?:it|he|she|they) (?:was|were))",
     '(?:stays?|remains?) (?:as|the way|how|like) (?:it|he|she|they|was|before)\\b',

@@ -68,6 +68,8 @@ const single: readonly Form[] = [
     'vosotros ustedes',
     'vosotras ustedes',
     'os les',
+    'talle talla',
+    'talles tallas',
     'dorsal número',
     'dorsales números',
     'jerséis jerseys',

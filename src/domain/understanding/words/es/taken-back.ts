@@ -48,6 +48,7 @@ export const esTakenBack: TakenBackPhrases = {
     ...['ignora (?:eso|lo anterior|lo ultimo|mi mensaje)', 'haz de cuenta que no dije nada'],
   ],
   asWas: [
+    '(?:lo|la|los|las) de (?:es[oae]s?|est[oae]s?|ell[oa]s|los|las)(?: (?:dos|tres|ultimos?))? (?:se )?(?:queda|quede|quedan|queden|deja\\w*|dejen\\w*|siga|sigue)n? (?:como|igual que|tal como) (?:estaban?|antes|iban?|era)',
     '(?:dej[ae](?:n|mos|r)?(?:me|nos)?l?[aoe]?s?|se queda|queda|que (?:se )?quede|vuelve?l?[aoe]|regres[ae]l[aoe]s?)(?: (?:a|al|la|el|los|las))?(?: [\\w#]+)? (?:como|igual (?:que|a como)|tal como|a como) (?:estaba|estaban|antes|iba|iban|venia|lo tenia|era)',
     'como estaban?(?: antes)?(?=[\\s.!,]*$)',
     '(?:lo|la) (?:dejamos|dejas|dejan) (?:como|igual) (?:estaba|antes|que antes)',

@@ -6,6 +6,9 @@ export const esTold: ToldPhrases = {
   surname: ['apellido'],
   surnameLeads: ['san', 'santa'],
   doubting: ['quiza', 'quizas', 'capaz', 'ganamos', 'perdimos', 'empatamos', 'marcador'],
+  unreal: [],
+  wished: [],
+  bursting: ['reventaria', 'explotaria', 'nadaria', 'ahogaria', 'perderia', 'romperia', 'asfixiaria', 'tronaria'],
   settled: [],
   requests: [
     ...['puedes', 'puede', 'pueden', 'podemos', 'podrias', 'podria', 'podrian', 'puedo', 'porfa', 'porfis', 'favor', 'me'],

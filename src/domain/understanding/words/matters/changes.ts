@@ -55,6 +55,8 @@ export type ChangePhrases = Phrases<
   | 'swap'
   | 'whoseNumber'
   | 'ownSize'
+  | 'staying'
+  | 'butThen'
   | 'mixed'
   | 'numbers'
   | 'sizes'
