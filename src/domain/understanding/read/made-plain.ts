@@ -7,7 +7,9 @@ import { spreadNumbers } from './list/numbers-by-size.ts'
 import { spreadBySize } from './list/size-lists.ts'
 import { withSizedPeople } from './list/sized-people.ts'
 import { spreadSpoken } from './list/spoken-rows.ts'
+import { withInsteadOf } from './players/instead-of.ts'
 import { withoutKin } from './players/kin.ts'
+import { withSameSizes } from './players/same-size.ts'
 import { withDictatedSigns } from './text/dictated-signs.ts'
 import { joinLabelled } from './text/labelled-lines.ts'
 import type { Lexicon } from './text/lexicon.ts'
@@ -21,7 +23,8 @@ type Scene = { readonly draft: Draft; readonly lexicon: Lexicon }
 
 /** A message as its sentences and lines are read: in the words that are known, a player a line, without who is told by whose kin he is. */
 export const madePlain = (clean: string, { draft, lexicon }: Scene): string => {
-  const written = withDictatedNumbers(withDictatedDays(withDictatedSigns(withWholeSides(withKnownForms(clean)))), draft)
+  const told = withInsteadOf(withSameSizes(clean, draft), draft)
+  const written = withDictatedNumbers(withDictatedDays(withDictatedSigns(withWholeSides(withKnownForms(told)))), draft)
   const lines = spreadBySize(
     spreadHeadings(spreadSpoken(spreadRows(spreadNumbers(withSizedPeople(joinLabelled(written)), draft)), { draft, lexicon })),
   )

@@ -124,6 +124,7 @@ export const listed = {
   again: lists(all.map(({ again }) => again)),
   dictation: lists(all.map(({ dictation }) => dictation)),
   parts: lists(all.map(({ parts }) => parts)),
+  likeOthers: lists(all.map(({ likeOthers }) => likeOthers)),
   told: lists(all.map(({ told }) => told)),
   clauses: lists(all.map(({ clauses }) => clauses)),
   takenBack: lists(all.map(({ takenBack }) => takenBack)),

@@ -14,6 +14,7 @@ import type { ComplaintPhrases, WashCounts } from './matters/complaints.ts'
 import type { DictationPhrases } from './matters/dictation.ts'
 import type { IntentPhrases } from './matters/intents.ts'
 import type { LeftOffPhrases } from './matters/left-off.ts'
+import type { LikeOtherPhrases } from './matters/like-others.ts'
 import type { LaterPhrases, OccasionPhrases } from './matters/occasions.ts'
 import type { PartPhrases } from './matters/parts.ts'
 import type { MoneyPhrases, PeoplePhrases } from './matters/people.ts'
@@ -171,6 +172,7 @@ export type Words = {
   readonly anew: AnewPhrases
   readonly again: AgainPhrases
   readonly dictation: DictationPhrases
+  readonly likeOthers: LikeOtherPhrases
   readonly undecided: UndecidedPhrases
   readonly parts: PartPhrases
   readonly told: ToldPhrases

@@ -6,9 +6,9 @@ import { sizeAt } from '../sizes/sizes.ts'
 import { isEnd, isNumber, phraseEnd, phrasesOf, type Token } from '../text/tokens.ts'
 import { nameAt, refAt } from '../whom/refs.ts'
 
-const before = phrasesOf(listed.changes.before)
-const behind = phrasesOf(listed.changes.behind)
-const entering: readonly string[] = listed.changes.entering
+const before = phrasesOf(listed.likeOthers.before)
+const behind = phrasesOf(listed.likeOthers.behind)
+const entering: readonly string[] = listed.likeOthers.entering
 
 type Newcomer = { readonly name: string; readonly from: number; readonly to: number }
 
@@ -25,8 +25,8 @@ const newcomer = (tokens: readonly Token[]): Newcomer | null => {
   return null
 }
 
-const same = phrasesOf(listed.changes.sameSize)
-const sameNumber = phrasesOf(listed.changes.sameNumber)
+const same = phrasesOf(listed.likeOthers.sameSize)
+const sameNumber = phrasesOf(listed.likeOthers.sameNumber)
 
 const says = (tokens: readonly Token[], phrases: readonly (readonly string[])[]): boolean =>
   [...tokens.keys()].some((at) => phraseEnd(tokens, at, phrases) !== null)

@@ -13,6 +13,7 @@ import { enDictation } from './dictation.ts'
 import { enGarments } from './garments.ts'
 import { enIntents } from './intents.ts'
 import { enLeftOff } from './left-off.ts'
+import { enLikeOthers } from './like-others.ts'
 import { enMarks } from './marks.ts'
 import { enLater, enOccasions } from './occasions.ts'
 import { enParts } from './parts.ts'
@@ -40,6 +41,7 @@ export const enWords: Words = {
   intents: enIntents,
   again: enAgain,
   dictation: enDictation,
+  likeOthers: enLikeOthers,
   undecided: enUndecided,
   parts: enParts,
   told: enTold,

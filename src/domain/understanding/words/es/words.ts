@@ -13,6 +13,7 @@ import { esDictation } from './dictation.ts'
 import { esGarments } from './garments.ts'
 import { esIntents } from './intents.ts'
 import { esLeftOff } from './left-off.ts'
+import { esLikeOthers } from './like-others.ts'
 import { esMarks } from './marks.ts'
 import { esLater, esOccasions } from './occasions.ts'
 import { esParts } from './parts.ts'
@@ -60,6 +61,7 @@ export const esWords: Words = {
   intents: esIntents,
   again: esAgain,
   dictation: esDictation,
+  likeOthers: esLikeOthers,
   undecided: esUndecided,
   parts: esParts,
   told: esTold,

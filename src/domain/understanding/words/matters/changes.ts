@@ -4,8 +4,7 @@ import type { Phrases } from './phrases.ts'
  * Changes of a list that is there, word by word: `add` and `drop` words (`addVerb`, `dropVerb` and `theirs` are patterns of a verb with and without its
  * pronoun, `one` and `several` such pronouns; `alters` change something of somebody who stays), all of a size (`wholly`), the one who has a size (`oneOfSize`, `theOneOfSize` where one piece of several may be meant), verbs that may be `clipped` to the end of a name, who stands right behind a word that takes off (`strikes`; `strikesOff` with `off` beside it; `strikeLeads` between, `strikeEnds` behind; `lowering` so many pieces), who left (`left`, `leftAtEnd`, `leftSo`, `takes` … `off`), who is `gone`, or is so at the end of a
  * clause; `fromAway` and `fromHome` keep the other jersey. What stands between a player and a new number, size or name (`number`, `size`, `rename`
- * and the rest), a number that somebody is `wanting` to be `insteadOf` another or that is handed on, `swap` of two (`whoseNumber` stands between a number and the name that is to have it, `ownSize` says that sizes stay with whom they are), sizes that go up or down or turn into others (`ups` to `turns`; `sizing` before them), counted sizes that are wanted no more (`sizeGone`, small words `besideGone`), a spelling (`spells`, and `without` a letter), a name that is to be told (`helping`, `saying`, `being`, `ending`), who comes instead (`before` and
- * `behind` the name, `entering`, `sameSize`, `sameNumber`). `pieces` are what one player wears, `particles` stand inside a name.
+ * and the rest), a number that somebody is `wanting` to be `insteadOf` another or that is handed on, `swap` of two (`whoseNumber` stands between a number and the name that is to have it, `ownSize` says that sizes stay with whom they are), sizes that go up or down or turn into others (`ups` to `turns`; `sizing` before them), counted sizes that are wanted no more (`sizeGone`, small words `besideGone`), a spelling (`spells`, and `without` a letter), a name that is to be told (`helping`, `saying`, `being`, `ending`). `pieces` are what one player wears, `particles` stand inside a name.
  */
 export type ChangePhrases = Phrases<
   | 'add'
@@ -88,11 +87,6 @@ export type ChangePhrases = Phrases<
   | 'renames'
   | 'spells'
   | 'without'
-  | 'before'
-  | 'behind'
-  | 'entering'
-  | 'sameSize'
-  | 'sameNumber'
   | 'pieces'
   | 'particles'
 >
