@@ -6,7 +6,7 @@ import { plural } from '../plural.ts'
 import { sportNames } from '../sport-names.ts'
 import type { Catalogue } from './catalogue.ts'
 import { priceParts } from './price-parts.ts'
-import { garmentText, sizeText, type TidyWords, tidyList } from './tidy.ts'
+import { garmentText, newHeads, sizeText, type TidyWords, tidyList } from './tidy.ts'
 
 const fits = { toddler: 'toddler', youth: 'youth', women: "women's", men: 'adult' }
 
@@ -236,7 +236,10 @@ export const en = {
     changed: ({ changes }, show) => {
       return `Changed: ${changesListed(changes, show)}.`
     },
-    noted: () => 'Noted.',
+    noted: (facts, show) => {
+      const heads = newHeads(words, show, facts)
+      return ['Noted.', ...heads].join(' ')
+    },
     undone: () => 'Taken back. The order is as it was before your last change.',
     'nothing-to-undo': () => 'There is nothing to take back.',
     'ask-garment': () => 'Which garments shall we decorate: jerseys, t-shirts, hoodies, polos? Ours, or ones you bring?',

@@ -6,7 +6,7 @@ import { plural } from '../plural.ts'
 import { sportNames } from '../sport-names.ts'
 import type { Catalogue } from './catalogue.ts'
 import { priceParts } from './price-parts.ts'
-import { garmentText, sizeText, type TidyWords, tidyList } from './tidy.ts'
+import { garmentText, newHeads, sizeText, type TidyWords, tidyList } from './tidy.ts'
 
 const fits = { toddler: 'bebé', youth: 'juvenil', women: 'de dama', men: 'adulto' }
 
@@ -279,7 +279,10 @@ export const es = {
     changed: ({ changes }, show) => {
       return `Cambiado: ${changesListed(changes, show)}.`
     },
-    noted: () => 'Anotado.',
+    noted: (facts, show) => {
+      const heads = newHeads(words, show, facts)
+      return ['Anotado.', ...heads].join(' ')
+    },
     undone: () => 'Deshecho. El pedido está como antes de su último cambio.',
     'nothing-to-undo': () => 'No hay nada que deshacer.',
     'ask-garment': () => '¿Qué prendas vamos a decorar: jerseys, playeras, sudaderas, polos? ¿Nuestras o las traen ustedes?',

@@ -251,6 +251,20 @@ const rosterTable = (words: TidyWords, tidy: Tidy): NonNullable<Sentence['table'
   return { head, rows }
 }
 
+/** What is said of the whole order now and was not before, or otherwise: "Needed: Friday, January 15, 5 pm.". */
+export const newHeads = (
+  words: TidyWords,
+  show: Show,
+  { before, now }: { readonly before: Tidy; readonly now: Tidy },
+): readonly string[] => {
+  const known = headFields(words, show, before).filter(({ assumed }) => !assumed)
+  const isNew = ({ name, value, assumed }: Field): boolean =>
+    !assumed && !known.some((field) => field.name === name && field.value === value)
+  return headFields(words, show, now)
+    .filter(isNew)
+    .map(({ name, value }) => `${name}: ${value}${value.endsWith('.') ? '' : '.'}`)
+}
+
 /** The order read back: fields with the assumed ones marked, then the roster line by line. */
 export const tidyList = (words: TidyWords, show: Show, tidy: Tidy): Pick<Sentence, 'fields' | 'table'> => {
   const { order } = tidy

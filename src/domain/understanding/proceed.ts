@@ -80,10 +80,25 @@ const readBack = (before: Composed, turn: Turn, understood: Understood): readonl
   return corrected.length > 0 ? corrected : [...rosterReply(turn, understood.pasted)]
 }
 
-/** Who said something else than was asked hears that it was taken before the same question is put again. */
-const noting = ({ asked }: Conversation, { changed }: Turn, { conversation, replies }: Heard): readonly Reply[] => {
+const heads = ['team', 'sport', 'use', 'needBy', 'gameDay', 'handOver'] as const
+
+/** Whether something of the whole order was said that nobody had said so far: a wrong day is seen best while it is being spoken of. */
+const hasNewHead = (before: Tidy, now: Tidy): boolean => {
+  const isSaid = ({ order, assumed }: Tidy, head: (typeof heads)[number]): boolean =>
+    order[head] !== undefined && !assumed.includes(`/${head}`)
+  return (before.day === null && now.day !== null) || heads.some((head) => isSaid(now, head) && !isSaid(before, head))
+}
+
+/** Who said something else than was asked hears that it was taken before the same question is put again, and a new day or team is said back. */
+const noting = (
+  { asked }: Conversation,
+  before: Tidy,
+  { now, heard }: { readonly now: Tidy; readonly heard: Heard },
+): readonly Reply[] => {
+  const { conversation, replies } = heard
   const again = asked !== null && conversation.asked?.code === asked.code && replies.length === 1
-  return changed && again ? [{ code: 'noted', facts: {} }, ...replies] : replies
+  const isReadBack = replies.some(({ code }) => code === 'understood')
+  return again || (!isReadBack && hasNewHead(before, now)) ? [{ code: 'noted', facts: { before, now } }, ...replies] : replies
 }
 
 type Closing = { readonly understood: Understood; readonly quote: string; readonly first: readonly Reply[] }
@@ -106,5 +121,8 @@ export const closeTurn = (conversation: Conversation, { understood, quote, first
   const heard = asksForEarlier
     ? { conversation: turn.conversation, replies, wants: null }
     : proceed(turn.conversation, replies, context)
-  return { ...heard, replies: noting(conversation, turn, heard), wants: wantOf(understood) ?? heard.wants }
+  if (!turn.changed) return { ...heard, wants: wantOf(understood) ?? heard.wants }
+  const now = tidyOf(turn.conversation, turn.composed)
+  const noted = noting(conversation, tidyOf(conversation, before), { now, heard })
+  return { ...heard, replies: noted, wants: wantOf(understood) ?? heard.wants }
 }

@@ -38,7 +38,8 @@ export type Replies = {
   greeting: Record<never, never>
   understood: Tidy
   changed: { readonly changes: readonly Changed[] }
-  noted: Record<never, never>
+  /** What the order was before and is now: what nobody had said before is read back. */
+  noted: { readonly before: Tidy; readonly now: Tidy }
   undone: Record<never, never>
   'nothing-to-undo': Record<never, never>
   'ask-garment': { readonly garments: readonly string[] }
