@@ -53,6 +53,41 @@ test.each([
   expect(heightsAfter('es', [`${spanish}, ${words}`])).toEqual(centimetres)
 })
 
+test.each([
+  [
+    'en',
+    'royal jerseys, white numbers both front and back, front 4 inch back 8 inch, last name above the back number in white',
+    inches,
+  ],
+  ['en', 'royal jerseys, white numbers on both the front and the back, four inches in front and eight inches behind', inches],
+  ['es', 'jerseys azul rey, números blancos, diez centímetros adelante y veinte centímetros atrás', centimetres],
+  ['es', 'jerseys azul rey, números blancos tanto adelante como atrás, de 20 cm atrás y de 10 cm adelante', centimetres],
+  ['en', 'royal jerseys, white numbers, ten cm in front and twenty cm in back', centimetres],
+] as const)('heights of both sides are told in words, and of both garments: %s: %s', (language, words, heights) => {
+  const { name: _, ...found } = heightsAfter(language, [words])
+  expect(found).toEqual(heights)
+})
+
+const front = 'royal jerseys, white numbers, 10 cm in front and 15 cm in back'
+const delante = 'jerseys azul rey, números blancos, 10 cm adelante y 15 cm atrás'
+
+test.each([
+  ['en', front, 'raise the back ones to 20 cm, not the front ones'],
+  ['en', front, 'make the back 20 cm, the front ones not'],
+  ['en', front, 'back numbers 20 cm please, but not the front numbers'],
+  ['es', delante, 'y los números de atrás súbanlos a 20 cm, los de adelante no'],
+  ['es', delante, 'los de atrás que sean de veinte centímetros, pero no los de adelante'],
+  ['es', delante, 'el de atrás de 20 cm, el de adelante no'],
+] as const)('what a change does not touch stays as it is: %s: %s / %s', (language, ...says) => {
+  expect(heightsAfter(language, says)).toEqual(centimetres)
+})
+
+test('a side that is refused without such words is none', () => {
+  const only = { 'back-number': 2000 }
+  expect(heightsAfter('en', [front, '20 cm on the back, nothing on the front'])).toEqual(only)
+  expect(heightsAfter('en', ['royal jerseys, white numbers, 20 cm on the back, not on the front'])).toEqual(only)
+})
+
 test('two sides may share a height, and two heights stand in the order of their sides', () => {
   const sleeves = { 'back-number': 2540, 'front-number': 2540, 'left-sleeve': 762, 'right-sleeve': 762 }
   const says = ['maroon jerseys, white numbers front, back and both sleeves', 'Fronts and backs 10in, sleeves 3in']

@@ -102,17 +102,25 @@ const markId = (draft: Draft, group: Group, place: PlaceId): string => {
 
 const sharesGarment = (mark: Mark, group: Group): boolean => group.on.size > 0 && !(mark.on ?? []).some((id) => group.on.has(id))
 
+/** Made alike on all garments that were named. */
+const isAlike = ({ everywhere, on }: Group): boolean => everywhere && on.size > 0
+
 /** Where the make of a mark is kept: with the mark, or apart for a garment when the mark stands on several. */
 const styleRoots = (id: string, group: Group, apart: boolean): readonly (readonly string[])[] => {
-  if (group.everywhere && group.on.size > 0) return [...group.on].map((garment) => ['styles', `${group.content}@${garment}`])
+  if (isAlike(group)) return [...group.on].map((garment) => ['styles', `${group.content}@${garment}`])
   return apart ? [...group.on].map((garment) => ['styles', `${id}@${garment}`]) : [['marks', id, 'style']]
 }
+
+/** What is made alike everywhere is so at one place only in its height. */
+const ownHeight = (group: Group, id: string, height: number | undefined): readonly Patch[] =>
+  isAlike(group) && height !== undefined ? [{ path: ['marks', id, 'style', 'micrometres'], value: height }] : []
 
 const placePatches = (draft: Draft, group: Group, { place, several }: { place: PlaceId; several: boolean }): readonly Patch[] => {
   const id = markId(draft, group, place)
   const before = draft.marks[id]
   const height = group.heights.get(place)
-  const style: Style = height === undefined ? group.style : { ...group.style, micrometres: height }
+  const alike = isAlike(group)
+  const style: Style = height === undefined || alike ? group.style : { ...group.style, micrometres: height }
   const named = several && group.on.size > 0 && !group.everywhere
   const was = before?.wanted === false || group.only ? undefined : before?.on
   const on = named ? [...new Set([...(was ?? []), ...group.on])] : undefined
@@ -126,6 +134,7 @@ const placePatches = (draft: Draft, group: Group, { place, several }: { place: P
     ...(style.stones === undefined || draft.styles[place]?.stones === undefined || place === 'name'
       ? []
       : [{ path: ['styles', place, 'stones'], value: null }]),
+    ...ownHeight(group, id, height),
     ...(isEmpty(style) ? [] : styleRoots(id, group, apart).flatMap((path) => stylePatches(path, style))),
   ]
 }

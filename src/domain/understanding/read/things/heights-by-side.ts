@@ -112,6 +112,12 @@ const unitOf = (items: readonly Item[], pairs: readonly Pair[], draft: Draft): n
 
 const highest = 610_000
 
+/** "10 cm in front and 20 cm behind": a side only where a height stands before it. */
+const sideBehind = (item: Item, before: Item | undefined): Item => {
+  const told = item.kind === 'other' && before?.kind === 'length' && listed.parts.behind.includes(item.key)
+  return told ? { kind: 'place', id: 'back', from: item.from, to: item.to, key: item.key } : item
+}
+
 type Height = { readonly pair: Pair; readonly micrometres: number }
 
 const heightsOf = (items: readonly Item[], chain: readonly Mark[], draft: Draft): readonly Height[] => {
@@ -131,7 +137,8 @@ const heightsOf = (items: readonly Item[], chain: readonly Mark[], draft: Draft)
  * Heights told of several sides in one breath, in either order of words: "back ones 10 in, front ones 8 in", "8 on the back and 4 on the
  * front". Each side keeps its own, in µm, and the measure says nothing else.
  */
-export const heightsBySide = (items: readonly Item[], draft: Draft): readonly Item[] => {
+export const heightsBySide = (given: readonly Item[], draft: Draft): readonly Item[] => {
+  const items = given.map((item, at) => sideBehind(item, given[at - 1]))
   const heights = chainsIn(items).flatMap((chain) => heightsOf(items, chain, draft))
   if (heights.length === 0) return items
   const tall = new Map(heights.flatMap(({ pair, micrometres }) => pair.place.places.map((at) => [at, micrometres] as const)))

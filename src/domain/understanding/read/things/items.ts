@@ -3,6 +3,7 @@ import { faceWords, listed, wordValues } from '../../words/languages.ts'
 import type { Meaning, Spot } from '../../words/word-list.ts'
 import { cutAt, sizeAt } from '../sizes/sizes.ts'
 import type { Term } from '../text/lexicon.ts'
+import { spokenAt } from '../text/spoken-figures.ts'
 import { isNumber, isWord, type Token } from '../text/tokens.ts'
 import { isToldText, quoteAt, shoutAt, titleAt } from './written.ts'
 
@@ -63,6 +64,12 @@ const fractionAt = (tokens: readonly Token[], at: number): { readonly value: num
   return value < 1 ? { value, to: to + 1 } : null
 }
 
+/** "Dieciocho centímetros", "twenty five cm": an amount that is told in words, as jersey numbers are. */
+const spokenAmount = (tokens: readonly Token[], at: number) => {
+  const spoken = spokenAt(tokens, at)
+  return spoken === null ? null : { value: Number(spoken.figure), to: spoken.to, whole: true }
+}
+
 /** What a figure counts of a unit, with where the unit is to stand: "8 1/2", "two and a half", "10-". */
 const amountAt = (
   tokens: readonly Token[],
@@ -70,7 +77,7 @@ const amountAt = (
 ): { readonly value: number; readonly to: number; readonly whole: boolean } | null => {
   const token = tokens[at]
   const value = token === undefined ? null : isNumber(token) ? figureOf(token.text) : (fractions[token.key] ?? null)
-  if (value === null) return null
+  if (value === null) return spokenAmount(tokens, at)
   const next = tokens[at + 1]
   const part = next !== undefined && isNumber(next) && next.text.includes('/') ? figureOf(next.text) : null
   if (part !== null) return { value: value + part, to: at + 2, whole: false }

@@ -135,6 +135,10 @@ const wronglyPlaced = ({ wanted, refused, part, ...said }: Said, { marks }: Draf
     return isThere || isOpposite || isOfPart ? [{ id, mark, to }] : []
   })
 
+/** Such a thing stands already where it is to go. */
+const hasAlready = ({ marks }: Draft, { to, mark }: Placed): boolean =>
+  marks[to] !== undefined && marks[to].wanted !== false && marks[to].content === mark.content
+
 /** Whether anything but places is said. */
 const isMixed = (terms: readonly Term[]): boolean =>
   terms.some(({ meaning }) => ['colour', 'unit', 'class', 'garment'].includes(meaning.kind))
@@ -155,11 +159,12 @@ export const readPlaceCorrected = (tokens: readonly Token[], terms: readonly Ter
     const [only, ...more] = said === null ? [] : wronglyPlaced(said, draft)
     if (said === null || only === undefined || more.length > 0) continue
     const places = [said.wanted, ...said.refused]
+    const isThere = hasAlready(draft, only)
+    // "The back ones 20 cm, not the front ones": both stand there, and one is changed.
+    if (isThere && isMixed(own)) continue
     const taken = isMixed(own)
       ? { from: Math.min(...places.map((one) => one.from)), to: Math.max(...places.map((one) => one.to)) }
       : { from: 0, to: to - from }
-    const there = draft.marks[only.to]
-    const isThere = there !== undefined && there.wanted !== false && there.content === only.mark.content
     return {
       patches: [
         { path: ['marks', only.id], value: null },

@@ -17,6 +17,7 @@ import { modify } from './modify.ts'
 import { turnedGarment } from './other-garment.ts'
 import { usesOf } from './recolour.ts'
 import { negatedPlace } from './refused-place.ts'
+import { withoutSpared } from './spared-places.ts'
 import { split, splitsAt } from './split-makes.ts'
 import { spreadPlaces } from './spread-places.ts'
 import { isPlaceOf, waits } from './waiting.ts'
@@ -202,7 +203,7 @@ const step = (walk: Walk, item: Item, at: number): void => {
 export const readThings = (told: Start): ThingsFound => {
   const turned = turnedGarment(told.draft, told.items)
   const given = { ...told, items: turned.items, draft: preview(told.draft, turned.patches) }
-  const items = withLeftOff(withLeftOut(heightsBySide(withoutPassing(given.items), given.draft)))
+  const items = withLeftOff(withLeftOut(heightsBySide(withoutSpared(withoutPassing(given.items), told.draft), given.draft)))
   const start = { ...given, items }
   const walk: Walk = {
     ...start,

@@ -102,5 +102,8 @@ export const enParts: PartPhrases = {
     ...['disappear', 'blends', 'blend', 'lost', 'clash', 'clashes', 'ugly', 'boring', 'cheap', 'tacky'],
     ...['faint', 'dull', 'invisible', 'dark', 'pale'],
   ],
+  sparing: ['not', 'never'],
+  ones: ['the', 'those', 'ones', 'one'],
+  behind: ['behind'],
   praising: ['better', 'nicer', 'great', 'good', 'best', 'pops', 'nice', 'prettier', 'love'],
 }

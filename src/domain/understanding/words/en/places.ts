@@ -12,6 +12,7 @@ export const enPlaces: WordList = [
     means: { kind: 'place', id: 'both-sides' },
     words: [
       'both sides',
+      ...['both front and back', 'both the front and back', 'both the front and the back', 'both in front and in back'],
       'front and back',
       'front & back',
       'front + back',

@@ -100,5 +100,8 @@ export const esParts: PartPhrases = {
     ...['ve', 'ven', 'queda', 'quedan', 'lee', 'leen', 'nota', 'notan', 'pierde', 'pierden', 'distingue', 'feo', 'fea'],
     ...['serio', 'apagado', 'confunde', 'cuesta', 'dificil', 'chillon', 'triste', 'barato'],
   ],
+  sparing: ['no', 'tampoco'],
+  ones: ['los', 'las', 'el', 'la', 'lo'],
+  behind: [],
   praising: ['mejor', 'bien', 'bonito', 'bonita', 'lindo', 'linda', 'padre', 'chido', 'genial'],
 }

@@ -49,6 +49,12 @@ export const esPlaces: WordList = [
       'adelante y en la espalda',
       'enfrente y en la espalda',
       'los dos lados',
+      ...[
+        'tanto adelante como atrás',
+        'tanto delante como detrás',
+        'tanto al frente como atrás',
+        'tanto al frente como en la espalda',
+      ],
     ],
   },
   {

@@ -3,6 +3,8 @@ import type { Phrases } from './phrases.ts'
 /**
  * How people give something that is there already another colour: small words that may stand beside it (`beside`), words that part one
  * thing from the next (`parting`), words for all of it that say that it stays (`staying`), words before the colour that gives way
- * ("than", "que": `than`), words of one that says why it gives way ("hard to read", `why`), and words that praise instead (`praising`).
+ * ("than", "que": `than`), words of one that says why it gives way ("hard to read", `why`), and words that praise instead (`praising`). What a
+ * change does not touch: words in front of it or behind ("not the front ones", `sparing`), with words for the ones (`ones`). A side
+ * that is one only beside a height ("20 cm behind", `behind`).
  */
-export type PartPhrases = Phrases<'beside' | 'parting' | 'staying' | 'than' | 'why' | 'praising'>
+export type PartPhrases = Phrases<'beside' | 'parting' | 'staying' | 'than' | 'why' | 'praising' | 'sparing' | 'ones' | 'behind'>
