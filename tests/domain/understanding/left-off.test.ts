@@ -101,3 +101,27 @@ test.each(cases)('$says leaves $left', ({ language, says, left }) => {
   const { composed } = play({ id: 'left-off', now: '2026-11-20T10:00', language, says, facts: [] }, shop)
   expect(composed.order.decorations.map(({ place }) => place).sort()).toEqual(left.split(' ').sort())
 })
+
+/** Every place where something stands, once. */
+const placesOf = (language: 'en' | 'es', says: readonly string[]): string => {
+  const { composed } = play({ id: 'left-off', now: '2026-11-20T10:00', language, says, facts: [] }, shop)
+  return [...new Set(composed.order.decorations.map(({ place }) => place))].sort().join(' ')
+}
+
+test.each([
+  ['en', 'home is kelly green with white numbers on the back, away is white with kelly green numbers. names on neither'],
+  ['en', 'home jersey white, away jersey navy, gold numbers on the back of both. no names on either'],
+  ['en', 'home jersey white, away jersey navy, gold numbers on the back. Names go on neither of them'],
+  ['es', 'camiseta local blanca y camiseta visitante azul marino, número dorado atrás en las dos. Nombres en ninguna de las dos'],
+  ['es', 'camiseta local blanca y camiseta visitante azul marino, número dorado atrás en las dos. Los nombres no van en ninguna'],
+] as const)('what is on none of the garments is on neither: %s: %s', (language, words) => {
+  expect(placesOf(language, [words])).toBe('back-number')
+})
+
+test.each([
+  ['en', 'black tees with LYNX on the front in silver. No bib numbers or names anywhere'],
+  ['en', 'black tees with LYNX on the front in silver. No race numbers anywhere, no names'],
+  ['es', 'playeras negras con LINCES al frente en plata. Sin dorsal ni nombres en ninguna parte'],
+] as const)('numbers and names of a kind that are refused leave nothing behind: %s: %s', (language, words) => {
+  expect(placesOf(language, [words])).toBe('full-front')
+})

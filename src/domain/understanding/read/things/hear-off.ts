@@ -72,7 +72,8 @@ const standing = ({ draft }: Walk, spots: readonly Spot[]): readonly ContentKind
 }
 
 /** "No numbers on the front": there alone. "Leave the back blank": whatever stands there. */
-export const hearOff = (walk: Walk, { contents, spots }: Extract<Item, { kind: 'off' }>, at: number): void => {
+export const hearOff = (walk: Walk, { contents, spots, both }: Extract<Item, { kind: 'off' }>, at: number): void => {
+  if (both === true) walk.scope = null
   if (contents.length === 0) {
     for (const content of standing(walk, spots)) refuseAt(walk, content, spots)
     return

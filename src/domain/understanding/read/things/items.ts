@@ -5,7 +5,7 @@ import { cutAt, sizeAt } from '../sizes/sizes.ts'
 import type { Term } from '../text/lexicon.ts'
 import { spokenAt } from '../text/spoken-figures.ts'
 import { isNumber, isWord, type Token } from '../text/tokens.ts'
-import { isToldText, quoteAt, shoutAt, titleAt } from './written.ts'
+import { countedAt, isToldText, quoteAt, shoutAt, titleAt, yearAt } from './written.ts'
 
 /** What is of every player. */
 export type Content = Extract<Meaning, { kind: 'content' }>['id']
@@ -20,8 +20,8 @@ export type Item = (
   | (Extract<Meaning, { kind: 'place' }> & { readonly micrometres: number })
   | { readonly kind: 'cut'; readonly fit: Fit }
   | { readonly kind: 'size'; readonly size: Size; readonly fit: Fit | undefined }
-  /** What is not to be pressed: these things, at these places where any are said; no thing is everything there. */
-  | { readonly kind: 'off'; readonly contents: readonly Content[]; readonly spots: readonly Spot[] }
+  /** What is not to be pressed: these things, at these places where any are said, or on none of the garments (`both`); no thing is everything there. */
+  | { readonly kind: 'off'; readonly contents: readonly Content[]; readonly spots: readonly Spot[]; readonly both?: boolean }
   | { readonly kind: 'of' }
   | { readonly kind: 'other'; readonly key: string }
   | { readonly kind: 'comma' }
@@ -143,8 +143,11 @@ const longItem = (sentence: Sentence, terms: ReadonlyMap<number, Term>, at: numb
   if (titled > at) return textItem(sentence, at, titled)
   const quoted = quoteAt(tokens, at)
   if (quoted > at + 2) return textItem(sentence, at, quoted)
-  const shout = shouted ? at : shoutAt(tokens, terms, at)
-  return shout > at ? textItem(sentence, at, shout) : null
+  const year = yearAt(tokens, terms, at)
+  if (year !== null) return { ...textItem(sentence, year.from, year.to), from: at }
+  if (shouted) return null
+  const to = shoutAt(tokens, terms, countedAt(tokens, at) ?? at)
+  return to > (countedAt(tokens, at) ?? at) ? textItem(sentence, at, to) : null
 }
 
 /** A size or a cut at a token, where it is not the name of a colour. */

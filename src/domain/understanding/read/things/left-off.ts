@@ -52,7 +52,7 @@ const spotsOf = (places: readonly Extract<Item, { kind: 'place' }>[]): readonly 
 const offFrom = (
   items: readonly Item[],
   { from, to }: { readonly from: number; readonly to: number },
-  what: { readonly contents: readonly Content[]; readonly spots: readonly Spot[]; readonly key: string },
+  what: { readonly contents: readonly Content[]; readonly spots: readonly Spot[]; readonly key: string; readonly both?: boolean },
 ): Off => ({ kind: 'off', ...what, from: items[from]?.from ?? 0, to: items[to - 1]?.to ?? 0 })
 
 /** "Al frente sin número", "on the front no numbers": a place that opens the clause of a refusal. */
@@ -81,6 +81,42 @@ const refused = (items: readonly Item[], from: number): Found | null => {
   }
   const to = places.all.length > 0 ? places.to : contents.to
   return { off: offFrom(items, { from, to }, what), to, before: ahead.length }
+}
+
+/** "on neither", "en ninguna de las dos": none of the garments, and behind it what else is said of them. */
+const nowhereAt = (items: readonly Item[], from: number): number | null => {
+  const words = [...said.at, ...said.beside, ...said.between]
+  const first = skip(items, from, words)
+  const at =
+    items[first]?.kind === 'no' && !said.nowhere.includes(items[first]?.key ?? '') ? skip(items, first + 1, words) : first
+  const none = items[at]
+  const told = none !== undefined && at > from && ['no', 'other'].includes(none.kind) && said.nowhere.includes(none.key)
+  return told ? at + 1 : null
+}
+
+/** "Names on neither", "nombres en ninguna de las dos": a refusal behind what it refuses. */
+const refusedBehind = (items: readonly Item[], from: number): Found | null => {
+  const contents = run(items, from, { kind: 'content', words: said.between })
+  const [first] = contents.all
+  const to = first === undefined || items[from]?.kind !== 'content' ? null : nowhereAt(items, contents.to)
+  if (first === undefined || to === null || said.open.includes(items[to - 1]?.key ?? '')) return null
+  return {
+    off: offFrom(items, { from, to }, { contents: contents.all.map(({ id }) => id), spots: [], key: first.key, both: true }),
+    to,
+  }
+}
+
+/** "No names on either", "sin nombres en ninguna". */
+const refusedEverywhere = (items: readonly Item[], from: number): Found | null => {
+  if (!refuses(items[from])) return null
+  const contents = run(items, skip(items, from + 1, said.between), { kind: 'content', words: said.between })
+  const [first] = contents.all
+  const to = first === undefined ? null : nowhereAt(items, contents.to)
+  if (first === undefined || to === null) return null
+  return {
+    off: offFrom(items, { from, to }, { contents: contents.all.map(({ id }) => id), spots: [], key: first.key, both: true }),
+    to,
+  }
 }
 
 /** "leave the names off", "take the numbers off the front". */
@@ -120,7 +156,8 @@ export const withLeftOff = (items: readonly Item[]): readonly Item[] => {
   const found: Item[] = []
   let at = 0
   while (at < items.length) {
-    const off = blank(items, at) ?? refused(items, at) ?? taken(items, at)
+    const off =
+      blank(items, at) ?? refusedEverywhere(items, at) ?? refusedBehind(items, at) ?? refused(items, at) ?? taken(items, at)
     const item = items[at]
     if (off !== null) found.splice(found.length - (off.before ?? 0), off.before ?? 0, off.off)
     else if (item !== undefined) found.push(item)

@@ -20,6 +20,7 @@ import { negatedPlace } from './refused-place.ts'
 import { withoutSpared } from './spared-places.ts'
 import { split, splitsAt } from './split-makes.ts'
 import { spreadPlaces } from './spread-places.ts'
+import { textsInstead } from './texts-instead.ts'
 import { isPlaceOf, waits } from './waiting.ts'
 import { currentGroups, flush, garmentOf, put, type Walk } from './walk.ts'
 export type ThingsFound = {
@@ -202,7 +203,9 @@ const step = (walk: Walk, item: Item, at: number): void => {
 /** Reads garments and what goes on them out of a message: which thing each colour, place, height and stone is meant for. */
 export const readThings = (told: Start): ThingsFound => {
   const turned = turnedGarment(told.draft, told.items)
-  const given = { ...told, items: turned.items, draft: preview(told.draft, turned.patches) }
+  const reworded = textsInstead(told.draft, turned.items)
+  const before = [...turned.patches, ...reworded.patches]
+  const given = { ...told, items: reworded.items, draft: preview(told.draft, before) }
   const items = withLeftOff(withLeftOut(heightsBySide(withoutSpared(withoutPassing(given.items), told.draft), given.draft)))
   const start = { ...given, items }
   const walk: Walk = {
@@ -210,7 +213,7 @@ export const readThings = (told: Start): ThingsFound => {
     index: new Map(start.items.map((item, at) => [item, at])),
     at: 0,
     was: start.draft,
-    patches: [...turned.patches],
+    patches: before,
     open: [],
     negated: [],
     loose: [],

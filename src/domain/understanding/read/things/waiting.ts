@@ -17,9 +17,9 @@ const marks: ReadonlySet<Item['kind']> = new Set(['content', 'text', 'word'])
 
 /** "Front: EAGLES", "on the front it should say …": a place that opens its clause, with its thing behind small words. */
 const isPlaceAhead = (walk: Walk, at: number): boolean => {
-  const before = walk.items[at - 1]
-  const opens = before === undefined || isOpening(before)
-  const first = opens || (before.kind === 'other' && isOpening(walk.items[at - 2]))
+  const back = walk.items.slice(Math.max(0, at - 3), at).reverse()
+  const opening = back.findIndex((item) => item.kind !== 'other')
+  const first = isOpening(back[opening < 0 ? back.length : opening]) && (opening >= 0 || back.length === at)
   const small = walk.items.slice(at + 1, at + 7)
   const head = small.findIndex((item) => marks.has(item.kind))
   return (

@@ -13,19 +13,26 @@ const notText: readonly string[] = listed.written.notText
 const isWritten = (term: Term | undefined): boolean =>
   term === undefined || term.meaning.kind === 'use' || term.meaning.kind === 'sport'
 
+const opensClause = (tokens: readonly Token[], at: number): boolean => {
+  const before = tokens[at - 1]
+  return before === undefined || before.kind === 'break' || ['.', ',', ':', ';'].includes(before.text)
+}
+
 /** "SPARKLE on the front": a vinyl's word that opens its clause, shouted, with a place right behind it, is to be written. */
 const isPlaced = (tokens: readonly Token[], terms: ReadonlyMap<number, Term>, at: number): boolean => {
-  const before = tokens[at - 1]
-  const opens = before === undefined || before.kind === 'break' || ['.', ',', ':', ';'].includes(before.text)
-  if (!opens || terms.get(at)?.meaning.kind !== 'class' || !isWord(tokens[at + 1], ...listed.written.placing)) return false
+  if (!opensClause(tokens, at) || terms.get(at)?.meaning.kind !== 'class' || !isWord(tokens[at + 1], ...listed.written.placing))
+    return false
   return [at + 1, at + 2, at + 3].some((next) => terms.get(next)?.meaning.kind === 'place')
 }
 
-/** "BLACK HAWKS", "GO BLUE": a colour shouted beside a word that means nothing else is written with it. */
+/** "BLACK HAWKS", "GO BLUE", "VELVET GUTTERS", and "READ ALL NIGHT" where it opens its clause: a colour or a vinyl's word shouted beside a word that means nothing else is written with it. */
 const isHueOfText = (tokens: readonly Token[], terms: ReadonlyMap<number, Term>, at: number): boolean => {
   const beside = (next: number): boolean =>
     isShouted(tokens[next]) && !terms.has(next) && sizeAt(tokens, next) === null && !notText.includes(tokens[next]?.key ?? '')
-  return terms.get(at)?.meaning.kind === 'colour' && terms.get(at)?.to === at + 1 && (beside(at + 1) || beside(at - 1))
+  const kind = terms.get(at)?.meaning.kind
+  if (kind === 'word' && opensClause(tokens, at) && isShouted(tokens[at + 1]) && isShouted(tokens[at + 2])) return true
+  const named = kind === 'colour' || kind === 'class'
+  return named && terms.get(at)?.to === at + 1 && (beside(at + 1) || beside(at - 1))
 }
 
 /** "TWO COOL on the front": an amount shouted in front of a word that means nothing else is written with it, where its clause says where. */
@@ -164,4 +171,24 @@ export const quoteAt = (tokens: readonly Token[], at: number): number => {
     if (tokens[to]?.text === '"' && to > at + 1) return to + 1
   }
   return at
+}
+
+/** "25 AÑOS", "10TH ANNIVERSARY", "5K RUN": where what a shouted word counts, or makes an ordinal of, begins a text; else null. */
+export const countedAt = (tokens: readonly Token[], at: number): number | null => {
+  const [figure, next] = [tokens[at], tokens[at + 1]]
+  if (figure === undefined || next === undefined || !/^\d{1,4}$/.test(figure.text) || !isShouted(next)) return null
+  const joins = next.start === figure.end && isWord(next, ...listed.written.ordinals)
+  const counts = isWord(next, ...listed.written.counted)
+  return joins || counts ? at + 1 : null
+}
+
+/** "The year, 2027", "el año 2027": where a year that is to be written ends; else null. */
+export const yearAt = (
+  tokens: readonly Token[],
+  terms: ReadonlyMap<number, Term>,
+  at: number,
+): { readonly from: number; readonly to: number } | null => {
+  if (!isWord(tokens[at], ...listed.written.year) || !isToldToWrite(tokens, terms, at)) return null
+  const from = [',', ':', '"', '('].includes(tokens[at + 1]?.text ?? '') ? at + 2 : at + 1
+  return isYear(tokens[from]) ? { from, to: from + 1 } : null
 }

@@ -14,6 +14,9 @@ export const enWritten: WrittenPhrases = {
   leading: ['just', 'simply'],
   reported: ['say', 'says', 'saying', 'read', 'reads', 'that', 'team', 'name', 'club', 'school', 'company', 'business'],
   small: ['of', 'the', '&', 'and', 'n'],
+  ordinals: ['th', 'st', 'nd', 'rd', 'k'],
+  counted: ['years', 'yrs', 'anniversary', 'miles', 'strong', 'days', 'seasons', 'wins', 'time'],
+  year: ['year'],
   yearly: [
     'class',
     'seniors',

@@ -20,6 +20,8 @@ export const esLeftOff: LeftOffPhrases = {
     ],
     ...['quitar', 'quitemos', 'quitamos', 'quitarle', 'quitarles', 'quiteme', 'quitame', 'quitenme'],
   ],
+  nowhere: ['ninguna', 'ninguno', 'ningun', 'nada', 'ninguna parte'],
+  open: [],
   between: [
     ...[
       'le',

@@ -24,6 +24,9 @@ export const esWritten: WrittenPhrases = {
   leading: ['nomas', 'solo', 'asi'],
   reported: ['que', 'el', 'nombre', 'dice', 'dicen'],
   small: ['de', 'del', 'la', 'las', 'los', 'el', '&', 'y', 'e'],
+  ordinals: ['o', 'a', 'ra', 'er', 'ta'],
+  counted: ['anos', 'aniversario', 'kilometros', 'km', 'anitos', 'temporadas', 'veces', 'generaciones'],
+  year: ['ano'],
   yearly: [
     'generacion',
     'gen',
