@@ -58,3 +58,11 @@ test.each([
   const { rows } = await heard(language, [language === 'en' ? english : spanish, list, words])
   expect(rows).toEqual(['1 men M', '17 men M', '6 men L', '29 men M'])
 })
+
+test.each([
+  ['Ann M #4 / Bo L #7 / Cy S #9', ['4 Ann men M', '7 Bo men L', '9 Cy men S']],
+  ['Ann (4, M), Bo (7, L), Cy (9, S)', ['4 Ann men M', '7 Bo men L', '9 Cy men S']],
+])('a size behind a name heads no numbers: %j', async (list, rows) => {
+  const named = 'navy jerseys, white names and numbers on the back'
+  expect((await heard('en', [named, list])).rows).toEqual(rows)
+})

@@ -1,5 +1,6 @@
 import type { Draft } from '../draft.ts'
 import { withDictatedDays } from './calendar/dictated-days.ts'
+import { withCountedIn } from './list/counted-in.ts'
 import { withDictatedNumbers } from './list/dictated-numbers.ts'
 import { spreadHeadings } from './list/headings.ts'
 import { spreadRows } from './list/inline-rows.ts'
@@ -26,7 +27,12 @@ export const madePlain = (clean: string, { draft, lexicon }: Scene): string => {
   const told = withInsteadOf(withSameSizes(clean, draft), draft)
   const written = withDictatedNumbers(withDictatedDays(withDictatedSigns(withWholeSides(withKnownForms(told)))), draft)
   const lines = spreadBySize(
-    spreadHeadings(spreadSpoken(spreadRows(spreadNumbers(withSizedPeople(joinLabelled(written)), draft)), { draft, lexicon })),
+    spreadHeadings(
+      spreadSpoken(spreadRows(spreadNumbers(withSizedPeople(withCountedIn(joinLabelled(written), { draft, lexicon })), draft)), {
+        draft,
+        lexicon,
+      }),
+    ),
   )
   return withoutKin(lines.replace(hyphenSize, ' '), draft)
 }

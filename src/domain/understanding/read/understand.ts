@@ -16,7 +16,7 @@ import { readAll } from './left/read-all.ts'
 import { withCountsAhead } from './list/counts-ahead.ts'
 import { askHalves } from './list/halved-names.ts'
 import { addCounted, mergePlayers } from './list/merge-players.ts'
-import { recount } from './list/recount.ts'
+import { goneWith, recount } from './list/recount.ts'
 import { countedFrom, playerFrom, readRoster } from './list/roster.ts'
 import type { RowLine } from './list/row-line.ts'
 import { addPlayers } from './list/table.ts'
@@ -154,8 +154,9 @@ const readOrder = ({ text: whole, conversation, context, language }: Read): Read
       ? readAnswer({ draft, asked, text })
       : []
   const patches = answered.length > 0 && aboutPeople.includes(asked?.code ?? '') ? all.filter(isRow) : all
+  const after = preview(draft, patches)
   return {
-    patches: [...patches, ...recount(draft, preview(draft, patches)), ...answered],
+    patches: [...patches, ...recount(draft, after), ...goneWith(draft, after), ...answered],
     open: [...faces.open, ...marks.open, ...prose.open, ...ofRoster(roster, draft, withRows)],
     unread: roster.unread.filter((line) => !isOfThings(line, lexicon)),
     ...some.told,

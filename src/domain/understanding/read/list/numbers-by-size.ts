@@ -1,7 +1,7 @@
 import type { Draft } from '../../draft.ts'
 import { listed } from '../../words/languages.ts'
 import { sizeAt } from '../sizes/sizes.ts'
-import { isNumber, isWord, type Token, tokensOf } from '../text/tokens.ts'
+import { isCapital, isNumber, isWord, type Token, tokensOf } from '../text/tokens.ts'
 import { rowsByNumber } from '../whom/refs.ts'
 import { aheadOf } from './line-ahead.ts'
 import { numberListAt } from './number-lists.ts'
@@ -42,12 +42,13 @@ const numbersAt = (tokens: readonly Token[], from: number): Numbers | null => {
   return { numbers: list.numbers, to: isSign(next, ')') ? list.to + 1 : list.to, marked, ranged: list.ranged }
 }
 
-/** "mens M: 1, 17, 44", "mediums are 7 and 9". */
+/** "mens M: 1, 17, 44", "mediums are 7 and 9"; "Ann M #4" is Ann. */
 const headFirst = (line: string, tokens: readonly Token[], at: number): Group | null => {
   const strict = sizeAt(tokens, at)
   const size = strict ?? sizeAt(tokens, at, true)
   const headed = isSign(tokens[size?.to ?? -1], ...signs)
-  if (size?.size === undefined || isNumber(tokens[at - 1]) || (strict === null && !headed)) return null
+  if (size?.size === undefined || isNumber(tokens[at - 1]) || isCapital(tokens[at - 1]) || (strict === null && !headed))
+    return null
   let next = size.to
   while (next < size.to + 3 && (isSign(tokens[next], ...signs) || isWord(tokens[next], ...listed.dictation.sizeHolds))) next += 1
   const found = numbersAt(tokens, next)

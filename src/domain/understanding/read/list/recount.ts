@@ -13,3 +13,10 @@ export const recount = (before: Draft, after: Draft): readonly Patch[] => {
     ...garments.map(([id]): Patch => ({ path: ['garments', id, 'count'], value: now })),
   ]
 }
+
+/** "Scrap the hoodies": what was counted of a garment goes with it. */
+export const goneWith = (before: Draft, after: Draft): readonly Patch[] =>
+  Object.entries(after.tally).flatMap(([key, { garment }]): readonly Patch[] => {
+    const isGone = garment !== undefined && before.garments[garment] !== undefined && after.garments[garment] === undefined
+    return isGone && before.tally[key] !== undefined ? [{ path: ['tally', key], value: null }] : []
+  })

@@ -129,6 +129,13 @@ const leadStart = (tokens: readonly Token[], from: number): number => {
   return at
 }
 
+/** "Ann, number 1, medium. 4 Bo large": the name of the first stands before the number. */
+const isNamedBefore = (tokens: readonly Token[], from: number): boolean => {
+  let at = leadStart(tokens, from) - 1
+  while (isSign(tokens[at], ',', ':', '-') || isWord(tokens[at], ...said.being)) at -= 1
+  return isCapital(tokens[at]) && at > 0 && sizeAt(tokens, at) === null
+}
+
 /** Two or more, most of them with a size, all of them players beyond doubt; nobody of the list, nobody who is taken off or asked about. */
 const isList = (tokens: readonly Token[], { rows, from, to }: Run, draft: Draft): boolean => {
   const sized = rows.filter(({ size }) => size !== undefined).length
@@ -138,6 +145,7 @@ const isList = (tokens: readonly Token[], { rows, from, to }: Run, draft: Draft)
     return false
   const start = tokens.slice(0, from).findLastIndex((token) => token.kind === 'break' || isSign(token, '.', ';', '!', '?')) + 1
   const ahead = tokens.slice(start, from)
+  if (rows[0]?.name === undefined && isNamedBefore(tokens, from)) return false
   const asked = isSign(
     tokens.slice(to).find((token) => token.kind === 'break' || isSign(token, '.', '!', '?')),
     '?',

@@ -100,7 +100,7 @@ export const enChanges: ChangePhrases = {
     ...['should', 'wears', 'be', 'now', 'is', 'to', 'becomes', 'number', "'s", 'gets', 'has', 'changes', 'changed'],
     ...['#', 'a'],
   ],
-  notNumber: ['years', 'of', 'or'],
+  notNumber: ['years', 'year', 'yrs', 'months', 'month', 'mos', 'weeks', 'of', 'or'],
   insteadOf: ['instead of', 'rather than', 'in place of'],
   wanting: ['wants to', 'would like to', 'would rather', 'wants', 'really', 'actually'],
   now: ['now'],
