@@ -63,13 +63,13 @@ const heldBy = (columns: readonly (Headed | null)[], at: number, below: readonly
   return figures * 2 > cells.length && !columns.includes('number') ? 'number' : 'skip'
 }
 
-/** The columns that a first line names, when every cell of it is a heading and at least two say what we want; `below` are the lines under it. */
-export const columnsOf = (cells: Cells, below: readonly Cells[]): readonly Column[] | null => {
+/** The columns that a first line names, when every cell of it is a heading and at least two say what we want; `below` are the lines under it, and only where signs part the cells (`parted`) may several say what nobody knows. */
+export const columnsOf = (cells: Cells, below: readonly Cells[], parted: boolean): readonly Column[] | null => {
   const columns = cells.map(columnOf)
   const known = columns.filter((column) => column !== null && column !== 'skip')
   const strangers = cells.filter((cell, index) => columns[index] === null && cell.trim() !== '')
   if (known.length < 2) return null
-  if (strangers.length > 1 && !(strangers.every(isHeading) && fitsBelow(cells, below))) return null
+  if (strangers.length > 1 && !(parted && strangers.every(isHeading) && fitsBelow(cells, below))) return null
   return columns.map((column, index) => (column === 'worn' ? heldBy(columns, index, below) : (column ?? 'skip')))
 }
 

@@ -23,6 +23,9 @@ const headedPlayer = (columns: readonly Column[], line: string): Player | null =
   return player === null || (Object.keys(player).length < 2 && !whole) ? null : player
 }
 
+/** What parts the cells of a table; blanks alone part the words of a sentence too. */
+const signs = /[\t;|,]| [/–-] |\S {2,}\S/
+
 /** "|---|---|": a line that is drawn under a heading. */
 const isRule = (line: string): boolean => /^[\s|:+=–-]*(?:--|==|––)[\s|:+=–-]*$/.test(line)
 
@@ -35,6 +38,7 @@ export const readHeaded = (
     columnsOf(
       cells[at] ?? [],
       cells.slice(at + 1, at + 60).filter((_, index) => !isRule(lines[at + 1 + index] ?? '')),
+      signs.test(lines[at] ?? ''),
     )
   const head = lines.findIndex((_, at) => under(at) !== null)
   const columns = under(head)

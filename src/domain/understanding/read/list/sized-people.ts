@@ -1,4 +1,4 @@
-import { cutWords, listed } from '../../words/languages.ts'
+import { listed } from '../../words/languages.ts'
 import { sizeAt } from '../sizes/sizes.ts'
 import { isCapital, isNumber, isWord, type Token, tokensOf } from '../text/tokens.ts'
 
@@ -10,7 +10,7 @@ const personAt = (tokens: readonly Token[], at: number): number | null => {
   if (!amount) return null
   const person = isWord(tokens[at + 1], ...said.further) ? at + 2 : at + 1
   const key = tokens[person]?.key ?? ''
-  return (Object.hasOwn(cutWords, key) || said.fellow.includes(key)) && !isCapital(tokens[person]) ? person : null
+  return (said.people.includes(key) || said.fellow.includes(key)) && !isCapital(tokens[person]) ? person : null
 }
 
 type Told = { readonly from: number; readonly to: number; readonly words: string }

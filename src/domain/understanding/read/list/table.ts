@@ -24,7 +24,7 @@ export const readTable = (
   { draft }: Pick<Conversation, 'draft'>,
 ): { readonly patches: readonly Patch[]; readonly pasted: number } => {
   const lines = table.slice(0, mostLines + 20).map((cells) => cells.map(clean))
-  const under = (at: number) => columnsOf(lines[at] ?? [], lines.slice(at + 1))
+  const under = (at: number) => columnsOf(lines[at] ?? [], lines.slice(at + 1), true)
   const head = lines.findIndex((_, at) => under(at) !== null)
   const columns = under(head)
   const players =

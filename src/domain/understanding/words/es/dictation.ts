@@ -108,6 +108,10 @@ export const esDictation: DictationPhrases = {
     'de',
   ],
   some: ['un', 'una', 'dos', 'tres', 'cuatro', 'cinco', 'seis', 'otra', 'otro', 'otros', 'otras'],
+  people: [
+    ...['mujer', 'mujeres', 'hombre', 'hombres', 'dama', 'damas', 'nina', 'ninas', 'nino', 'ninos', 'caballero', 'caballeros'],
+    ...['adulto', 'adultos'],
+  ],
   fellow: ['hombre', 'senor', 'senores', 'varon', 'varones'],
   further: ['mas'],
   wearing: ['con', 'la', 'en', 'talla', 'de', 'que', 'usa', 'usan', 'es', 'son', 'el', 'mas', 'lleva', 'quiere', 'ocupa'],
