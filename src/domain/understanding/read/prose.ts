@@ -25,6 +25,7 @@ import { union, without } from './text/set-aside.ts'
 import { stated } from './text/statements.ts'
 import { fold, isCapital, type Token, tokensOf } from './text/tokens.ts'
 import { wearersSide } from './text/viewer.ts'
+import { askedAndRefused } from './things/asked-and-refused.ts'
 import { readBlend } from './things/blend.ts'
 import { countedPatches } from './things/counted-pieces.ts'
 import { readDoubtedColour } from './things/doubted-colour.ts'
@@ -194,7 +195,8 @@ const isWritten = (team: string, written: readonly string[]): boolean =>
 /** Reads the sentences of a message: rows and sizes, days, people, then garments and what goes on them. */
 export const readProse = (given: Prose): ProseFound => {
   const scene = { ...given, text: wearersSide(given.text) }
-  const tokens = tokensOf(scene.text)
+  const told = tokensOf(scene.text)
+  const tokens = without(told, askedAndRefused(told))
   const rows = readRows(scene, tokens)
   const free = without(tokens, rows.taken)
   const parts = readPartsTold(free, termsOf(scene.lexicon, free), scene.before)

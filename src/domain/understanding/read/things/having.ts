@@ -18,6 +18,12 @@ const groupOf = (mark: Mark): Group => {
   return group
 }
 
+/** Stones that were there, were refused and keep their make: what is spoken of when they come back. */
+export const refusedStones = (draft: Draft): readonly Group[] =>
+  Object.values(draft.marks).flatMap((mark) =>
+    mark.wanted !== false && mark.style?.stones?.wanted === false ? [groupOf(mark)] : [],
+  )
+
 /** The marks of a draft that have such a part of their own, as what is being spoken of; none where it is said of a whole kind, or of all of them. */
 export const having = (draft: Draft, part: Part): readonly Group[] => {
   const marks = Object.values(draft.marks).filter((mark) => mark.wanted !== false)

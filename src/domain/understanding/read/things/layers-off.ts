@@ -1,7 +1,7 @@
 import type { Draft, Mark, Style } from '../../draft.ts'
 import { type Patch, preview } from '../../patch.ts'
 import { listed } from '../../words/languages.ts'
-import { type Lexicon, termsOf } from '../text/lexicon.ts'
+import { type Lexicon, type Term, termsOf } from '../text/lexicon.ts'
 import { without } from '../text/set-aside.ts'
 import { blanked, isEnd, isWord, type Token, tokensOf } from '../text/tokens.ts'
 import { placesAt } from './groups.ts'
@@ -167,11 +167,25 @@ const splitAt = (tokens: readonly Token[]): readonly (readonly Token[])[] => {
   return end < 0 ? [tokens] : [tokens.slice(0, end), ...splitAt(tokens.slice(end + 1))]
 }
 
+/** "… , just the glitter", "only the white vinyl": of what is there already that alone is left, and nothing comes instead. */
+const isLeft = (terms: readonly Term[], { marks, styles }: Draft): boolean => {
+  const styled = [...Object.values(styles), ...Object.values(marks).map(({ style }) => style)]
+  return (
+    terms.some(({ meaning }) => meaning.kind === 'only') &&
+    terms.every(({ meaning }) => {
+      if (meaning.kind === 'colour') return styled.some((style) => style?.colour === meaning.id)
+      return meaning.kind === 'class'
+        ? styled.some((style) => style?.class === meaning.id)
+        : ['only', 'vinyl'].includes(meaning.kind)
+    })
+  )
+}
+
 /** The clause that says what comes instead of what is taken off, with its colour; null where that is no one colour. */
 type Instead = { readonly hue: string | null; readonly from: number; readonly to: number }
 
 /** "Lose the navy outline, make it gold": another colour comes in its stead; another thing is read elsewhere. */
-const insteadOf = (tokens: readonly Token[], all: readonly LayersNamed[], lexicon: Lexicon): Instead | null => {
+const insteadOf = (tokens: readonly Token[], all: readonly LayersNamed[], { lexicon, draft }: Scene): Instead | null => {
   const spans = all.flatMap(({ from, to }) => Array.from({ length: to - from }, (_, step) => from + step))
   for (const clause of splitAt(without(tokens, new Set(spans)))) {
     const terms = termsOf(lexicon, clause).filter(({ meaning }) => !['in', 'with', 'and', 'count'].includes(meaning.kind))
@@ -179,7 +193,7 @@ const insteadOf = (tokens: readonly Token[], all: readonly LayersNamed[], lexico
     const dangling =
       terms.some(({ meaning }) => makes.includes(meaning.kind)) && !terms.some(({ meaning }) => headed.includes(meaning.kind))
     const [first, last, only] = [clause[0], clause.at(-1), hues[0]]
-    if (first === undefined || last === undefined) continue
+    if (first === undefined || last === undefined || isLeft(terms, draft)) continue
     if (!dangling && !(clause.some((token) => isWord(token, ...listed.leftOff.inStead)) && terms.length > 0)) continue
     const clear = hues.length === 1 && terms.length === 1 && all.length === 1 && only?.readings === undefined
     return { hue: clear ? (only?.id ?? null) : null, from: first.start, to: last.end }
@@ -220,7 +234,7 @@ export const readLayersOff = (text: string, scene: Scene): LayersOff => {
   const tokens = tokensOf(text)
   const all = layersNamed(tokens, scene.lexicon)
   const [only] = all
-  const instead = insteadOf(tokens, all, scene.lexicon)
+  const instead = insteadOf(tokens, all, scene)
   if (only === undefined) return none
   if (instead !== null) return recoloured(text, only, { scene, instead })
   return all.reduce<LayersOff>((found, named) => {

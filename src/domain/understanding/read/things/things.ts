@@ -15,8 +15,10 @@ import { withLeftOut } from './left-out.ts'
 import { applyWaiting, isNegated, isOtherOwn } from './look-around.ts'
 import { modify } from './modify.ts'
 import { turnedGarment } from './other-garment.ts'
+import { hearPause } from './pauses.ts'
 import { usesOf } from './recolour.ts'
 import { negatedPlace } from './refused-place.ts'
+import { withoutBackAgain } from './restored.ts'
 import { withoutSpared } from './spared-places.ts'
 import { split, splitsAt } from './split-makes.ts'
 import { spreadPlaces } from './spread-places.ts'
@@ -75,32 +77,6 @@ const hearHead = (walk: Walk, item: Item, at: number): boolean => {
 const hearPart = (walk: Walk): void => {
   walk.waiting = walk.waiting.filter((item) => item.kind !== 'colour')
   if (walk.postfix) walk.target = { kind: 'part' }
-}
-
-/** "Front: EAGLES": the place is that of what follows. */
-const isPlaceLabel = (walk: Walk, item: Item): boolean => {
-  const last = walk.waiting.at(-1)
-  return item.key === ':' && last?.kind === 'place' && last === walk.items[walk.at - 1]
-}
-
-const hearPause = (walk: Walk, item: Item): boolean => {
-  if (item.kind !== 'stop' && item.kind !== 'comma') return false
-  const label = isPlaceLabel(walk, item) ? walk.waiting.at(-1) : undefined
-  if (label === undefined) walk.waiting = []
-  else if (label.kind === 'place') {
-    flush(walk)
-    walk.label = label.id
-  }
-  walk.only = false
-  if (walk.target.kind === 'part') walk.target = walk.scope === null ? { kind: 'none' } : { kind: 'garment', id: walk.scope }
-  if (walk.target.kind === 'edge' || walk.target.kind === 'stones') walk.target = { kind: 'mark' }
-  if (item.kind === 'stop') {
-    flush(walk)
-    walk.label = null
-    walk.target = { kind: 'none' }
-    walk.scope = null
-  }
-  return true
 }
 
 /** After a garment named in passing, the thing spoken of before comes back. */
@@ -206,7 +182,9 @@ export const readThings = (told: Start): ThingsFound => {
   const reworded = textsInstead(told.draft, turned.items)
   const before = [...turned.patches, ...reworded.patches]
   const given = { ...told, items: reworded.items, draft: preview(told.draft, before) }
-  const items = withLeftOff(withLeftOut(heightsBySide(withoutSpared(withoutPassing(given.items), told.draft), given.draft)))
+  const items = withLeftOff(
+    withLeftOut(heightsBySide(withoutSpared(withoutBackAgain(withoutPassing(given.items), told.draft), told.draft), given.draft)),
+  )
   const start = { ...given, items }
   const walk: Walk = {
     ...start,

@@ -5,7 +5,7 @@ import type { Draft, Edge, GarmentWish } from '../../draft.ts'
 import { type Patch, preview } from '../../patch.ts'
 import type { Spot } from '../../words/word-list.ts'
 import { type Group, groupPatches, newGroup, placesAt } from './groups.ts'
-import { having, type Part } from './having.ts'
+import { having, type Part, refusedStones } from './having.ts'
 import type { Item } from './items.ts'
 
 /** What adjectives are being said of. */
@@ -145,7 +145,8 @@ export const garmentOf = (walk: Walk): string | null => {
 /** "Make the shadow silver": where nothing was named yet, what has one is spoken of. */
 export const speakOf = (walk: Walk, part: Part): void => {
   if (walk.groups.length > 0 || walk.last !== null || walk.items.slice(0, walk.at).some((item) => item.kind === 'content')) return
-  walk.groups = [...having(walk.was, part)]
+  const had = having(walk.was, part)
+  walk.groups = [...(had.length === 0 && part === 'stones' ? refusedStones(walk.was) : had)]
 }
 
 /** An outline or a shadow begins: what is said next is said of it. */

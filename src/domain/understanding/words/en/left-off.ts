@@ -59,6 +59,7 @@ export const enLeftOff: LeftOffPhrases = {
     ],
   ],
   nowhere: ['neither', 'none', 'nowhere', 'nothing', 'either', 'any', 'anything', 'anywhere'],
+  bringing: ['bring', 'put', 'add', 'want', 'get'],
   open: ['either', 'any', 'anything', 'anywhere'],
   at: ['on', 'in', 'of', 'at', 'the', 'to', 'from', 'their', 'our', 'across', 'anymore', 'either', 'both'],
   leaving: ['leave', 'leaving', 'take', 'taking', 'keep', 'keeping', 'leaves', 'took', 'left'],

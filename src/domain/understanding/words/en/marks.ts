@@ -28,7 +28,13 @@ export const enMarks: WordList = [
     words: ['outline', 'outlines', 'border', 'trim', 'outlined', 'edging', 'trimmed', 'edged', 'bordered'],
   },
   { means: { kind: 'shadow' }, words: ['shadow', 'drop shadow', 'shadows'] },
-  { means: { kind: 'stones' }, words: ['stone', 'stones', 'rhinestone', 'rhinestones', 'bling', 'crystals', 'gems'] },
+  {
+    means: { kind: 'stones' },
+    words: [
+      ...['stone', 'stones', 'rhinestone', 'rhinestones', 'bling', 'crystals', 'gems'],
+      ...['hotfix stones', 'hot fix stones', 'hot-fix stones', 'hotfix rhinestones', 'hot fix rhinestones', 'hotfix'],
+    ],
+  },
   ...(['6', '8', '10', '12', '16', '20', '30', '34'] as const).map((size) => ({
     means: { kind: 'stone-size', id: `SS${size}` } as const,
     words: [`ss${size}`, `ss ${size}`, `${size}ss`, `ss-${size}`],
@@ -55,6 +61,7 @@ export const enMarks: WordList = [
       'around the outside only',
       'on the outside edge',
       'outer edge only',
+      ...['outside edge only', 'only the outside edge', 'round the outside', 'just the outside', 'only around the outside'],
       'outside only',
       'only outside',
       'outer edge',

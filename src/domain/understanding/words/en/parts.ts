@@ -105,5 +105,8 @@ export const enParts: PartPhrases = {
   sparing: ['not', 'never'],
   ones: ['the', 'those', 'ones', 'one'],
   behind: ['behind'],
+  somebody: ['one', 'a', 'an', 'another', 'some', 'someone', 'somebody', 'my', 'his', 'her', 'the', 'two', 'our'],
+  asking: ['asks', 'asked', 'asking', 'wanted', 'wants', 'wondered', 'suggested', 'begged', 'begging', 'requested'],
+  weMean: ['we', 'i', 'you', 'us', "we'd", "i'd"],
   praising: ['better', 'nicer', 'great', 'good', 'best', 'pops', 'nice', 'prettier', 'love'],
 }

@@ -110,6 +110,7 @@ export const enThings: ThingPhrases = {
       'barely',
       'hardly',
     ],
+    ...['vanish', 'vanishes', 'disappear', 'disappears', 'blends', 'blend', 'washed', 'faint', 'invisible'],
     ...['wrong', 'bad', 'hate', 'hates', 'scratch', 'forget', 'no'],
   ],
   doubting: ['rather', 'prefer'],

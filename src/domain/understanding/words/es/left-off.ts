@@ -21,6 +21,7 @@ export const esLeftOff: LeftOffPhrases = {
     ...['quitar', 'quitemos', 'quitamos', 'quitarle', 'quitarles', 'quiteme', 'quitame', 'quitenme'],
   ],
   nowhere: ['ninguna', 'ninguno', 'ningun', 'nada', 'ninguna parte'],
+  bringing: [],
   open: [],
   between: [
     ...[

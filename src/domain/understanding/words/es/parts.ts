@@ -103,5 +103,11 @@ export const esParts: PartPhrases = {
   sparing: ['no', 'tampoco'],
   ones: ['los', 'las', 'el', 'la', 'lo'],
   behind: [],
+  somebody: ['una', 'un', 'otra', 'otro', 'alguna', 'alguien', 'mi', 'su', 'la', 'el', 'unos', 'unas', 'dos'],
+  asking: [
+    ...['pregunto', 'pregunta', 'preguntaba', 'preguntaron', 'pidio', 'pide', 'pedia', 'pidieron', 'sugirio', 'queria', 'quiere'],
+    ...['querian', 'rogo'],
+  ],
+  weMean: ['nosotros', 'nosotras', 'yo', 'ustedes', 'usted'],
   praising: ['mejor', 'bien', 'bonito', 'bonita', 'lindo', 'linda', 'padre', 'chido', 'genial'],
 }

@@ -143,6 +143,7 @@ export const esThings: ThingPhrases = {
       'serio',
       'fuerte',
     ],
+    ...['desaparece', 'desapareceria', 'perderse', 'invisible', 'deslavado'],
     ...['casi', 'muy', 'demasiado', 'confunde', 'opaco', 'quita', 'quiten', 'olvida'],
   ],
   doubting: ['mejor', 'prefiero', 'preferimos'],

@@ -6,5 +6,20 @@ import type { Phrases } from './phrases.ts'
  * ("than", "que": `than`), words of one that says why it gives way ("hard to read", `why`), and words that praise instead (`praising`). What a
  * change does not touch: words in front of it or behind ("not the front ones", `sparing`), with words for the ones (`ones`). A side
  * that is one only beside a height ("20 cm behind", `behind`).
+ * What somebody else asked for and was refused: who opens such a sentence (`somebody`), how it was asked (`asking`), and words for
+ * those who order (`weMean`).
  */
-export type PartPhrases = Phrases<'beside' | 'parting' | 'staying' | 'than' | 'why' | 'praising' | 'sparing' | 'ones' | 'behind'>
+export type PartPhrases = Phrases<
+  | 'beside'
+  | 'parting'
+  | 'staying'
+  | 'than'
+  | 'why'
+  | 'praising'
+  | 'sparing'
+  | 'ones'
+  | 'behind'
+  | 'somebody'
+  | 'asking'
+  | 'weMean'
+>
