@@ -167,11 +167,11 @@ const splitAt = (tokens: readonly Token[]): readonly (readonly Token[])[] => {
   return end < 0 ? [tokens] : [tokens.slice(0, end), ...splitAt(tokens.slice(end + 1))]
 }
 
-/** "… , just the glitter", "only the white vinyl": of what is there already that alone is left, and nothing comes instead. */
+/** "… , just the glitter", "only the white glitter": of what is there already that alone is left, and nothing comes instead. */
 const isLeft = (terms: readonly Term[], { marks, styles }: Draft): boolean => {
   const styled = [...Object.values(styles), ...Object.values(marks).map(({ style }) => style)]
   return (
-    terms.some(({ meaning }) => meaning.kind === 'only') &&
+    ['only', 'class'].every((kind) => terms.some(({ meaning }) => meaning.kind === kind)) &&
     terms.every(({ meaning }) => {
       if (meaning.kind === 'colour') return styled.some((style) => style?.colour === meaning.id)
       return meaning.kind === 'class'
