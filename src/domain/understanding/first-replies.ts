@@ -29,6 +29,8 @@ const greeted = ({ intent, patches }: Understood): readonly Reply[] => {
   switch (intent.kind) {
     case 'greeting':
       return patches.length === 0 ? [{ code: 'greeting', facts: {} }] : []
+    case 'price':
+      return [{ code: 'price-with-proof', facts: {} }]
     case 'photo':
       return [{ code: 'not-read-photo', facts: {} }]
     case 'earlier-order':

@@ -82,9 +82,13 @@ const isShouted = (text: string): boolean => {
   return letters.length > 12 && letters === letters.toUpperCase()
 }
 
-/** A question of the price with another make is a question and changes nothing. */
-const isVariant = (kind: string, text: string, shown: boolean): boolean =>
-  (kind === 'price' || (kind === 'what-if' && shown)) && !text.includes('\n') && text.length < 160
+/** Nothing was ordered so far that could be made another way. */
+const isBlank = ({ garments, marks, rows, tally }: Draft): boolean =>
+  [garments, marks, rows, tally].every((part) => Object.keys(part).length === 0)
+
+/** A question of the price with another make is a question and changes nothing; "how much for 15 black jerseys?" at the beginning is the order. */
+const isVariant = (kind: string, text: string, { shown, draft }: Conversation): boolean =>
+  (kind === 'price' ? !isBlank(draft) : kind === 'what-if' && shown !== null) && !text.includes('\n') && text.length < 160
 
 const doubts = (draft: Draft, rows: readonly RowLine[]): readonly Open[] => {
   if (rows.length === 0) return []
@@ -202,7 +206,7 @@ export const understand = (raw: string, conversation: Conversation, context: Con
   if (taken !== null) return { ...base, ...taken }
   if (intent.kind === 'status') return { ...base, patches: readStatusAsked(text, { team, draft: conversation.draft }) }
   if (aside.includes(intent.kind)) return base
-  if (isVariant(intent.kind, text, conversation.shown !== null)) {
+  if (isVariant(intent.kind, text, conversation)) {
     const asked = readOrder({ text: withoutAsking(text), conversation: { ...conversation, asked: null }, context, language })
     return { ...base, variant: asked.open.length === 0 ? asked.patches : [] }
   }
