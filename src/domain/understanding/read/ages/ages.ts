@@ -57,6 +57,9 @@ const excepted = new RegExp(
 
 const others = anyOf(said.others)
 
+/** "Staff shirts for Westgate Elementary": the school tells nothing of who wears them. */
+const elders = anyOf(said.elders)
+
 /** "All adults except Zoe", "the rest are adults": the clause is not of everybody. */
 const hasExceptions = (text: string): boolean =>
   [...text.matchAll(/[^.!?;\n]+/g)].some(([clause]) => {
@@ -71,6 +74,6 @@ export const readAges = (text: string): readonly Patch[] => {
   if (hasExceptions(text)) return [{ path: ['ages'], value: 'mixed' }]
   const all = everyonesYears(folded)
   if (all !== null) return [{ path: ['ages'], value: all }]
-  if (children.test(folded)) return [{ path: ['ages'], value: '3-12' }]
+  if (children.test(folded) && !elders.test(folded)) return [{ path: ['ages'], value: '3-12' }]
   return grownUp.test(folded) ? [{ path: ['ages'], value: '13-up' }] : []
 }

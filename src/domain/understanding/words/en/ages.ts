@@ -31,6 +31,7 @@ export const enAges: AgePhrases = {
     ...['kindergarten', 'kindergartners', '[1-6](?:st|nd|rd|th) grade', '(?:first|second|third|fourth|fifth|sixth) grade'],
     ...['elementary', 'peewee', 'pee wee', 't-?ball', 'kinder', 'all under 1[0-2]', '12 and under', '10 and under'],
   ],
+  elders: ['staff', 'teachers?', 'faculty', 'coaches', 'parents', 'volunteers', 'chaperones', 'pta'],
   to: ['to', 'and', 'or'],
   years: ['years?(?: old)?', 'yrs?', 'yo'],
   spokenOf: [

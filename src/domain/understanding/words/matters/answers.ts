@@ -107,6 +107,7 @@ export type AgePhrases = Phrases<
   | 'asides'
   | 'wearers'
   | 'oneWearer'
+  | 'elders'
   | 'ofAges'
   | 'agesAre'
   | 'upTo'
