@@ -1,6 +1,8 @@
 import type { Player } from '../../draft.ts'
 import { listed, spoken } from '../../words/languages.ts'
+import { isMonth } from '../calendar/day-parts.ts'
 import { fold, isCapital, tokensOf } from '../text/tokens.ts'
+import { withAgesBehind } from './ages-among.ts'
 import { readHeaded } from './headed-rows.ts'
 import { type RowLine, readRowLine } from './row-line.ts'
 
@@ -67,9 +69,13 @@ const readLines = (lines: readonly string[]): readonly (RowLine | null)[] => {
     while (isIn(to)) to += 1
     return read.slice(from, to).filter((other) => other !== null && shapeOf(other) === shapeOf(row)).length > 1
   }
+  const isDated = (at: number, { name }: RowLine): boolean => {
+    const dated = tokensOf(name ?? '').some(isMonth)
+    return dated && ((read[at - 1] ?? null) === null || (read[at + 1] ?? null) === null)
+  }
   return read.map((row, at) => {
     const named = loose[at] ?? null
-    return named !== null && alike(at, named) ? named : row
+    return named !== null && alike(at, named) && !isDated(at, named) ? named : row
   })
 }
 
@@ -182,7 +188,7 @@ export const readRoster = (text: string, { expected, numbered }: Expect): Roster
       lines: headed.lines,
     }
   }
-  const read = readLines(lines)
+  const read = readLines(withAgesBehind(lines))
   const blocks = blocksOf(lines, read)
     .map(beheaded)
     .filter((block) => isRoster(block, expected))

@@ -4,12 +4,13 @@ import { listed, spoken } from '../../words/languages.ts'
 import { isMonth, isWeekday } from '../calendar/day-parts.ts'
 import { type SizeFound, sizeAt } from '../sizes/sizes.ts'
 import { isGivenName } from '../text/given-names.ts'
-import { fold, isCapital, isNumber, isWord, type Token, tokensOf } from '../text/tokens.ts'
+import { isCapital, isNumber, isWord, type Token, tokensOf } from '../text/tokens.ts'
+import { ageBehind } from './ages-among.ts'
 import { cellsOf } from './cells.ts'
 import { countsSizes } from './counted-line.ts'
 import { endsInSize, letteredLine } from './lettered-line.ts'
 import { withoutPosition } from './positions.ts'
-import { remarkedLine } from './row-remarks.ts'
+import { beforeSizeLater, remarkedLine } from './row-remarks.ts'
 import { isSentence } from './sentence-words.ts'
 
 /** One pasted line taken apart. `index` is a running number that stands before a marked one ("3. Cutter #41"). */
@@ -181,13 +182,18 @@ const roleBeside = (line: string): RegExpExecArray | null => {
   return found !== null && (/\d/.test(line) || endsInSize(line.slice(0, found.index))) ? found : null
 }
 
+/** "#11 Jan": people are called as some months are. */
+const isCalledAs = (words: readonly Token[], number: string | undefined): boolean =>
+  number !== undefined && words.length === 1 && isCapital(words[0])
+
 /** Whether what a line gave is a player's: no date, no "and Lena", no "Will call" or "Una talla". */
-const isPlayer = ({ number, name, size }: Found): boolean => {
+const isPlayer = ({ number, name, size, loose }: Found, marked: boolean): boolean => {
   const parts = [number, name, size].filter((part) => part !== undefined).length
   const words = tokensOf(name ?? '')
   if (parts === 0 || (parts < 3 && isGivenName(words[0]) && !(isMonth(words[0]) && size !== undefined && number === undefined)))
     return false
-  if (size === undefined && words.some((token) => isMonth(token) || isWeekday(token))) return false
+  const dated = words.some((token) => isWeekday(token) || (isMonth(token) && !((loose || marked) && isCalledAs(words, number))))
+  if (size === undefined && dated) return false
   return !(isWord(words[0], ...and) && (parts === 1 || (words.length === 1 && !isCapital(words[0]))))
 }
 
@@ -198,24 +204,20 @@ const markedNumber = /#\s?\d|\bn[º°o.]{1,2}\s?\d/iu
 /** "Van:", "Lista:": words with a colon behind them head a list. */
 const isTitle = (text: string): boolean => /:\s*$/.test(text) && !/\d/.test(text)
 
-const sizeLater = `(?:${said.sizeLater}|[?]+)`
-const withoutSize = new RegExp(`(?:\\s*[-–,;:(]\\s*|\\s+)${sizeLater}(?:[\\s,;]+${sizeLater}){0,2}\\s*[).]?\\s*$`, 'u')
-
-const saysSize = new RegExp(`\\b${said.size}\\b`)
-
 /** "21 - Carys - size tbd", "15 Sáenz ???": a player whose size comes later. */
 const sizedLater = (line: string, loose: boolean): RowLine | null => {
-  const end = withoutSize.exec(fold(line))
-  const row = end === null || end.index === 0 ? null : readPlainLine(line.slice(0, end.index), loose)
-  const sure = row?.number !== undefined || saysSize.test(end?.[0] ?? '')
+  const before = beforeSizeLater(line)
+  const row = before === null ? null : readPlainLine(before.line, loose)
+  const sure = row?.number !== undefined || before?.says === true
   return row?.name === undefined || row.size !== undefined || !sure ? null : { ...row, size: 'later' }
 }
 
 /** "Theo youth M, he's 8", "Posy 2T (20 months)": a player with a size, and what is said of them behind it. */
 const remarked = (line: string, loose: boolean): RowLine | null => {
-  const said = remarkedLine(line)
+  const said = remarkedLine(ageBehind(line))
   const row = said === null ? null : readPlainLine(said.line, loose)
-  if (row?.name === undefined || row.size === undefined || !/^\W*(?:\d+\W+)?\p{Lu}/u.test(line)) return null
+  const told = row?.size !== undefined || (row?.number !== undefined && said?.age !== undefined)
+  if (row?.name === undefined || !told || !/^\W*(?:\d+\W+)?\p{Lu}/u.test(line)) return null
   const { line: _line, ...beside } = said ?? {}
   return { ...row, ...beside }
 }
@@ -241,7 +243,8 @@ const readPlainLine = (line: string, loose: boolean): RowLine | null => {
   if (cells.length > 6) return null
   const row: Found = { spelled: false, bad: false, loose }
   for (const cell of cells) takeCell(row, cell)
-  if (row.bad || !isPlayer(row)) return null
-  const marked = markedNumber.test(line) ? ({ marked: true } as const) : {}
+  const isMarked = markedNumber.test(line)
+  if (row.bad || !isPlayer(row, isMarked)) return null
+  const marked = isMarked ? ({ marked: true } as const) : {}
   return { ...finished(row), ...marked, ...(note === undefined ? {} : { note }) }
 }

@@ -35,3 +35,13 @@ export const remarkedLine = (line: string): Remarked | null => {
   const note = line.slice(line.length - words.length).replace(/[).\s]+$/, '')
   return { line: line.slice(0, found.index), ...(age === null ? { note } : { age }) }
 }
+
+const sizeLater = `(?:${said.sizeLater}|[?]+)`
+const withoutSize = new RegExp(`(?:\\s*[-–,;:(]\\s*|\\s+)${sizeLater}(?:[\\s,;]+${sizeLater}){0,2}\\s*[).]?\\s*$`, 'u')
+const saysSize = new RegExp(`\\b${said.size}\\b`)
+
+/** A line before the words that its size comes later; `says` where they name the size. Null where it has none. */
+export const beforeSizeLater = (line: string): { readonly line: string; readonly says: boolean } | null => {
+  const end = withoutSize.exec(fold(line))
+  return end === null || end.index === 0 ? null : { line: line.slice(0, end.index), says: saysSize.test(end[0]) }
+}

@@ -1,10 +1,12 @@
 import type { Draft } from '../../draft.ts'
 import { listed } from '../../words/languages.ts'
+import { isMonth } from '../calendar/day-parts.ts'
 import { sizeAt } from '../sizes/sizes.ts'
 import { isGivenName } from '../text/given-names.ts'
 import type { Lexicon } from '../text/lexicon.ts'
 import { isCapital, isNumber, isWord, type Token, tokensOf } from '../text/tokens.ts'
 import { nameAt, rowsByNumber } from '../whom/refs.ts'
+import { ageEnd } from './ages-among.ts'
 import { isAdd } from './change.ts'
 import { aheadOf } from './line-ahead.ts'
 import { isOtherThan } from './players.ts'
@@ -14,6 +16,8 @@ type SpokenRow = {
   readonly number: string
   readonly name: string | undefined
   readonly size: { readonly from: number; readonly to: number } | undefined
+  /** "8 años", "18 months": how old the player is. */
+  readonly age: { readonly from: number; readonly to: number } | undefined
   readonly sure: boolean
   readonly to: number
 }
@@ -26,7 +30,9 @@ type Line = { readonly tokens: readonly Token[]; readonly isOther: (token: Token
 /** "5 Black L, 4 White M": colours and whatever else the trade has a word for count pieces. */
 const otherIn = (lexicon: Lexicon): Line['isOther'] => {
   const isOther = isOtherThan(lexicon)
-  return (token) => isOther(token) || (!isGivenName(token) && lexicon.entries.get(token.key)?.kind === 'colour')
+  return (token) =>
+    (isOther(token) && !(isMonth(token) && isCapital(token))) ||
+    (!isGivenName(token) && lexicon.entries.get(token.key)?.kind === 'colour')
 }
 
 const isSign = (token: Token | undefined, ...signs: readonly string[]): boolean => signs.includes(token?.text ?? '')
@@ -62,6 +68,13 @@ const takeAt = ({ tokens, isOther }: Line, at: number, row: Mutable): number | n
     row.to = size.to
     return size.to
   }
+  const aged = row.name === undefined ? null : ageEnd(tokens, at)
+  if (aged !== null) {
+    if (row.age !== undefined) return null
+    row.age = { from: at, to: aged }
+    row.to = aged
+    return aged
+  }
   const calm = row.size === undefined || row.size.to === at
   const named = row.name === undefined && calm ? nameAt(tokens, at, isOther) : null
   if (named !== null) {
@@ -80,7 +93,14 @@ const takeAt = ({ tokens, isOther }: Line, at: number, row: Mutable): number | n
 const rowAt = (line: Line, from: number): SpokenRow | null => {
   const { tokens } = line
   const led = isLead(tokens[from - 1]) || isWord(tokens[from + 1], ...said.being) || /^0/.test(tokens[from]?.text ?? '')
-  const row: Mutable = { number: tokens[from]?.text ?? '', name: undefined, size: undefined, sure: led, to: from + 1 }
+  const row: Mutable = {
+    number: tokens[from]?.text ?? '',
+    name: undefined,
+    size: undefined,
+    age: undefined,
+    sure: led,
+    to: from + 1,
+  }
   let at = from + 1
   while (at < tokens.length && tokens[at]?.kind !== 'break' && !isSign(tokens[at], '.', '!') && !startsRow(tokens, at)) {
     const next = takeAt(line, at, row)
@@ -98,7 +118,7 @@ const nextStart = (tokens: readonly Token[], from: number): number | null => {
   while (
     at < tokens.length &&
     !startsRow(tokens, at) &&
-    (isSign(tokens[at], ',', ';', '.', '-', '!', '&') ||
+    (isSign(tokens[at], ',', ';', '.', '-', '!', '&', ')') ||
       isLead(tokens[at]) ||
       isWord(tokens[at], ...said.behind, ...said.between) ||
       kinEnd(tokens, at) !== null)
@@ -136,11 +156,24 @@ const isNamedBefore = (tokens: readonly Token[], from: number): boolean => {
   return isCapital(tokens[at]) && at > 0 && sizeAt(tokens, at) === null
 }
 
-/** Two or more, most of them with a size, all of them players beyond doubt; nobody of the list, nobody who is taken off or asked about. */
+const fewestNamed = 3
+
+/** "5 Leo, 6 Marc, 7 Hugo": three or more with a name each; names that all end in s may be what is counted ("12 Tigers, 9 Lions"). */
+const areNamed = (rows: readonly SpokenRow[]): boolean =>
+  rows.length >= fewestNamed &&
+  rows.every(({ name }) => name !== undefined && /^\p{Lu}/u.test(name)) &&
+  rows.some(({ name }) => !/s$/.test(name ?? ''))
+
+/** "11 Jan": among players somebody is called so, at either end of them it is a day. */
+const isDay = ({ name, size }: SpokenRow): boolean => size === undefined && tokensOf(name ?? '').some(isMonth)
+
+/** Two or more, most of them with a size or all with names, all of them players beyond doubt; nobody of the list, nobody who is taken off or asked about. */
 const isList = (tokens: readonly Token[], { rows, from, to }: Run, draft: Draft): boolean => {
   const sized = rows.filter(({ size }) => size !== undefined).length
-  if (rows.length < 2 || sized < 2 || sized * 2 < rows.length || !rows.every(({ sure }) => sure)) return false
-  if (rows.some(({ number }) => rowsByNumber(draft.rows, number).length > 0)) return false
+  const told = sized > 1 && sized * 2 >= rows.length
+  if (rows.length < 2 || !(told || areNamed(rows)) || !rows.every(({ sure }) => sure)) return false
+  if (rows.some((row, at) => isDay(row) && (at === 0 || at === rows.length - 1))) return false
+  if (rows.filter(isDay).length > 1 || rows.some(({ number }) => rowsByNumber(draft.rows, number).length > 0)) return false
   if (rows.some((row, at) => rows.some((other, index) => index < at && other.number === row.number && other.name === row.name)))
     return false
   const start = tokens.slice(0, from).findLastIndex((token) => token.kind === 'break' || isSign(token, '.', ';', '!', '?')) + 1
@@ -164,9 +197,12 @@ const firstRun = (line: Line, { draft }: Scene): Run | undefined => {
   return undefined
 }
 
-const lineOf = (line: string, tokens: readonly Token[], { number, name, size }: SpokenRow): string => {
-  const words = size === undefined ? '' : line.slice(tokens[size.from]?.start, tokens[size.to - 1]?.end)
-  return [`#${number} ${name ?? ''}`.trim(), words].filter((part) => part !== '').join(/^\d/.test(words) ? ' ' : ', ')
+const lineOf = (line: string, tokens: readonly Token[], { number, name, size, age }: SpokenRow): string => {
+  const words = (of: SpokenRow['size']): string =>
+    of === undefined ? '' : line.slice(tokens[of.from]?.start, tokens[of.to - 1]?.end)
+  const sized = words(size)
+  const player = [`#${number} ${name ?? ''}`.trim(), sized].filter((part) => part !== '').join(/^\d/.test(sized) ? ' ' : ', ')
+  return age === undefined ? player : `${player}, ${words(age)}`
 }
 
 const spread = (line: string, scene: Scene): readonly string[] => {
