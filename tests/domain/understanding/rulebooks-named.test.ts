@@ -21,6 +21,9 @@ test.each([
   ['es', 'futbol', 'con el reglamento UEFA', 'uefa-soccer'],
   ['es', 'basquetbol', 'según el reglamento de la FIBA', 'fiba-basketball-current'],
   ['es', 'voleibol', 'jugamos FIVB', 'fivb-volleyball'],
+  ['en', 'basketball', 'our league goes by NFHS', 'nfhs-basketball'],
+  ['en', 'basketball', 'the tournament follows the NCAA', 'ncaa-basketball'],
+  ['es', 'futbol', 'la liga se rige por la FIFA', 'fifa-soccer'],
 ] as const)('%s, %s: "%s" chooses a rule book and prints nothing', async (language, sport, words, book) => {
   const before = (await heard(language, [order(language, sport)])).played.composed.order
   const after = (await heard(language, [order(language, sport), words])).played.composed.order
@@ -39,6 +42,15 @@ test.each([
   const { played } = await heard(language, [order(language, sport), words])
   expect(played.composed.order).toEqual(before)
   expect(played.replies.map(({ code }) => code)).toContain('rulebook-unknown')
+})
+
+test.each([
+  ['en', 'my son goes by JAX'],
+  ['es', 'en casa usamos LED'],
+] as const)('%s: "%s" names no rule book', async (language, words) => {
+  const { played } = await heard(language, [order(language, language === 'en' ? 'soccer' : 'futbol'), words])
+  expect(played.composed.order.rulebook).toBeUndefined()
+  expect(played.replies.map(({ code }) => code)).not.toContain('rulebook-unknown')
 })
 
 test.each(['LARKS across the front', 'write NFHS on the front'])('"%s" is printed', async (words) => {

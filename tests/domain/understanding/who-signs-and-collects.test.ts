@@ -51,6 +51,18 @@ test.each([
   expect(played.conversation.draft).toMatchObject({ collects: name, handOver: 'collect', garments: {}, rows: {} })
 })
 
+test.each([
+  ['las retira mi papá, Rubén Gauna', 'Rubén Gauna'],
+  ['las recogería mi marido, Fermín Osuna', 'Fermín Osuna'],
+  ['retira Wilfredo Toro', 'Wilfredo Toro'],
+  ['las pasa a buscar mi cuñada Inés Roldán', 'Inés Roldán'],
+  ['los va a retirar mi socio, Bruno Paz', 'Bruno Paz'],
+  ['mi prima Ada Ruiz los retira el jueves', 'Ada Ruiz'],
+])('quién recoge: %s', async (words, name) => {
+  const { draft } = (await heard('es', ['24 playeras grises con VIENTO al frente en azul marino', words])).played.conversation
+  expect([draft.collects, draft.handOver, draft.team]).toEqual([name, 'collect', undefined])
+})
+
 test.each([['someone will pick it up'], ['Saturday would be best, we will come get them'], ['is it ready to be picked up?']])(
   'nobody is named: %s',
   async (words) => {

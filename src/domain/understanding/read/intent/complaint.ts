@@ -60,6 +60,11 @@ const numbered = new RegExp(
   `(?:#|\\b${said.numberSaid}|\\b${said.garment}s? ${said.of}?${said.theNumber}?|\\b${said.onThe} ${said.number}?(?=${figure}${plainly}))\\s?(${figures})`,
   'g',
 )
+/** "The white on 7, 19 and 31": several figures behind "on" are pieces. */
+const several = new RegExp(
+  `\\b${said.onPieces} (?=#?${figure}(?:,|,? ${said.and}| &) (?:${said.theNumber})?#?${figure})(${figures}${plainly})`,
+  'g',
+)
 /** Where pieces are asked about: "son el 5 y el 17", "they are 2, 8 and 10", figures alone. */
 const pointed = new RegExp(
   `(?:^|[.;!?\\n] ?|(?<!\\ba )\\b${said.pointing} )(?:${said.theNumber}|${said.onThe} )?(${figures}${plainly})`,
@@ -71,7 +76,9 @@ const numbersBy = (pattern: RegExp, folded: string): readonly string[] => [
 ]
 
 /** "#7", "number 7", "the numbers on 8 and 22", "la número 06". */
-const numbersIn = (folded: string): readonly string[] => numbersBy(numbered, folded)
+const numbersIn = (folded: string): readonly string[] => [
+  ...new Set([...numbersBy(numbered, folded), ...numbersBy(several, folded)]),
+]
 
 const titled = "\\p{Lu}[\\p{L}\\p{M}'-]"
 const teamSaid = new RegExp(`\\b${said.teamIs} ${said.teamArticle}?(${titled}*(?: (?:${said.links} )?${titled}*)*)`, 'u')

@@ -93,6 +93,13 @@ const hueOf = ({ draft }: Scene, { mark }: Standing): string | undefined =>
 const isApart = ({ draft }: Scene, { id, mark }: Standing): boolean =>
   [id, mark.content].some((key) => Object.keys(draft.styles).some((style) => style.startsWith(`${key}@`)))
 
+/** "Reflective silver like the front": a place that is only compared with. */
+const isCompared = ({ tokens }: Scene, { terms }: Clause): boolean =>
+  terms.some(({ meaning, from }) => {
+    const back = isWord(tokens[from - 1], ...listed.things.theThing) ? from - 2 : from - 1
+    return meaning.kind === 'place' && isWord(tokens[back], ...said.likewise)
+  })
+
 const isTurned = (clause: Clause): boolean =>
   !ofKind(clause, 'place').some(({ id }) => ['above', 'below', 'both-sides'].includes(id))
 
@@ -101,7 +108,14 @@ const recoloured = (scene: Scene, clause: Clause): readonly Patch[] => {
   const [hue, ...hues] = ofKind(clause, 'colour')
   const [make, ...makes] = ofKind(clause, 'class')
   const clear = hue !== undefined && hue.readings === undefined && hues.length + makes.length === 0
-  if (!clear || !has(clause, 'place') || has(clause, 'role', 'word') || !isTurned(clause) || !isPlain(scene, clause, []))
+  if (
+    !clear ||
+    !has(clause, 'place') ||
+    has(clause, 'role', 'word') ||
+    !isTurned(clause) ||
+    isCompared(scene, clause) ||
+    !isPlain(scene, clause, [])
+  )
     return []
   const found = standing(scene, clause)
   const alike = new Set(found.map((one) => hueOf(scene, one))).size === 1

@@ -17,6 +17,14 @@ const isThere = ({ marks }: Draft, item: Item): boolean =>
     ({ wanted, content, place }) => wanted !== false && place !== undefined && placesAt(content, item.id).includes(place),
   )
 
+/** "Reflective silver like the front": a place that what stands elsewhere is to look like. */
+const isCompared = (items: readonly Item[], item: Item, at: number): boolean => {
+  const back = items.slice(Math.max(0, at - 3), at).reverse()
+  const link = back.find((one) => !(one.kind === 'other' && listed.things.articles.includes(one.key)))
+  const made = items.slice(Math.max(0, at - 6), at).some(({ kind }) => kind === 'colour' || kind === 'class')
+  return item.kind === 'place' && made && link?.kind === 'other' && said.likewise.includes(link.key)
+}
+
 const isSparing = (item: Item | undefined): boolean => item !== undefined && said.sparing.includes(item.key)
 
 const isSpared = (clause: readonly Item[], draft: Draft): boolean => {
@@ -32,7 +40,8 @@ const isSpared = (clause: readonly Item[], draft: Draft): boolean => {
  * "Raise the back ones to 20 cm, not the front ones", "los de adelante no": behind a change, what it does not touch. What is there stays
  * as it is, and is not taken off.
  */
-export const withoutSpared = (items: readonly Item[], draft: Draft): readonly Item[] => {
+export const withoutSpared = (given: readonly Item[], draft: Draft): readonly Item[] => {
+  const items = given.filter((item, at) => !isCompared(given, item, at))
   const kept: Item[] = []
   let clause: Item[] = []
   let changed = false

@@ -19,9 +19,17 @@ const named = new RegExp(
 /** Lower case without accents, but for words in capitals. */
 const plain = (text: string): string => text.replace(/[\p{L}\p{M}]+/gu, (word) => (/^[A-Z]{3,6}$/.test(word) ? word : fold(word)))
 
+/** "Our league goes by NFHS": letters of a book that the shop has. */
+const loosely = new RegExp(`(?:^|(?<![\\p{L}]))${of.loosely}\\s+([A-Z]{3,6})\\b`, 'u')
+
+const ownLoosely = (text: string, books: readonly Rulebook[]): RegExpExecArray | null => {
+  const found = loosely.exec(plain(text))
+  return found !== null && books.some((book) => lettersOf(book) === fold(found[1] ?? '')) ? found : null
+}
+
 /** A rule book that is named by its letters: the newest of the shop's for that sport. */
 export const readRulebook = (text: string, sport: string | undefined, books: readonly Rulebook[]): BookRead => {
-  const found = named.exec(plain(text))
+  const found = named.exec(plain(text)) ?? ownLoosely(text, books)
   const letters = found?.[1] ?? found?.[2] ?? found?.[3]
   if (found === null || letters === undefined) return { patches: [], unknown: null, rest: text }
   const rest = blanked(text, found.index, found.index + found[0].length)

@@ -49,6 +49,7 @@ export const enComplaints: ComplaintPhrases = {
   of: ['of '],
   theNumber: ['the ', 'number ', 'no\\. ?'],
   onThe: ['on the', 'of the'],
+  onPieces: ['on', 'of'],
   number: ['number '],
   pointing: ["it'?s", 'it is', "they'?re", 'they are', 'on', 'the', 'are', 'was', 'were', 'just'],
   notNumber: ['th', 'nd', 'rd', 'st', 'wash', 'day', 'week'],

@@ -46,6 +46,7 @@ export const enIntents: IntentPhrases = {
   ],
   status: [
     '(?:is|are) (?:my|our|the|it|they|everything)(?: \\w+){0,3} (?:ready|done|finished)',
+    '(?:is|are) (?:my|our|the)(?: [\\w&-]+){1,12} (?:ready|done|finished)(?: yet| already| by now)?(?=\\s*(?:\\?|$))',
     'order status',
     'how (?:do|does) (?:it|things|they|my order|our order) stand',
     'where are we(?: at)?(?=\\W*$)',

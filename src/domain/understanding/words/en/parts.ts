@@ -105,6 +105,7 @@ export const enParts: PartPhrases = {
   sparing: ['not', 'never'],
   ones: ['the', 'those', 'ones', 'one'],
   behind: ['behind'],
+  likewise: ['like', 'as'],
   somebody: ['one', 'a', 'an', 'another', 'some', 'someone', 'somebody', 'my', 'his', 'her', 'the', 'two', 'our'],
   asking: ['asks', 'asked', 'asking', 'wanted', 'wants', 'wondered', 'suggested', 'begged', 'begging', 'requested'],
   weMean: ['we', 'i', 'you', 'us', "we'd", "i'd"],

@@ -6,4 +6,8 @@ export const enRulebooks: RulebookPhrases = {
   before: ['(?:the |use )?rules?', 'rule ?book', 'regulations?', 'legal'],
   of: ['of', 'for', 'by', 'in', 'the', 'is', 'are', 'from'],
   playing: ['(?:we|they|we will) play(?: under| by| in)?(?: the)?', 'play(?:ing)? (?:under|by)(?: the)?'],
+  loosely: [
+    '(?:goes?|go(?:es)? strictly|runs?|is run|governed|sanctioned) by(?: the)?',
+    '(?:follows?|uses?|under|abides? by|belongs? to)(?: the)?',
+  ],
 }

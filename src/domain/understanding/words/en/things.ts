@@ -21,7 +21,7 @@ export const enThings: ThingPhrases = {
   are: ['is', 'are', '#'],
   single: ['number', 'name'],
   extra: ['extra', 'extras', 'spare', 'spares', 'blank', 'blanks', 'additional', 'backup', 'backups'],
-  stonesOn: ['on', 'around', 'for', 'the', 'a', 'both', 'only'],
+  stonesOn: ['on', 'around', 'round', 'for', 'the', 'a', 'both', 'only'],
   stoneJoins: ['in', 'the', 'a', 'single'],
   made: ['in'],
   nothing: ['nothing'],
@@ -59,6 +59,7 @@ export const enThings: ThingPhrases = {
   ],
   going: [
     ...['moved', 'moves', 'moving', 'move', 'went', 'goes', 'gone', 'going', 'go', 'ran', 'right', 'far', 'straight', 'stay'],
+    ...['staying', 'stayed', 'sits', 'sitting', 'remains', 'works', 'working'],
     ...['stays', 'take', 'took', 'taking', 'throw', 'threw', 'come', 'comes', 'came', 'drive', 'headed', 'heading', 'from'],
     ...['get', 'got', 'getting', 'run', 'running', 'passed', 'pass', 'drove', 'flew', 'fly'],
   ],

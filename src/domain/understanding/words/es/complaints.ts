@@ -61,6 +61,7 @@ export const esComplaints: ComplaintPhrases = {
   of: ['de '],
   theNumber: ['el ', 'la ', 'del ', 'al ', 'a la '],
   onThe: ['del', 'de la'],
+  onPieces: ['(?:de|en|a) (?:la|las|los|el)', 'del', 'al'],
   number: ['numero '],
   pointing: ['son', 'es', 'fue', 'fueron', 'eran', 'los?', 'las?', 'el', 'del'],
   notNumber: ['de ', 'lavad', 'dia', 'mes'],

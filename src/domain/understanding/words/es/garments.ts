@@ -32,7 +32,10 @@ export const esGarments: WordList = [
     means: { kind: 'garment', id: 'polo' },
     words: ['polo', 'polos', 'playera polo', 'playeras polo', 'playeras tipo polo', 'camisa polo'],
   },
-  { means: { kind: 'garment', id: 'jacket' }, words: ['chamarra', 'chamarras', 'chaqueta', 'chaquetas', 'rompevientos'] },
+  {
+    means: { kind: 'garment', id: 'jacket' },
+    words: ['chamarra', 'chamarras', 'chaqueta', 'chaquetas', 'rompevientos', 'cortavientos', 'cortaviento'],
+  },
   { means: { kind: 'garment', id: 'shorts' }, words: ['shorts', 'pantaloncillos', 'bermudas'] },
   {
     means: { kind: 'garment', id: 'bodysuit', catalogue: 'cheer-bodysuit' },

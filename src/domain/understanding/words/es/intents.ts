@@ -46,6 +46,7 @@ export const esIntents: IntentPhrases = {
   startOver: ['empezar de nuevo', 'empecemos de nuevo', 'borra todo'],
   person: ['hablar con (?:una persona|alguien|un humano)', 'una persona de verdad'],
   status: [
+    '(?:ya )?est(?:an|aran|a|ara) (?:ya )?(?:list|hech|terminad)[oa]s?(?: (?:las?|los?|el|mis?|nuestr[oa]s?))(?: [\\w-]+){1,10}(?=\\s*\\?)',
     ...[
       'como van?(?=\\W*$)',
       '(?<!si )ya esta(?:n)? list[oa]s?(?! l[oa]s)',

@@ -103,6 +103,7 @@ export const esParts: PartPhrases = {
   sparing: ['no', 'tampoco'],
   ones: ['los', 'las', 'el', 'la', 'lo'],
   behind: [],
+  likewise: ['como'],
   somebody: ['una', 'un', 'otra', 'otro', 'alguna', 'alguien', 'mi', 'su', 'la', 'el', 'unos', 'unas', 'dos'],
   asking: [
     ...['pregunto', 'pregunta', 'preguntaba', 'preguntaron', 'pidio', 'pide', 'pedia', 'pidieron', 'sugirio', 'queria', 'quiere'],

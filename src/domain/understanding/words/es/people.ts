@@ -56,9 +56,8 @@ export const esPeople: PeoplePhrases = {
   titles: [
     ...['[Dd]ra?\\.?', '[Pp]rof(?:e(?:sora?)?)?\\.?', '[Ss]ra?\\.?', '[Ss]rta\\.?', '[Ll]ic\\.?', 'la maestra', 'el profe'],
     ...['la profe', 'el entrenador', 'la entrenadora', 'la señora', 'el señor'],
-    '[Ll]a hermana',
-    '[Ee]l hermano',
-    'mi (?:hermana|hermano|esposo|esposa|mamá|papá)',
+    '(?:[Ll]a hermana|[Ee]l hermano)',
+    'mi (?:hermana|hermano|esposo|esposa|mamá|papá|marido|mujer|novi[oa]|prim[oa]|t[ií][oa]|cuñad[oa]|hij[oa]|soci[oa]|colega|amig[oa]|vecin[oa]|abuel[oa]|compañer[oa])',
     ...['[Cc]ap(?:t\\.?|\\.)?', '[Dd]oña', '[Dd]on'],
   ],
   ours: ['[Mm]i', '[Ss]u', '[Nn]uestr[oa]', '[Ee]l', '[Ll]a'],
@@ -111,9 +110,13 @@ export const esPeople: PeoplePhrases = {
     ],
     ...['(?:[Ff]actura|[Cc]uenta) (?:va |es )?(?:a nombre de|para|a)', '[Qq]ui[eé]n (?:l[oa]s? )?paga\\?', '[Ll][oa]s? cubre'],
   ],
-  collects: ['(?:es (?:la|el|quien) (?:que )?)?(?:los |las )?(?:recoge|recogerá|va a recoger|pasa por|pasa a recoger)'],
+  collects: [
+    '(?:es (?:la|el|quien) (?:que )?)?(?:los |las )?(?:recoge|recogerá|recogería|va a recoger|pasa por|pasa a recoger|retira|retirará|retiraría|va a retirar|pasa a retirar|pasa a buscar|viene a buscar)',
+  ],
   collectedBy: [
-    '[Rr]ecoge(?:rá|n)?(?: y (?:firma|paga))?(?: es|:)?',
+    '[Rr]ecoge(?:rá|ría|n)?(?: y (?:firma|paga))?(?: es|:)?',
+    '[Rr]etira(?:rá|ría|n)?(?: y (?:firma|paga))?(?: es|:)?',
+    '(?:[Vv]a|[Vv]iene|[Pp]asa|[Pp]asará) a (?:retirar|buscar)(?:l[oa]s)?',
     '[Pp]asa(?:rá)? (?:a recoger|por)(?:l[ao]s)?',
     ...[
       '[Vv]a a recoger(?:l[oa]s)?',

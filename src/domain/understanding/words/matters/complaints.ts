@@ -3,7 +3,7 @@ import type { Phrases } from './phrases.ts'
 /**
  * What went wrong, and with what, or that something did (`otherTrouble`). `feared` makes it something that has not happened; `washes` are counted, and stand behind `washed`
  * and its object where a word like "twice" does; an owner's name has a word before or behind it; `numberSaid`, a `garment` or `onThe`
- * lead to a number of a jersey, which what is `counted` behind it is not; a `pair` says two; `pointing` words lead to it where a complaint was made right before. A number was `mistaken`, is put right by `meaning` another, is not
+ * lead to a number of a jersey, which what is `counted` behind it is not; a list of numbers stands behind `onPieces`; a `pair` says two; `pointing` words lead to it where a complaint was made right before. A number was `mistaken`, is put right by `meaning` another, is not
  * meant (`denying`), or nothing happened to it (`unharmed`). Owners and teams are looked for in the text as it is written.
  */
 export type ComplaintPhrases = Phrases<
@@ -29,6 +29,7 @@ export type ComplaintPhrases = Phrases<
   | 'of'
   | 'theNumber'
   | 'onThe'
+  | 'onPieces'
   | 'number'
   | 'pointing'
   | 'notNumber'
