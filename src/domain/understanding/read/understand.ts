@@ -31,6 +31,7 @@ import { languageOf } from './text/language.ts'
 import { lexiconFor, termsOf } from './text/lexicon.ts'
 import { fold, type Token, tokensOf } from './text/tokens.ts'
 import { chosenHue } from './things/chosen-hue.ts'
+import { withoutEmptyLetters } from './things/letters-place.ts'
 import { takenBack, withoutDismissing } from './undo/beside-undo.ts'
 import { readTakenBack } from './undo/taken-back.ts'
 import { agesAnswered } from './whole/ages-answered.ts'
@@ -160,7 +161,7 @@ const readOrder = ({ text: whole, conversation, context, language }: Read): Read
   const patches = answered.length > 0 && aboutPeople.includes(asked?.code ?? '') ? all.filter(isRow) : all
   const after = preview(draft, patches)
   return {
-    patches: [...patches, ...recount(draft, after), ...goneWith(draft, after), ...answered],
+    patches: [...patches, ...recount(draft, after), ...goneWith(draft, after), ...withoutEmptyLetters(after), ...answered],
     open: [...faces.open, ...marks.open, ...prose.open, ...ofRoster(roster, draft, withRows)],
     unread: roster.unread.filter((line) => !isOfThings(line, lexicon)),
     ...some.told,

@@ -102,6 +102,10 @@ export const esParts: PartPhrases = {
   ],
   sparing: ['no', 'tampoco'],
   ones: ['los', 'las', 'el', 'la', 'lo'],
+  wearing: [
+    ...['lleva', 'llevan', 'va', 'van', 'para', 'con', 'ponle', 'ponles', 'ponganle', 'ponganles', 'quiere', 'quieren', 'tiene'],
+    ...['tienen', 'a', 'al'],
+  ],
   behind: [],
   likewise: ['como'],
   somebody: ['una', 'un', 'otra', 'otro', 'alguna', 'alguien', 'mi', 'su', 'la', 'el', 'unos', 'unas', 'dos'],
