@@ -10,6 +10,7 @@ import { withSizedPeople } from './list/sized-people.ts'
 import { spreadSpoken } from './list/spoken-rows.ts'
 import { withInsteadOf } from './players/instead-of.ts'
 import { withoutKin } from './players/kin.ts'
+import { withCorrectedNumbers } from './players/number-corrected.ts'
 import { withSameSizes } from './players/same-size.ts'
 import { withDictatedSigns } from './text/dictated-signs.ts'
 import { joinLabelled } from './text/labelled-lines.ts'
@@ -24,7 +25,7 @@ type Scene = { readonly draft: Draft; readonly lexicon: Lexicon }
 
 /** A message as its sentences and lines are read: in the words that are known, a player a line, without who is told by whose kin he is. */
 export const madePlain = (clean: string, { draft, lexicon }: Scene): string => {
-  const told = withInsteadOf(withSameSizes(clean, draft), draft)
+  const told = withCorrectedNumbers(withInsteadOf(withSameSizes(clean, draft), draft), draft)
   const written = withDictatedNumbers(withDictatedDays(withDictatedSigns(withWholeSides(withKnownForms(told)))), draft)
   const lines = spreadBySize(
     spreadHeadings(

@@ -11,6 +11,7 @@ import { hourAt } from './hours.ts'
 import { sendsLater } from './later.ts'
 import { dayIn } from './near-days.ts'
 import { relativeDay } from './relative-days.ts'
+import { asideWords, clauseAt, gameWords, keyOf, near, needWords } from './words-beside.ts'
 
 export type DatesFound = {
   readonly patches: readonly Patch[]
@@ -23,45 +24,15 @@ type Role = 'need' | 'game' | 'both' | 'aside'
 type Mention = WhenFound & { readonly role: Role }
 
 const said = listed.days
-const gameWords = new Set(said.game)
-const needWords = new Set(said.need)
-const asideWords = new Set(said.aside)
 /** Another game, of which somebody talks with the shop: "who you got in the game Sunday". */
 const smallTalk = anyOf(spoken.days.smallTalk)
 const inMorning = phrasesOf(said.inMorning)
-
-const isPause = (token: Token | undefined): boolean =>
-  token === undefined || token.kind === 'break' || [',', '.', ';', '!', '?', '('].includes(token.text)
-
-/** The stretch between pauses in which a token stands. */
-const clauseAt = (tokens: readonly Token[], from: number, to: number): readonly Token[] => {
-  let start = from
-  while (start > 0 && !isPause(tokens[start - 1])) start -= 1
-  let end = to
-  while (end < tokens.length && !isPause(tokens[end])) end += 1
-  return tokens.slice(start, end)
-}
 
 /** "March 19, not March 18", "el viernes en vez del jueves": a day that is taken back. */
 const isTakenBack = (tokens: readonly Token[], from: number): boolean => {
   const [last, before] = [tokens[from - 1], tokens[from - 2]]
   const skip = isWord(last, ...said.onThe) ? before : last
   return isWord(skip, ...said.not) || (isWord(last, ...said.insteadOf) && isWord(before, ...said.instead))
-}
-
-const keyOf = ({ key }: Token): string => key.replace(/'s$/, '')
-
-const isTelling = (token: Token): boolean => [gameWords, needWords, asideWords].some((words) => words.has(keyOf(token)))
-
-/** "First match is the 19th and I need the shirts by the 17th": the part of the clause at its own side of such words, where that part tells what the day is. */
-const near = (tokens: readonly Token[], from: number, to: number): readonly Token[] => {
-  const clause = clauseAt(tokens, from, to)
-  const start = clause.findIndex((token) => token.start === tokens[from]?.start)
-  const isJoin = (token: Token): boolean => isWord(token, ...said.joins)
-  const before = clause.slice(0, start).findLastIndex(isJoin) + 1
-  const behind = clause.findIndex((token, index) => index >= start + to - from && isJoin(token))
-  const part = clause.slice(before, behind < 0 ? clause.length : behind)
-  return part.some(isTelling) ? part : clause
 }
 
 const roleOf = (tokens: readonly Token[], from: number, to: number): Role => {
@@ -115,7 +86,22 @@ const pointedAt = (tokens: readonly Token[], mentions: readonly Mention[]): read
   })
 }
 
-type Scan = { readonly today: string; readonly language: Language; readonly bare: boolean }
+const events = anyOf(spoken.occasions.events)
+
+/** "Our recital is the 5th, need them the 3rd": an occasion whose part says no word of need is its own day where another is told for the need. */
+const ofOccasions = (tokens: readonly Token[], mentions: readonly Mention[], known: string | undefined): readonly Mention[] => {
+  const isOccasion = ({ role, from, to }: Mention): boolean => {
+    const words = near(tokens, from, to)
+    const plain = role === 'need' && !words.some((token) => needWords.has(keyOf(token)))
+    return plain && events.test(words.map(({ key }) => key).join(' '))
+  }
+  const needed = mentions.some((one) => one.kind === 'day' && one.role === 'need' && !isOccasion(one))
+  return needed || known !== undefined
+    ? mentions.map((one) => (isOccasion(one) ? { ...one, role: one.kind === 'day' ? 'game' : 'aside' } : one))
+    : mentions
+}
+
+type Scan = { readonly today: string; readonly language: Language; readonly bare: boolean; readonly draft: Draft }
 
 const mentionsOf = (tokens: readonly Token[], scan: Scan): readonly Mention[] => {
   const mentions: Mention[] = []
@@ -133,7 +119,7 @@ const mentionsOf = (tokens: readonly Token[], scan: Scan): readonly Mention[] =>
     mentions.push(early ? { ...found, hours: found.hours.slice(0, 1), role } : { ...found, role })
     at = found.to
   }
-  return pointedAt(tokens, apart(tokens, mentions))
+  return ofOccasions(tokens, pointedAt(tokens, apart(tokens, mentions)), scan.draft.day)
 }
 
 const gameOf = (mentions: readonly Mention[]): Extract<Mention, { kind: 'day' }> | undefined =>

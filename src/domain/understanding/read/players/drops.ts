@@ -56,12 +56,21 @@ const leaversAt = (tokens: readonly Token[], off: number, { draft }: Scene): rea
   return droppedTogether(said, refsIn(said, draft.rows), draft)
 }
 
+/** "Petrakis is out", "Petrakis broke her wrist and is out": nobody else is named between. */
+const leavesFrom = (tokens: readonly Token[], at: number, { draft }: Scene): number | null => {
+  const plain = leavesAt(tokens, at)
+  const end = tokens.findIndex((token, index) => index >= at && isStop(token))
+  const joint = tokens.findIndex((token, index) => index >= at && isWord(token, ...listed.again.and))
+  if (plain !== null || joint < 0 || (end >= 0 && end < joint)) return plain
+  return refsIn(tokens.slice(at, joint), draft.rows).length > 0 ? null : leavesAt(tokens, joint + 1)
+}
+
 /** "Brisa ya no, en su lugar …", "Gus and Bo are out": who is named right before is taken off. */
 const readGone = (tokens: readonly Token[], scene: Scene): Change => {
   for (const group of groupsIn(tokens, scene.draft)) {
     const refs = group.range === true ? group.refs : togetherIn(tokens, group)
     const [first] = refs
-    const to = leavesAt(tokens, refs.at(-1)?.to ?? 0)
+    const to = leavesFrom(tokens, refs.at(-1)?.to ?? 0, scene)
     if (to !== null && first !== undefined && !isNumberedAnew(tokens, to, { refs, scene }))
       return { ...dropRefs(refs, scene), taken: span(first.from, to) }
   }

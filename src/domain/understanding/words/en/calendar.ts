@@ -92,6 +92,7 @@ export const enDays: DayPhrases = {
   ],
   need: [...['need', 'needs', 'want', 'have', 'ready', 'by', 'before', 'pick', 'pickup', 'deadline', 'due']],
   joins: ['and', 'so', 'but', 'because', 'since', 'cause', 'cuz'],
+  hence: ['so'],
   needs: ['need', 'needs', 'want'],
   byThen: ['by then', 'by that time', 'before that', 'before then', 'by that day', 'for that practice'],
   wants: ['need', 'needs', 'want', 'wants', 'like'],

@@ -34,8 +34,16 @@ export const enChanges: ChangePhrases = {
   ofSize: ['of', 'the', 'a', 'size'],
   off: ['off', 'out'],
   takes: ['take'],
+  butNow: ['but'],
   gone: [
     ...[
+      'is staying home',
+      'is staying at home',
+      'stays home',
+      'stays at home',
+      'will stay home',
+      'is not coming',
+      "isn't coming",
       'dropped out',
       'left the team',
       'has left',

@@ -44,6 +44,11 @@ export const enLikeOthers: LikeOtherPhrases = {
     ...[
       'takes the',
       'takes over',
+      'goes instead',
+      'plays instead',
+      'comes instead',
+      'is going instead',
+      'will go instead',
       'steps in',
       'is stepping in',
       'fills in',

@@ -30,5 +30,6 @@ export const enOccasions: OccasionPhrases = {
     ...['games?', 'match', 'tournament', 'tourney', 'meet', 'regatta', 'bonspiel', 'finals?', 'playoffs?', 'championships?'],
     ...['opener', 'showcase', 'recital', 'parade', 'picnic', 'reunion', 'open house', 'party', 'wedding', 'race', 'fundraiser'],
     ...['festival', 'camp', 'competition', 'bout', 'scrimmage', 'banquet', 'graduation', 'homecoming', 'rally', 'fair', 'trip'],
+    ...['concert', 'performance', 'retreat'],
   ],
 }

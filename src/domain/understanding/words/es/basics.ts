@@ -60,6 +60,8 @@ export const esBasics: Basics = {
     adultos: 'men',
     hombre: 'men',
     hombres: 'men',
+    varon: 'men',
+    varones: 'men',
     caballero: 'men',
     caballeros: 'men',
     dama: 'women',

@@ -92,6 +92,7 @@ export const esDays: DayPhrases = {
     ...['necesito', 'necesitamos', 'ocupo', 'ocupamos', 'para', 'pa', 'recoger', 'recojo', 'paso', 'listas', 'listos', 'quiero'],
     'antes',
   ],
+  hence: ['asi'],
   joins: ['y', 'pero', 'asi', 'porque', 'xq', 'pq', 'pues'],
   needs: ['necesito', 'necesitamos', 'ocupo'],
   byThen: [

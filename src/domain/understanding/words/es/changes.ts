@@ -30,8 +30,12 @@ export const esChanges: ChangePhrases = {
   ofSize: ['de', 'las', 'los', 'a', 'talla'],
   off: [],
   takes: [],
+  butNow: ['sino'],
   gone: [
     ...[
+      'se queda en casa',
+      'se quedan en casa',
+      'se quedara en casa',
       'ya no va',
       'ya no juega',
       'ya no viene',

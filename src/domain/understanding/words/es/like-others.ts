@@ -51,6 +51,9 @@ export const esLikeOthers: LikeOtherPhrases = {
   ],
   behind: [
     'toma el lugar',
+    'va en su lugar',
+    'juega en su lugar',
+    'viene en su lugar',
     'entra en su lugar',
     'ocupa el lugar',
     'lo cubre',

@@ -20,6 +20,6 @@ export const esOccasions: OccasionPhrases = {
   events: [
     ...['juego', 'partido', 'torneo', 'final', 'carrera', 'fiesta', 'boda', 'desfile', 'competencia', 'festival', 'clausura'],
     ...['kermes', 'convivio', 'graduacion', 'campeonato', 'copa', 'liguilla', 'inauguracion', 'posada', 'regata', 'feria'],
-    'viaje',
+    ...['viaje', 'recital', 'funcion', 'presentacion', 'concierto', 'festividad', 'quinceanera', 'bautizo'],
   ],
 }

@@ -91,6 +91,7 @@ export type DayPhrases = Phrases<
   | 'onThe'
   | 'not'
   | 'joins'
+  | 'hence'
   | 'insteadOf'
   | 'instead'
   | 'game'

@@ -31,6 +31,7 @@ export type ChangePhrases = Phrases<
   | 'off'
   | 'takes'
   | 'gone'
+  | 'butNow'
   | 'goneAtEnd'
   | 'one'
   | 'several'
