@@ -19,6 +19,21 @@ test.each([
 })
 
 test.each([
+  ['en', 'Teddy is 6 years old and Caspian is a year old'],
+  ['es', 'Teddy tiene 6 años y Caspian año y medio'],
+  ['es', 'Caspian tiene un año y medio, Teddy 6 años'],
+  ['es', 'Teddy 6 años, Caspian añito y medio'],
+] as const)('a year and a half is told without a figure: %s: %s', async (language, words) => {
+  const { played } = await heard(language, [list, words])
+  expect(played.composed.order.roster.map(({ name, age }) => [name, age])).toEqual([
+    ['Alf', 'unknown'],
+    ['Nerys', 'unknown'],
+    ['Caspian', 'under-3'],
+    ['Teddy', '3-12'],
+  ])
+})
+
+test.each([
   ['Forgot, Mrs Abernathy-Cole our treasurer signs off, not me', { signsOff: 'Abernathy-Cole' }],
   ['Joan Bly, our team manager, will pick them up', { collects: 'Joan Bly' }],
   ['Omar Diaz, my boss, pays for it', { pays: 'Omar Diaz' }],

@@ -17,6 +17,7 @@ import { joinLabelled } from './text/labelled-lines.ts'
 import type { Lexicon } from './text/lexicon.ts'
 import { withKnownForms } from './text/same-as.ts'
 import { withWholeSides } from './text/short-sides.ts'
+import { withRightSpelling } from './things/misspelt.ts'
 
 /** "Kim-M", "Lee-XL": a size joined to a name by a hyphen. */
 const hyphenSize = /(?<=\p{Ll})-(?=(?:[YAW]?(?:XS|S|M|L|XL)|[2-4]XL)(?:[\s,;.]|$))/gu
@@ -25,7 +26,8 @@ type Scene = { readonly draft: Draft; readonly lexicon: Lexicon }
 
 /** A message as its sentences and lines are read: in the words that are known, a player a line, without who is told by whose kin he is. */
 export const madePlain = (clean: string, { draft, lexicon }: Scene): string => {
-  const told = withCorrectedNumbers(withInsteadOf(withSameSizes(clean, draft), draft), draft)
+  const spelt = withRightSpelling(clean, { draft, lexicon })
+  const told = withCorrectedNumbers(withInsteadOf(withSameSizes(spelt, draft), draft), draft)
   const written = withDictatedNumbers(withDictatedDays(withDictatedSigns(withWholeSides(withKnownForms(told)))), draft)
   const lines = spreadBySize(
     spreadHeadings(

@@ -65,7 +65,9 @@ export const headPatches = (scene: Scene, tokens: readonly Token[], terms: reado
     : tokens.some((token) => isWord(token, ...listed.rosters.fan))
       ? 'fan'
       : undefined
-  const used = use?.kind === 'use' ? use.id : staff
+  // Where garments are ordered already it is told beside things, or only spoken of: "the teachers had a chat".
+  const first = Object.keys(scene.before.garments).length === 0
+  const used = use?.kind === 'use' && first ? use.id : staff
   return [
     ...people,
     ...readOccasion(scene.text),

@@ -5,7 +5,8 @@ import { type Group, placesAt, stonesOf } from './groups.ts'
 import { figureBehind, modifyLength } from './heights.ts'
 import type { Item } from './items.ts'
 import { isAmongSizes } from './sizes-among.ts'
-import { currentGroups, garmentOf, placeOf, put, putGarment, speakOf, type Walk } from './walk.ts'
+import { hearUse } from './use-told.ts'
+import { currentGroups, garmentOf, placeOf, putGarment, speakOf, type Walk } from './walk.ts'
 
 /** Cloth words speak of a garment, named or not. */
 const clothGarment = (walk: Walk): string => {
@@ -241,7 +242,7 @@ export const modify = (walk: Walk, item: Item): void => {
       everywhere(walk)
       return
     case 'use':
-      put(walk, [{ path: ['use'], value: item.id }])
+      hearUse(walk, item)
       return
     default:
   }

@@ -14,7 +14,10 @@ export const enSports: WordList = [
   { means: { kind: 'sport', id: 'ice-hockey' }, words: ['hockey', 'ice hockey'] },
   { means: { kind: 'sport', id: 'handball' }, words: ['handball', 'team handball'] },
   { means: { kind: 'sport', id: 'cheer' }, words: ['cheer', 'cheerleading', 'cheer squad', 'cheerleaders', 'cheer team'] },
-  { means: { kind: 'sport', id: 'running' }, words: ['running', 'running club', 'track', 'cross country', '5k'] },
+  {
+    means: { kind: 'sport', id: 'running' },
+    words: ['running', 'running club', 'run club', 'runners', 'track', 'cross country', '5k'],
+  },
   { means: { kind: 'sport', id: 'rugby' }, words: ['rugby'] },
   { means: { kind: 'sport', id: 'lacrosse' }, words: ['lacrosse', 'lax'] },
   {

@@ -217,7 +217,10 @@ export const enWords: Words = {
     { means: { kind: 'use', id: 'practice' }, words: ['for practice', 'practice jerseys', 'practice shirts', 'for training'] },
     {
       means: { kind: 'use', id: 'staff' },
-      words: ['staff', 'for the staff', 'for our staff', 'employees', 'crew shirts', 'teachers', 'faculty', 'volunteers'],
+      words: [
+        ...['staff', 'for the staff', 'for our staff', 'employees', 'crew shirts', 'teachers', 'faculty', 'volunteers'],
+        ...['field crew', 'office staff', 'work crew', 'ground crew', 'workwear', 'work uniforms', 'for work', 'office crew'],
+      ],
     },
     {
       means: { kind: 'use', id: 'keepsake' },

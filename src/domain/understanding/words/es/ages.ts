@@ -60,7 +60,7 @@ export const esAges: AgePhrases = {
   aged: ['(?:son|es|tienen?|cumplieron|cumplio|todas|todos|de|ya|solo)'],
   others: ['l[ao]s (?:demas|otr[ao]s)', 'el resto', 'tod[ao]s l[ao]s demas'],
   adult: ['adult[oa]s?', 'mayor(?:es)? de edad', 'grandes'],
-  oneYear: ['un ano(?: y medio)?', 'un anito'],
+  oneYear: ['(?:un )?an(?:o|ito) y (?:medio|pico)', 'un an(?:o|ito)'],
   half: ['y medi[oa]'],
   almost: ['casi', 'por cumplir', 'va a cumplir', 'a punto de cumplir'],
   turning: ['cumple[ns]?', 'va[ns]? a tener'],

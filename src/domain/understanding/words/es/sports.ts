@@ -34,7 +34,10 @@ export const esSports: WordList = [
   { means: { kind: 'sport', id: 'ice-hockey' }, words: ['hockey sobre hielo', 'hockey'] },
   { means: { kind: 'sport', id: 'handball' }, words: ['balonmano', 'handball', 'handbol', 'hándbol'] },
   { means: { kind: 'sport', id: 'cheer' }, words: ['porristas', 'porras', 'animadoras', 'porra'] },
-  { means: { kind: 'sport', id: 'running' }, words: ['atletismo', 'carrera', 'corredores', 'maratón'] },
+  {
+    means: { kind: 'sport', id: 'running' },
+    words: ['atletismo', 'carrera', 'corredores', 'salimos a correr', 'corremos', 'running', 'runners', 'maratón'],
+  },
   { means: { kind: 'sport', id: 'rugby' }, words: ['rugby'] },
   { means: { kind: 'sport', id: 'lacrosse' }, words: ['lacrosse'] },
   {

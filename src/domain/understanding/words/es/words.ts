@@ -180,7 +180,20 @@ export const esWords: Words = {
     { means: { kind: 'use', id: 'practice' }, words: ['para entrenar', 'de entrenamiento', 'para entrenamiento'] },
     {
       means: { kind: 'use', id: 'staff' },
-      words: ['personal', 'para el personal', 'empleados', 'staff', 'maestros', 'maestras', 'para los maestros', 'docentes'],
+      words: [
+        'personal',
+        'para el personal',
+        'empleados',
+        'staff',
+        'maestros',
+        'maestras',
+        'para los maestros',
+        'docentes',
+        'trabajadores',
+        'uniforme de trabajo',
+        'uniformes de trabajo',
+        'cuadrilla',
+      ],
     },
     {
       means: { kind: 'use', id: 'keepsake' },
