@@ -12,6 +12,7 @@ import { withInsteadOf } from './players/instead-of.ts'
 import { withoutKin } from './players/kin.ts'
 import { withCorrectedNumbers } from './players/number-corrected.ts'
 import { withSameSizes } from './players/same-size.ts'
+import { withBrought } from './text/brought.ts'
 import { withDictatedSigns } from './text/dictated-signs.ts'
 import { joinLabelled } from './text/labelled-lines.ts'
 import type { Lexicon } from './text/lexicon.ts'
@@ -26,7 +27,7 @@ type Scene = { readonly draft: Draft; readonly lexicon: Lexicon }
 
 /** A message as its sentences and lines are read: in the words that are known, a player a line, without who is told by whose kin he is. */
 export const madePlain = (clean: string, { draft, lexicon }: Scene): string => {
-  const spelt = withRightSpelling(clean, { draft, lexicon })
+  const spelt = withBrought(withRightSpelling(clean, { draft, lexicon }), lexicon)
   const told = withCorrectedNumbers(withInsteadOf(withSameSizes(spelt, draft), draft), draft)
   const written = withDictatedNumbers(withDictatedDays(withDictatedSigns(withWholeSides(withKnownForms(told)))), draft)
   const lines = spreadBySize(

@@ -101,6 +101,7 @@ export const spoken = {
   again: sources(all.map(({ again }) => again)),
   dictation: sources(all.map(({ dictation }) => dictation)),
   undecided: sources(all.map(({ undecided }) => undecided)),
+  brought: sources(all.map(({ brought }) => brought)),
   clauses: sources(all.map(({ clauses }) => clauses)),
   takenBack: sources(all.map(({ takenBack }) => takenBack)),
   rulebooks: sources(all.map(({ rulebooks }) => rulebooks)),
@@ -128,6 +129,7 @@ export const listed = {
   told: lists(all.map(({ told }) => told)),
   clauses: lists(all.map(({ clauses }) => clauses)),
   takenBack: lists(all.map(({ takenBack }) => takenBack)),
+  brought: lists(all.map(({ brought }) => brought)),
 }
 
 /** How often something was washed, in words of any language. */

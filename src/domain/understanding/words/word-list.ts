@@ -6,6 +6,7 @@ import type { GarmentKind } from '../draft.ts'
 import type { AgainPhrases } from './matters/again.ts'
 import type { AnewPhrases } from './matters/anew.ts'
 import type { AgePhrases, AnswerPhrases, SidePhrases, SigningPhrases } from './matters/answers.ts'
+import type { BroughtPhrases } from './matters/brought.ts'
 import type { Clock, DayPhrases, HourPhrases } from './matters/calendar.ts'
 import type { CancellingPhrases } from './matters/cancelling.ts'
 import type { ChangePhrases } from './matters/changes.ts'
@@ -174,6 +175,7 @@ export type Words = {
   readonly dictation: DictationPhrases
   readonly likeOthers: LikeOtherPhrases
   readonly undecided: UndecidedPhrases
+  readonly brought: BroughtPhrases
   readonly parts: PartPhrases
   readonly told: ToldPhrases
   readonly takenBack: TakenBackPhrases

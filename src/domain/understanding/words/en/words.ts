@@ -4,6 +4,7 @@ import { enAges } from './ages.ts'
 import { enAnew } from './anew.ts'
 import { enAnswers, enSides, enSigning } from './answers.ts'
 import { enBasics } from './basics.ts'
+import { enBrought } from './brought.ts'
 import { enClock, enDays, enHours } from './calendar.ts'
 import { enCancelling } from './cancelling.ts'
 import { enChanges } from './changes.ts'
@@ -43,6 +44,7 @@ export const enWords: Words = {
   dictation: enDictation,
   likeOthers: enLikeOthers,
   undecided: enUndecided,
+  brought: enBrought,
   parts: enParts,
   told: enTold,
   takenBack: enTakenBack,

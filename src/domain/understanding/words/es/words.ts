@@ -4,6 +4,7 @@ import { esAges } from './ages.ts'
 import { esAnew } from './anew.ts'
 import { esAnswers, esSides, esSigning } from './answers.ts'
 import { esBasics } from './basics.ts'
+import { esBrought } from './brought.ts'
 import { esClock, esDays, esHours } from './calendar.ts'
 import { esCancelling } from './cancelling.ts'
 import { esChanges } from './changes.ts'
@@ -63,6 +64,7 @@ export const esWords: Words = {
   dictation: esDictation,
   likeOthers: esLikeOthers,
   undecided: esUndecided,
+  brought: esBrought,
   parts: esParts,
   told: esTold,
   takenBack: esTakenBack,
