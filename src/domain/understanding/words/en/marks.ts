@@ -165,6 +165,7 @@ export const enMarks: WordList = [
       'bringing our own',
       "we're bringing them",
       'bring them in',
+      ...["we'll", "i'll", 'we will', 'i will', "we'd", "i'd", 'we can', 'i can'].map((who) => `${who} bring them`),
       'bringing our own',
       'our own',
       'already have our',
