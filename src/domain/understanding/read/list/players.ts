@@ -5,7 +5,7 @@ import { type SizeFound, sizeAt } from '../sizes/sizes.ts'
 import { ageBefore, sizeAfter, sizeBefore, sizeRight } from '../sizes/sizes-near.ts'
 import { isGivenName } from '../text/given-names.ts'
 import type { Lexicon } from '../text/lexicon.ts'
-import { isNumber, isWord, type Token } from '../text/tokens.ts'
+import { isCapital, isEnd, isNumber, isWord, type Token } from '../text/tokens.ts'
 import { nameAt, rowsByName, rowsByNumber } from '../whom/refs.ts'
 import { isAdd } from './change.ts'
 import { sentenceWords } from './sentence-words.ts'
@@ -103,12 +103,23 @@ const countsPieces = ({ tokens, lexicon }: Here, at: number): boolean => {
   return size?.size !== undefined && lexicon.entries.get(tokens[size.to]?.key ?? '')?.kind === 'garment'
 }
 
+/** "Red, number 8, size L, name PATEL": where the name is told by its own words, a colour in front is the garment's. */
+const isColourAhead = ({ tokens, lexicon }: Scene, at: number): boolean => {
+  if (lexicon.entries.get(tokens[at]?.key ?? '')?.kind !== 'colour' || tokens[at + 1]?.text !== ',') return false
+  const end = tokens.findIndex((token, index) => index > at && isEnd(token))
+  const until = end < 0 ? tokens.length : end
+  return tokens.some(
+    (_, index) =>
+      index > at && index < until && isWord(tokens[index], ...listed.changes.nameNoun) && isCapital(tokens[index + 1]),
+  )
+}
+
 /** "Ida 18 YM", "Noé con el 15 talla CH", "Hattie 11 YL". */
 const nameFirst = (scene: Here, at: number): Found | null => {
   const before = scene.tokens[at - 1]
   const glued = isNumber(before) && before?.end === scene.tokens[at]?.start
   const named = glued || isWord(before, ...listed.players.ofMany) ? null : nameAt(scene.tokens, at, isOtherThan(scene.lexicon))
-  if (named === null) return null
+  if (named === null || isColourAhead(scene, at)) return null
   const next = skip(scene.tokens, named.to)
   const number = numberAt(scene, next)
   if (number === null || countsPieces(scene, next + 1)) return null

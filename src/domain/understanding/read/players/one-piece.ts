@@ -25,9 +25,15 @@ const skipLinks = (tokens: readonly Token[], from: number): number => {
   return at
 }
 
+/** "number 8, name PATEL, …": the word alone opens its stretch between two pauses. */
+const nounEnd = (tokens: readonly Token[], at: number): number | null => {
+  const opens = tokens[at - 1] === undefined || tokens[at - 1]?.kind !== 'word'
+  return opens && isWord(tokens[at], ...listed.changes.nameNoun) && isCapital(tokens[at + 1]) ? at + 1 : null
+}
+
 /** "last name Ruhl", "the name on the back is Hale": a name by the words for what is printed; "my last name" is the writer's. */
 const labelledAt = (tokens: readonly Token[], at: number, isOther: (token: Token) => boolean): Part<string> | null => {
-  const label = phraseEnd(tokens, at, labels)
+  const label = phraseEnd(tokens, at, labels) ?? nounEnd(tokens, at)
   if (label === null || isWord(tokens[at - 1], ...said.notTheirs)) return null
   const from = skipLinks(tokens, label)
   const named = nameAt(tokens, from, isOther)
