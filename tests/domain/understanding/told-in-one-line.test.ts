@@ -5,6 +5,12 @@ test.each([
   ['en', 'I need one jersey. Red, number 8, size youth L, name PATEL on back, all white', '8 PATEL youth L', 'red'],
   ['en', 'need one jersey. Navy, number 12, adult M, name OKAFOR, white', '12 OKAFOR men M', 'navy'],
   ['es', 'quiero una camiseta. Roja, número 8, talla L juvenil, nombre PATEL atrás, todo en blanco', '8 PATEL youth L', 'red'],
+  [
+    'en',
+    'one red shirt for his brother, size 2T, number 1, name Benji. and the big kids: Hattie 11 YL and Wes 5 YM',
+    '1 Benji toddler 2T',
+    'red',
+  ],
   // Without a name told by its word the word in front may be who wears it.
   ['en', 'one red jersey with white name and number\nBrown, number 8, L\nGreen, number 9, M', '8 Brown men L', 'red'],
 ] as const)(

@@ -25,10 +25,13 @@ const skipLinks = (tokens: readonly Token[], from: number): number => {
   return at
 }
 
-/** "number 8, name PATEL, …": the word alone opens its stretch between two pauses. */
+/** "number 8, name PATEL, …": the word alone opens its stretch between two pauses, and no second size tells of somebody else. */
 const nounEnd = (tokens: readonly Token[], at: number): number | null => {
   const opens = tokens[at - 1] === undefined || tokens[at - 1]?.kind !== 'word'
-  return opens && isWord(tokens[at], ...listed.changes.nameNoun) && isCapital(tokens[at + 1]) ? at + 1 : null
+  const sizes = tokens.flatMap((_, index) => sizeAt(tokens, index)?.size ?? [])
+  return opens && new Set(sizes).size < 2 && isWord(tokens[at], ...listed.changes.nameNoun) && isCapital(tokens[at + 1])
+    ? at + 1
+    : null
 }
 
 /** "last name Ruhl", "the name on the back is Hale": a name by the words for what is printed; "my last name" is the writer's. */
