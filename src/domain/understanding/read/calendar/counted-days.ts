@@ -27,7 +27,8 @@ const baseAt = (tokens: readonly Token[], at: number, { today }: Today): Base | 
   return to === null || days === undefined ? null : { day: shift(today, days), to }
 }
 
-const amountAt = (token: Token | undefined): number | null => {
+/** How many, of days or weeks; null where the word is no amount. */
+export const amountAt = (token: Token | undefined): number | null => {
   if (token === undefined) return null
   if (isNumber(token)) return /^[1-9]\d?$/.test(token.text) ? Number(token.text) : null
   return wordValues.dropped[token.key] ?? wordValues.figures[token.key] ?? null
@@ -42,7 +43,7 @@ const monthsLater = (day: string, months: number): string => {
 }
 
 /** So many of a unit later; null where the word is no unit. */
-const later = (day: string, amount: number, unit: Token | undefined): string | null => {
+export const later = (day: string, amount: number, unit: Token | undefined): string | null => {
   if (isWord(unit, ...said.monthUnit)) return monthsLater(day, amount)
   const days = isWord(unit, ...said.dayUnit) ? 1 : isWord(unit, ...said.weekUnit) ? 7 : isWord(unit, ...said.fortnight) ? 14 : 0
   return days === 0 ? null : shift(day, amount * days)

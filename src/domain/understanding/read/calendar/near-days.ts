@@ -1,8 +1,9 @@
 import { dayNumber } from '../../../calendar/local-time.ts'
 import { listed } from '../../words/languages.ts'
-import { isWord, phraseEnd, phrasesOf, type Token } from '../text/tokens.ts'
+import { isWord, type Token } from '../text/tokens.ts'
 import { countedDay } from './counted-days.ts'
 import { dateOf, isWeekday, ordinal, shift, type Today, type WhenFound, weekdayOf } from './day-parts.ts'
+import { dayFromEvent, saysWhichWeekday } from './days-back.ts'
 import { dayAt } from './when.ts'
 
 const said = listed.days
@@ -35,24 +36,14 @@ const dayBefore = (tokens: readonly Token[], found: DayFound, mentions: readonly
   return { ...found, days: [shift(event, back === 0 ? -7 : -back)], to: found.to + 1 }
 }
 
-const eves = phrasesOf(said.eves)
-
-/** "Picture day March 18, so the day before": one day back from the day named last, which is the event's. */
-const eveOf = (tokens: readonly Token[], at: number, mentions: readonly WhenFound[]): DayFound | null => {
-  const last = mentions.findLast((one) => one.kind === 'day')
-  const to = phraseEnd(tokens, at, eves)
-  const [event, ...more] = last?.kind === 'day' ? last.days : []
-  if (to === null || event === undefined || more.length > 0) return null
-  return { kind: 'day', days: [shift(event, -1)], from: at, to }
-}
-
 export const dayIn = (
   tokens: readonly Token[],
   at: number,
   { scan, before }: { readonly scan: Today; readonly before: readonly WhenFound[] },
 ): WhenFound | null => {
-  const eve = eveOf(tokens, at, before)
-  if (eve !== null) return eve
+  const counted = dayFromEvent(tokens, at, before)
+  if (counted !== null) return counted
+  if (saysWhichWeekday(tokens, at, before)) return null
   const found = countedDay(tokens, at, scan) ?? dayAt(tokens, at, scan)
   return found?.kind === 'day' ? dayBefore(tokens, orDay(tokens, found, scan), before) : found
 }

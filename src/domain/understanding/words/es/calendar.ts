@@ -79,6 +79,10 @@ export const esDays: DayPhrases = {
   or: ['o', 'u'],
   before: ['antes', 'anterior', 'previo'],
   eves: ['un dia antes', 'el dia antes', 'el dia anterior'],
+  back: ['antes'],
+  backThan: ['de eso', 'de esa fecha', 'de ese dia'],
+  thatWeek: ['de esa semana', 'de esa misma semana', 'de la misma semana', 'esa misma semana', 'esa semana'],
+  isA: ['que es', 'que cae en', 'que cae', 'cae en', 'cae'],
   inMorning: ['por la manana', 'en la manana'],
   onThe: ['el'],
   not: ['no'],
@@ -86,6 +90,7 @@ export const esDays: DayPhrases = {
   instead: ['vez', 'lugar'],
   game: [
     ...['jugamos', 'juego', 'partido', 'partidos', 'torneo', 'fiesta', 'competencia', 'final', 'boda', 'carrera', 'quinceanera'],
+    ...['cuadrangular', 'triangular', 'funcion', 'fiestas', 'kermes'],
     ...['juegan', 'compiten', 'competimos', 'debutamos', 'debutan', 'estrenamos', 'estrenan'],
   ],
   need: [

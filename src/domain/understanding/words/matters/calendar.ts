@@ -43,7 +43,7 @@ export type HourPhrases = Phrases<
  * be a day, and before one that may be a player's number instead; a figure is a number where it is given (`giving`, `givesBy`,
  * `alsoGives`, `becomes` unless something is `happening`) and a day where its sentence `goesOn` so; `partBefore` makes "tomorrow" a
  * morning. What stands in a day's clause says whether it is the `game`'s, the day of `need`, or `aside`; `not` and `instead` take a
- * day back. What one `wants` `byThen` is wanted at the day and hour said before. `within`, `about`, `span` and `counted` are patterns of days counted from today.
+ * day back. `back` counts from the day named last (`backThan`), whose week is `thatWeek`; `isA` says its weekday. What one `wants` `byThen` is wanted at the day and hour said before. `within`, `about`, `span` and `counted` are patterns of days counted from today.
  */
 export type DayPhrases = Phrases<
   | 'dateArticle'
@@ -87,6 +87,10 @@ export type DayPhrases = Phrases<
   | 'or'
   | 'before'
   | 'eves'
+  | 'back'
+  | 'backThan'
+  | 'thatWeek'
+  | 'isA'
   | 'inMorning'
   | 'onThe'
   | 'not'
