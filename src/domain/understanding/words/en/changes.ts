@@ -60,6 +60,22 @@ export const enChanges: ChangePhrases = {
     ],
     ...['backed out', 'bailed', 'transferred', 'has transferred', 'is no longer on', 'is no longer with', 'no longer on'],
     ...["won't be with us", 'is not coming back', "isn't coming back", 'not coming back', 'changed schools', 'switched schools'],
+    ...[
+      'quit on us',
+      'just quit on us',
+      'has quit',
+      'has left the team',
+      'left for another team',
+      'moved to another team',
+      'is moving away',
+    ],
+    ...[
+      'is out for the season',
+      'is out for the year',
+      'is not with us anymore',
+      "isn't with us anymore",
+      'dropped off the team',
+    ],
     ...['needs to come off', 'should come off', 'can come off', 'comes off', "isn't on the team", 'is not on the team'],
   ],
   goneAtEnd: [

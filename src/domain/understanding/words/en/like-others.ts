@@ -74,7 +74,7 @@ export const enLikeOthers: LikeOtherPhrases = {
       'instead',
     ],
   ],
-  entering: ['is', 'put', 'add', 'a', ',', ':'],
+  entering: ['is', 'put', 'add', 'comes', 'goes', 'plays', 'we', 'have', 'get', "it's", 'a', ',', ':'],
   sameSize: ['same size', 'same number and size', 'same size and number'],
   sameNumber: ['same number', 'same size and number'],
 }
