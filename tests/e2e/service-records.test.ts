@@ -108,7 +108,7 @@ describe('the records of a shop', () => {
     })
     expect(await command('restore', { DATA: data }, file)).toMatchObject({
       code: 1,
-      said: expect.stringContaining('There are records in the store'),
+      said: expect.stringContaining('There are records in the shop’s own store'),
     })
     const damaged = join(folder.path, 'damaged')
     writeFileSync(damaged, readFileSync(file).subarray(0, 5_000))
