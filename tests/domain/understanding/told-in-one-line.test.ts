@@ -30,6 +30,9 @@ test.each([
   ['en', ['14 black tees with white text CREW on the front. 2S 5M 4L 3XL'], ['men S x2', 'men M x5', 'men L x4', 'men XL x3']],
   ['es', [sized.es, '2CH 5M 4G 3XG'], ['men S x2', 'men M x5', 'men L x4', 'men XL x3']],
   ['en', [sized.en, '3S, 6M, 2L and 3XL'], ['men S x3', 'men M x6', 'men L x2', 'men XL x3']],
+  // Nobody told the whole.
+  ['en', ['black tees with white text CREW on the front', '2S 5M 4L 3XL'], ['men S x2', 'men M x5', 'men L x4', 'men XL x3']],
+  ['es', ['playeras negras con CREW adelante en blanco', '2CH 5M 4G 3XG'], ['men S x2', 'men M x5', 'men L x4', 'men XL x3']],
   // Amounts of their own before the size, and sums that do not make the whole.
   ['en', [sized.en, '5S 8M 1 3XL'], ['men S x5', 'men M x8', 'men 3XL']],
 ] as const)('amounts glued to their sizes make the whole, %s: %j', async (language, says, rows) => {

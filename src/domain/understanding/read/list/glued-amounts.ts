@@ -29,7 +29,10 @@ const totalsIn = (tokens: readonly Token[], { draft, lexicon }: Scene): readonly
   return [...told, ...said.map((at) => Number(tokens[at]?.text))].flatMap((count) => count ?? [])
 }
 
-/** "2S 5M 4L 3XL" of fourteen: amounts glued to their sizes that make up the whole only where the last is three of XL. */
+/**
+ * "2S 5M 4L 3XL" of fourteen: amounts glued to their sizes that make up the whole only where the last is three of XL. Where nobody told the
+ * whole, it is one amount among the others, and read back as such.
+ */
 export const withGluedAmounts = (text: string, scene: Scene): string => {
   const tokens = tokensOf(text)
   const sumOf = (places: readonly number[]): number => places.reduce((sum, at) => sum + Number(tokens[at]?.text), 0)
@@ -37,7 +40,8 @@ export const withGluedAmounts = (text: string, scene: Scene): string => {
   const either = [...tokens.keys()].filter((at) => isEither(tokens, at))
   if (amounts.length < 2 || either.length === 0) return text
   const whole = sumOf(amounts) + sumOf(either)
-  if (!totalsIn(tokens, scene).includes(whole)) return text
+  const totals = totalsIn(tokens, scene)
+  if (totals.length > 0 && !totals.includes(whole)) return text
   return either.reduceRight((left, at) => {
     const end = tokens[at]?.end ?? 0
     return `${left.slice(0, end)} x ${left.slice(end)}`
