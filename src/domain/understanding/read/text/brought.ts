@@ -39,11 +39,11 @@ const toldIn = (text: string, verb: RegExp): readonly Told[] =>
     return { from, to, verb: text.slice(from, at), object: text.slice(at, to) }
   })
 
-const without = (stretch: string, what: RegExp): string =>
-  [...fold(stretch).matchAll(what)].reduceRight(
-    (rest, match) => (rest.slice(0, match.index) + rest.slice(match.index + match[0].length)).replace(/ {2,}/g, ' '),
-    stretch,
-  )
+const without = (stretch: string, what: RegExp): string => {
+  const found = [...fold(stretch).matchAll(what)]
+  const rest = found.reduceRight((left, { index, 0: words }) => left.slice(0, index) + left.slice(index + words.length), stretch)
+  return found.length === 0 ? stretch : rest.replace(/ {2,}/g, ' ')
+}
 
 const ownBehind = (stretch: string, at: number | null): string =>
   at === null ? stretch : `${stretch.slice(0, at)} (${ownWord})${stretch.slice(at)}`
@@ -60,8 +60,8 @@ const brought = (text: string, { from, to, verb, object }: Told, lexicon: Lexico
 }
 
 /** They are spoken of before it is said what they are: "can I drop them off Tuesday? 10 black tees". */
-const broughtBefore = (object: string, rest: string, lexicon: Lexicon): string =>
-  without(object, day) + ownBehind(rest, garmentEnd(rest, lexicon))
+const broughtBefore = (dayless: string, rest: string, lexicon: Lexicon): string =>
+  dayless + ownBehind(rest, garmentEnd(rest, lexicon))
 
 /** Who has garments orders none, where something makes sure that they are there: "we have 14 players" and "I have 12 tees to make" say nothing of it. */
 const kept = (text: string, { from, to, verb, object }: Told, lexicon: Lexicon): string => {
@@ -77,7 +77,7 @@ const kept = (text: string, { from, to, verb, object }: Told, lexicon: Lexicon):
 export const withBrought = (text: string, lexicon: Lexicon): string => {
   const named = toldIn(text, bringsThem).reduceRight((rest, { from, to, object }) => {
     const after = rest.slice(to)
-    return garmentEnd(after, lexicon) === null ? rest : rest.slice(0, from) + broughtBefore(object, after, lexicon)
+    return garmentEnd(after, lexicon) === null ? rest : rest.slice(0, from) + broughtBefore(without(object, day), after, lexicon)
   }, text)
   const carried = toldIn(named, brings).reduceRight((rest, told) => brought(rest, told, lexicon), named)
   return toldIn(carried, has).reduceRight((rest, told) => kept(rest, told, lexicon), carried)

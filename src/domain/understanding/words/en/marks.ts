@@ -166,8 +166,6 @@ export const enMarks: WordList = [
       "we're bringing them",
       'bring them in',
       ...["we'll", "i'll", 'we will', 'i will', "we'd", "i'd", 'we can', 'i can'].map((who) => `${who} bring them`),
-      'bringing our own',
-      'our own',
       'already have our',
       'we have our own',
       'we already have',
