@@ -48,7 +48,7 @@ describe('the calendar and the tables', () => {
     await counter.revokeCalendar(rosa)
     expect(await counter.calendar(next)).toBeNull()
     await news.close()
-    expect(await tableOf(desk, 'orders')).toContain('\r\no-feed,T0001,2,on-bench,')
+    expect(await tableOf(desk, 'orders')).toContain('\r\no-feed,T0001,1,on-bench,')
     for (const name of ['orders', 'stock', 'remakes']) expect(await tableOf(desk, name)).not.toMatch(/Abelone|Imke/)
     expect(await tableOf(desk, 'people')).toBeNull()
   })

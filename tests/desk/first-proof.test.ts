@@ -26,8 +26,14 @@ const textOf = async (id: string): Promise<string> =>
 const orders: readonly (readonly [string, string])[] = [
   ['numbers and names', `3 black cotton tees with white numbers on the back and names above them. ${ending}\n${roster}`],
   ['a front before a back', `3 black cotton tees with white numbers on the front and on the back. ${ending}\n${roster}`],
-  ['home before away', `3 players, each a home jersey in white and an away jersey in navy, mesh polyester, red numbers front and back. ${ending}\n${roster}`],
-  ['a text before a number', `3 black cotton tees, white text “HAWKS” on the front and white numbers on the back. ${ending}\n${roster}`],
+  [
+    'home before away',
+    `3 players, each a home jersey in white and an away jersey in navy, mesh polyester, red numbers front and back. ${ending}\n${roster}`,
+  ],
+  [
+    'a text before a number',
+    `3 black cotton tees, white text “HAWKS” on the front and white numbers on the back. ${ending}\n${roster}`,
+  ],
 ]
 
 test.each(orders)('an order told in one message is worked out once and shown once: %s', async (what, words) => {

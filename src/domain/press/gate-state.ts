@@ -66,13 +66,19 @@ const waterDrops = (found: readonly Found[]): Answer => {
   return tried.result === 'held' ? answer('open', 'passed') : answer('shut', 'failed')
 }
 
-/** One piece is pressed and looked at after the wait; a customer may sign that the wait is skipped. */
+/**
+ * One piece is pressed and looked at after the wait; a customer may sign that the wait is skipped. Once dye came through, only another
+ * piece that was pressed afterwards and waited in its turn opens the gate: nobody skips what is known to bleed.
+ */
 const bleedTest = (gate: Gate, found: readonly Found[], now: number): Answer => {
-  const one = last(found, 'bleed-test')
+  const tests = found.filter(({ code }) => code === 'bleed-test')
+  const bled = tests.findLastIndex(({ result }) => result === 'bled')
+  const since = tests.slice(bled + 1).filter(({ result }) => bled < 0 || result !== 'skipped')
+  const pressed = since.find(({ result }) => result === 'pressed')
+  const one = since.at(-1)
+  if (bled >= 0 && pressed === undefined) return answer('shut', 'bled')
   if (one === undefined) return notDone
   if (one.result === 'skipped') return answer('open', 'skipped')
-  if (one.result === 'bled') return answer('shut', 'bled')
-  const pressed = found.find(({ code, result }) => code === 'bleed-test' && result === 'pressed')
   const lookAt = (pressed?.at ?? one.at) + gate.waitMinutes
   if (one.result === 'clean' && one.at >= lookAt) return answer('open', 'passed')
   return answer('closed', now < lookAt ? 'waits' : 'not-done', lookAt)

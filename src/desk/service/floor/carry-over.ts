@@ -1,17 +1,18 @@
 import { ok, type Problem, type Result } from '../../../domain/result/result.ts'
 import type { TicketFacts } from '../../../domain/ticket/facts.ts'
-import { isSameMaking, keptLines } from '../../../domain/ticket/kept-lines.ts'
+import { isAllKnown, isSameMaking, keptLines } from '../../../domain/ticket/kept-lines.ts'
 import { type LineState, lineState, type WorkKind, workSteps } from '../../../domain/ticket/work-steps.ts'
 import type { Minutes } from '../../../domain/units/units.ts'
 import type { ShopStore } from '../../../ports/store.ts'
-import type { StoredTicket, Tick } from '../../../ports/work-records.ts'
+import type { Finding, StoredTicket, Tick } from '../../../ports/work-records.ts'
 import type { StockUse } from '../../stock-uses.ts'
 import { ticketFrom } from '../records/records.ts'
 import type { UsedAt } from '../stock/use-stock.ts'
 
-/** What was found of things that a change of the drawing does not touch; of cloth and material only while both stay. */
-const always: readonly string[] = ['count-in', 'strings', 'certificate', 'coupon']
-const whileSame: readonly string[] = [...always, 'water-drops', 'test-press', 'bleed-test']
+/** What was found of a lot stays; of garments only while none came in that nobody looked at; of cloth and material while both stay. */
+const ofLots: readonly string[] = ['certificate', 'coupon']
+const ofGarments: readonly string[] = ['count-in', 'strings']
+const ofMaking: readonly string[] = ['water-drops', 'test-press', 'bleed-test']
 
 const kindsThrough: { readonly [state in LineState]: readonly WorkKind[] } = {
   'not-cut': [],
@@ -48,11 +49,22 @@ const ticksOf = (facts: TicketFacts, kept: Kept): readonly Tick[] =>
 
 type Carrying = { readonly from: StoredTicket; readonly to: StoredTicket; readonly at: Minutes }
 
+const garmentIn = (facts: unknown): string =>
+  typeof facts === 'object' && facts !== null && 'garment' in facts ? String(facts.garment) : ''
+
+/** Whether what was found for the earlier revision is true of the later one. */
+const staysTrue = (before: TicketFacts, after: TicketFacts): ((finding: Finding) => boolean) => {
+  const same = isSameMaking(before, after)
+  return ({ code, facts }) =>
+    ofLots.includes(code) ||
+    (same && ofMaking.includes(code)) ||
+    (ofGarments.includes(code) && isAllKnown(before, after, garmentIn(facts)))
+}
+
 const carryFindings = async (shop: ShopStore, { from, to, at }: Carrying, kept: Kept): Promise<void> => {
-  const same = isSameMaking(ticketFrom(from.body).facts, ticketFrom(to.body).facts)
-  const codes = same ? whileSame : always
+  const stays = staysTrue(ticketFrom(from.body).facts, ticketFrom(to.body).facts)
   for (const finding of await shop.tickets.findings(from.ticketId))
-    if (codes.includes(finding.code)) await shop.tickets.find(to.ticketId, finding)
+    if (stays(finding)) await shop.tickets.find(to.ticketId, finding)
   for (const used of ['cut', 'brush', 'press'] as const) {
     const lines = [...kept].filter(([, state]) => usedThrough[state].includes(used)).map(([line]) => line)
     if (lines.length > 0) await shop.tickets.find(to.ticketId, { code: 'used', facts: { at: used, lines }, by: 'desk', at })
