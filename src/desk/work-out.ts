@@ -53,6 +53,8 @@ export type Asked = {
   readonly job: string
   /** The floor that the promise is asked of. */
   readonly floor: AskFloor
+  /** What whoever cuts and presses reads; the order's own language where nobody says. */
+  readonly bench?: Order['language']
 }
 
 /** All problems found, worst first; `work` is null when one of them is a stop. */
@@ -142,7 +144,7 @@ const countAndCut = ({ resolved, laid, plan: press, time, asked }: Planned, shop
   const { applications } = laid
   const counted = countOrder(applications, shop.profile.sparePercent)
   const shelf = templateShelf(shop)
-  const { language } = resolved.order
+  const language = asked.bench ?? resolved.order.language
   const { cutter } = shop.profile
   const cuts = cutOrder(applications, counted, {
     job: asked.job,

@@ -3,6 +3,7 @@ import { ok } from '../../../domain/result/result.ts'
 import type { Reckoned } from '../../../domain/schedule/work/learned-rates.ts'
 import type { Shop } from '../../../domain/shop/shop.ts'
 import type { TicketFacts } from '../../../domain/ticket/facts.ts'
+import type { Language } from '../../../domain/units/language.ts'
 import type { OrderStep } from '../../../ports/queue.ts'
 import type { HashedFile } from '../../../ports/talk-records.ts'
 import { archiveEntries, previewOf } from '../../make-job.ts'
@@ -14,6 +15,7 @@ import { ticketFacts } from '../../ticket/ticket-facts.ts'
 import type { Work, WorkedOut, Workshop } from '../../work-out.ts'
 import { conversationChannel, orderFiles, type WorkerDesk } from '../desk.ts'
 import type { PlacedOrder, QuoteBody } from '../records/records.ts'
+import { shopLanguage } from '../say/say-floor.ts'
 
 export type Asking = { readonly desk: WorkerDesk; readonly step: OrderStep<'quote'>; readonly conversation: string | null }
 type Present = { readonly workshop: Workshop; readonly reckoned: Reckoned }
@@ -61,6 +63,13 @@ const refusedBody = (worked: WorkedOut, { workshop }: Present): QuoteBody => ({
   picture: null,
 })
 
+/** The same work for whoever reads another language than its customer. */
+const readIn = (work: Work, language: Language): Work => ({
+  ...work,
+  order: { ...work.order, language },
+  resolved: { ...work.resolved, order: { ...work.resolved.order, language } },
+})
+
 const factsFor = ({ desk, step }: Asking, { work, problems }: WorkedOut & { readonly work: Work }, shop: Shop): TicketFacts => {
   const { orderId: order, revision } = step
   const blank = { ticket: '', order, revision, replaces: null, link: null, changes: [], throwAway: [] }
@@ -73,10 +82,12 @@ export const bodyOf = async (asking: Asking, worked: WorkedOut, present: Present
   const { shop } = present.workshop
   const { work } = worked
   if (work === null) return refusedBody(worked, present)
+  // The customer's papers are in their language, the ticket and what is cut in the one that is read at the press.
   const facts = factsFor(asking, { ...worked, work }, shop)
+  const bench = factsFor(asking, { ...worked, work: readIn(work, shopLanguage(desk)) }, shop)
   const png = previewOf(facts, desk.press.picture)
   const proof = { hash: desk.ids.hash(png), name: `proof-${step.revision}.png`, mime: 'image/png', bytes: png }
-  const { archive, templates } = await cutterFiles(asking, { work, facts, shop }, png)
+  const { archive, templates } = await cutterFiles(asking, { work, facts: bench, shop }, png)
   const own = orderFiles(step.orderId)
   await keepAll(desk, [
     { owner: conversation === null ? own : conversationChannel(conversation), file: proof },
@@ -87,7 +98,7 @@ export const bodyOf = async (asking: Asking, worked: WorkedOut, present: Present
     version: 1,
     quote: quoteOf(worked, shop, proof.hash),
     placed: placedOf(work, step, present.reckoned),
-    facts,
+    facts: bench,
     stock: stockUses(work, present.workshop.shop.auxiliaries),
     cutArchive: archive.hash,
     templatePrint: templates === null ? null : templates.hash,

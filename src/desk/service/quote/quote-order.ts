@@ -16,6 +16,7 @@ import { floorFor, liveHolds } from '../plan/shop-plan.ts'
 import { tellCannotPlan } from '../plan/tell-cannot-plan.ts'
 import { keepPieces, knownPieces } from '../records/kept-pieces.ts'
 import { orderFrom, type PlacedOrder, type QuoteBody, quoteFrom, type ShopPlan, shopPlanFrom } from '../records/records.ts'
+import { shopLanguage } from '../say/say-floor.ts'
 import { showProgress } from '../say/show-progress.ts'
 import { readShelf, withStock } from '../stock/shelf.ts'
 import { hearQuote } from '../talk/hear-quote.ts'
@@ -63,6 +64,7 @@ const workOutFor = async (asking: Asking, order: Order, { plan: read, shelf }: P
     now: writeLocal(desk.zone, desk.clock.now()),
     job: step.orderId,
     floor: (_, __, needBy) => floorFor(desk, plan, { orderId: step.orderId, needBy }),
+    bench: shopLanguage(desk),
   }
   const worked = workOut(asked, workshop)
   await keepPieces(shopStore, desk.ids, { orderId: step.orderId, pieces, keys })
