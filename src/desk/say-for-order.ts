@@ -6,7 +6,7 @@ import type { Shop } from '../domain/shop/shop.ts'
 import { showFor } from '../domain/shop/show.ts'
 
 /** What people call a garment of an order ("red mesh jersey"); null where the order has no such garment of the shop's. */
-const calledIn = (order: Order, shop: Shop, id: unknown): string | null => {
+export const garmentCalled = (order: Order, shop: Shop, id: unknown): string | null => {
   const garment = order.garments.find((one) => one.id === id)
   const record = shop.garments.find((one) => one.id === garment?.catalogue)
   if (garment === undefined || record === undefined) return null
@@ -25,7 +25,7 @@ export const materialCalled = (shop: Shop, { language }: Pick<Order, 'language'>
 }
 
 const calledSo = (problem: Problem, order: Order, shop: Shop): Problem => {
-  const called = calledIn(order, shop, problem.facts['garment'])
+  const called = garmentCalled(order, shop, problem.facts['garment'])
   return called === null ? problem : { ...problem, facts: { ...problem.facts, garment: called } }
 }
 

@@ -218,6 +218,19 @@ export const floorEnglish: FloorWords = {
   },
   beadedNoWay: (garment) =>
     `Before cutting we put water drops on your ${garment}: they stayed on top, so the cloth is coated and nothing in our shop is sure to hold on it. A person will call you about other garments.`,
+  stoppedCustomer: {
+    failed: (garment) =>
+      `Before the run we pressed a test for your order (${garment}): it did not hold as it must. We press nothing of it until we know what holds. Somebody here looks at it now and writes or calls before anything changes in your garments, the price or the time; the promised time may change.`,
+    bled: (garment) =>
+      `Before the run we pressed a test for your order (${garment}): the cloth’s dye came through into the print. We press nothing of it until we know how to keep the colour clean. Somebody here looks at it now and writes or calls before anything changes in your garments, the price or the time; the promised time may change.`,
+    strings: (garment) =>
+      `Your order (${garment}) has strings at hood or neck. We press nothing that children wear while it has them. Somebody here writes or calls about taking them out or about other garments; the promised time may change.`,
+  },
+  goesOnCustomer: (garment) =>
+    `What stopped your order (${garment}) is settled, and work goes on. Ask me any time how it stands.`,
+  theirGarments: 'your garments',
+  bledBefore:
+    'Dye came through on this cloth before, so nobody skips the test, and it is clean only on another piece: write down that it was pressed, and look at it after the wait. Nothing was written down.',
   ownerNote: {
     beaded: (ticket, garment) => `${ticket}: drops stand on ${garment}. The ticket is closed and the customer is asked.`,
     strings: (ticket, garments) =>

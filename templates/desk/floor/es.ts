@@ -218,6 +218,19 @@ export const floorSpanish: FloorWords = {
   },
   beadedNoWay: (garment) =>
     `Antes de cortar pusimos gotas de agua en su prenda (${garment}): quedaron encima, así que la tela tiene un recubrimiento y nada de lo que tenemos agarra con seguridad. Una persona le llamará para ver otras prendas.`,
+  stoppedCustomer: {
+    failed: (garment) =>
+      `Antes de empezar prensamos una prueba para su pedido (${garment}): no agarró como debe. No prensamos nada de eso hasta saber qué agarra. Alguien del taller lo revisa ahora y le escribe o llama antes de cambiar algo en sus prendas, el precio o la hora; la hora prometida puede cambiar.`,
+    bled: (garment) =>
+      `Antes de empezar prensamos una prueba para su pedido (${garment}): el tinte de la tela pasó al estampado. No prensamos nada de eso hasta saber cómo mantener limpio el color. Alguien del taller lo revisa ahora y le escribe o llama antes de cambiar algo en sus prendas, el precio o la hora; la hora prometida puede cambiar.`,
+    strings: (garment) =>
+      `Su pedido (${garment}) tiene cordones en la capucha o el cuello. No prensamos nada que usen niños mientras los tenga. Alguien del taller le escribe o llama para ver si se quitan o se toman otras prendas; la hora prometida puede cambiar.`,
+  },
+  goesOnCustomer: (garment) =>
+    `Lo que detuvo su pedido (${garment}) está resuelto y el trabajo sigue. Pregúnteme cuando quiera cómo va.`,
+  theirGarments: 'sus prendas',
+  bledBefore:
+    'En esta tela ya pasó el tinte: nadie se salta la prueba, y solo queda limpia con otra pieza. Anote que se prensó y mírela después de la espera. No se anotó nada.',
   ownerNote: {
     beaded: (ticket, garment) => `${ticket}: las gotas quedan sobre ${garment}. La orden está cerrada y se pregunta al cliente.`,
     strings: (ticket, garments) =>

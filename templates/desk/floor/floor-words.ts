@@ -112,6 +112,13 @@ export type FloorWords = {
   readonly beadedCustomer: (garment: string, vinyl: string) => string
   readonly vinylNames: { readonly [name in VinylClass]: string }
   readonly beadedNoWay: (garment: string) => string
+  /** What a customer hears when a test stops their order, and when it goes on after all. */
+  readonly stoppedCustomer: { readonly [found in 'failed' | 'bled' | 'strings']: (garment: string) => string }
+  readonly goesOnCustomer: (garment: string) => string
+  /** Garments of one kind that a customer brings, where nothing else names them in their language. */
+  readonly theirGarments: string
+  /** Who finds a test clean, or skips it, after dye came through once. */
+  readonly bledBefore: string
   readonly ownerNote: {
     readonly beaded: (ticket: string, garment: string) => string
     readonly shut: (ticket: string, gate: string) => string

@@ -8,7 +8,7 @@ import { showFor } from '../../../domain/shop/show.ts'
 import type { Patch } from '../../../domain/understanding/patch.ts'
 import { workOut } from '../../work-out.ts'
 import type { Answered, Deed } from '../floor/deed.ts'
-import { garmentText } from '../floor/garment-text.ts'
+import { customersGarment, garmentText } from '../floor/garment-text.ts'
 import { changePlan } from '../floor/mark-work.ts'
 import { floorFor } from '../plan/shop-plan.ts'
 import { orderFrom, type ShopPlan, shopPlanFrom } from '../records/records.ts'
@@ -63,9 +63,10 @@ const askCustomer = async (deed: Deed, order: Order, garment: string): Answered 
     nonce,
     text: (language) => {
       const words = floorWords[language]
-      if (vinyl === null) return words.beadedNoWay(garmentText(deed.facts, garment))
+      const called = customersGarment(deed, order, { id: garment, language })
+      if (vinyl === null) return words.beadedNoWay(called)
       const colour = showFor(desk.workshop.shop, language).colour(vinyl.colour)
-      return words.beadedCustomer(garmentText(deed.facts, garment), `${words.vinylNames[vinyl.class]} (${colour})`)
+      return words.beadedCustomer(called, `${words.vinylNames[vinyl.class]} (${colour})`)
     },
   })
   const conversationId = life.order.conversationId

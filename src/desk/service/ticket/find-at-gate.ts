@@ -9,6 +9,7 @@ import { stepNames } from '../floor/step-name.ts'
 import { ticketName } from '../records/ticket-names.ts'
 import { momentOf, tellOwner, wordsFor } from '../say/say-floor.ts'
 import { askAfterBeaded } from './ask-after-beaded.ts'
+import { tellAtGate, wasFound } from './tell-at-gate.ts'
 
 const text = z.string().trim().max(200)
 const optional = text.default('')
@@ -97,11 +98,15 @@ const notMade = ({ desk, life, facts: ticket }: Deed, act: GateAct, facts: objec
 }
 
 /** A bleed test is clean after its wait, not before: what to do instead, or null when it is time. */
-const looksEarly = ({ desk, life }: Deed, facts: object): string | null => {
-  if (!('garment' in facts && 'result' in facts) || facts.result !== 'clean') return null
+const looksEarly = (deed: Deed, facts: object): string | null => {
+  if (!('garment' in facts && 'result' in facts)) return null
+  const { desk, life } = deed
+  if (facts.result === 'skipped' && wasFound(deed, String(facts.garment), ['bled'])) return wordsFor(desk).bledBefore
+  if (facts.result !== 'clean') return null
   const test = life.gates.find(({ gate }) => gate.code === 'bleed-test' && gate.garment === facts.garment)
-  if (test?.is !== 'closed') return null
   const words = wordsFor(desk)
+  if (test?.is === 'shut') return words.bledBefore
+  if (test?.is !== 'closed') return null
   if (test.lookAt === null) return words.pressFirst
   return desk.clock.now() < test.lookAt ? words.looksEarly(momentOf(desk, test.lookAt)) : null
 }
@@ -120,6 +125,7 @@ export const findAtGate = async (deed: Deed): Answered => {
   await shop.tickets.find(life.ticket.ticketId, { code: act, facts: read.facts, by: by.name, at })
   await follow(deed, act, read.facts)
   await markGates(deed, act, read.facts)
+  await tellAtGate(deed, read.facts)
   const found: Found = { code: act, by: by.name, at, ...read.facts }
   return act === 'water-drops' ? askAfterBeaded(deed, found) : ok(null)
 }
