@@ -205,7 +205,7 @@ const promiseAndPrice = (
     promised: { ...promised.value, hangsOn: hangs },
     price,
   }
-  const hour = hourProblems(resolved.order, promised.value, { shop, time, wanted: needBy.value.at })
+  const hour = hourProblems({ operations, resolved, promised: promised.value }, { shop, time, wanted: needBy.value.at })
   return ok({ work, problems: [...needBy.value.problems, ...hour, ...shortageProblems(counts.value.shortages)] })
 }
 

@@ -611,8 +611,12 @@ export const en = {
       `${decoration} has ${colours.length} colours; ${body} ${clause} allows ${most}.`,
     'too-many-layers': ({ decoration, layers, most }) =>
       `${decoration} has ${plural(layers, 'layer', 'layers')} of vinyl; ${most} is the most that holds.`,
-    'late-for-need-by': ({ needBy, earliest }, show) =>
-      `It cannot be ready by ${show.moment(needBy)}; the soonest is ${show.moment(earliest)}.`,
+    'late-for-need-by': ({ needBy, earliest, ready, of }, show) =>
+      `It cannot be ready by ${show.moment(needBy)}; the soonest is ${show.moment(earliest)}.${
+        ready === 0
+          ? ''
+          : ` About ${ready} of the ${of} garments could be ready in time: if you want to collect in two parts, ask a person here, who settles which ones.`
+      }`,
     'paper-lacks': ({ characters }) =>
       `The ticket’s print has no sign for ${characters.join(' ')}; they are printed as code points.`,
   },

@@ -654,8 +654,12 @@ export const es = {
       `${decoration} tiene ${colours.length} colores; ${body} ${clause} permite ${most}.`,
     'too-many-layers': ({ decoration, layers, most }) =>
       `${decoration} tiene ${plural(layers, 'capa', 'capas')} de vinilo; a lo más aguantan ${most}.`,
-    'late-for-need-by': ({ needBy, earliest }, show) =>
-      `No puede estar listo para el ${show.moment(needBy)}; lo más pronto es el ${show.moment(earliest)}.`,
+    'late-for-need-by': ({ needBy, earliest, ready, of }, show) =>
+      `No puede estar listo para el ${show.moment(needBy)}; lo más pronto es el ${show.moment(earliest)}.${
+        ready === 0
+          ? ''
+          : ` Unas ${ready} de las ${of} prendas podrían estar a tiempo: si quiere recoger en dos partes, pregunte a una persona del taller, que acuerda cuáles.`
+      }`,
     'paper-lacks': ({ characters }) => `La impresión no tiene signo para ${characters.join(' ')}; van como códigos.`,
   },
   ways: {

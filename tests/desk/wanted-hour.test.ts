@@ -12,7 +12,7 @@ import { openWorkshop } from '../../src/wiring/open-workshop.ts'
 import { sayProblem } from '../../templates/replies/say.ts'
 import { localMinute, openTestDesk, says, work } from '../support/desk.ts'
 import { openTestStore, type TestStore, unwrap } from '../support/embedded.ts'
-import { order } from '../support/orders.ts'
+import { order, row } from '../support/orders.ts'
 
 let workshop: Workshop
 let opened: TestStore
@@ -84,6 +84,38 @@ describe('the hour an order is wanted', () => {
       { code: 'time-in-lost-hour', severity: 'caution', facts: { readAs: '2027-03-14T03:30' } },
     ])
     expect(quoted('2027-03-14T02:30', atNight).promise?.promised).toBe('2027-03-14T03:30')
+  })
+})
+
+describe('an order of which only a part can be ready at the wanted hour', () => {
+  const many = (needBy: string, players: number) => {
+    const roster = Array.from({ length: players }, (_, at) => row(at + 1, { name: `PLAYER ${at + 1}` }))
+    const asked = { document: order({ needBy, roster }), now: '2026-11-25T09:00', job: 'o-1', floor: emptyShopFloor }
+    return workOut(asked, workshop).problems.filter(({ code }) => code === 'late-for-need-by')
+  }
+
+  test('offers to collect in two parts, and says how many', () => {
+    const [late] = many('2026-12-02T09:00', 60)
+    expect(late?.facts).toMatchObject({ of: 60 })
+    const ready = Number(late?.facts['ready'])
+    expect(ready).toBeGreaterThan(0)
+    expect(ready).toBeLessThan(60)
+    if (late === undefined) throw new Error('nothing is said')
+    const show = showFor(workshop.shop, 'en')
+    expect(sayProblem(late, 'en', show)).toContain(
+      `About ${ready} of the 60 garments could be ready in time: if you want to collect in two parts`,
+    )
+    expect(sayProblem(late, 'es', showFor(workshop.shop, 'es'))).toContain(
+      `Unas ${ready} de las 60 prendas podrían estar a tiempo`,
+    )
+    expect(Number(many('2026-12-02T10:30', 60)[0]?.facts['ready'])).toBeGreaterThan(ready)
+  })
+
+  test('says nothing of two parts where no garment would be ready', () => {
+    const [late] = many('2026-11-25T12:00', 60)
+    expect(late?.facts).toMatchObject({ ready: 0, of: 60 })
+    if (late === undefined) throw new Error('nothing is said')
+    expect(sayProblem(late, 'en', showFor(workshop.shop, 'en'))).not.toContain('two parts')
   })
 })
 

@@ -8,8 +8,8 @@ export type ShopProblems = {
   'closed-before-need-by': { needBy: string; collectBy: string; why: string | null }
   /** The work has no place in the shop's own hours and stations: nothing a customer could change. */
   'cannot-plan-now': { why: readonly Problem[] }
-  /** The wanted hour cannot be promised; `alone`: not even in an empty shop. */
-  'late-for-need-by': { needBy: string; earliest: string; alone: boolean }
+  /** The wanted hour cannot be promised; `alone`: not even in an empty shop. So many of the garments could be ready by then, 0 for none. */
+  'late-for-need-by': { needBy: string; earliest: string; alone: boolean; ready: number; of: number }
   'shop-zone-differs': { profile: string; hours: string }
 }
 export type ShopProblem = ProblemOf<ShopProblems>
