@@ -16,11 +16,14 @@ type MorningWords = {
       | 'remake'
       | 'cover'
       | 'sizes'
+      | 'decide'
       | 'learn']: string
   }
   readonly leaves: (name: string, pieces: number, day: string) => string
   readonly game: (name: string, day: string) => string
   readonly waits: (name: string) => string
+  /** A test stopped it at the bench. */
+  readonly stopped: (name: string, gates: string) => string
   readonly press: (name: string, temperature: string, machine: string) => string
   /** To do where somebody has the ticket in hand. */
   readonly held: (name: string) => string
@@ -62,12 +65,14 @@ export const morningWords = {
       remake: 'make it again first',
       cover: 'look at the plan of today',
       sizes: 'ask for the sizes',
+      decide: 'decide it, then call the customer',
       learn: 'talk about what went wrong',
       lookUp: 'look it up on the maker’s sheet and correct the record',
     },
     leaves: (name, pieces, day) => `${name}: ${plural(pieces, 'garment', 'garments')}, promised ${day}`,
     game: (name, day) => `${name}: game on ${day}`,
     waits: (name) => `${name}: proof shown`,
+    stopped: (name, gates) => `${name}: stopped at the bench (${gates})`,
     press: (name, temperature, machine) => `${temperature} on ${machine.replaceAll('-', ' ')}: ${name}`,
     held: (name) => `${name} has it; ask how far it is`,
     short: (item, missing) => `${item}: ${missing} short of what is reserved`,
@@ -106,12 +111,14 @@ export const morningWords = {
       remake: 'repetirla primero',
       cover: 'mirar el plan de hoy',
       sizes: 'pedir las tallas',
+      decide: 'decidirlo y llamar al cliente',
       learn: 'hablar de lo que falló',
       lookUp: 'verlo en la hoja del fabricante y corregir el registro',
     },
     leaves: (name, pieces, day) => `${name}: ${plural(pieces, 'prenda', 'prendas')}, prometido ${day}`,
     game: (name, day) => `${name}: partido el ${day}`,
     waits: (name) => `${name}: prueba mostrada`,
+    stopped: (name, gates) => `${name}: detenido en la mesa (${gates})`,
     press: (name, temperature, machine) => `${temperature} en ${machine.replaceAll('-', ' ')}: ${name}`,
     held: (name) => `la tiene ${name}; preguntar cómo va`,
     short: (item, missing) => `${item}: faltan ${missing} para lo reservado`,

@@ -200,6 +200,12 @@ export const floorEnglish: FloorWords = {
   correction: (press, by) => `${press} today: ${by} on every set point`,
   notChecked: (press) => `${press} was not probed today`,
   pressShut: (press) => `${press} is not fit today: its platen is uneven. Take another press.`,
+  stopped: (gates) => `STOPPED (${gates}): nothing is cut or pressed before the owner decides.`,
+  notThis: {
+    replaced: (by) => `Replaced by ${by}. Do not cut or press from this ticket; throw its paper away.`,
+    closed: 'This ticket is closed. Do not cut or press from it; its customer is asked.',
+    cancelled: 'This order was cancelled. Do not cut or press from this ticket.',
+  },
   remakes: 'To be made again',
   remakeLine: (line, reason, whose) => `${line}: ${reason} (${whose})`,
   beadedCustomer: (garment, vinyl) =>

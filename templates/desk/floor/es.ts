@@ -200,6 +200,12 @@ export const floorSpanish: FloorWords = {
   correction: (press, by) => `${press} hoy: ${by} en cada temperatura`,
   notChecked: (press) => `${press} no se midió hoy`,
   pressShut: (press) => `${press} no sirve hoy: su placa calienta desigual. Use otra prensa.`,
+  stopped: (gates) => `DETENIDA (${gates}): no se corta ni se prensa nada antes de que el dueño decida.`,
+  notThis: {
+    replaced: (by) => `Reemplazada por ${by}. No corte ni prense con esta orden; tire su papel.`,
+    closed: 'Esta orden está cerrada. No corte ni prense con ella; se pregunta al cliente.',
+    cancelled: 'Este pedido se canceló. No corte ni prense con esta orden.',
+  },
   remakes: 'Por repetir',
   remakeLine: (line, reason, whose) => `${line}: ${reason} (${whose})`,
   beadedCustomer: (garment, vinyl) =>

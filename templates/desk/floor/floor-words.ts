@@ -107,6 +107,9 @@ export type FloorWords = {
   readonly correction: (press: string, by: string) => string
   readonly notChecked: (press: string) => string
   readonly pressShut: (press: string) => string
+  /** A ticket whose test failed, and one that nobody works from any more. */
+  readonly stopped: (gates: string) => string
+  readonly notThis: { readonly replaced: (by: string) => string; readonly closed: string; readonly cancelled: string }
   readonly remakes: string
   readonly remakeLine: (line: string, reason: string, whose: string) => string
   readonly beadedCustomer: (garment: string, vinyl: string) => string

@@ -11,6 +11,7 @@ import { gateName } from './gate-name.ts'
 import { pressSetting } from './press-setting.ts'
 import { hoursText, promisedHours } from './promised-hour.ts'
 import { readLife } from './read-life.ts'
+import { gateLine } from './ticket-message.ts'
 
 const stageOf = ({ order, findings }: TicketLife): TicketAtPress['stage'] => {
   if (order.state === 'checked' || order.state === 'bagged' || order.state === 'collected') return order.state
@@ -39,7 +40,7 @@ const atPress = async (
       .join(', '),
     stage: stageOf(life),
     by: holderOf(life.findings)?.by ?? null,
-    waits: [...new Set(shut.map(({ gate }) => gateName(desk, facts, gate)))],
+    waits: [...new Set(shut.map((one) => (one.is === 'shut' ? gateLine(desk, facts, one) : gateName(desk, facts, one.gate))))],
   }
 }
 

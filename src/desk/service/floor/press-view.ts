@@ -4,8 +4,10 @@ import type { TicketAct } from '../../../domain/ticket/acts.ts'
 import { byName } from '../../../domain/ticket/bags.ts'
 import type { TicketFacts } from '../../../domain/ticket/facts.ts'
 import { tickOf, type WorkStep, workSteps } from '../../../domain/ticket/work-steps.ts'
+import type { Minutes } from '../../../domain/units/units.ts'
 import type { PressCheck } from '../../../ports/floor-records.ts'
 import type { PressView, StepView } from '../../../ports/floor-view.ts'
+import type { ShopStore } from '../../../ports/store.ts'
 import type { Desk } from '../desk.ts'
 import { ticketFrom } from '../records/records.ts'
 import { holderOf, openActs, openForms, type TicketLife } from '../records/ticket-life.ts'
@@ -17,6 +19,7 @@ import { hoursText, promisedHours } from './promised-hour.ts'
 import { readLife } from './read-life.ts'
 import { rowText } from './row-text.ts'
 import { stepName } from './step-name.ts'
+import { stoppedBy } from './stopped.ts'
 import { ticketForm } from './ticket-form.ts'
 import { gateLine, weightOf } from './ticket-message.ts'
 
@@ -71,35 +74,74 @@ const stepView = ({ desk, life, facts, checks }: Viewing, step: WorkStep): StepV
   }
 }
 
-/** A ticket as it is worked at the press: steps with tiles, gates, warnings of the day, and what can be filled in. */
-export const pressView = async (desk: Desk, ticketId: string): Promise<PressView | null> => {
-  const shop = desk.store.shop(desk.shopId)
-  const life = await readLife(desk, shop, ticketId)
-  if (life === null) return null
+/** Why nobody works from a ticket any more; null for one that is open, or handed over. */
+const notThis = async (desk: Desk, shop: ShopStore, { ticket, order }: TicketLife): Promise<string | null> => {
+  const words = wordsFor(desk).notThis
+  if (order.state === 'cancelled' || ticket.state === 'cancelled') return words.cancelled
+  if (ticket.state === 'closed') return words.closed
+  if (ticket.state !== 'replaced') return null
+  const newer = (await shop.tickets.ofOrder(ticket.orderId)).find(({ revision }) => revision === ticket.replacedBy)
+  return words.replaced(newer === undefined ? `r${ticket.replacedBy}` : `${ticketName(newer.number)} r${newer.revision}`)
+}
+
+/** What is to be heeded of a ticket on the bench: what stops it, who it is handed to, what the presses showed this morning. */
+const warningsOf = (desk: Desk, life: TicketLife, checks: readonly PressCheck[]): readonly string[] => {
   const { facts } = ticketFrom(life.ticket.body)
-  const checks = await shop.floor.pressChecks(localOf(desk, desk.clock.now()).slice(0, 10))
+  const words = wordsFor(desk)
+  const { collects } = facts.people
+  if (life.order.state === 'bagged') return collects === null ? [] : [words.handTo(collects)]
+  if (life.order.state !== 'on-bench') return []
+  const stopped = stoppedBy(desk, life)
+  return [...(stopped === '' ? [] : [words.stopped(stopped)]), ...correctionLines(desk, facts, checks)]
+}
+
+type Looking = Viewing & { readonly promised: Minutes | null }
+
+const headOf = ({ desk, life, facts, promised }: Looking): Pick<PressView, 'ticketId' | 'title' | 'needed' | 'holder'> => ({
+  ticketId: life.ticket.ticketId,
+  title: deskWordsFor(desk).ticketFor(`${ticketName(life.ticket.number)} r${life.ticket.revision}`, facts.team),
+  needed: hoursText(desk, facts, promised),
+  holder: holderOf(life.findings)?.by ?? null,
+})
+
+const nothingToDo = { gates: [], steps: [], bags: [], tick: null, acts: [], forms: [] } as const
+
+const atWork = async ({ desk, life, facts, checks }: Viewing): Promise<Omit<PressView, keyof ReturnType<typeof headOf>>> => {
   const forms: readonly TicketAct[] = openForms(life).filter((act) => act !== 'tick')
-  const made = await Promise.all(
-    [...forms, ...(openActs(life).includes('collected') ? (['collected'] as const) : [])].map((act) =>
-      ticketForm(desk, life, act),
-    ),
-  )
-  const { revision } = life.ticket
+  const acts = openActs(life)
+  const wanted = [...forms, ...(acts.includes('collected') ? (['collected'] as const) : [])]
+  const made = await Promise.all(wanted.map((act) => ticketForm(desk, life, act)))
+  const { ticketId, revision } = life.ticket
   return {
-    ticketId,
-    title: deskWordsFor(desk).ticketFor(`${ticketName(life.ticket.number)} r${revision}`, facts.team),
-    needed: hoursText(desk, facts, (await promisedHours(shop)).get(life.order.orderId) ?? null),
-    holder: holderOf(life.findings)?.by ?? null,
     gates: gateViews(desk, facts, life),
-    warnings: correctionLines(desk, facts, checks),
+    warnings: warningsOf(desk, life, checks),
     steps: workSteps(facts).map((step) => stepView({ desk, life, facts, checks }, step)),
     bags: bagViews(desk, life, facts),
     tick: openForms(life).includes('tick') ? `t:${ticketId}:tick:${revision}` : null,
-    acts: openActs(life).map((act) => ({
+    acts: acts.map((act) => ({
       id: `t:${ticketId}:${act}:${revision}`,
       label: wordsFor(desk).acts[act],
       weight: weightOf(act),
     })),
     forms: made.filter((form) => form !== null),
   }
+}
+
+/**
+ * A ticket as it is worked at the press: steps with tiles, gates, warnings of the day, and what can be filled in. One that nobody works
+ * from any more, to which an old paper still leads, says that and nothing else.
+ */
+export const pressView = async (desk: Desk, ticketId: string): Promise<PressView | null> => {
+  const shop = desk.store.shop(desk.shopId)
+  const life = await readLife(desk, shop, ticketId)
+  if (life === null) return null
+  const { facts } = ticketFrom(life.ticket.body)
+  const [checks, promises, over] = await Promise.all([
+    shop.floor.pressChecks(localOf(desk, desk.clock.now()).slice(0, 10)),
+    promisedHours(shop),
+    notThis(desk, shop, life),
+  ])
+  const viewing = { desk, life, facts, checks }
+  const head = headOf({ ...viewing, promised: promises.get(life.order.orderId) ?? null })
+  return over === null ? { ...head, ...(await atWork(viewing)) } : { ...head, ...nothingToDo, warnings: [over] }
 }

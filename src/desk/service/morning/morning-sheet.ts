@@ -10,6 +10,7 @@ import type { StoredOrder, StoredTicket } from '../../../ports/work-records.ts'
 import type { Desk } from '../desk.ts'
 import { pressSetting } from '../floor/press-setting.ts'
 import { readLife } from '../floor/read-life.ts'
+import { stoppedBy } from '../floor/stopped.ts'
 import { orderFrom, type PlacedOrder, type ShopPlan, shopPlanFrom, ticketFrom } from '../records/records.ts'
 import { holderOf, type TicketLife } from '../records/ticket-life.ts'
 import { ticketName } from '../records/ticket-names.ts'
@@ -24,6 +25,8 @@ type Entry = {
   readonly countedIn: boolean
   /** Who holds its ticket. */
   readonly holder: string | null
+  /** What shuts its ticket, in words; empty where nothing does. */
+  readonly stoppedBy: string
   readonly money: string
   readonly placed: PlacedOrder | null
   readonly ticket: StoredTicket | null
@@ -60,6 +63,7 @@ const entryOf = async (desk: Desk, order: StoredOrder, plan: ShopPlan): Promise<
     team: document.team,
     gameDay: document.gameDay ?? null,
     pieces: document.roster.reduce((sum, row) => sum + row.quantity, 0),
+    stoppedBy: life === null ? '' : stoppedBy(desk, life),
     money: document.money.state,
     sizesLater: document.roster.filter(({ size }) => size === 'later').length,
     countedIn: isCountedIn(life),
@@ -102,18 +106,19 @@ const gameSoon = ({ entries, words, localDay, now, show }: Sheet): readonly Morn
 
 const waiting = ({ entries, words }: Sheet): readonly MorningLine[] =>
   entries.flatMap((entry) => {
-    const { order, sizesLater } = entry
+    const { order, sizesLater, stoppedBy: gates } = entry
+    if (gates !== '') return [line(entry, words.stopped(nameOf(entry), gates), words.todo.decide)]
     if (order.hold !== null) return [line(entry, words.waits(nameOf(entry)), order.hold.why)]
     if (order.state === 'quoted') return [line(entry, words.waits(nameOf(entry)), words.todo.signOff)]
     const needsSizes = sizesLater > 0 && inWork.has(order.state)
     return needsSizes ? [line(entry, words.sizesLater(nameOf(entry), sizesLater), words.todo.sizes)] : []
   })
 
-/** Open tickets by the temperature they are pressed at, so that the press changes as seldom as possible. */
+/** Open tickets by the temperature they are pressed at, so that the press changes as seldom as possible; none that is stopped. */
 const pressList = ({ entries, words, show }: Sheet): readonly MorningLine[] =>
   entries
     .flatMap((entry) => {
-      if (entry.ticket === null || entry.order.state !== 'on-bench') return []
+      if (entry.ticket === null || entry.order.state !== 'on-bench' || entry.stoppedBy !== '') return []
       return [{ entry, setting: pressSetting(ticketFrom(entry.ticket.body).facts) }]
     })
     .toSorted((a, b) => a.setting.tenthsC - b.setting.tenthsC)

@@ -32,12 +32,15 @@ export const wantsSeen = (life: TicketLife): boolean => life.changedPieces && !w
 
 export type Kept = { readonly from: 'cutting' | 'pressing' | 'run'; readonly garment?: string }
 
-/** Gates that are not open and keep from this: cutting, or everything up to the check; of one garment where one is named. */
+/**
+ * Gates that are not open and keep from this: cutting, or everything up to the check; of one garment where one is named. What shuts
+ * the revision keeps from cutting, too: nobody cuts what will not be pressed.
+ */
 export const closedFor = (life: TicketLife, { from, garment }: Kept): readonly GateState[] =>
   life.gates.filter(({ is, gate }) => {
     if (is === 'open') return false
     if (garment !== undefined && gate.garment !== null && gate.garment !== garment) return false
-    if (from === 'cutting') return gate.blocks === 'cutting'
+    if (from === 'cutting') return gate.blocks === 'cutting' || is === 'shut'
     return from === 'run' || gate.blocks !== 'run'
   })
 
