@@ -149,6 +149,33 @@ const correctionOf = (scene: Scene, step: PressStep): readonly string[] => {
   return [correction(machine.id, correctionText(machine.correctionTenthsC, unit), formatTemperature(step.tenthsC, unit))]
 }
 
+/** Whether another press holds a setting as safely: no wider swing, as fine a dial in the same unit, hot enough, laid over alike. */
+const holdsAsWell = (other: Machine, own: Machine, set: number): boolean =>
+  other.swingTenthsC <= own.swingTenthsC &&
+  other.step.unit === own.step.unit &&
+  other.step.degrees <= own.step.degrees &&
+  own.step.degrees % other.step.degrees === 0 &&
+  other.correctionTenthsC === 0 &&
+  own.correctionTenthsC === 0 &&
+  set <= other.maxTenthsC &&
+  (other.threads || !own.threads)
+
+/** What holds at another press that the plan gives this job to: a gauge's figure is true for one press alone. */
+export const otherPresses = (scene: Scene, step: PressStep): readonly string[] => {
+  const own = step.machine === null ? undefined : machineOf(scene, step.machine)
+  const set = step.tenthsC
+  if (own === undefined || set === null) return []
+  const planned = new Set(scene.facts.plan.slots.flatMap(({ stations }) => stations))
+  return scene.facts.machines
+    .filter(({ id }) => id !== own.id && planned.has(id.replaceAll('-', ' ')))
+    .map((other) => {
+      const there = { ...step, machine: other.id }
+      const texts = [temperatureOf(scene, there), secondsOf(scene, there), pressureOf(scene, there)]
+      const figures = holdsAsWell(other, own, set) ? texts.filter((text) => text !== null).join(' · ') : null
+      return scene.words.press.onOther({ machine: other.id, figures, own: own.id })
+    })
+}
+
 const coversText = (scene: Scene, setUp: SetUp): string => {
   const { press } = scene.words
   const at = setUp.steps.map((step) =>
@@ -163,7 +190,12 @@ const rowOf = (scene: Scene, setUp: SetUp): readonly PressBoxBlock['rows'][numbe
   const step = setUp.steps[0]
   if (step === undefined) return []
   const before = once(setUp.before.map((short) => lesserText(scene, short))).join('    ')
-  const notes = [...(before === '' ? [] : [before]), ...correctionOf(scene, step), scene.words.press.defer]
+  const notes = [
+    ...(before === '' ? [] : [before]),
+    ...correctionOf(scene, step),
+    ...otherPresses(scene, step),
+    scene.words.press.defer,
+  ]
   return [{ covers: coversText(scene, setUp), figures: figuresOf(scene, setUp, step), notes }]
 }
 

@@ -86,6 +86,7 @@ export type PressWords = {
   readonly gauge: (word: string, gauge: string) => string
   readonly measured: (word: string, range: string, unit: 'psi' | 'bar') => string
   readonly correction: (machine: string, correction: string, aim: string) => string
+  readonly onOther: (other: { readonly machine: string; readonly figures: string | null; readonly own: string }) => string
   readonly lesser: (action: string, figures: string) => string
   /** Whose word goes before the figures of a press box. */
   readonly defer: string

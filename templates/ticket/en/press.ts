@@ -15,6 +15,10 @@ export const press: PressWords = {
   seconds: (count) => `${count} s`,
   gauge: (word, gauge) => `${word} (gauge ${gauge})`,
   measured: (word, range, unit) => `${word} (${range} ${unit})`,
+  onOther: ({ machine, figures, own }) =>
+    figures === null
+      ? `The plan names ${machine}, too: this setting was not worked out for it. Press at ${own}, or stop and ask.`
+      : `The plan names ${machine}, too: there ${figures}; only what fits its platen, and with a first piece of its own.`,
   correction: (machine, correction, aim) =>
     `${machine}: the last probe gave a correction of ${correction}, already in the figure to set (platen ${aim}).`,
   lesser: (action, figures) => `${action}: ${figures}`,

@@ -15,6 +15,10 @@ export const press: PressWords = {
   seconds: (count) => `${count} s`,
   gauge: (word, gauge) => `${word} (man. ${gauge})`,
   measured: (word, range, unit) => `${word} (${range} ${unit})`,
+  onOther: ({ machine, figures, own }) =>
+    figures === null
+      ? `El plan nombra también ${machine}: este ajuste no se calculó para ella. Prensar en ${own}, o parar y preguntar.`
+      : `El plan nombra también ${machine}: allí ${figures}; solo lo que cabe en su placa, y con primera pieza propia.`,
   correction: (machine, correction, aim) =>
     `${machine}: la última medición dio una corrección de ${correction}, ya incluida en el ajuste (placa ${aim}).`,
   lesser: (action, figures) => `${action}: ${figures}`,

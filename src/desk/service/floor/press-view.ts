@@ -3,6 +3,7 @@ import type { PressStep } from '../../../domain/press/press-plan.ts'
 import type { TicketAct } from '../../../domain/ticket/acts.ts'
 import { byName } from '../../../domain/ticket/bags.ts'
 import type { TicketFacts } from '../../../domain/ticket/facts.ts'
+import { otherPresses } from '../../../domain/ticket/heat.ts'
 import { tickOf, type WorkStep, workSteps } from '../../../domain/ticket/work-steps.ts'
 import type { Minutes } from '../../../domain/units/units.ts'
 import type { PressCheck } from '../../../ports/floor-records.ts'
@@ -39,9 +40,13 @@ const figuresOf = (desk: Desk, press: PressStep, checks: readonly PressCheck[]):
   ].filter((one) => one !== '')
 }
 
-const cautionsOf = (desk: Desk, press: PressStep): readonly string[] => {
-  const { steps } = ticketWords[shopLanguage(desk)]
-  return [...press.cautions.map((code) => steps.cautions[code]), ...press.lookFor.map((code) => steps.lookFor[code])]
+const cautionsOf = (desk: Desk, facts: TicketFacts, press: PressStep): readonly string[] => {
+  const words = ticketWords[shopLanguage(desk)]
+  return [
+    ...otherPresses({ facts, words }, press),
+    ...press.cautions.map((code) => words.steps.cautions[code]),
+    ...press.lookFor.map((code) => words.steps.lookFor[code]),
+  ]
 }
 
 type Viewing = {
@@ -67,7 +72,7 @@ const stepView = ({ desk, life, facts, checks }: Viewing, step: WorkStep): StepV
     no: step.no,
     title: stepName(desk, facts, step),
     figures: step.press === null ? [] : figuresOf(desk, step.press, checks),
-    cautions: step.press === null ? [] : cautionsOf(desk, step.press),
+    cautions: step.press === null ? [] : cautionsOf(desk, facts, step.press),
     seconds: step.press?.seconds ?? null,
     tiles,
     isDone: tiles.every(({ state }) => state === 'done'),
