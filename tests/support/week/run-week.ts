@@ -17,14 +17,16 @@ export type Ran = { readonly customers: readonly Customer[]; readonly until: Min
 const day = 1_440
 const persons = ['person-1', 'person-2', 'person-3', 'person-5']
 
-/** Who of the staff is in the shop at a minute: each keeps the hours of one person of the shop's records. */
+/** Who of the staff is in the shop at a minute: each keeps the hours of one person of the shop's records; there may be several of each. */
 const rotaOf = (hands: Hands, crew: Crew, from: number) => {
   const { desk } = hands
   const { hours, stations } = desk.workshop.shop
   const range = { from: minutes(from - day), to: minutes(from + 30 * day) }
   const axes = new Map(stationsOf(desk.zone, hours, stations, range).map(({ id, axis }) => [id, intervalsOf(axis)]))
   return (now: number): readonly Member[] =>
-    crew.staff.filter((_, at) => (axes.get(persons[at] ?? '') ?? []).some(({ start, end }) => start <= now && now < end))
+    crew.staff.filter((_, at) =>
+      (axes.get(persons[at % persons.length] ?? '') ?? []).some(({ start, end }) => start <= now && now < end),
+    )
 }
 
 /** Things that happen to the shop itself, each at its hour after the week began. */
