@@ -1,6 +1,5 @@
 import { type ServedCrew, startServedCrew } from '../support/served-crew.ts'
 import type { Bench, Figure } from './bench.ts'
-import { movedByOrders } from './served/count-moved.ts'
 import { measure, warmUp } from './served/measure.ts'
 import { openOffice } from './served/office.ts'
 import { growOpenOrders } from './served/open-orders.ts'
@@ -52,10 +51,9 @@ const withWorkers = async (workers: number, quick: boolean): Promise<readonly Fi
 }
 
 const besidesTheDomain = async (quick: boolean): Promise<readonly Figure[]> => {
-  const moved = await movedByOrders(quick ? 5 : 50)
   const crew = await startServedCrew(1)
   try {
-    return told(await overhead(crew, moved, quick))
+    return told(await overhead(crew, quick))
   } finally {
     await crew.close()
   }

@@ -1,11 +1,22 @@
 import { setTimeout as pause } from 'node:timers/promises'
-import { type ServedCrew, startServedCrew } from '../../support/served-crew.ts'
+import type { ServedCrew } from '../../support/served-crew.ts'
 import type { Records } from '../../support/service-watch.ts'
 import type { SteadyCustomer } from '../../support/steady-customer.ts'
 import { jobsSince } from './jobs-done.ts'
-import { type Load, leave, measure, warmUp } from './measure.ts'
+import { type Load, leave, measure } from './measure.ts'
+import type { Recorded, RecordedWay } from './recorded-way.ts'
 import { type Requests, requestsDuring } from './requests.ts'
-import { type CountedWay, startCountedWay, type Traffic } from './traffic.ts'
+
+/** What went to a PostgreSQL server and came back. */
+export type Traffic = {
+  /** Statements that were run, the beginnings and ends of transactions too. */
+  readonly statements: number
+  readonly begins: number
+  /** Times that somebody wrote to the server: what leaves at once is one. */
+  readonly writes: number
+  readonly bytesUp: number
+  readonly bytesDown: number
+}
 
 /** Per order: jobs that the queue finished, kept transactions and bytes of the log; what went to the store and back; customers' requests. */
 export type Moved = {
@@ -27,19 +38,27 @@ const countersOf = async (records: Records): Promise<{ readonly transactions: nu
   return { transactions: Number(row?.['transactions']), bytes: Number(row?.['bytes']) }
 }
 
-type CountedCrew = { readonly crew: ServedCrew; readonly way: CountedWay }
+const sum = (values: readonly number[]): number => values.reduce((all, value) => all + value, 0)
 
-const each = <T extends Readonly<Record<string, number>>>(all: T, many: number, before?: T): T => {
-  const entries = Object.entries(all).map(([key, value]) => [key, (value - (before?.[key] ?? 0)) / many])
-  return Object.fromEntries(entries)
+const trafficOf = (all: readonly Recorded[], many: number): Traffic => {
+  const per = (of: (one: Recorded) => number): number => sum(all.map(of)) / many
+  return {
+    statements: per(({ writes }) => sum(writes.map(({ length }) => length))),
+    begins: per(({ writes }) => (writes[0]?.[0]?.text === 'begin' ? 1 : 0)),
+    writes: per(({ writes }) => writes.length),
+    bytesUp: per(({ bytesUp }) => bytesUp),
+    bytesDown: per(({ bytesDown }) => bytesDown),
+  }
 }
 
-const countMoved = async ({ crew, way }: CountedCrew, load: Load): Promise<Moved> => {
+/** Counts what so many orders move, and calls them off again. */
+export const countMoved = async (crew: ServedCrew, way: RecordedWay, load: Load): Promise<Moved> => {
   const before = await countersOf(crew.records())
   const jobs = await jobsSince(crew.redis.url)
-  const [went, state] = [way.traffic(), { asked: 0, customers: [] as readonly SteadyCustomer[] }]
+  const state = { asked: 0, customers: [] as readonly SteadyCustomer[] }
+  way.taken()
   const requests = await requestsDuring(async () => Object.assign(state, await measure(crew, load)))
-  const traffic = each(way.traffic(), load.many, went)
+  const traffic = trafficOf(way.taken(), load.many)
   const done = await jobs()
   const after = await countersOf(crew.records())
   await leave(crew, state.customers)
@@ -48,27 +67,10 @@ const countMoved = async ({ crew, way }: CountedCrew, load: Load): Promise<Moved
     transactions: (after.transactions - before.transactions - state.asked) / load.many,
     bytes: (after.bytes - before.bytes) / load.many,
     traffic,
-    requests: each(requests, load.many),
-  }
-}
-
-/** What orders move, counted in a crew of its own whose way to the store is watched; it costs the measured ones nothing. */
-export const movedByOrders = async (orders: number): Promise<Moved> => {
-  const ways: CountedWay[] = []
-  const crew = await startServedCrew(1, async ({ port, serviceUrl }) => {
-    const way = await startCountedWay(port)
-    ways.push(way)
-    const watched = new URL(serviceUrl)
-    watched.port = String(way.port)
-    return { DATABASE_URL: watched.href }
-  })
-  try {
-    const [way] = ways
-    if (way === undefined) throw new Error('the way to the store was not asked for')
-    await warmUp(crew, { many: orders, first: 0 })
-    return await countMoved({ crew, way }, { many: orders, first: 2 * orders })
-  } finally {
-    await crew.close()
-    await Promise.all(ways.map((way) => way.close()))
+    requests: {
+      many: requests.many / load.many,
+      bytesUp: requests.bytesUp / load.many,
+      bytesDown: requests.bytesDown / load.many,
+    },
   }
 }

@@ -7,6 +7,8 @@ import { cpuOf } from './cpu.ts'
 /** Seconds of processor per order. */
 export type Spent = { readonly service: number; readonly workers: number; readonly postgres: number; readonly redis: number }
 
+export const allOf = ({ service, workers, postgres, redis }: Spent): number => service + workers + postgres + redis
+
 export type Run = {
   readonly perMinute: number
   readonly spent: Spent
@@ -48,7 +50,8 @@ const spentBy = (crew: ServedCrew, observer: Observer): Spent => {
   }
 }
 
-const perOrder = (before: Spent, after: Spent, many: number): Spent => ({
+/** What was spent between two looks, by so many orders each. */
+export const perOrder = (before: Spent, after: Spent, many: number): Spent => ({
   service: (after.service - before.service) / many,
   workers: (after.workers - before.workers) / many,
   postgres: (after.postgres - before.postgres) / many,
@@ -70,7 +73,7 @@ export const measure = async (crew: ServedCrew, { many, first }: Load): Promise<
   return {
     perMinute: many / ((to - from) / 60_000),
     spent: all,
-    cpu: all.service + all.workers + all.postgres + all.redis,
+    cpu: allOf(all),
     asked: observer.asked(),
     customers,
   }

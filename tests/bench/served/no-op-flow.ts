@@ -1,115 +1,64 @@
 import { type ChildProcess, fork } from 'node:child_process'
 import { once } from 'node:events'
 import { join } from 'node:path'
-import { setTimeout as pause } from 'node:timers/promises'
 import pg from 'pg'
-import { ask } from '../../support/page-request.ts'
 import type { ServedCrew } from '../../support/served-crew.ts'
 import type { Moved } from './count-moved.ts'
 import { cpuOf } from './cpu.ts'
-import type { Answers } from './no-op-front.ts'
-import type { Asked, Nothing } from './no-op-worker.ts'
-import { type Requests, requestsDuring } from './requests.ts'
-import { bareShare, fullShare } from './shares.ts'
+import type { Transaction } from './no-op-store.ts'
+import type { Nothing } from './no-op-worker.ts'
 
 /** How many orders' worth of nothing, how many of them a minute; null: as fast as it goes. */
 export type Pace = { readonly orders: number; readonly perMinute: number | null }
 
-/** A flow that only moves what orders move. Both answer seconds of processor per order in all processes. */
+/** As many jobs as orders have, and as many transactions of one insert each, with as many bytes of the log. */
 export type NoOpFlow = {
-  /** As many jobs, and as many transactions of one insert each, with as many bytes of the log. */
-  readonly bare: (moved: Moved, pace: Pace) => Promise<number>
-  /** As many requests too, and the transactions with as many statements, writes, and bytes up and down as an order's have. */
-  readonly full: (moved: Moved, pace: Pace) => Promise<number>
+  /** Seconds of processor per order in all processes. */
+  readonly spend: (moved: Moved, pace: Pace) => Promise<number>
   readonly close: () => Promise<void>
 }
 
-const program = (name: string, word: string): ChildProcess =>
-  fork(join(process.cwd(), `.build/tests/bench/served/${name}.js`), [word])
+/** A program of this folder, told where the servers are; what is said to it may hold bytes. */
+export const program = (name: string, word: string): ChildProcess =>
+  fork(join(process.cwd(), `.build/tests/bench/served/${name}.js`), [word], { serialization: 'advanced' })
 
 const tables = `
   create table no_op (id bigint generated always as identity, bytes bytea);
-  alter table no_op alter bytes set storage external;
-  create table no_op_page (id int primary key, body text);
-  alter table no_op_page alter body set storage external;
-  insert into no_op_page values (1, repeat('x', 1000000))`
+  alter table no_op alter bytes set storage external`
 
-const shares = (count: number, share: (at: number) => Nothing): readonly Nothing[] =>
-  Array.from({ length: Math.round(count) }, (_, at) => share(at))
+/** The whole part of the next share: of shares of 7.4 the first five are 7, 7, 8, 7 and 8. */
+const wholeOf = (each: number, at: number): number => Math.floor((at + 1) * each) - Math.floor(at * each)
 
-const msBetween = (perOrder: number, perMinute: number | null): number => (perMinute === null ? 0 : 60_000 / perMinute / perOrder)
-
-/** Eight customers at a time, as orders have them, each request over a connection of its own. */
-const atOnce = 8
-
-type Asking = { readonly many: number; readonly bytes: number; readonly everyMs: number }
-
-const askAll = async (address: string, { many, bytes, everyMs }: Asking): Promise<void> => {
-  const state = { next: 0, from: performance.now() }
-  const body = Buffer.alloc(bytes, 32)
-  const customer = async (): Promise<void> => {
-    while (state.next < many) {
-      const at = state.next
-      state.next += 1
-      await pause(Math.max(0, state.from + at * everyMs - performance.now()))
-      await ask(address, '/', { method: 'POST', body })
-    }
-  }
-  await Promise.all(Array.from({ length: atOnce }, customer))
+/** A job's share of the transactions, and of the bytes of the log. */
+const shareOf = ({ jobs, transactions, bytes }: Moved, job: number): Nothing => {
+  const one: Transaction = { logged: Math.round(bytes / transactions) }
+  return { transactions: Array.from({ length: wholeOf(transactions / jobs, job) }, () => one) }
 }
 
-/** The bodies that make a request and its answer as long as a customer's, with their heads. */
-const bodiesOf = async (address: string, { many, bytesUp, bytesDown }: Requests): Promise<Requests> => {
-  const heads = await requestsDuring(() => ask(address, '/', { method: 'POST' }))
-  const body = (whole: number, head: number): number => Math.max(0, Math.round(whole / many) - head)
-  return { many, bytesUp: body(bytesUp, heads.bytesUp), bytesDown: body(bytesDown, heads.bytesDown) }
-}
+export const msBetween = (perOrder: number, perMinute: number | null): number =>
+  perMinute === null ? 0 : 60_000 / perMinute / perOrder
 
-/** A worker and a front of their own on the crew's PostgreSQL and Redis, which stay for all rounds. */
+/** A worker of its own on the crew's PostgreSQL and Redis, which stays for all rounds. */
 export const openNoOpFlow = async (crew: ServedCrew): Promise<NoOpFlow> => {
-  const [redis, postgres] = [crew.redis.url, crew.postgres.ownerUrl]
-  const client = new pg.Client({ connectionString: postgres })
+  const servers = { redis: crew.redis.url, postgres: crew.postgres.ownerUrl }
+  const client = new pg.Client({ connectionString: servers.postgres })
   await client.connect()
   await client.query(tables)
-  const [worker, front] = [program('no-op-worker', JSON.stringify({ redis, postgres })), program('no-op-front', postgres)]
-  const [, [port]] = await Promise.all([once(worker, 'message'), once(front, 'message')])
-  const address = `http://127.0.0.1:${port}`
-  const pids = [worker.pid ?? 0, front.pid ?? 0, crew.postgres.pid(), crew.redis.pid()]
-  const told = async (child: ChildProcess, what: Asked | Answers): Promise<void> => {
-    child.send(what)
-    await once(child, 'message')
-  }
-  const spent = async (pace: Pace, work: () => Promise<unknown>): Promise<number> => {
-    const before = cpuOf(pids)
-    await work()
-    return (cpuOf(pids) - before) / pace.orders
-  }
+  const worker = program('no-op-worker', JSON.stringify(servers))
+  await once(worker, 'message')
+  const pids = [worker.pid ?? 0, crew.postgres.pid(), crew.redis.pid()]
   return {
-    bare: (moved, pace) =>
-      spent(pace, () =>
-        told(worker, {
-          jobs: shares(pace.orders * moved.jobs, (at) => bareShare(moved, at)),
-          everyMs: msBetween(moved.jobs, pace.perMinute),
-        }),
-      ),
-    full: async (moved, pace) => {
-      const { orders, perMinute } = pace
-      const { many, bytesUp, bytesDown } = await bodiesOf(address, moved.requests)
-      const all = shares(orders * (moved.jobs + many), (at) => fullShare(moved, at))
-      const asked = Math.round(orders * many)
-      await told(front, { shares: all.slice(0, asked), bytes: bytesDown })
-      return spent(pace, () =>
-        Promise.all([
-          askAll(address, { many: asked, bytes: bytesUp, everyMs: msBetween(many, perMinute) }),
-          told(worker, { jobs: all.slice(asked), everyMs: msBetween(moved.jobs, perMinute) }),
-        ]),
-      )
+    spend: async (moved, { orders, perMinute }) => {
+      const jobs = Array.from({ length: Math.round(orders * moved.jobs) }, (_, at) => shareOf(moved, at))
+      const before = cpuOf(pids)
+      worker.send({ jobs, everyMs: msBetween(moved.jobs, perMinute) })
+      await once(worker, 'message')
+      return (cpuOf(pids) - before) / orders
     },
     close: async () => {
       worker.disconnect()
-      front.disconnect()
-      await Promise.all([once(worker, 'exit'), once(front, 'exit')])
-      await client.query('drop table no_op, no_op_page')
+      await once(worker, 'exit')
+      await client.query('drop table no_op')
       await client.end()
     },
   }

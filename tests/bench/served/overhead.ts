@@ -1,44 +1,47 @@
 import type { ServedCrew } from '../../support/served-crew.ts'
 import type { Figure } from '../bench.ts'
 import type { Moved } from './count-moved.ts'
-import { leave, measure, type Run, warmUp } from './measure.ts'
+import { allOf, leave, measure, type Run, type Spent, warmUp } from './measure.ts'
 import { type NoOpFlow, openNoOpFlow } from './no-op-flow.ts'
 import { type Office, openOffice } from './office.ts'
+import { type Recording, recordOrders } from './recording.ts'
+import { openReplayFlow, type ReplayFlow } from './replay-flow.ts'
+import type { Answered } from './replay-store.ts'
 
 /**
- * One look at all of it. Orders, domain and floor come right after each other, because the machine's speed comes and goes. Besides, the
- * floor is looked at as orders meet it: at their pace, while the domain's work is done on the same machine.
+ * One look at all of it. Orders, domain and floors come right after each other, because the machine's speed comes and goes. Besides, the
+ * floors are looked at as orders meet them: at their pace, while the domain's work is done on the same machine.
  */
 type Round = {
   readonly runs: readonly Run[]
   readonly domain: number
+  readonly replay: Spent
+  readonly replayPaced: Spent
   readonly bare: number
   readonly barePaced: number
-  readonly full: number
-  readonly fullPaced: number
 }
 
-type Beside = { readonly office: Office; readonly nothing: NoOpFlow; readonly moved: Moved }
+type Beside = { readonly office: Office; readonly replay: ReplayFlow; readonly bare: NoOpFlow; readonly moved: Moved }
 
 const mean = (values: readonly number[]): number => values.reduce((sum, value) => sum + value, 0) / values.length
 
 const half = 10
 
 /** Half of the orders, then the domain with the plan that they meet on average, then the other half. */
-const lookOnce = async (crew: ServedCrew, { office, nothing, moved }: Beside, first: number): Promise<Round> => {
+const lookOnce = async (crew: ServedCrew, { office, replay, bare, moved }: Beside, first: number): Promise<Round> => {
   const before = await measure(crew, { many: half, first })
   const domain = (await office.domain(half)) / half
-  const burst = { orders: 4 * half, perMinute: null }
-  const [bare, full] = [await nothing.bare(moved, burst), await nothing.full(moved, burst)]
-  const paced = { orders: 2 * half, perMinute: before.perMinute }
-  const [barePaced] = await Promise.all([nothing.bare(moved, paced), office.domain(2 * half)])
-  const [fullPaced] = await Promise.all([nothing.full(moved, paced), office.domain(2 * half)])
+  const replayed = await replay.spend(null)
+  const inserts = await bare.spend(moved, { orders: 4 * half, perMinute: null })
+  const { perMinute } = before
+  const [replayPaced] = await Promise.all([replay.spend(perMinute), office.domain(half)])
+  const [barePaced] = await Promise.all([bare.spend(moved, { orders: 2 * half, perMinute }), office.domain(2 * half)])
   const runs = [before, await measure(crew, { many: half, first: first + half })]
   await leave(
     crew,
     runs.flatMap(({ customers }) => customers),
   )
-  return { runs, domain, bare, barePaced, full, fullPaced }
+  return { runs, domain, replay: replayed, replayPaced, bare: inserts, barePaced }
 }
 
 const cpuOfRound = ({ runs }: Round): number => mean(runs.map(({ cpu }) => cpu))
@@ -55,9 +58,18 @@ const countsOf = ({ jobs, transactions, bytes, traffic, requests }: Moved): read
   { name: 'bytes from PostgreSQL per order', value: traffic.bytesDown / 1_024, unit: 'KB' },
 ]
 
+const partsOf = (all: readonly Spent[]): readonly Figure[] => {
+  const part = (of: (spent: Spent) => number): number => mean(all.map(of)) * 1_000
+  return [
+    { name: '  service', value: part(({ service }) => service), unit: 'ms' },
+    { name: '  workers', value: part(({ workers }) => workers), unit: 'ms' },
+    { name: '  PostgreSQL', value: part(({ postgres }) => postgres), unit: 'ms' },
+    { name: '  Redis', value: part(({ redis }) => redis), unit: 'ms' },
+  ]
+}
+
 const figuresOf = (rounds: readonly Round[], moved: Moved): readonly Figure[] => {
   const runs = rounds.flatMap((round) => round.runs)
-  const spent = (of: (run: Run) => number): number => mean(runs.map(of)) * 1_000
   const part = (of: (round: Round) => number): number => mean(rounds.map(of)) * 1_000
   const [all, domain] = [part(cpuOfRound), part((round) => round.domain)]
   const over = (what: string, of: (round: Round) => number, most?: number): readonly Figure[] => {
@@ -71,40 +83,65 @@ const figuresOf = (rounds: readonly Round[], moved: Moved): readonly Figure[] =>
   }
   return [
     { name: 'processor per order, all processes', value: all, unit: 'ms' },
-    { name: '  service', value: spent((run) => run.spent.service), unit: 'ms' },
-    { name: '  workers', value: spent((run) => run.spent.workers), unit: 'ms' },
-    { name: '  PostgreSQL', value: spent((run) => run.spent.postgres), unit: 'ms' },
-    { name: '  Redis', value: spent((run) => run.spent.redis), unit: 'ms' },
+    ...partsOf(runs.map(({ spent }) => spent)),
     { name: '  of which domain, paper and picture', value: domain, unit: 'ms' },
     { name: '  overhead', value: all - domain, unit: 'ms' },
-    ...over('no-op flow, transactions of one insert', (round) => round.bare, 1.5),
-    ...over('the same at the orders’ pace, beside the domain', (round) => round.barePaced),
-    ...over('no-op flow, requests, statements and bytes too', (round) => round.full),
-    ...over('that at the orders’ pace, beside the domain', (round) => round.fullPaced),
+    ...over('no-op flow, the same transactions', (round) => allOf(round.replay), 1.5),
+    ...partsOf(rounds.map(({ replay }) => replay)),
+    ...over('that at the orders’ pace, beside the domain', (round) => allOf(round.replayPaced)),
+    ...partsOf(rounds.map(({ replayPaced }) => replayPaced)),
+    ...over('no-op flow, transactions of one insert', (round) => round.bare),
+    ...over('that at the orders’ pace, beside the domain', (round) => round.barePaced),
     ...countsOf(moved),
   ]
 }
 
+/** A floor that was refused what the orders were not would be no floor. */
+const likenessOf = ({ all, same, bytes }: Answered): readonly Figure[] => {
+  if (same < 0.95 * all) throw new Error(`of ${all} statements only ${same} were answered as they were recorded`)
+  return [
+    { name: 'statements of the floor answered as recorded', value: (100 * same) / all, unit: '%' },
+    { name: 'bytes from PostgreSQL in it per order', value: bytes / 1_024, unit: 'KB' },
+  ]
+}
+
+/** Stretches of the recording that are done before it is measured: a hundred orders, so that nothing is compiled or prepared any more. */
+const warmStretches = 10
+
 /** Everybody is warm: what is done for the first times costs its compiling, in orders, domain and floors alike. */
-const warmAll = async (crew: ServedCrew, { office, nothing, moved }: Beside, orders: number): Promise<void> => {
+const warmAll = async (crew: ServedCrew, { office, replay, bare, moved }: Beside, orders: number): Promise<void> => {
   await warmUp(crew, { many: orders, first: 0 })
   const { customers } = await measure(crew, { many: half, first: 3 * orders })
   await office.domain(orders / 2)
-  await nothing.bare(moved, { orders, perMinute: null })
-  await nothing.full(moved, { orders, perMinute: null })
+  await bare.spend(moved, { orders, perMinute: null })
+  for (let at = 0; at < warmStretches; at += 1) await replay.spend(null)
   await leave(crew, customers)
 }
 
-/** The processor that orders take beside what the domain does, against a flow of nothing, in rounds. */
-export const overhead = async (crew: ServedCrew, moved: Moved, quick: boolean): Promise<readonly Figure[]> => {
-  const [office, nothing] = await Promise.all([openOffice(crew), openNoOpFlow(crew)])
+type Looked = { readonly recording: Recording; readonly rounds: number; readonly quick: boolean }
+
+const lookAt = async (crew: ServedCrew, { recording, rounds, quick }: Looked): Promise<readonly Figure[]> => {
+  const { moved } = recording
+  const [office, bare, replay] = await Promise.all([openOffice(crew), openNoOpFlow(crew), openReplayFlow(recording)])
   try {
-    await warmAll(crew, { office, nothing, moved }, quick ? 10 : 200)
-    const rounds: Round[] = []
-    for (let round = 0; round < (quick ? 2 : 8); round += 1)
-      rounds.push(await lookOnce(crew, { office, nothing, moved }, 1_000 + round * 100))
-    return figuresOf(rounds, moved)
+    await warmAll(crew, { office, replay, bare, moved }, quick ? 10 : 200)
+    const looks: Round[] = []
+    for (let round = 0; round < rounds; round += 1)
+      looks.push(await lookOnce(crew, { office, replay, bare, moved }, 1_000 + round * 100))
+    return [...figuresOf(looks, moved), ...likenessOf(replay.answered())]
   } finally {
-    await Promise.all([office.close(), nothing.close()])
+    await Promise.all([office.close(), bare.close(), replay.close()])
+  }
+}
+
+/** The processor that orders take beside what the domain does, against flows of nothing, in rounds. */
+export const overhead = async (crew: ServedCrew, quick: boolean): Promise<readonly Figure[]> => {
+  const rounds = quick ? 2 : 8
+  const [warm, counted] = quick ? [10, 5] : [100, 50]
+  const recording = await recordOrders({ warm, counted, each: half, stretches: warmStretches + 2 * rounds })
+  try {
+    return await lookAt(crew, { recording, rounds, quick })
+  } finally {
+    await recording.close()
   }
 }
