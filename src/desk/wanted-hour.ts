@@ -1,12 +1,14 @@
 import { readLocal, writeLocal } from '../domain/calendar/local-time.ts'
 import type { Order } from '../domain/order/order.ts'
+import type { ResolvedOrder } from '../domain/order/resolve.ts'
 import { ok, type Problem, type Result } from '../domain/result/result.ts'
+import type { Operation } from '../domain/schedule/book/operation.ts'
+import type { Promised } from '../domain/schedule/promise/promise.ts'
 import type { Shop } from '../domain/shop/shop.ts'
 import type { Minutes } from '../domain/units/units.ts'
 import type { ShopTime } from './floor.ts'
-import type { Work } from './work-out.ts'
 
-type Job = Pick<Work, 'operations' | 'resolved' | 'promised'>
+type Job = { readonly operations: readonly Operation[]; readonly resolved: ResolvedOrder; readonly promised: Promised }
 
 /** The hour an order is wanted by, and how it was read where the clock jumps over it. */
 export type WantedHour = { readonly at: Minutes; readonly problems: readonly Problem[] }
