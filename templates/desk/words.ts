@@ -11,6 +11,8 @@ export type DeskWords = {
   readonly progress: { readonly drawing: string; readonly done: string; readonly planning: string; readonly printing: string }
   readonly states: { readonly [State in OrderState]: string }
   readonly status: (state: string, when: string | null) => string
+  /** Added to the status of an order that is collected in two parts. */
+  readonly firstPart: (garments: number, of: number, when: string) => string
   readonly stopped: string
   readonly placeLost: string
   readonly signedOff: (revision: number, when: string) => string
@@ -19,6 +21,7 @@ export type DeskWords = {
   readonly needed: (when: string) => string
   readonly promisedAsWanted: (when: string) => string
   readonly promisedAndWanted: (promised: string, wanted: string) => string
+  readonly inTwoParts: (garments: number, of: number, first: string) => string
   readonly pieces: (count: number) => string
   readonly gates: string
   readonly gateNames: { readonly [Code in Gate['code']]: string }
@@ -82,6 +85,7 @@ export const deskWords = {
       cancelled: 'cancelled',
     },
     status: (state, when) => (when === null ? `Your order is ${state}.` : `Your order is ${state}; promised for ${when}.`),
+    firstPart: (garments, of, when) => `You collect about ${garments} of the ${of} garments before: ${when}.`,
     stopped:
       'Work on your order is stopped: something about your garments must be settled first, and nothing is pressed until it is. The shop will be in touch with you; the promised time may change.',
     placeLost:
@@ -92,6 +96,7 @@ export const deskWords = {
     needed: (when) => `Wanted ${when}`,
     promisedAsWanted: (when) => `Promised ${when}, as wanted`,
     promisedAndWanted: (promised, wanted) => `Promised ${promised} · wanted ${wanted}`,
+    inTwoParts: (garments, of, first) => `FIRST PART ${first}: ${garments} of ${of} garments; ask which`,
     pieces: (count) => plural(count, 'garment', 'garments'),
     gates: 'Gates before pressing',
     gateNames: {
@@ -171,6 +176,7 @@ export const deskWords = {
       collected: 'entregado',
       cancelled: 'cancelado',
     },
+    firstPart: (garments, of, when) => ended(`Unas ${garments} de las ${of} prendas las recoge antes: ${when}`),
     stopped:
       'El trabajo en su pedido está detenido: primero hay que resolver algo de sus prendas, y hasta entonces no se prensa nada. El taller se pondrá en contacto con usted; la hora prometida puede cambiar.',
     status: (state, when) =>
@@ -183,6 +189,7 @@ export const deskWords = {
     needed: (when) => `Se necesita ${when}`,
     promisedAsWanted: (when) => `Prometido para el ${when}, como se pidió`,
     promisedAndWanted: (promised, wanted) => `Prometido para el ${promised} · se pidió para el ${wanted}`,
+    inTwoParts: (garments, of, first) => `PRIMERA PARTE ${first}: ${garments} de ${of} prendas; pregunte cuáles`,
     pieces: (count) => plural(count, 'prenda', 'prendas'),
     gates: 'Controles antes de prensar',
     gateNames: {

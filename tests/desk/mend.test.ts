@@ -101,10 +101,13 @@ describe('what the customer must agree to', () => {
     expect(await pressAction(desk, owner, { action: await fixOf(desk, 'split-collection') })).toContain('until they answer')
     expect((await planOf(desk)).sold[0]?.promised).toBe(noon)
     const question = (await said(desk, conversationChannel('cone'))).at(-1)
-    expect(question).toMatch(/1 \/ 2 of the lots can be collected Monday, November 30, 12 pm, the rest .*\. Is that all right\?/)
+    expect(question).toMatch(
+      /About 1 of the 3 garments can be collected Monday, November 30, 12 pm, the rest .*; tell us which ones you need first\. Is that all right\?/,
+    )
     await answers(desk, 'oone', 'split-collection:yes')
     const plan = await planOf(desk)
     expect(plan.sold[0]?.promised).toBeGreaterThan(noon)
+    expect(plan.sold[0]?.first).toEqual({ at: noon, garments: 1, of: 3 })
     expect([plan.proposals, plan.changes.map(({ reason }) => reason)]).toEqual([[], ['in-two-parts']])
     expect(await isLate(desk)).toBe(false)
     expect((await said(desk, shopChannel('owner'))).at(-1)).toContain('the customer agreed')

@@ -82,8 +82,8 @@ export const english: LoadWords = {
   proposal: {
     'move-promise': (at) =>
       `We are sorry: your order cannot be ready when we promised. It can be ready ${at}. Is that all right? Nothing changes until you say so.`,
-    'split-collection': (ready, at, rest) =>
-      `We are sorry: not all of your order can be ready in time. ${ready} of the lots can be collected ${at}, the rest ${rest}. Is that all right? Nothing changes until you say so.`,
+    'split-collection': ({ garments, of, at, rest }) =>
+      `We are sorry: not all of your order can be ready in time. About ${garments} of the ${of} garments can be collected ${at}, the rest ${rest}; tell us which ones you need first. Is that all right? Nothing changes until you say so.`,
     'drop-stones': (at) =>
       `We are sorry: with the stones your order cannot be ready ${at}; without them it can. Shall we show you a proof without stones? It counts only if you sign it.`,
     yes: 'Yes, that is fine',

@@ -82,8 +82,8 @@ export const spanish: LoadWords = {
   proposal: {
     'move-promise': (at) =>
       `Lo sentimos: su pedido no puede estar listo cuando prometimos. ${ended(`Puede estar listo el ${at}`)} ¿Le parece bien? Nada cambia hasta que lo diga.`,
-    'split-collection': (ready, at, rest) =>
-      `Lo sentimos: no todo su pedido puede estar listo a tiempo. ${ready} de los lotes se pueden recoger el ${at}, ${ended(`y el resto el ${rest}`)} ¿Le parece bien? Nada cambia hasta que lo diga.`,
+    'split-collection': ({ garments, of, at, rest }) =>
+      `Lo sentimos: no todo su pedido puede estar listo a tiempo. Unas ${garments} de las ${of} prendas se pueden recoger el ${at}, ${ended(`y el resto el ${rest}; díganos cuáles necesita primero`)} ¿Le parece bien? Nada cambia hasta que lo diga.`,
     'drop-stones': (at) =>
       `Lo sentimos: con las piedras su pedido no puede estar listo el ${at}; sin ellas sí. ¿Le mostramos una prueba sin piedras? Solo vale si la firma.`,
     yes: 'Sí, está bien',

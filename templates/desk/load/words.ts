@@ -41,7 +41,12 @@ export type LoadWords = {
   readonly ownerOnly: string
   readonly proposal: {
     readonly 'move-promise': (at: string) => string
-    readonly 'split-collection': (ready: string, at: string, rest: string) => string
+    readonly 'split-collection': (parts: {
+      readonly garments: number
+      readonly of: number
+      readonly at: string
+      readonly rest: string
+    }) => string
     readonly 'drop-stones': (at: string) => string
     readonly yes: string
     readonly no: string

@@ -1,4 +1,3 @@
-import type { Minutes } from '../../../domain/units/units.ts'
 import type { TicketAtPress } from '../../../ports/floor-view.ts'
 import type { ShopStore } from '../../../ports/store.ts'
 import type { StoredTicket } from '../../../ports/work-records.ts'
@@ -9,7 +8,7 @@ import { ticketName } from '../records/ticket-names.ts'
 import { localOf, showOf } from '../say/say-floor.ts'
 import { gateName } from './gate-name.ts'
 import { pressSetting } from './press-setting.ts'
-import { hoursText, promisedHours } from './promised-hour.ts'
+import { hoursText, nextHour, type PromisedHour, promisedHours } from './promised-hour.ts'
 import { readLife } from './read-life.ts'
 import { gateLine } from './ticket-message.ts'
 
@@ -18,7 +17,7 @@ const stageOf = ({ order, findings }: TicketLife): TicketAtPress['stage'] => {
   return holderOf(findings) === null ? 'free' : 'held'
 }
 
-type Promises = ReadonlyMap<string, Minutes>
+type Promises = ReadonlyMap<string, PromisedHour>
 
 const atPress = async (
   desk: Desk,
@@ -56,7 +55,7 @@ export const openTickets = async (desk: Desk, shop: ShopStore): Promise<readonly
   ])
   const due = ({ orderId, body }: StoredTicket): string => {
     const promised = promises.get(orderId)
-    return promised === undefined ? ticketFrom(body).facts.needBy : localOf(desk, promised)
+    return promised === undefined ? ticketFrom(body).facts.needBy : localOf(desk, nextHour(promised, desk.clock.now()))
   }
   const sorted = open.toSorted((a, b) => due(a).localeCompare(due(b)))
   const last = done.toSorted((a, b) => b.number - a.number).slice(0, mostHandedOver)

@@ -5,7 +5,6 @@ import { byName } from '../../../domain/ticket/bags.ts'
 import type { TicketFacts } from '../../../domain/ticket/facts.ts'
 import { otherPresses } from '../../../domain/ticket/heat.ts'
 import { tickOf, type WorkStep, workSteps } from '../../../domain/ticket/work-steps.ts'
-import type { Minutes } from '../../../domain/units/units.ts'
 import type { PressCheck } from '../../../ports/floor-records.ts'
 import type { PressView, StepView } from '../../../ports/floor-view.ts'
 import type { ShopStore } from '../../../ports/store.ts'
@@ -16,7 +15,7 @@ import { ticketName } from '../records/ticket-names.ts'
 import { deskWordsFor, localOf, shopLanguage, showOf, wordsFor } from '../say/say-floor.ts'
 import { bagViews } from './bag-view.ts'
 import { correctionLines } from './correction-lines.ts'
-import { hoursText, promisedHours } from './promised-hour.ts'
+import { hoursText, type PromisedHour, promisedHours } from './promised-hour.ts'
 import { readLife } from './read-life.ts'
 import { rowText } from './row-text.ts'
 import { stepName } from './step-name.ts'
@@ -100,7 +99,7 @@ const warningsOf = (desk: Desk, life: TicketLife, checks: readonly PressCheck[])
   return [...(stopped === '' ? [] : [words.stopped(stopped)]), ...correctionLines(desk, facts, checks)]
 }
 
-type Looking = Viewing & { readonly promised: Minutes | null }
+type Looking = Viewing & { readonly promised: PromisedHour | null }
 
 const headOf = ({ desk, life, facts, promised }: Looking): Pick<PressView, 'ticketId' | 'title' | 'needed' | 'holder'> => ({
   ticketId: life.ticket.ticketId,

@@ -2,18 +2,33 @@ import type { TicketFacts } from '../../../domain/ticket/facts.ts'
 import type { Minutes } from '../../../domain/units/units.ts'
 import type { ShopStore } from '../../../ports/store.ts'
 import type { Desk } from '../desk.ts'
-import { shopPlanFrom } from '../records/records.ts'
+import { type FirstPart, shopPlanFrom } from '../records/records.ts'
 import { deskWordsFor, localOf, showOf } from '../say/say-floor.ts'
 
-/** When each order that is sold is promised for, by its id. */
-export const promisedHours = async (shop: ShopStore): Promise<ReadonlyMap<string, Minutes>> =>
-  new Map(shopPlanFrom((await shop.plan.read()).body).sold.map(({ id, promised, needBy }) => [id, promised ?? needBy]))
+/** When an order is promised for, and the part of it that is collected before. */
+export type PromisedHour = { readonly at: Minutes; readonly first: FirstPart | null }
 
-/** The promised hour before the wanted one: the promise is what the shop works for. */
-export const hoursText = (desk: Desk, { needBy }: Pick<TicketFacts, 'needBy'>, promised: Minutes | null): string => {
+/** When each order that is sold is promised for, by its id. */
+export const promisedHours = async (shop: ShopStore): Promise<ReadonlyMap<string, PromisedHour>> =>
+  new Map(
+    shopPlanFrom((await shop.plan.read()).body).sold.map(({ id, promised, needBy, first }) => [
+      id,
+      { at: promised ?? needBy, first: first ?? null },
+    ]),
+  )
+
+/** The hour that is worked to next: the first part's while it has not come. */
+export const nextHour = ({ at, first }: PromisedHour, now: number): Minutes => (first !== null && first.at > now ? first.at : at)
+
+/** The promised hour before the wanted one: the promise is what the shop works for. The first of two parts stands before both. */
+export const hoursText = (desk: Desk, { needBy }: Pick<TicketFacts, 'needBy'>, promised: PromisedHour | null): string => {
   const words = deskWordsFor(desk)
-  const wanted = showOf(desk).moment(needBy)
+  const show = showOf(desk)
+  const wanted = show.moment(needBy)
   if (promised === null) return words.needed(wanted)
-  const local = localOf(desk, promised)
-  return local === needBy ? words.promisedAsWanted(wanted) : words.promisedAndWanted(showOf(desk).moment(local), wanted)
+  const { at, first } = promised
+  const local = localOf(desk, at)
+  const all = local === needBy ? words.promisedAsWanted(wanted) : words.promisedAndWanted(show.moment(local), wanted)
+  if (first === null) return all
+  return `${words.inTwoParts(first.garments, first.of, show.moment(localOf(desk, first.at)))} · ${all}`
 }

@@ -2,7 +2,6 @@ import type { GateState } from '../../../domain/press/gate-state.ts'
 import { isFormAct, isPlainAct, type TicketAct } from '../../../domain/ticket/acts.ts'
 import type { TicketFacts } from '../../../domain/ticket/facts.ts'
 import { tickOf, type WorkKind, workKinds, workSteps } from '../../../domain/ticket/work-steps.ts'
-import type { Minutes } from '../../../domain/units/units.ts'
 import type { Action, Block, Message } from '../../../ports/chat.ts'
 import type { PressCheck } from '../../../ports/floor-records.ts'
 import type { ShopStore } from '../../../ports/store.ts'
@@ -16,7 +15,7 @@ import { messageWith } from '../say/say-message.ts'
 import { correctionLines } from './correction-lines.ts'
 import { foundText } from './found-text.ts'
 import { gateName } from './gate-name.ts'
-import { hoursText, promisedHours } from './promised-hour.ts'
+import { hoursText, type PromisedHour, promisedHours } from './promised-hour.ts'
 
 /** What leads on stands out; what gives the ticket away or lets it rest does not. */
 export const weightOf = (act: TicketAct): Action['weight'] =>
@@ -66,7 +65,7 @@ const throwAwayBlocks = (desk: Desk, { throwAway }: TicketFacts): readonly Block
   ]
 }
 
-type Around = { readonly bytes: number; readonly checks: readonly PressCheck[]; readonly promised: Minutes | null }
+type Around = { readonly bytes: number; readonly checks: readonly PressCheck[]; readonly promised: PromisedHour | null }
 
 const lists = (desk: Desk, life: TicketLife, { promised }: Around): readonly Block[] => {
   const { facts } = ticketFrom(life.ticket.body)

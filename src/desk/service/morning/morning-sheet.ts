@@ -85,14 +85,30 @@ const line = (entry: Entry, text: string, todo: string): MorningLine => ({
 
 const inWork: ReadonlySet<string> = new Set(['signed-off', 'planned', 'ticketed', 'on-bench', 'checked'])
 
+/** The hours an order leaves at: the first of two parts with its pieces, and what is promised of all. */
+const hoursOf = ({
+  promised,
+  needBy,
+  first,
+}: PlacedOrder): readonly { readonly at: Minutes; readonly pieces: number | null }[] => [
+  ...(first === undefined ? [] : [{ at: first.at, pieces: first.garments }]),
+  { at: promised ?? needBy, pieces: null },
+]
+
 const leaving = ({ entries, words, localDay, now, show }: Sheet): readonly MorningLine[] => {
   const days = new Set([localDay(now), localDay(now + dayMinutes)])
   return entries
     .filter(
-      ({ order, placed }) => inWork.has(order.state) && placed !== null && days.has(localDay(placed.promised ?? placed.needBy)),
+      ({ order, placed }) =>
+        inWork.has(order.state) && placed !== null && hoursOf(placed).some(({ at }) => days.has(localDay(at))),
     )
-    .map((entry) =>
-      line(entry, words.leaves(nameOf(entry), entry.pieces, show.day(localDay(entry.placed?.promised ?? now))), words.todo.bag),
+    .flatMap((entry) =>
+      (entry.placed === null ? [] : hoursOf(entry.placed))
+        .filter(({ at }) => days.has(localDay(at)))
+        .slice(0, 1)
+        .map(({ at, pieces }) =>
+          line(entry, words.leaves(nameOf(entry), pieces ?? entry.pieces, show.day(localDay(at))), words.todo.bag),
+        ),
     )
 }
 

@@ -8,7 +8,16 @@ import type { Told } from '../../../ports/counter-desk.ts'
 import type { ShopStore } from '../../../ports/store.ts'
 import { conversationChannel, type Desk, shopChannel } from '../desk.ts'
 import { orderIdOf } from '../records/order-id.ts'
-import { conversationFrom, type Proposal, type ShopPlan, shopPlanFrom, withChange } from '../records/records.ts'
+import {
+  conversationFrom,
+  type FirstPart,
+  orderFrom,
+  type PlacedOrder,
+  type Proposal,
+  type ShopPlan,
+  shopPlanFrom,
+  withChange,
+} from '../records/records.ts'
 import { messageWith, textMessage } from '../say/say-message.ts'
 import { doneSaying, toldWhy } from '../say/told.ts'
 import { jobName } from './job-names.ts'
@@ -24,11 +33,8 @@ const actionsOf = ({ words }: PlanWords, { orderId, kind }: Proposal): readonly 
 const questionOf = (said: PlanWords, proposal: Proposal): string => {
   const at = momentText(said, proposal.at)
   if (proposal.kind === 'split-collection') {
-    return said.words.proposal['split-collection'](
-      proposal.ready.replace('/', ' / '),
-      at,
-      momentText(said, proposal.rest ?? proposal.at),
-    )
+    const { garments, of } = proposal.first ?? { garments: 1, of: 2 }
+    return said.words.proposal['split-collection']({ garments, of, at, rest: momentText(said, proposal.rest ?? proposal.at) })
   }
   return said.words.proposal[proposal.kind](at)
 }
@@ -37,6 +43,15 @@ const isAsked = (code: Fix['code']): code is Proposal['kind'] =>
   code === 'move-promise' || code === 'split-collection' || code === 'drop-stones'
 
 const halfHour = 30
+
+/** The part that is ready, in garments: lots are alike. */
+const firstPart = async (shop: ShopStore, { id, revision }: PlacedOrder, { subject, at }: Fix): Promise<FirstPart | null> => {
+  const document = (await shop.orders.revision(id, revision))?.document ?? null
+  const [, ready = 1, lots = 2] = (/^(\d+)\/(\d+)$/.exec(subject) ?? []).map(Number)
+  if (document === null || at === null) return null
+  const of = orderFrom(document).roster.reduce((sum, { quantity }) => sum + quantity, 0)
+  return { at, garments: Math.max(1, Math.floor((of * ready) / lots)), of }
+}
 
 /** Puts the question into the customer's conversation and remembers that it is open. The promise stays until they answer. */
 export const askCustomer = async (
@@ -53,7 +68,9 @@ export const askCustomer = async (
   if (conversationId === null || stored === null || sold === undefined || !isAsked(fix.code)) return ok(toldWhy(owner.gone))
   const promised = sold.promised ?? sold.needBy
   const rest = minutes(Math.ceil((promised + job.minutes) / halfHour) * halfHour)
-  const proposal: Proposal = { orderId: job.orderId, kind: fix.code, at: minutes(fix.at ?? promised), ready: fix.subject, rest }
+  const first = fix.code === 'split-collection' ? await firstPart(shop, sold, fix) : null
+  const asked = { orderId: job.orderId, kind: fix.code, at: minutes(fix.at ?? promised), ready: fix.subject, rest }
+  const proposal: Proposal = first === null ? asked : { ...asked, first }
   const others = plan.proposals.filter(({ orderId }) => orderId !== job.orderId)
   const written = await shop.plan.write(version, { ...plan, proposals: [...others, proposal] })
   if (!written.ok) return written
@@ -78,11 +95,12 @@ export type Answer = {
 }
 
 /** A promise that was moved, or that now stands for the rest of an order whose first part is collected before. */
-const agreed = (plan: ShopPlan, { orderId, kind, at, rest }: Proposal, now: number): ShopPlan => {
+const agreed = (plan: ShopPlan, { orderId, kind, at, rest, first }: Proposal, now: number): ShopPlan => {
   if (kind === 'drop-stones') return plan
   const isMoved = kind === 'move-promise'
   const promised = isMoved ? at : (rest ?? at)
-  const sold = plan.sold.map((order) => (order.id === orderId ? { ...order, promised } : order))
+  const parts = isMoved || first === undefined ? {} : { first }
+  const sold = plan.sold.map((order) => (order.id === orderId ? { ...order, promised, ...parts } : order))
   return withChange({ ...plan, sold }, { reason: isMoved ? 'promise-moved' : 'in-two-parts', at: minutes(now), orderId })
 }
 

@@ -11,6 +11,9 @@ import type { Minutes } from '../../../domain/units/units.ts'
 import type { Attachment, Message } from '../../../ports/chat.ts'
 import type { StockUse } from '../../stock-uses.ts'
 
+/** So many garments of all that are collected before the rest. */
+export type FirstPart = { readonly at: Minutes; readonly garments: number; readonly of: number }
+
 /**
  * The documents that the desk keeps in the store. They were written by this program and carry a version; a document of another
  * version is refused loudly, because guessing at a stored order is worse than stopping.
@@ -21,6 +24,8 @@ export type PlacedOrder = BookOrder & {
   readonly reckoned?: Reckoned
   /** Work that waits for stock now, and the release it had of its own before. */
   readonly waits?: { readonly [operation: string]: Minutes | null }
+  /** Its customer agreed to collect in two parts: how many garments come first, and when. */
+  readonly first?: FirstPart
   /** Nothing of it is worked on before its customer signs something else: it has no place in the plan, and no hour to be asked about. */
   readonly onHold?: true
 }
@@ -36,6 +41,8 @@ export type Proposal = {
   /** What part is ready then, in the words of the plan, and when the rest is. */
   readonly ready: string
   readonly rest?: Minutes
+  /** The first of two parts, in garments. */
+  readonly first?: FirstPart
 }
 
 /** Why a plan took another's place; about one order, or all of them. */

@@ -23,5 +23,8 @@ export const orderStatus = async (
   const show = showFor(desk.workshop.shop, talk.language)
   const promised = placed?.promised ?? null
   const when = promised === null ? null : show.moment(writeLocal(desk.zone, minutes(promised)))
-  return words.status(words.states[order?.state ?? 'asked'], when)
+  const status = words.status(words.states[order?.state ?? 'asked'], when)
+  const first = placed?.first
+  if (first === undefined || first.at <= desk.clock.now()) return status
+  return `${status} ${words.firstPart(first.garments, first.of, show.moment(writeLocal(desk.zone, first.at)))}`
 }
