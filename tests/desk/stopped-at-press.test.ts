@@ -1,8 +1,9 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
-import type { WorkerDesk } from '../../src/desk/service/desk.ts'
+import { shopChannel, type WorkerDesk } from '../../src/desk/service/desk.ts'
 import { openTickets } from '../../src/desk/service/floor/open-tickets.ts'
 import { pressView } from '../../src/desk/service/floor/press-view.ts'
 import { morningSheet } from '../../src/desk/service/morning/morning-sheet.ts'
+import { messageFrom } from '../../src/desk/service/records/records.ts'
 import { openActs } from '../../src/desk/service/records/ticket-life.ts'
 import { localMinute, openTestDesk, says, work } from '../support/desk.ts'
 import { openTestStore, type TestStore } from '../support/embedded.ts'
@@ -26,6 +27,13 @@ const onBench = async (id: string, words: string): Promise<{ readonly desk: Work
   await acts(desk, ticket, { act: 'take' })
   return { desk, ticket }
 }
+
+const onBenchMessage = async (desk: WorkerDesk): Promise<string> =>
+  (await desk.store.shop(desk.shopId).messages.after(shopChannel('bench'), 0))
+    .slice(-1)
+    .flatMap(({ body }) => messageFrom(body).blocks)
+    .flatMap((block) => ('text' in block ? [block.text] : []))
+    .join('\n')
 
 const linesOf = async (desk: WorkerDesk, section: string): Promise<string> =>
   (await morningSheet(desk, 'en')).sections
@@ -52,6 +60,7 @@ describe('a test that failed', () => {
       'STOPPED (test press): nothing is cut or pressed before the owner decides.',
     )
     expect((await openTickets(desk, desk.store.shop(desk.shopId)))[0]?.waits).toContain('test press: FAILED')
+    expect(await onBenchMessage(desk)).toContain('STOPPED (test press): nothing is cut or pressed before the owner decides.')
     expect(await linesOf(desk, 'press-list')).toBe('')
     expect(await linesOf(desk, 'waiting')).toMatch(
       /Halted Herons: stopped at the bench \(test press\) → decide it, then call the customer/,
@@ -96,9 +105,11 @@ describe('a paper that nobody works from any more', () => {
   test('a bagged one names who may collect and speaks of no press', { timeout: 60_000 }, async () => {
     const { desk, ticket } = await onBench('c-hand', tees)
     expect((await pressView(desk, ticket))?.warnings).toEqual(['press 1 was not probed today'])
+    expect(await onBenchMessage(desk)).toContain('press 1 was not probed today')
     await openGates(desk, ticket)
     await makeAll(desk, ticket)
     for (const act of ['checked', 'bagged']) expect(await acts(desk, ticket, { act })).toBeNull()
     expect((await pressView(desk, ticket))?.warnings).toEqual(['Hand over to Jo Brandt'])
+    expect(await onBenchMessage(desk)).not.toContain('was not probed')
   })
 })

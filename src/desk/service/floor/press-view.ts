@@ -14,14 +14,13 @@ import { holderOf, openActs, openForms, type TicketLife } from '../records/ticke
 import { ticketName } from '../records/ticket-names.ts'
 import { deskWordsFor, localOf, shopLanguage, showOf, wordsFor } from '../say/say-floor.ts'
 import { bagViews } from './bag-view.ts'
-import { correctionLines } from './correction-lines.ts'
 import { hoursText, type PromisedHour, promisedHours } from './promised-hour.ts'
 import { readLife } from './read-life.ts'
 import { rowText } from './row-text.ts'
 import { stepName } from './step-name.ts'
-import { stoppedBy } from './stopped.ts'
 import { ticketForm } from './ticket-form.ts'
 import { gateLine, weightOf } from './ticket-message.ts'
+import { benchWarnings } from './warnings.ts'
 
 /** The figures of a step with the day's correction in them, as they are set at the machine. */
 const figuresOf = (desk: Desk, press: PressStep, checks: readonly PressCheck[]): readonly string[] => {
@@ -88,15 +87,11 @@ const notThis = async (desk: Desk, shop: ShopStore, { ticket, order }: TicketLif
   return words.replaced(newer === undefined ? `r${ticket.replacedBy}` : `${ticketName(newer.number)} r${newer.revision}`)
 }
 
-/** What is to be heeded of a ticket on the bench: what stops it, who it is handed to, what the presses showed this morning. */
+/** What is to be heeded of a ticket, and who it is handed to once it is bagged. */
 const warningsOf = (desk: Desk, life: TicketLife, checks: readonly PressCheck[]): readonly string[] => {
-  const { facts } = ticketFrom(life.ticket.body)
-  const words = wordsFor(desk)
-  const { collects } = facts.people
-  if (life.order.state === 'bagged') return collects === null ? [] : [words.handTo(collects)]
-  if (life.order.state !== 'on-bench') return []
-  const stopped = stoppedBy(desk, life)
-  return [...(stopped === '' ? [] : [words.stopped(stopped)]), ...correctionLines(desk, facts, checks)]
+  const { collects } = ticketFrom(life.ticket.body).facts.people
+  const isHandedTo = life.order.state === 'bagged' && collects !== null
+  return isHandedTo ? [wordsFor(desk).handTo(collects)] : benchWarnings(desk, life, checks)
 }
 
 type Looking = Viewing & { readonly promised: PromisedHour | null }

@@ -12,10 +12,10 @@ import { openActs, openForms, type TicketLife } from '../records/ticket-life.ts'
 import { ticketName } from '../records/ticket-names.ts'
 import { deskWordsFor, hourOf, localOf, momentOf, shopLanguage, wordsFor } from '../say/say-floor.ts'
 import { messageWith } from '../say/say-message.ts'
-import { correctionLines } from './correction-lines.ts'
 import { foundText } from './found-text.ts'
 import { gateName } from './gate-name.ts'
 import { hoursText, type PromisedHour, promisedHours } from './promised-hour.ts'
+import { benchWarnings } from './warnings.ts'
 
 /** What leads on stands out; what gives the ticket away or lets it rest does not. */
 export const weightOf = (act: TicketAct): Action['weight'] =>
@@ -99,14 +99,14 @@ const ticketMessage = (desk: Desk, life: TicketLife, around: Around): Message =>
   const { facts, pdf, papers = [] } = ticketFrom(ticket.body)
   const words = wordsFor(desk)
   const name = ticketName(ticket.number)
-  const corrections = correctionLines(desk, facts, checks).map((text): Block => ({ kind: 'text', text, tone: 'caution' }))
+  const warnings = benchWarnings(desk, life, checks).map((text): Block => ({ kind: 'text', text, tone: 'caution' }))
   const acts: readonly TicketAct[] = [...openActs(life), ...openForms(life)]
   return messageWith(shopLanguage(desk), {
     blocks: [
       { kind: 'text', text: deskWordsFor(desk).ticketFor(`${name} r${ticket.revision}`, facts.team), tone: 'plain' },
       ...lists(desk, life, around),
       ...throwAwayBlocks(desk, facts),
-      ...corrections,
+      ...warnings,
       ...findings.flatMap((finding) => doneLine(desk, facts, finding)),
     ],
     file: { file: pdf, name: `${name}-${ticket.revision}.pdf`, mime: 'application/pdf', bytes },
