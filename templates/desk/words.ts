@@ -1,7 +1,10 @@
+import type { Order } from '../../src/domain/order/order.ts'
 import type { Gate } from '../../src/domain/press/press-plan.ts'
 import type { OrderState } from '../../src/ports/work-records.ts'
 import { plural } from '../plural.ts'
 import { ended } from './load/words.ts'
+
+type HandOver = Order['handOver']
 
 /** An earlier order as the owner finds it in the books. */
 type EarlierNamed = { readonly orderId: string; readonly revision: number; readonly needBy: string }
@@ -25,9 +28,10 @@ export type DeskWords = {
   readonly pieces: (count: number) => string
   readonly gates: string
   readonly gateNames: { readonly [Code in Gate['code']]: string }
-  readonly ready: string
+  /** By how it is handed over: who has it mailed is not asked to come. */
+  readonly ready: { readonly [way in HandOver]: string }
   readonly dayBefore: {
-    readonly ready: (when: string) => string
+    readonly ready: { readonly [way in HandOver]: (when: string) => string }
     readonly onTime: (when: string) => string
     readonly collects: (name: string) => string
   }
@@ -109,9 +113,17 @@ export const deskWords = {
       coupon: 'coupon for the stone lot',
       'first-piece': 'first piece signed',
     },
-    ready: 'Your order is bagged and ready to be collected.',
+    ready: {
+      collect: 'Your order is bagged and ready to be collected.',
+      field: 'Your order is bagged; we bring it to the field.',
+      post: 'Your order is bagged and goes into the mail.',
+    },
     dayBefore: {
-      ready: (when) => `Your order is bagged and waits for you; we promised it for tomorrow, ${when}.`,
+      ready: {
+        collect: (when) => `Your order is bagged and waits for you; we promised it for tomorrow, ${when}.`,
+        field: (when) => `Your order is bagged; we bring it to the field as promised for tomorrow, ${when}.`,
+        post: (when) => `Your order is bagged and goes into the mail, as promised for tomorrow, ${when}.`,
+      },
       onTime: (when) => `Your order is on the bench and on time for tomorrow, ${when}. I will say when it is bagged.`,
       collects: (name) => `It is handed over to ${name}, as you named; tell us if somebody else comes.`,
     },
@@ -202,9 +214,17 @@ export const deskWords = {
       coupon: 'cupón del lote de piedras',
       'first-piece': 'primera pieza firmada',
     },
-    ready: 'Su pedido está embolsado y listo para recoger.',
+    ready: {
+      collect: 'Su pedido está embolsado y listo para recoger.',
+      field: 'Su pedido está embolsado; lo llevamos al campo.',
+      post: 'Su pedido está embolsado y sale por correo.',
+    },
     dayBefore: {
-      ready: (when) => `Su pedido está embolsado y le espera; lo prometimos para mañana, ${when}.`,
+      ready: {
+        collect: (when) => `Su pedido está embolsado y le espera; lo prometimos para mañana, ${when}.`,
+        field: (when) => `Su pedido está embolsado; lo llevamos al campo como prometimos para mañana, ${when}.`,
+        post: (when) => `Su pedido está embolsado y sale por correo, como prometimos para mañana, ${when}.`,
+      },
       onTime: (when) => `Su pedido está en el taller y a tiempo para mañana, ${when}. Le aviso cuando esté embolsado.`,
       collects: (name) => `Se entrega a ${name}, como usted indicó; díganos si viene otra persona.`,
     },

@@ -31,7 +31,10 @@ const tell = async (desk: Desk, shop: ShopStore, { order, placed, promised }: Du
       const moment = showFor(desk.workshop.shop, language).moment(writeLocal(desk.zone, minutes(promised)))
       const words = deskWords[language].dayBefore
       const named = handOver === 'collect' ? (people.collects ?? null) : null
-      return [isReady ? words.ready(moment) : words.onTime(moment), ...(named === null ? [] : [words.collects(named)])].join(' ')
+      return [
+        isReady ? words.ready[handOver](moment) : words.onTime(moment),
+        ...(named === null ? [] : [words.collects(named)]),
+      ].join(' ')
     },
   })
 }

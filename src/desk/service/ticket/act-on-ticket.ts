@@ -70,8 +70,11 @@ const stockAfter = async ({ desk, shop, life, facts, by }: Omit<Deed, 'act'>, ac
   await keepTemplates(desk, shop, facts)
 }
 
-const tellReady = (shop: ShopStore, { order, ticket }: TicketLife): Promise<void> =>
-  tellCustomer(shop, order, { nonce: `ready-${ticket.ticketId}`, text: (language) => deskWords[language].ready })
+const tellReady = ({ shop, life: { order, ticket }, facts }: Omit<Deed, 'act'>): Promise<void> =>
+  tellCustomer(shop, order, {
+    nonce: `ready-${ticket.ticketId}`,
+    text: (language) => deskWords[language].ready[facts.handOver],
+  })
 
 /** What an act changes besides its own row: ticks, the order, its roster rows, its stock, and what the customer is told. */
 const consequences = async (deed: Omit<Deed, 'act'>, act: PlainAct): Promise<Result<null, Problem>> => {
@@ -88,7 +91,7 @@ const consequences = async (deed: Omit<Deed, 'act'>, act: PlainAct): Promise<Res
   }
   await stockAfter(deed, act)
   if (act === 'checked') await learnPace(desk, shop, life.ticket)
-  if (act === 'bagged') await tellReady(shop, life)
+  if (act === 'bagged') await tellReady(deed)
   return ok(null)
 }
 
