@@ -42,6 +42,8 @@ export type DeskWords = {
   readonly send: string
   readonly again: string
   readonly holdLapsed: (revision: number) => string
+  /** A change of a signed order that nobody signed: what was signed is made. */
+  readonly changeLapsed: (revision: number, signed: number) => string
   readonly replaced: (revision: number) => string
   readonly forgotten: string
   readonly picture: (revision: number) => string
@@ -133,6 +135,8 @@ export const deskWords = {
     sheet: 'Job ticket (PDF)',
     send: 'Send',
     again: 'Try again',
+    changeLapsed: (revision, signed) =>
+      `Your change (revision ${revision}) is not signed, and its place is no longer held. Until you sign it we make what you signed before, revision ${signed}. You can still sign it: I check the date again first.`,
     holdLapsed: (revision) =>
       `The place for revision ${revision} is no longer held. You can still sign it: I check the date again first.`,
     forgotten: 'The people of this order are forgotten; what was written here is deleted.',
@@ -234,6 +238,8 @@ export const deskWords = {
     sheet: 'Orden de trabajo (PDF)',
     send: 'Enviar',
     again: 'Intentar otra vez',
+    changeLapsed: (revision, signed) =>
+      `Su cambio (revisión ${revision}) no está firmado y ya no guardamos su lugar. Hasta que lo firme hacemos lo que firmó antes, la revisión ${signed}. Aún puede firmarlo: antes reviso otra vez la fecha.`,
     holdLapsed: (revision) =>
       `Ya no guardamos el lugar de la revisión ${revision}. Aún puede firmarla: antes reviso otra vez la fecha.`,
     forgotten: 'Los datos de las personas de este pedido se borraron, con lo que decía aquí.',

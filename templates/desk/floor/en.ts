@@ -201,6 +201,8 @@ export const floorEnglish: FloorWords = {
   notChecked: (press) => `${press} was not probed today`,
   pressShut: (press) => `${press} is not fit today: its platen is uneven. Take another press.`,
   stopped: (gates) => `STOPPED (${gates}): nothing is cut or pressed before the owner decides.`,
+  changing: (revision) =>
+    `The customer is deciding on a change (revision ${revision}, not signed). Ask before you cut or press what may change.`,
   notThis: {
     replaced: (by) => `Replaced by ${by}. Do not cut or press from this ticket; throw its paper away.`,
     closed: 'This ticket is closed. Do not cut or press from it; its customer is asked.',

@@ -201,6 +201,8 @@ export const floorSpanish: FloorWords = {
   notChecked: (press) => `${press} no se midió hoy`,
   pressShut: (press) => `${press} no sirve hoy: su placa calienta desigual. Use otra prensa.`,
   stopped: (gates) => `DETENIDA (${gates}): no se corta ni se prensa nada antes de que el dueño decida.`,
+  changing: (revision) =>
+    `El cliente está decidiendo un cambio (revisión ${revision}, sin firmar). Pregunte antes de cortar o prensar lo que pueda cambiar.`,
   notThis: {
     replaced: (by) => `Reemplazada por ${by}. No corte ni prense con esta orden; tire su papel.`,
     closed: 'Esta orden está cerrada. No corte ni prense con ella; se pregunta al cliente.',

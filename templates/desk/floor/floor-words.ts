@@ -109,6 +109,8 @@ export type FloorWords = {
   readonly pressShut: (press: string) => string
   /** A ticket whose test failed, and one that nobody works from any more. */
   readonly stopped: (gates: string) => string
+  /** A change that was shown to the customer, who has not signed it. */
+  readonly changing: (revision: number) => string
   readonly notThis: { readonly replaced: (by: string) => string; readonly closed: string; readonly cancelled: string }
   readonly remakes: string
   readonly remakeLine: (line: string, reason: string, whose: string) => string

@@ -51,7 +51,7 @@ export const openTickets = async (desk: Desk, shop: ShopStore): Promise<readonly
   const [open, done, promises] = await Promise.all([
     shop.tickets.list(['open']),
     shop.tickets.list(['done']),
-    promisedHours(shop),
+    promisedHours(desk, shop),
   ])
   const due = ({ orderId, body }: StoredTicket): string => {
     const promised = promises.get(orderId)

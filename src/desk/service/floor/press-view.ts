@@ -87,14 +87,16 @@ const notThis = async (desk: Desk, shop: ShopStore, { ticket, order }: TicketLif
   return words.replaced(newer === undefined ? `r${ticket.replacedBy}` : `${ticketName(newer.number)} r${newer.revision}`)
 }
 
+type Looking = Viewing & { readonly promised: PromisedHour | null }
+
 /** What is to be heeded of a ticket, and who it is handed to once it is bagged. */
-const warningsOf = (desk: Desk, life: TicketLife, checks: readonly PressCheck[]): readonly string[] => {
+const warningsOf = ({ desk, life, checks, promised }: Looking): readonly string[] => {
   const { collects } = ticketFrom(life.ticket.body).facts.people
   const isHandedTo = life.order.state === 'bagged' && collects !== null
-  return isHandedTo ? [wordsFor(desk).handTo(collects)] : benchWarnings(desk, life, checks)
+  return isHandedTo
+    ? [wordsFor(desk).handTo(collects)]
+    : benchWarnings(desk, life, { checks, changing: promised?.changing ?? null })
 }
-
-type Looking = Viewing & { readonly promised: PromisedHour | null }
 
 const headOf = ({ desk, life, facts, promised }: Looking): Pick<PressView, 'ticketId' | 'title' | 'needed' | 'holder'> => ({
   ticketId: life.ticket.ticketId,
@@ -105,7 +107,13 @@ const headOf = ({ desk, life, facts, promised }: Looking): Pick<PressView, 'tick
 
 const nothingToDo = { gates: [], steps: [], bags: [], tick: null, acts: [], forms: [] } as const
 
-const atWork = async ({ desk, life, facts, checks }: Viewing): Promise<Omit<PressView, keyof ReturnType<typeof headOf>>> => {
+const atWork = async ({
+  desk,
+  life,
+  facts,
+  checks,
+  promised,
+}: Looking): Promise<Omit<PressView, keyof ReturnType<typeof headOf>>> => {
   const forms: readonly TicketAct[] = openForms(life).filter((act) => act !== 'tick')
   const acts = openActs(life)
   const wanted = [...forms, ...(acts.includes('collected') ? (['collected'] as const) : [])]
@@ -113,7 +121,7 @@ const atWork = async ({ desk, life, facts, checks }: Viewing): Promise<Omit<Pres
   const { ticketId, revision } = life.ticket
   return {
     gates: gateViews(desk, facts, life),
-    warnings: warningsOf(desk, life, checks),
+    warnings: warningsOf({ desk, life, facts, checks, promised }),
     steps: workSteps(facts).map((step) => stepView({ desk, life, facts, checks }, step)),
     bags: bagViews(desk, life, facts),
     tick: openForms(life).includes('tick') ? `t:${ticketId}:tick:${revision}` : null,
@@ -137,10 +145,10 @@ export const pressView = async (desk: Desk, ticketId: string): Promise<PressView
   const { facts } = ticketFrom(life.ticket.body)
   const [checks, promises, over] = await Promise.all([
     shop.floor.pressChecks(localOf(desk, desk.clock.now()).slice(0, 10)),
-    promisedHours(shop),
+    promisedHours(desk, shop),
     notThis(desk, shop, life),
   ])
-  const viewing = { desk, life, facts, checks }
-  const head = headOf({ ...viewing, promised: promises.get(life.order.orderId) ?? null })
-  return over === null ? { ...head, ...(await atWork(viewing)) } : { ...head, ...nothingToDo, warnings: [over] }
+  const looking = { desk, life, facts, checks, promised: promises.get(life.order.orderId) ?? null }
+  const head = headOf(looking)
+  return over === null ? { ...head, ...(await atWork(looking)) } : { ...head, ...nothingToDo, warnings: [over] }
 }

@@ -94,12 +94,14 @@ const lists = (desk: Desk, life: TicketLife, { promised }: Around): readonly Blo
 
 /** What stands in the bench channel: whose, when, how many, the gates, the paper, what was done with it and what can be. */
 const ticketMessage = (desk: Desk, life: TicketLife, around: Around): Message => {
-  const { bytes, checks } = around
+  const { bytes, checks, promised } = around
   const { ticket, findings } = life
   const { facts, pdf, papers = [] } = ticketFrom(ticket.body)
   const words = wordsFor(desk)
   const name = ticketName(ticket.number)
-  const warnings = benchWarnings(desk, life, checks).map((text): Block => ({ kind: 'text', text, tone: 'caution' }))
+  const warnings = benchWarnings(desk, life, { checks, changing: promised?.changing ?? null }).map(
+    (text): Block => ({ kind: 'text', text, tone: 'caution' }),
+  )
   const acts: readonly TicketAct[] = [...openActs(life), ...openForms(life)]
   return messageWith(shopLanguage(desk), {
     blocks: [
@@ -130,7 +132,7 @@ export const readAround = async (
   const [file, checks, promises] = await Promise.all([
     body === null ? null : shop.files.mark(shopChannel('bench'), ticketFrom(body).pdf),
     shop.floor.pressChecks(localOf(desk, desk.clock.now()).slice(0, 10)),
-    promisedHours(shop),
+    promisedHours(desk, shop),
   ])
   return { bytes: file?.size ?? 0, checks, promised: promises.get(orderId) ?? null }
 }

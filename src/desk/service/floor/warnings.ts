@@ -6,10 +6,16 @@ import { wordsFor } from '../say/say-floor.ts'
 import { correctionLines } from './correction-lines.ts'
 import { stoppedBy } from './stopped.ts'
 
-/** What is to be heeded of a ticket that is worked on: what stops it, and what the presses showed this morning. */
-export const benchWarnings = (desk: Desk, life: TicketLife, checks: readonly PressCheck[]): readonly string[] => {
+type Around = { readonly checks: readonly PressCheck[]; readonly changing: number | null }
+
+/** What is to be heeded of a ticket that is worked on: what stops it, a change that may come, what the presses showed this morning. */
+export const benchWarnings = (desk: Desk, life: TicketLife, { checks, changing }: Around): readonly string[] => {
   if (life.order.state !== 'on-bench') return []
+  const words = wordsFor(desk)
   const stopped = stoppedBy(desk, life)
-  const first = stopped === '' ? [] : [wordsFor(desk).stopped(stopped)]
-  return [...first, ...correctionLines(desk, ticketFrom(life.ticket.body).facts, checks)]
+  return [
+    ...(stopped === '' ? [] : [words.stopped(stopped)]),
+    ...(changing === null || changing <= life.ticket.revision ? [] : [words.changing(changing)]),
+    ...correctionLines(desk, ticketFrom(life.ticket.body).facts, checks),
+  ]
 }

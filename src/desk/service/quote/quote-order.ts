@@ -10,6 +10,7 @@ import { chargeLate, lateChanges } from '../../late-changes.ts'
 import { forShop } from '../../quote.ts'
 import { type Asked, piecesOf, workOut } from '../../work-out.ts'
 import type { WorkerDesk } from '../desk.ts'
+import { editTicketsOf } from '../floor/edit-tickets.ts'
 import { isPlaceFree } from '../plan/keeps-place.ts'
 import { withPace } from '../plan/learn-pace.ts'
 import { floorFor, liveHolds } from '../plan/shop-plan.ts'
@@ -122,6 +123,7 @@ const keepAndShow = async (shop: ShopStore, showing: Showing): Promise<Result<nu
   if (!heard.ok) return heard
   if (heard.value !== null) await showProgress(shop, heard.value, { orderId, revision, stage: 'done' })
   await tellCannotPlan(desk, shop, { orderId, revision, why })
+  if (showing.held.order?.state === 'on-bench') await editTicketsOf(desk, shop, orderId)
   const facts = { revision, refused: body.placed === null }
   await shop.events.add({ code: 'quoted', orderId, ticketId: null, by: 'desk', at: desk.clock.now(), facts })
   await shop.steps.done(step)
