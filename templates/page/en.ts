@@ -67,7 +67,7 @@ export const english: PageWords = {
       bagged: 'Bagged, to be handed over',
       collected: 'Handed over',
     },
-    states: { waiting: 'waiting', taken: 'taken', started: 'started', done: 'done', spoiled: 'spoiled' },
+    states: { waiting: 'waiting', taken: 'taken', started: 'started', done: 'done', spoiled: 'spoiled: make again' },
   },
   shelf: {
     title: 'Shelf',

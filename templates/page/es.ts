@@ -68,7 +68,7 @@ export const spanish: PageWords = {
       bagged: 'Embolsadas, por entregar',
       collected: 'Entregadas',
     },
-    states: { waiting: 'en espera', taken: 'tomada', started: 'empezada', done: 'hecha', spoiled: 'estropeada' },
+    states: { waiting: 'en espera', taken: 'tomada', started: 'empezada', done: 'hecha', spoiled: 'estropeada: repetir' },
   },
   shelf: {
     title: 'Estante',
