@@ -72,6 +72,22 @@ describe('a test that failed', () => {
   })
 })
 
+describe('a step that waits for something to be found out', () => {
+  test('says so where it is done, and no more once that was found', { timeout: 60_000 }, async () => {
+    const { desk, ticket } = await onBench('c-waits', mesh)
+    const cautionOf = async (title: RegExp) =>
+      (await pressView(desk, ticket))?.steps.find((step) => title.test(step.title))?.cautions[0]
+    expect(await cautionOf(/^Cut/)).toBe('First: count-in.')
+    expect(await cautionOf(/PRESS, back/)).toBe('First: count-in, test press, bleed test.')
+    expect(await cautionOf(/^Weed/)).toBeUndefined()
+    await openGates(desk, ticket, ['test-press', 'bleed-test', 'first-piece'])
+    expect(await cautionOf(/^Cut/)).toBeUndefined()
+    expect(await cautionOf(/PRESS, back/)).toBe('First: test press, bleed test.')
+    await openGates(desk, ticket, ['first-piece'])
+    expect(await cautionOf(/PRESS, back/)).not.toContain('First:')
+  })
+})
+
 describe('a paper that nobody works from any more', () => {
   test('leads to a page that says which ticket replaced it, and offers no step', { timeout: 60_000 }, async () => {
     const { desk, ticket } = await onBench('c-old', tees)

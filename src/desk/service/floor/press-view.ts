@@ -10,10 +10,11 @@ import type { PressView, StepView } from '../../../ports/floor-view.ts'
 import type { ShopStore } from '../../../ports/store.ts'
 import type { Desk } from '../desk.ts'
 import { ticketFrom } from '../records/records.ts'
-import { holderOf, openActs, openForms, type TicketLife } from '../records/ticket-life.ts'
+import { closedFor, holderOf, openActs, openForms, type TicketLife } from '../records/ticket-life.ts'
 import { ticketName } from '../records/ticket-names.ts'
 import { deskWordsFor, localOf, shopLanguage, showOf, wordsFor } from '../say/say-floor.ts'
 import { bagViews } from './bag-view.ts'
+import { gateNames } from './gate-name.ts'
 import { hoursText, type PromisedHour, promisedHours } from './promised-hour.ts'
 import { readLife } from './read-life.ts'
 import { rowText } from './row-text.ts'
@@ -59,7 +60,17 @@ const gateViews = (desk: Desk, facts: TicketFacts, { gates }: TicketLife): Press
   return [...lines].map(([text, isOpen]) => ({ text, isOpen }))
 }
 
-const stepView = ({ desk, life, facts, checks }: Viewing, step: WorkStep): StepView => {
+/** What must be found out before a step of the cutter or the press is done for any of its garments. */
+const waitsFor = ({ desk, life, facts }: Viewing, { kind, lines }: WorkStep): readonly string[] => {
+  if (kind !== 'cut' && kind !== 'press') return []
+  const garments = new Set(life.roster.filter(({ line }) => lines.includes(line)).map(({ garment }) => garment))
+  const from = kind === 'cut' ? 'cutting' : 'pressing'
+  const closed = [...garments].flatMap((garment) => closedFor(life, { from, garment }).map(({ gate }) => gate))
+  return closed.length === 0 ? [] : [wordsFor(desk).first(gateNames(desk, facts, closed))]
+}
+
+const stepView = (viewing: Viewing, step: WorkStep): StepView => {
+  const { desk, life, facts, checks } = viewing
   const rows = step.kind === 'bag' ? [...facts.roster].sort(byName) : facts.roster
   const tiles = rows.flatMap((row) => {
     const { line } = row
@@ -70,7 +81,7 @@ const stepView = ({ desk, life, facts, checks }: Viewing, step: WorkStep): StepV
     no: step.no,
     title: stepName(desk, facts, step),
     figures: step.press === null ? [] : figuresOf(desk, step.press, checks),
-    cautions: step.press === null ? [] : cautionsOf(desk, facts, step.press),
+    cautions: [...waitsFor(viewing, step), ...(step.press === null ? [] : cautionsOf(desk, facts, step.press))],
     seconds: step.press?.seconds ?? null,
     tiles,
     isDone: tiles.every(({ state }) => state === 'done'),
