@@ -236,6 +236,8 @@ export const floorEnglish: FloorWords = {
   },
   goesOnCustomer: (garment) =>
     `What stopped your order (${garment}) is settled, and work goes on. Ask me any time how it stands.`,
+  notReadyYet:
+    'Please wait before you come: one piece of your order has to be made again. I will say as soon as all of it is bagged.',
   theirGarments: 'your garments',
   bledBefore:
     'Dye came through on this cloth before, so nobody skips the test, and it is clean only on another piece: write down that it was pressed, and look at it after the wait. Nothing was written down.',
@@ -247,6 +249,8 @@ export const floorEnglish: FloorWords = {
     short: (ticket, item) => `${ticket}: ${item} ran out at the bench. Order it, or say what is taken instead.`,
     counted: (ticket, missing) => `${ticket}: ${missing} missing at the count-in.`,
     spoiled: ({ ticket, line, reason, cost }) => `${ticket}: ${line}, ${reason}. It is made again; worth ${cost}.`,
+    spoiledOwn: ({ ticket, line, reason }) =>
+      `${ticket}: ${line}, ${reason}. The garment is the customer’s own, and the shop has no other: call them, and ask for another or for their spare, before it is made again.`,
     late: ({ ticket, why, from, to }) =>
       `${ticket}: ${why} Promised ${from}; it would be ${to}. The promise stays until you decide.`,
     pressShut: (press) => `${press} is uneven this morning: nothing is pressed on it.`,

@@ -236,6 +236,8 @@ export const floorSpanish: FloorWords = {
   },
   goesOnCustomer: (garment) =>
     `Lo que detuvo su pedido (${garment}) está resuelto y el trabajo sigue. Pregúnteme cuando quiera cómo va.`,
+  notReadyYet:
+    'Espere antes de venir, por favor: hay que repetir una pieza de su pedido. Le aviso en cuanto todo esté embolsado.',
   theirGarments: 'sus prendas',
   bledBefore:
     'En esta tela ya pasó el tinte: nadie se salta la prueba, y solo queda limpia con otra pieza. Anote que se prensó y mírela después de la espera. No se anotó nada.',
@@ -247,6 +249,8 @@ export const floorSpanish: FloorWords = {
     short: (ticket, item) => `${ticket}: se acabó ${item} en la mesa. Pídalo, o diga con qué se reemplaza.`,
     counted: (ticket, missing) => `${ticket}: faltan ${missing} al contar.`,
     spoiled: ({ ticket, line, reason, cost }) => `${ticket}: ${line}, ${reason}. Se repite; vale ${cost}.`,
+    spoiledOwn: ({ ticket, line, reason }) =>
+      `${ticket}: ${line}, ${reason}. La prenda es del cliente y el taller no tiene otra: llámele y pídale otra, o su prenda de repuesto, antes de repetirla.`,
     late: ({ ticket, why, from, to }) =>
       `${ticket}: ${why} Prometido ${from}; sería ${to}. La promesa queda hasta que usted decida.`,
     pressShut: (press) => `${press} calienta desigual esta mañana: no se prensa en ella.`,

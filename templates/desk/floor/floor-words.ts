@@ -120,6 +120,8 @@ export type FloorWords = {
   /** What a customer hears when a test stops their order, and when it goes on after all. */
   readonly stoppedCustomer: { readonly [found in 'failed' | 'bled' | 'strings']: (garment: string) => string }
   readonly goesOnCustomer: (garment: string) => string
+  /** A piece was spoiled after its customer heard that all is bagged. */
+  readonly notReadyYet: string
   /** Garments of one kind that a customer brings, where nothing else names them in their language. */
   readonly theirGarments: string
   /** Who finds a test clean, or skips it, after dye came through once. */
@@ -136,6 +138,8 @@ export type FloorWords = {
       readonly reason: string
       readonly cost: string
     }) => string
+    /** The same of a garment that the customer brought: the shop has no other. */
+    readonly spoiledOwn: (loss: { readonly ticket: string; readonly line: string; readonly reason: string }) => string
     readonly late: (trouble: {
       readonly ticket: string
       readonly why: string

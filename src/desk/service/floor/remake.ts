@@ -1,16 +1,19 @@
 import * as z from 'zod'
 import { faultOwners, spoiledReasons } from '../../../../templates/desk/floor/floor-words.ts'
+import { floorWords } from '../../../../templates/desk/floor/words.ts'
+import { deskWords } from '../../../../templates/desk/words.ts'
 import { ok, type Problem, type Result } from '../../../domain/result/result.ts'
 import { remakeOperations } from '../../../domain/schedule/work/remake-operations.ts'
 import type { RosterFacts } from '../../../domain/ticket/facts.ts'
 import { workSteps } from '../../../domain/ticket/work-steps.ts'
+import type { Language } from '../../../domain/units/language.ts'
 import type { Remake } from '../../../ports/floor-records.ts'
 import type { ShopStore } from '../../../ports/store.ts'
 import type { StockUse } from '../../stock-uses.ts'
 import { replanShop } from '../plan/replan-shop.ts'
 import { quoteFrom, shopPlanFrom } from '../records/records.ts'
 import { ticketName } from '../records/ticket-names.ts'
-import { showOf, tellOwner, wordsFor } from '../say/say-floor.ts'
+import { showOf, tellCustomer, tellOwner, wordsFor } from '../say/say-floor.ts'
 import { byItem, takeStock, wantMore } from '../stock/keep-stock.ts'
 import { usesOf } from '../stock/use-stock.ts'
 import { type Answered, type Deed, readValues } from './deed.ts'
@@ -90,15 +93,21 @@ const tellSpoiled = async (
 ): Promise<void> => {
   const words = wordsFor(desk)
   const reasons: { readonly [reason: string]: string } = words.reasons
+  const loss = {
+    ticket: ticketName(life.ticket.number),
+    line: rowText(desk, facts, oneOf(row)),
+    reason: reasons[reason] ?? reason,
+  }
+  const isBrought = facts.garments.find(({ id }) => id === row.garment)?.from === 'customer'
   await tellOwner(desk, shop, {
     nonce: `spoiled-${life.ticket.ticketId}-${remakeId}`,
-    text: words.ownerNote.spoiled({
-      ticket: ticketName(life.ticket.number),
-      line: rowText(desk, facts, oneOf(row)),
-      reason: reasons[reason] ?? reason,
-      cost: showOf(desk).money(cost),
-    }),
+    text: isBrought ? words.ownerNote.spoiledOwn(loss) : words.ownerNote.spoiled({ ...loss, cost: showOf(desk).money(cost) }),
   })
+}
+
+/** Who was told already that all is bagged hears that it is not, and again when it is. */
+const tellOnceBagged = async ({ shop, life }: Deed, nonce: string, text: (language: Language) => string): Promise<void> => {
+  if (life.order.state === 'bagged') await tellCustomer(shop, life.order, { nonce: `${nonce}-${life.order.orderId}`, text })
 }
 
 /** A spoiled garment: written down with reason, whose and photo, and made again with steps, stock and plan of its own. */
@@ -138,6 +147,8 @@ export const spoil = async (deed: Deed): Answered => {
   const facts2 = { line: row.line, quantity, reason, whose }
   await shop.tickets.find(life.ticket.ticketId, { code: 'spoiled', facts: facts2, by: by.name, at })
   await tellSpoiled(deed, remake, row)
+  if (known.every(({ doneAt }) => doneAt !== null))
+    await tellOnceBagged(deed, `wait-${remake.remakeId}`, (language) => floorWords[language].notReadyYet)
   const looked = await lookAtShorts(desk, shop)
   if (looked.ok) await askAboutRemake(deed, remake, rowText(desk, facts, { ...row, quantity }))
   return looked
@@ -176,5 +187,7 @@ export const finishRemake = async (deed: Deed): Answered => {
   const ticked = await tickAgain(deed, row)
   if (!ticked.ok) return ticked
   await shop.tickets.find(life.ticket.ticketId, { code: 'remade', facts: { line: row.line }, by: by.name, at })
+  if ((await shop.floor.remakesOf(remake.orderId)).every(({ doneAt }) => doneAt !== null))
+    await tellOnceBagged(deed, `ready-${name}`, (language) => deskWords[language].ready[facts.handOver])
   return ok(null)
 }
