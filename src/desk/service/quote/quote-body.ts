@@ -84,7 +84,8 @@ export const bodyOf = async (asking: Asking, worked: WorkedOut, present: Present
   if (work === null) return refusedBody(worked, present)
   // The customer's papers are in their language, the ticket and what is cut in the one that is read at the press.
   const facts = factsFor(asking, { ...worked, work }, shop)
-  const bench = factsFor(asking, { ...worked, work: readIn(work, shopLanguage(desk)) }, shop)
+  const read = shopLanguage(desk)
+  const bench = read === facts.language ? facts : factsFor(asking, { ...worked, work: readIn(work, read) }, shop)
   const png = previewOf(facts, desk.press.picture)
   const proof = { hash: desk.ids.hash(png), name: `proof-${step.revision}.png`, mime: 'image/png', bytes: png }
   const { archive, templates } = await cutterFiles(asking, { work, facts: bench, shop }, png)
