@@ -481,7 +481,7 @@ export const en = {
     'usual-over-margin': ({ material, usualTenthsC, setTenthsC, capTenthsC }, show) =>
       `${material}: the usual ${show.temperature(usualTenthsC)} lies too near the limit of ${show.temperature(capTenthsC)}; set ${show.temperature(setTenthsC)}.`,
     'fibre-may-suffer': ({ garment, fibre, percent, fromTenthsC }, show) =>
-      `${garment}: ${percent} % ${fibre} may suffer from ${show.temperature(fromTenthsC)} up; test first.`,
+      `${garment}: ${percent} % ${fibre} may suffer from ${show.temperatureFrom(fromTenthsC)} up; test first.`,
     'thin-low-margin': ({ setTenthsC, leastTenthsC, leastBy }, show) =>
       `Set at ${show.temperature(setTenthsC)}, the press may fall below the ${show.temperature(leastTenthsC)} that ${leastBy} needs.`,
     'separate-presses': ({ garment, places: where, presses }) =>
@@ -508,7 +508,7 @@ export const en = {
     'drops-doubtful': ({ garment, seconds }) => `Water drops sank into the ${garment} only after ${seconds} s: test press first.`,
     'repellence-suspected': ({ garment }) => `Cloth like that of the ${garment} often repels: water drops are tried first.`,
     'bleed-risk': ({ garment, colour, fromTenthsC, setTenthsC }, show) =>
-      `The dye of the ${garment} (${show.colour(colour)}) may bleed into a light colour from ${show.temperature(fromTenthsC)}; the press is set to ${show.temperature(setTenthsC)}. We press one and look after 24 hours before the rest.`,
+      `The dye of the ${garment} (${show.colour(colour)}) may bleed into a light colour from ${show.temperatureFrom(fromTenthsC)}; the press is set to ${show.temperature(setTenthsC)}. We press one and look after 24 hours before the rest.`,
     'stretch-needs-stretch': ({ garment, material }) => `The ${garment} stretches; ${material} may crack.`,
     'solid-stones-on-stretch': ({ garment }) => `Filled stone fields do not last on stretch cloth (${garment}).`,
     'perforated-cloth': ({ garment, isKnown }) =>

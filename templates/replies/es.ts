@@ -524,7 +524,7 @@ export const es = {
     'usual-over-margin': ({ material, usualTenthsC, setTenthsC, capTenthsC }, show) =>
       `${material}: los ${show.temperature(usualTenthsC)} de costumbre están muy cerca del límite de ${show.temperature(capTenthsC)}; se ajusta a ${show.temperature(setTenthsC)}.`,
     'fibre-may-suffer': ({ garment, fibre, percent, fromTenthsC }, show) =>
-      `${garment}: ${percent} % de ${fibre} puede dañarse desde ${show.temperature(fromTenthsC)}; primero una prueba.`,
+      `${garment}: ${percent} % de ${fibre} puede dañarse desde ${show.temperatureFrom(fromTenthsC)}; primero una prueba.`,
     'thin-low-margin': ({ setTenthsC, leastTenthsC, leastBy }, show) =>
       `A ${show.temperature(setTenthsC)} la prensa puede bajar de los ${show.temperature(leastTenthsC)} que necesita ${leastBy}.`,
     'separate-presses': ({ garment, places: where, presses }) =>
@@ -551,7 +551,7 @@ export const es = {
     'drops-doubtful': ({ garment, seconds }) => `Las gotas tardaron ${seconds} s en ${garment}: primero una prueba.`,
     'repellence-suspected': ({ garment }) => `Telas como la de ${garment} suelen repeler: primero se prueban gotas.`,
     'bleed-risk': ({ garment, colour, fromTenthsC, setTenthsC }, show) =>
-      `El tinte de ${garment} (${show.colour(colour)}) puede pasarse a un color claro desde ${show.temperature(fromTenthsC)}; se usará ${show.temperature(setTenthsC)}. Prensamos una y la vemos a las 24 horas antes de las demás.`,
+      `El tinte de ${garment} (${show.colour(colour)}) puede pasarse a un color claro desde ${show.temperatureFrom(fromTenthsC)}; se usará ${show.temperature(setTenthsC)}. Prensamos una y la vemos a las 24 horas antes de las demás.`,
     'stretch-needs-stretch': ({ garment, material }) => `${garment} se estira; ${material} se puede agrietar.`,
     'solid-stones-on-stretch': ({ garment }) => `Los rellenos de piedra no duran en tela elástica (${garment}).`,
     'perforated-cloth': ({ garment, isKnown }) =>

@@ -7,6 +7,7 @@ export const plainShow: Show = {
   length: (inMicrometres) => `${inMicrometres / 1_000} mm`,
   given: (inMicrometres) => `${inMicrometres / 1_000} mm`,
   temperature: (inTenthsC) => `${inTenthsC / 10} °C`,
+  temperatureFrom: (inTenthsC) => `${inTenthsC / 10} °C`,
   swing: (inTenthsC) => `${inTenthsC / 10} °C`,
   money: String,
   day: (day) => day,

@@ -1,6 +1,13 @@
 import { monthName, weekdayName } from '../calendar/day-names.ts'
 import { dayNumber } from '../calendar/local-time.ts'
-import { formatGivenLength, formatLength, formatMoney, formatSwing, formatTemperature } from '../units/format.ts'
+import {
+  formatGivenLength,
+  formatLength,
+  formatMoney,
+  formatSwing,
+  formatTemperature,
+  formatTemperatureFrom,
+} from '../units/format.ts'
 import type { Language } from '../units/language.ts'
 import { micrometres, minorUnits, tenthsC } from '../units/units.ts'
 import type { Shop } from './shop.ts'
@@ -14,6 +21,8 @@ export type Show = {
   /** A length that a customer gave, in their unit first. */
   readonly given: (inMicrometres: number) => string
   readonly temperature: (inTenthsC: number) => string
+  /** Where something begins to suffer: whole degrees, never more than it is. */
+  readonly temperatureFrom: (inTenthsC: number) => string
   readonly swing: (inTenthsC: number) => string
   /** Minor units of the price list's currency. */
   readonly money: (inMinorUnits: number) => string
@@ -77,6 +86,7 @@ export const showFor = (shop: Shop, language: Language): Show => {
     length: (value, round) => formatLength(micrometres(value), units.length, round),
     given: (value) => formatGivenLength(micrometres(value), units.length),
     temperature: (value) => formatTemperature(tenthsC(value), units.temperature),
+    temperatureFrom: (value) => formatTemperatureFrom(tenthsC(value), units.temperature),
     swing: (value) => formatSwing(tenthsC(value), units.temperature),
     money: (value) => formatMoney(minorUnits(value), shop.prices.currency, shop.prices.minorDigits),
     day: (day) => dayText(language, day),

@@ -55,6 +55,13 @@ const degrees = (hundredths: number): string => {
 export const formatTemperature = (temperature: TenthsC, unit: 'F' | 'C'): string =>
   `${unit === 'F' ? degrees(Math.round(toFahrenheit(temperature) * 100)) : decimal(toCelsius(temperature), 1)} °${unit}`
 
+/** What a whole degree Fahrenheit loses at most where it is kept in tenths of a degree Celsius. */
+const lostInTenths = 0.1
+
+/** A temperature from which something happens, in whole degrees: rounded down, because nobody measures a tenth of it. */
+export const formatTemperatureFrom = (temperature: TenthsC, unit: 'F' | 'C'): string =>
+  `${Math.floor(unit === 'F' ? toFahrenheit(temperature) + lostInTenths : toCelsius(temperature))} °${unit}`
+
 /** A difference of temperatures (a swing), which has no zero point to shift. */
 export const formatSwing = (difference: TenthsC, unit: 'F' | 'C'): string =>
   `${unit === 'F' ? degrees(difference * 18) : decimal(toCelsius(difference), 1)} °${unit}`

@@ -1,6 +1,12 @@
 import * as fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { formatGivenLength, formatLength, formatSwing, formatTemperature } from '../../../src/domain/units/format.ts'
+import {
+  formatGivenLength,
+  formatLength,
+  formatSwing,
+  formatTemperature,
+  formatTemperatureFrom,
+} from '../../../src/domain/units/format.ts'
 import { fromFahrenheit, fromInches, micrometres, tenthsC } from '../../../src/domain/units/units.ts'
 
 const readBack = (text: string): number => {
@@ -30,6 +36,14 @@ describe('a temperature as people read it', () => {
         expect(readBack(formatTemperature(tenthsC(tenths), unit))).toBe(tenths)
       }),
     )
+  })
+
+  it('is in whole degrees, and no higher, where it is one from which something happens: 138 °C is 280 °F', () => {
+    expect(formatTemperatureFrom(tenthsC(1380), 'F')).toBe('280 °F')
+    expect(formatTemperatureFrom(tenthsC(1380), 'C')).toBe('138 °C')
+    expect(formatTemperatureFrom(tenthsC(1389), 'C')).toBe('138 °C')
+    for (let degrees = 200; degrees <= 400; degrees += 1)
+      expect(formatTemperatureFrom(fromFahrenheit(degrees), 'F')).toBe(`${degrees} °F`)
   })
 
   it('has no zero point where it is a difference: a swing of 5 °C is 9 °F, one of 3 °C 5.4 °F', () => {
