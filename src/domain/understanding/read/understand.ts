@@ -7,6 +7,7 @@ import { type Patch, preview } from '../patch.ts'
 import { type Intent, nothing, type Understood } from '../understood.ts'
 import { spoken } from '../words/languages.ts'
 import { readAges } from './ages/ages.ts'
+import { readAgesOfKind } from './ages/ages-of-kind.ts'
 import { readAgesOfSizes } from './ages/ages-of-sizes.ts'
 import { readAnswer } from './answers.ts'
 import { readLater } from './calendar/later.ts'
@@ -130,7 +131,8 @@ const readOrder = ({ text: whole, conversation, context, language }: Read): Read
   const { asked, draft } = conversation
   const lexicon = lexiconFor(context.shop, language)
   const several = tokensOf(whole).length > 4
-  const { patches: chosen, rest: text } = several ? chosenHue(whole, asked, lexicon) : { patches: [], rest: whole }
+  const { patches: chosen, rest } = several ? chosenHue(whole, asked, lexicon) : { patches: [], rest: whole }
+  const { patches: years, rest: text } = readAgesOfKind(rest)
   const expected = rosterQuestions.includes(asked?.code ?? '')
   const roster = readRoster(text, { expected, numbered: hasNumbers(draft, fold(text)) })
   const merged = mergePlayers(draft, roster)
@@ -151,7 +153,7 @@ const readOrder = ({ text: whole, conversation, context, language }: Read): Read
     alone: isAlone(whole, conversation),
   })
   const sized = readAgesOfSizes(aged.patches.length > 0 ? aged.rest : roster.rest, preview(start, prose.patches))
-  const ages = [...aged.patches, ...sized.patches, ...readAges(sized.rest)]
+  const ages = [...aged.patches, ...sized.patches, ...readAges(sized.rest), ...years]
   const sleeves = readLongSleeves(roster.rest, { before: start, draft: preview(start, prose.patches), lexicon })
   const all = [...special, ...prose.patches, ...sleeves, ...apart.patches, ...ages, ...readLater(roster.rest)]
   const answered =

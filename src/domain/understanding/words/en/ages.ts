@@ -120,4 +120,6 @@ export const enAges: AgePhrases = {
   ofAges: ['(?:for|kids|players|girls|boys|toddlers|children|team|are|is)'],
   agesAre: ['ages?(?: are| is| range(?: is)?)?:?'],
   upTo: ['to', 'thru', 'through'],
+  youngsters: ['kids', 'children', 'boys', 'girls', 'teens', 'youngsters', 'students', 'pupils'],
+  youngOnes: [' (?:are )?(?:all )?(?:aged|ages?|from|between|of)', ' are(?: all)?'],
 }

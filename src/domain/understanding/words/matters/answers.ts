@@ -111,6 +111,8 @@ export type AgePhrases = Phrases<
   | 'ofAges'
   | 'agesAre'
   | 'upTo'
+  | 'youngsters'
+  | 'youngOnes'
 >
 
 /**
