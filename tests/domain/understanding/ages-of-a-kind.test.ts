@@ -1,12 +1,19 @@
 import { expect, test } from 'vitest'
 import { heard } from './rows-of.ts'
 
-const numbered = { en: 'black tees, white number on the back, numbers 1 to 15, all medium', es: 'playeras negras, número blanco atrás, del 1 al 15, todas M' }
+const numbered = {
+  en: 'black tees, white number on the back, numbers 1 to 15, all medium',
+  es: 'playeras negras, número blanco atrás, del 1 al 15, todas M',
+}
 
 const numbersOf = async (language: 'en' | 'es', said: string) => {
   const { played } = await heard(language, [numbered[language], said])
   const { roster } = played.composed.order
-  return { numbers: roster.map(({ number }) => Number(number)), ages: [...new Set(roster.map(({ age }) => age))], draft: played.conversation.draft.ages }
+  return {
+    numbers: roster.map(({ number }) => Number(number)),
+    ages: [...new Set(roster.map(({ age }) => age))],
+    draft: played.conversation.draft.ages,
+  }
 }
 
 const all = Array.from({ length: 15 }, (_, index) => index + 1)

@@ -125,14 +125,20 @@ type Read = {
   readonly language: Language
 }
 
+/** What is taken of a message before any list or sentence is read: a hue that was asked for, and children's years. */
+const setAside = (whole: string, asked: Conversation['asked'], lexicon: Scene['lexicon']) => {
+  const several = tokensOf(whole).length > 4
+  const { patches: chosen, rest } = several ? chosenHue(whole, asked, lexicon) : { patches: [], rest: whole }
+  const { patches: years, rest: text } = readAgesOfKind(rest)
+  return { chosen, years, text }
+}
+
 type ReadOrder = Pick<Understood, 'patches' | 'open' | 'pasted' | 'unread' | 'unheard' | 'alike' | 'which' | 'artwork' | 'book'>
 
 const readOrder = ({ text: whole, conversation, context, language }: Read): ReadOrder => {
   const { asked, draft } = conversation
   const lexicon = lexiconFor(context.shop, language)
-  const several = tokensOf(whole).length > 4
-  const { patches: chosen, rest } = several ? chosenHue(whole, asked, lexicon) : { patches: [], rest: whole }
-  const { patches: years, rest: text } = readAgesOfKind(rest)
+  const { chosen, years, text } = setAside(whole, asked, lexicon)
   const expected = rosterQuestions.includes(asked?.code ?? '')
   const roster = readRoster(text, { expected, numbered: hasNumbers(draft, fold(text)) })
   const merged = mergePlayers(draft, roster)

@@ -1,8 +1,8 @@
-import type { Draft } from '../../draft.ts'
+import type { Draft, GarmentKind } from '../../draft.ts'
 import type { Patch } from '../../patch.ts'
 import { spoken } from '../../words/languages.ts'
 import { type Lexicon, termsOf } from '../text/lexicon.ts'
-import { anyOf, blanked, fold, tokensOf } from '../text/tokens.ts'
+import { anyOf, blanked, fold, isNumber, tokensOf } from '../text/tokens.ts'
 import { refsIn } from '../whom/refs.ts'
 
 /** A player whose jersey has another colour, and the words that said so. */
@@ -42,8 +42,8 @@ const rowFor = (text: string, at: number, draft: Draft): readonly string[] => {
 
 const contents = ['number', 'name'] as const
 
-/** "… with a white number": what is on the jersey apart has a colour of its own; null where more or something else is told of it. */
-const ownMake = (text: string, lexicon: Lexicon): readonly Patch[] | null => {
+/** "… with a white number": what is on the garment apart has a colour of its own; null where more or something else is told of it. */
+const ownMake = (text: string, garment: string, lexicon: Lexicon): readonly Patch[] | null => {
   const terms = termsOf(lexicon, tokensOf(text)).map(({ meaning }) => meaning)
   const hues = terms.flatMap((one) => (one.kind === 'colour' && one.readings === undefined ? [one.id] : []))
   const put = contents.filter((id) => terms.some((one) => one.kind === 'content' && one.id === id))
@@ -51,35 +51,63 @@ const ownMake = (text: string, lexicon: Lexicon): readonly Patch[] | null => {
   const [hue, ...more] = hues
   if (hue === undefined || more.length > 0 || put.length === 0 || !plain) return null
   const places = put.flatMap((id) => (id === 'number' ? ['number', 'front-number', 'back-number'] : ['name']))
-  return places.map((id): Patch => ({ path: ['styles', `${id}@jersey-2`, 'colour'], value: hue }))
+  return places.map((id): Patch => ({ path: ['styles', `${id}@${garment}`, 'colour'], value: hue }))
 }
 
 const besides = new RegExp(`\\b${said.with}\\b|$`, 'u')
 
-/** "the libero wears gold instead, she's #5": a second jersey in that colour, worn by that row alone. */
+/** Between the player and the colour: "goalie orange", "the keeper's shirt should be orange", "la del portero que sea naranja". */
+const leads = new RegExp(`^(?:'?s|')?(?: ${said.keeperLeads})* $`, 'u')
+/** "Orange for the goalie", "naranja para el portero". */
+const forKeeper = new RegExp(`^ (?:${said.keeperLeads} )*${said.forKeeper} (?:${said.keeperLeads} )?$`, 'u')
+
+type Hue = { readonly id: string | null }
+
+/** The colour that the one who keeps the goal wears in a clause; null where it tells of none. */
+const hueOf = (text: string, lexicon: Lexicon): Hue | null => {
+  const folded = fold(text)
+  const found = who.exec(folded)
+  if (found === null) return null
+  const tokens = tokensOf(text)
+  const end = found.index + found[0].length
+  const terms = termsOf(lexicon, tokens).map(({ meaning, from, to }) => ({
+    meaning,
+    labels: isNumber(tokens[to]) || tokens[to]?.text === '#',
+    start: tokens[from]?.start ?? 0,
+    end: tokens[to - 1]?.end ?? 0,
+  }))
+  const colours = terms.flatMap(({ meaning, ...place }) => (meaning.kind === 'colour' ? [{ ...place, meaning }] : []))
+  const behind = colours.find(({ start }) => start > found.index)
+  const ahead = colours.find((one) => one.end <= found.index && forKeeper.test(folded.slice(one.end, found.index)))
+  const worn = behind !== undefined && (leads.test(folded.slice(end, behind.start)) || wears.test(folded.slice(found.index)))
+  const hue = worn ? behind : ahead
+  // "The goalie's number in gold" is of the number; "the keeper, number 1, in orange" is not.
+  const printed = terms.some(({ meaning, start, labels }) => meaning.kind === 'content' && !labels && start < (hue?.start ?? 0))
+  return hue === undefined || printed ? null : { id: hue.meaning.readings === undefined ? hue.meaning.id : null }
+}
+
+/** The garment of the others, of which theirs is another. */
+const likeOthers = ({ garments }: Draft): { readonly id: string; readonly kind: GarmentKind } => {
+  const [only, ...more] = Object.entries(garments)
+  const kind = only?.[1].kind
+  return only === undefined || kind === undefined || more.length > 0
+    ? { id: 'jersey-2', kind: 'jersey' }
+    : { id: `${only[0]}-2`, kind }
+}
+
+/** "the libero wears gold instead, she's #5": a second garment in that colour, worn by that row alone. */
 export const readApart = (text: string, draft: Draft, lexicon: Lexicon): ApartFound => {
   for (const clause of clausesOf(text)) {
-    const folded = fold(clause.text)
-    const found = who.exec(folded)
-    if (found === null || !wears.test(folded.slice(found.index))) continue
-    const tokens = tokensOf(clause.text)
-    const terms = termsOf(lexicon, tokens)
-    const hue = terms.find((term) => term.meaning.kind === 'colour' && (tokens[term.from]?.start ?? 0) > found.index)?.meaning
-    if (
-      hue?.kind !== 'colour' ||
-      terms.some(
-        (term) => term.meaning.kind === 'content' && (tokens[term.from]?.start ?? 0) < (tokens[terms.indexOf(term)]?.start ?? 0),
-      )
-    )
-      continue
-    const keys = rowFor(text, clause.at, draft)
+    const hue = hueOf(clause.text, lexicon)
+    if (hue === null) continue
+    const { id, kind } = likeOthers(draft)
     const patches: readonly Patch[] = [
-      { path: ['garments', 'jersey-2', 'kind'], value: 'jersey' },
-      ...(hue.readings === undefined ? [{ path: ['garments', 'jersey-2', 'colour'], value: hue.id }] : []),
-      ...keys.map((key): Patch => ({ path: ['rows', key, 'garment'], value: 'jersey-2' })),
+      { path: ['garments', id, 'kind'], value: kind },
+      ...(hue.id === null ? [] : [{ path: ['garments', id, 'colour'], value: hue.id }]),
+      ...rowFor(text, clause.at, draft).map((key): Patch => ({ path: ['rows', key, 'garment'], value: id })),
     ]
     const end = clause.at + clause.text.search(besides)
-    const own = ownMake(text.slice(end, clause.at + clause.text.length), lexicon)
+    const own = ownMake(text.slice(end, clause.at + clause.text.length), id, lexicon)
     const to = own === null ? end : clause.at + clause.text.length
     return { patches: [...patches, ...(own ?? [])], rest: blanked(text, clause.at, to) }
   }

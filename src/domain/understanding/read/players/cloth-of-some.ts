@@ -5,6 +5,7 @@ import { type Lexicon, type Term, termsOf } from '../text/lexicon.ts'
 import { blanked, fold, isCapital, isWord, type Token, tokensOf } from '../text/tokens.ts'
 import { nameClauses } from '../whom/name-clauses.ts'
 import { type Ref, refsIn } from '../whom/refs.ts'
+import { isOfRole } from './make-of-role.ts'
 
 /** The cloth of some players: what becomes of theirs, and clauses that do not say whose (`which`). */
 export type ClothOfSome = { readonly patches: readonly Patch[]; readonly which: readonly string[]; readonly rest: string }
@@ -106,7 +107,7 @@ const wornBy = ({ rows, garments }: Draft, keys: readonly string[]): string | nu
 type Heard = { readonly patches: readonly Patch[]; readonly which: boolean }
 
 const heardIn = (words: string, scene: Scene): Heard | null => {
-  if (isOfPart(words, scene)) return { patches: [], which: true }
+  if (isOfPart(words, scene) || isOfRole(words, scene)) return { patches: [], which: true }
   const own = clothIn(words, scene)
   if (own === null) return null
   const id = wornBy(scene.draft, own.keys)

@@ -117,6 +117,13 @@ export const esAges: AgePhrases = {
   ofAges: ['(?:para|ninos|ninas|jugador[ae]s|equipo|son)'],
   agesAre: ['(?:de )?edad(?:es)?(?: de| son| van)?:?(?: de| los)?'],
   upTo: ['a', 'hasta'],
-  youngsters: ['(?:nin|chiquill|muchach|chav|chavit|morr|alumn)[oa]s', 'nen[ea]s', 'jovenes', 'jovencit[oa]s', 'adolescentes', '(?<=son )chic[oa]s'],
+  youngsters: [
+    '(?:nin|chiquill|muchach|chav|chavit|morr|alumn)[oa]s',
+    'nen[ea]s',
+    'jovenes',
+    'jovencit[oa]s',
+    'adolescentes',
+    '(?<=son )chic[oa]s',
+  ],
   youngOnes: [' (?:que )?(?:tienen |son )?(?:de |entre |como |de entre )', ' (?:que )?tienen'],
 }

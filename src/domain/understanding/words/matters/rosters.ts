@@ -81,6 +81,8 @@ export type RowMarkPhrases = Phrases<
   | 'longSleeve'
   | 'rest'
   | 'keeper'
+  | 'keeperLeads'
+  | 'forKeeper'
   | 'wears'
   | 'wearsToo'
   | 'partOnly'

@@ -60,6 +60,8 @@ export type ThingPhrases = Phrases<
   | 'drawingGoesOn'
   | 'someOf'
   | 'someShould'
+  | 'roleOwns'
+  | 'roleWears'
   | 'clothWords'
   | 'sizeLinks'
   | 'maybe'
