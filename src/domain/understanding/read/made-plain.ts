@@ -2,6 +2,7 @@ import type { Draft } from '../draft.ts'
 import { withDictatedDays } from './calendar/dictated-days.ts'
 import { withCountedIn } from './list/counted-in.ts'
 import { withDictatedNumbers } from './list/dictated-numbers.ts'
+import { withEachSize } from './list/each-size.ts'
 import { withGluedAmounts } from './list/glued-amounts.ts'
 import { spreadHeadings } from './list/headings.ts'
 import { spreadRows } from './list/inline-rows.ts'
@@ -29,7 +30,7 @@ type Scene = { readonly draft: Draft; readonly lexicon: Lexicon }
 
 /** A message as its sentences and lines are read: in the words that are known, a player a line, without who is told by whose kin he is. */
 export const madePlain = (clean: string, { draft, lexicon }: Scene): string => {
-  const spelt = withBrought(withRightSpelling(clean, { draft, lexicon }), lexicon)
+  const spelt = withEachSize(withBrought(withRightSpelling(clean, { draft, lexicon }), lexicon))
   const plain = withNumbersByName(withGluedAmounts(spelt, { draft, lexicon }), draft)
   const told = withCorrectedNumbers(withInsteadOf(withSameSizes(plain, draft), draft), draft)
   const written = withDictatedNumbers(withDictatedDays(withDictatedSigns(withWholeSides(withKnownForms(told)))), draft)

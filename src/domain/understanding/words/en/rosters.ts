@@ -2,6 +2,19 @@ import type { RosterPhrases, RowMarkPhrases } from '../matters/rosters.ts'
 
 /** How lists of players are written in English. */
 export const enRosters: RosterPhrases = {
+  ofEach: [
+    'each',
+    'of each',
+    'of each size',
+    'of every size',
+    'in each size',
+    'each size',
+    'per size',
+    'apiece',
+    'of each one',
+    'of all of them',
+  ],
+  sizesLead: ['size', 'sizes', 'in'],
   number: [
     ...['nos?\\.?', 'nr', 'num', 'num\\.', 'numbers?', '# on (?:back|jersey|shirt)', 'back (?:no|number|#)\\.?'],
     '(?:jersey|uniform|shirt|player|kit|squad|team|top) ?(?:nos?|num|numbers?|#)\\.?',

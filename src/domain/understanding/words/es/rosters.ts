@@ -2,6 +2,8 @@ import type { RosterPhrases, RowMarkPhrases } from '../matters/rosters.ts'
 
 /** How lists of players are written in Spanish. */
 export const esRosters: RosterPhrases = {
+  ofEach: ['de cada una', 'de cada uno', 'de cada', 'de cada talla', 'por talla', 'cada una', 'por cada talla', 'en cada talla'],
+  sizesLead: ['talla', 'tallas', 'en'],
   number: [
     ...[
       'nos?\\.?',

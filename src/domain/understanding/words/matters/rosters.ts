@@ -8,6 +8,8 @@ import type { Phrases } from './phrases.ts'
  * players even in capitals, players of one size are joined by `joins`, and `aroundSize` stands beside a size that heads a list. A `remark` on a player opens so behind their line, or tells an age (`remarkAge` before a bare figure, `remarkUnder` before the years that are not reached).
  */
 export type RosterPhrases = Phrases<
+  | 'ofEach'
+  | 'sizesLead'
   | 'number'
   | 'first'
   | 'name'
