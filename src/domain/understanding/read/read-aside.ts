@@ -12,6 +12,7 @@ import { tokensOf } from './text/tokens.ts'
 import { readArtwork } from './things/artwork.ts'
 import { readFaces } from './things/faces.ts'
 import { type LayersOff, readLayersOff } from './things/layers-off.ts'
+import { readSideAlone } from './things/side-alone.ts'
 import { readWordsOfSome } from './things/words-of-some.ts'
 import { readRulebook } from './whole/rulebooks.ts'
 
@@ -48,10 +49,11 @@ export const readAside = (text: string, before: Before) => {
   const book = readRulebook(text, sportIn(text, lexicon) ?? draft.sport, shop.rulebooks)
   const artwork = readArtwork(book.rest, draft, lexicon)
   const faces = readFaces(artwork.rest, shop)
-  const apart = readApart(faces.rest, withRows, lexicon)
+  const side = readSideAlone(faces.rest, { draft: withRows, lexicon })
+  const apart = readApart(side.rest, withRows, lexicon)
   const marks = readRowMarks({ text: apart.rest, draft: withRows, lexicon })
   const words = readWordsOfSome(marks.rest, { draft: withRows, lexicon })
   const some = readWishes(words.rest, withRows, before)
-  const parts = [book, artwork, faces, some, words, marks].flatMap(({ patches }) => patches)
+  const parts = [book, artwork, faces, side, some, words, marks].flatMap(({ patches }) => patches)
   return { book, artwork, faces, apart, marks, some, patches: [...parts, ...readLastNames(text, withRows)] }
 }

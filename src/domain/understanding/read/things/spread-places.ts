@@ -3,9 +3,10 @@ import { put, type Walk } from './walk.ts'
 
 /** "Home kelly numbers, away white numbers, front and back": places said last hold for the garment whose numbers were said without. */
 export const spreadPlaces = (walk: Walk): void => {
-  const marks = Object.entries(walk.draft.marks).filter(
-    ([, mark]) => mark.content === 'number' && mark.wanted !== false && mark.on !== undefined,
-  )
+  const numbers = Object.entries(walk.draft.marks).filter(([, mark]) => mark.content === 'number' && mark.wanted !== false)
+  // A placed number that is on all garments leaves none without.
+  if (numbers.some(([, { place, on }]) => place !== undefined && on === undefined)) return
+  const marks = numbers.filter(([, { on }]) => on !== undefined)
   const worn = new Set(marks.flatMap(([, mark]) => mark.on ?? []))
   const bare = Object.keys(walk.draft.garments).filter(
     (id) => walk.draft.styles[`number@${id}`] !== undefined && !worn.has(id) && worn.size === 1,
