@@ -11,6 +11,7 @@ import { readAgesOfKind } from './ages/ages-of-kind.ts'
 import { readAgesOfSizes } from './ages/ages-of-sizes.ts'
 import { readAnswer } from './answers.ts'
 import { readLater } from './calendar/later.ts'
+import { readToFollow } from './calendar/to-follow.ts'
 import { asksForOne, asksSomething, readIntent, withoutAsking } from './intent/intents.ts'
 import { namedRevision, readSigning, withoutGoing } from './intent/signing.ts'
 import { readAll } from './left/read-all.ts'
@@ -125,12 +126,13 @@ type Read = {
   readonly language: Language
 }
 
-/** What is taken of a message before any list or sentence is read: a hue that was asked for, and children's years. */
+/** What is taken of a message before any list or sentence is read: a hue that was asked for, what of the list follows, and children's years. */
 const setAside = (whole: string, asked: Conversation['asked'], lexicon: Scene['lexicon']) => {
   const several = tokensOf(whole).length > 4
   const { patches: chosen, rest } = several ? chosenHue(whole, asked, lexicon) : { patches: [], rest: whole }
-  const { patches: years, rest: text } = readAgesOfKind(rest)
-  return { chosen, years, text }
+  const { patches: follows, rest: here } = readToFollow(rest, lexicon)
+  const { patches: years, rest: text } = readAgesOfKind(here)
+  return { chosen, years: [...years, ...follows], text }
 }
 
 type ReadOrder = Pick<Understood, 'patches' | 'open' | 'pasted' | 'unread' | 'unheard' | 'alike' | 'which' | 'artwork' | 'book'>

@@ -2,6 +2,7 @@ import type { Conversation } from '../../conversation.ts'
 import type { Draft } from '../../draft.ts'
 import type { Understood } from '../../understood.ts'
 import { spoken } from '../../words/languages.ts'
+import { readToFollow } from '../calendar/to-follow.ts'
 import { hasSize } from '../sizes/sizes.ts'
 import { type Lexicon, termsOf } from '../text/lexicon.ts'
 import { anyOf, fold, tokensOf } from '../text/tokens.ts'
@@ -30,5 +31,6 @@ export const ofNothing = (
   const exception = exceptionIn(text, conversation.draft)
   if (exception !== null) return excepted(exception)
   const ordinary = intent.kind !== 'order' || signing !== null || mayTellAges(text, conversation)
+  if (!ordinary && readToFollow(text, lexicon).told) return { intent: { kind: 'waits' } }
   return !ordinary && isStrange(text, conversation.draft, lexicon) ? { intent: { kind: 'off-topic' } } : {}
 }

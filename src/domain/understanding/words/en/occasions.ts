@@ -19,6 +19,21 @@ export const enLater: LaterPhrases = {
   ],
   needs: ['need', 'ready'],
   theList: [],
+  notYet: [
+    "(?:don'?t|do not|haven'?t|have not|ain'?t|didn'?t|won'?t)(?: \\w+)? (?:have|get|got|gotten|know|chosen|picked|decided)\\b.* (?:yet|so far|right now|at the moment)",
+    "(?:don'?t|do not) (?:have|know) (?:the|their|all|any of the|everyone's) (?:names|numbers|sizes|roster|list)",
+    'no (?:names|numbers|sizes|roster|list) yet',
+    "(?:are|is)(?:n'?t| not)(?: quite| all)? (?:final|ready|in|decided|known|here|done)(?: yet)?",
+    'still (?:need|waiting|getting|collecting|working)',
+  ],
+  gives: [
+    "(?:i|we)(?:'?ll| will| can|'?m gonna|'?re gonna) (?:send|text|get|give|email|pass|have|bring|forward)",
+    '(?:will|gonna|going to) (?:send|text|get|give|email|pass|forward|follow)',
+  ],
+  others: [
+    '(?:the )?(?:rest|others|remaining \\d+|other \\d+|missing ones)(?: of (?:the|my|our) (?:list|names|roster|kids|players))?',
+    'roster',
+  ],
 }
 
 /** What garments are needed for, in English. */

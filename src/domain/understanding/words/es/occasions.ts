@@ -10,6 +10,17 @@ export const esLater: LaterPhrases = {
   sends: ['(?:se )?(?:l[eo]s?|las) (?:mando|paso|envio|doy|mandamos|pasamos|tengo)', ...['mando', 'te paso', 'les paso']],
   needs: ['necesit\\w+', 'ocup\\w+', 'listos?', 'listas?'],
   theList: ['(?:la|una|mi) lista'],
+  notYet: [
+    'no (?:l[oa]s? )?(?:tengo|tenemos|se|sabemos|he|hemos|estan?)\\b.*(?: todavia| aun)',
+    '(?:todavia|aun) no (?:l[oa]s? )?(?:tengo|tenemos|se|sabemos|estan?|me|nos)',
+    'no (?:tengo|tenemos|se|sabemos) (?:los|las|la) (?:nombres|numeros|dorsales|tallas|apellidos|lista)',
+    '(?:todavia|aun) no (?:l[oa]s? )?(?:tengo|tenemos)',
+  ],
+  gives: [
+    '(?:te|se|les?|os) (?:l[oa]s? )?(?:mando|paso|envio|doy|digo|aviso|mandamos|pasamos|enviamos|mandare|pasare)',
+    '(?:l[oa]s? )(?:mando|paso|envio|mandamos|pasamos) (?:luego|despues|al rato|manana|el \\w+)',
+  ],
+  others: ['l[oa]s (?:otr[oa]s|demas|que faltan|restantes)(?: \\d+)?', 'el resto'],
 }
 
 /** What garments are needed for, in Spanish. */
