@@ -12,6 +12,7 @@ import { tokensOf } from './text/tokens.ts'
 import { readArtwork } from './things/artwork.ts'
 import { readFaces } from './things/faces.ts'
 import { type LayersOff, readLayersOff } from './things/layers-off.ts'
+import { readPlainVinyl } from './things/plain-vinyl.ts'
 import { readSideAlone } from './things/side-alone.ts'
 import { readWordsOfSome } from './things/words-of-some.ts'
 import { readRulebook } from './whole/rulebooks.ts'
@@ -34,9 +35,11 @@ const readWishes = (text: string, draft: Draft, { lexicon, context: { shop } }: 
   const alike = readLayersOfSome(text, { draft, lexicon })
   const cloth = readClothOfSome(alike.rest, { draft, lexicon })
   const some = readOfSome(cloth.rest, { draft, lexicon })
-  const layers = readLayersOff(some.rest, { draft, lexicon, stone: shop.profile.usual.stoneColour })
+  const stone = shop.profile.usual.stoneColour
+  const layers = readLayersOff(some.rest, { draft, lexicon, stone })
+  const plain = readPlainVinyl(layers.rest, { draft, lexicon, stone })
   return {
-    patches: [...cloth.patches, ...some.patches, ...layers.patches],
+    patches: [...cloth.patches, ...some.patches, ...layers.patches, ...plain],
     told: { unheard: [...some.unheard, ...layers.unheard], alike: [...alike.alike, ...layers.alike], which: cloth.which },
     rest: layers.rest,
   }

@@ -127,6 +127,7 @@ export const enThings: ThingPhrases = {
   someShould: [
     '(?:\\d{1,2}|one|two|three|four|five|six|some|a couple|a few|several) (?:of the )?(?:jersey|shirt|tee|top|hoodie|polo|piece)s? (?:should|need|needs|must|have|has|ought)\\b',
   ],
+  vinylInstead: ['instead', 'simply', 'nothing but', 'all'],
   roleOwns: [
     "(?:coach|captain|teacher|manager|instructor|director|trainer|staff|volunteer|parent)'s",
     "(?:coaches|captains|teachers|managers|instructors|directors|trainers|volunteers|parents)'",

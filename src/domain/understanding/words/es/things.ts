@@ -173,6 +173,7 @@ export const esThings: ThingPhrases = {
   someShould: [
     '(?:\\d{1,2}|un[oa]?|dos|tres|cuatro|cinco|seis|algun[oa]s|un par de) (?:jersey|playera|camiseta|camisa|sudadera|polo|pieza|prenda)(?:e?s)? (?:que sea|que vaya|debe|deben|tiene que|tienen que|han de)n?\\b',
   ],
+  vinylInstead: ['en su lugar', 'en vez', 'puro', 'todo en', 'simple', 'sencillo', 'liso'],
   roleOwns: [
     '(?:l[oa]s?|el|playeras?|camisetas?|camisas?|jerseys?|sudaderas?|polos?|numeros?|nombres?|letras?) (?:del|de l[oa]s?) (?:entrenador[ae]?s?|capitan(?:as?|es)?|maestr[oa]s?|profes?(?:or[ae]?s?)?|directiv[oa]s?|papas|mamas|padres|personal|staff|coach(?:es)?)',
   ],

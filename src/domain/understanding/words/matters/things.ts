@@ -60,6 +60,7 @@ export type ThingPhrases = Phrases<
   | 'drawingGoesOn'
   | 'someOf'
   | 'someShould'
+  | 'vinylInstead'
   | 'roleOwns'
   | 'roleWears'
   | 'clothWords'
