@@ -20,6 +20,7 @@ import { withDictatedSigns } from './text/dictated-signs.ts'
 import { joinLabelled } from './text/labelled-lines.ts'
 import type { Lexicon } from './text/lexicon.ts'
 import { withKnownForms } from './text/same-as.ts'
+import { withoutSheen } from './text/sheen-of-cloth.ts'
 import { withWholeSides } from './text/short-sides.ts'
 import { withRightSpelling } from './things/misspelt.ts'
 
@@ -30,7 +31,7 @@ type Scene = { readonly draft: Draft; readonly lexicon: Lexicon }
 
 /** A message as its sentences and lines are read: in the words that are known, a player a line, without who is told by whose kin he is. */
 export const madePlain = (clean: string, { draft, lexicon }: Scene): string => {
-  const spelt = withEachSize(withBrought(withRightSpelling(clean, { draft, lexicon }), lexicon))
+  const spelt = withEachSize(withBrought(withRightSpelling(withoutSheen(clean), { draft, lexicon }), lexicon))
   const plain = withNumbersByName(withGluedAmounts(spelt, { draft, lexicon }), draft)
   const told = withCorrectedNumbers(withInsteadOf(withSameSizes(plain, draft), draft), draft)
   const written = withDictatedNumbers(withDictatedDays(withDictatedSigns(withWholeSides(withKnownForms(told)))), draft)

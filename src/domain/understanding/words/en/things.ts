@@ -128,6 +128,12 @@ export const enThings: ThingPhrases = {
     '(?:\\d{1,2}|one|two|three|four|five|six|some|a couple|a few|several) (?:of the )?(?:jersey|shirt|tee|top|hoodie|polo|piece)s? (?:should|need|needs|must|have|has|ought)\\b',
   ],
   vinylInstead: ['instead', 'simply', 'nothing but', 'all'],
+  sheen: ['shiny', 'metallic', 'sparkly', 'glittery'],
+  clothNamed: ['materials?', 'fabrics?', 'cloth', 'stuff', 'polyester', 'nylon', 'spandex'],
+  clothIs: ["(?:are|is|'re|'s|feels?|looks?)"],
+  howMuch: ['kinda', 'kind of', 'very', 'really', 'super', 'a bit', 'a little', 'pretty', 'so', 'all', 'and slick', 'slick and'],
+  garmentNamed: ['jerseys?', 'shirts?', 'tees?', 'hoodies?', 'polos?', 'they', 'garments?', 'tops?'],
+  printNamed: ['numbers?', 'letters?', 'names?', 'vinyl', 'lettering', 'print'],
   roleOwns: [
     "(?:coach|captain|teacher|manager|instructor|director|trainer|staff|volunteer|parent)'s",
     "(?:coaches|captains|teachers|managers|instructors|directors|trainers|volunteers|parents)'",

@@ -174,6 +174,12 @@ export const esThings: ThingPhrases = {
     '(?:\\d{1,2}|un[oa]?|dos|tres|cuatro|cinco|seis|algun[oa]s|un par de) (?:jersey|playera|camiseta|camisa|sudadera|polo|pieza|prenda)(?:e?s)? (?:que sea|que vaya|debe|deben|tiene que|tienen que|han de)n?\\b',
   ],
   vinylInstead: ['en su lugar', 'en vez', 'puro', 'todo en', 'simple', 'sencillo', 'liso'],
+  sheen: ['brillos[oa]s?', 'metalic[oa]s?', 'con brillo', 'brillantes?'],
+  clothNamed: ['telas?', 'material', 'poliester', 'nailon', 'nylon'],
+  clothIs: ['(?:son|es|esta|estan|se ven?|se sienten?|como|de)'],
+  howMuch: ['medio', 'muy', 'un poco', 'bien', 'algo', 'tod[oa]s?'],
+  garmentNamed: ['jerseys?', 'playeras?', 'camisetas?', 'sudaderas?', 'polos?', 'prendas?', 'camisas?'],
+  printNamed: ['numeros?', 'letras?', 'nombres?', 'vinil', 'vinilo', 'letrero'],
   roleOwns: [
     '(?:l[oa]s?|el|playeras?|camisetas?|camisas?|jerseys?|sudaderas?|polos?|numeros?|nombres?|letras?) (?:del|de l[oa]s?) (?:entrenador[ae]?s?|capitan(?:as?|es)?|maestr[oa]s?|profes?(?:or[ae]?s?)?|directiv[oa]s?|papas|mamas|padres|personal|staff|coach(?:es)?)',
   ],
