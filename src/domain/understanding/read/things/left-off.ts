@@ -151,8 +151,25 @@ const blank = (items: readonly Item[], from: number): Found | null => {
   return { off: offFrom(items, { from, to }, { contents: [], spots: spotsOf(places), key: '' }), to }
 }
 
+const colons: readonly string[] = [':', '-', '–', '=']
+
+/** "Back: nothing", "espalda: ninguno": a place that is labelled as free, said as a clause of its own. */
+const labelledFree = (items: readonly Item[], at: number): boolean => {
+  const [before, sign, word, next] = [items[at - 1], items[at], items[at + 1], items[at + 2]]
+  const free = word !== undefined && (isBlank(word) || said.none.includes(word.key))
+  return before?.kind === 'place' && colons.includes(sign?.key ?? '') && free && (next === undefined || ends.has(next.kind))
+}
+
+const withoutLabels = (items: readonly Item[]): readonly Item[] =>
+  items.flatMap((item, at): readonly Item[] => {
+    if (labelledFree(items, at)) return []
+    const { from, to } = item
+    return labelledFree(items, at - 1) ? [{ kind: 'other', from, to, key: said.blank[0] ?? item.key }] : [item]
+  })
+
 /** The items with what stays off as one item each. */
-export const withLeftOff = (items: readonly Item[]): readonly Item[] => {
+export const withLeftOff = (told: readonly Item[]): readonly Item[] => {
+  const items = withoutLabels(told)
   const found: Item[] = []
   let at = 0
   while (at < items.length) {

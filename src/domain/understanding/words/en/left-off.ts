@@ -64,6 +64,7 @@ export const enLeftOff: LeftOffPhrases = {
   at: ['on', 'in', 'of', 'at', 'the', 'to', 'from', 'their', 'our', 'across', 'anymore', 'either', 'both'],
   leaving: ['leave', 'leaving', 'take', 'taking', 'keep', 'keeping', 'leaves', 'took', 'left'],
   off: ['off', 'out'],
+  none: ['none', 'no', 'na', 'nope'],
   blank: ['blank', 'plain', 'empty', 'bare', 'clean', 'nothing', 'free'],
   beside: [
     ...[

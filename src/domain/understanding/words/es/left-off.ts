@@ -78,6 +78,7 @@ export const esLeftOff: LeftOffPhrases = {
   at: ['en', 'de', 'del', 'al', 'a', 'la', 'el', 'las', 'los', 'por', 'para', 'ya', 'parte', 'su', 'sus'],
   leaving: [],
   off: [],
+  none: ['ninguno', 'ninguna', 'no', 'sin nada', 'nadita'],
   blank: ['liso', 'lisa', 'lisos', 'lisas', 'vacio', 'vacia', 'limpio', 'limpia', 'nada', 'libre'],
   beside: [
     ...[

@@ -20,6 +20,7 @@ export type LeftOffPhrases = Phrases<
   | 'leaving'
   | 'off'
   | 'blank'
+  | 'none'
   | 'beside'
   | 'whose'
   | 'theirs'
