@@ -16,6 +16,7 @@ import { withoutKin } from './players/kin.ts'
 import { withCorrectedNumbers } from './players/number-corrected.ts'
 import { withSameSizes } from './players/same-size.ts'
 import { withBrought } from './text/brought.ts'
+import { withColouredFigure } from './text/coloured-figure.ts'
 import { withDictatedSigns } from './text/dictated-signs.ts'
 import { joinLabelled } from './text/labelled-lines.ts'
 import type { Lexicon } from './text/lexicon.ts'
@@ -31,7 +32,9 @@ type Scene = { readonly draft: Draft; readonly lexicon: Lexicon }
 
 /** A message as its sentences and lines are read: in the words that are known, a player a line, without who is told by whose kin he is. */
 export const madePlain = (clean: string, { draft, lexicon }: Scene): string => {
-  const spelt = withEachSize(withBrought(withRightSpelling(withoutSheen(clean), { draft, lexicon }), lexicon))
+  const spelt = withEachSize(
+    withBrought(withRightSpelling(withColouredFigure(withoutSheen(clean), { draft, lexicon }), { draft, lexicon }), lexicon),
+  )
   const plain = withNumbersByName(withGluedAmounts(spelt, { draft, lexicon }), draft)
   const told = withCorrectedNumbers(withInsteadOf(withSameSizes(plain, draft), draft), draft)
   const written = withDictatedNumbers(withDictatedDays(withDictatedSigns(withWholeSides(withKnownForms(told)))), draft)

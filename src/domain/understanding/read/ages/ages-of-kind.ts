@@ -1,6 +1,7 @@
 import type { Patch } from '../../patch.ts'
 import { spoken } from '../../words/languages.ts'
-import { blanked, fold } from '../text/tokens.ts'
+import { hasSize } from '../sizes/sizes.ts'
+import { blanked, fold, tokensOf } from '../text/tokens.ts'
 import { classOf } from './age-answer.ts'
 
 const said = spoken.ages
@@ -21,6 +22,9 @@ const between = (low: number, high: number): string => (classOf(low) === classOf
 export const readAgesOfKind = (text: string): { readonly patches: readonly Patch[]; readonly rest: string } => {
   const [found] = fold(text).matchAll(told)
   if (found === undefined) return { patches: [], rest: text }
+  // "The YS kids are 6 and 7" is of a size.
+  const start = Math.max(...['.', '!', '?', '\n', ';'].map((sign) => text.lastIndexOf(sign, found.index)))
+  if (hasSize(tokensOf(text.slice(start + 1, found.index)))) return { patches: [], rest: text }
   const [low, high] = [Number(found[2]), Number(found[3])]
   const most = found[1] === undefined ? furthest.bare : furthest.led
   if (low >= high || high > eldest || high - low > most) return { patches: [], rest: text }

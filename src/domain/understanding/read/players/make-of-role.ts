@@ -15,7 +15,9 @@ const made: readonly string[] = ['colour', 'stones', 'outline', 'shadow', 'class
 /** Another make of what they wear who are told by what they are and not by name: "the coaches' in gray". Whose that is, the list does not say. */
 export const isOfRole = (words: string, { draft, lexicon }: Scene): boolean => {
   const found = ofRole.exec(fold(words))
-  if (found === null) return false
+  // "COACH in gold" is a word to be pressed on.
+  const own = words.slice(found?.index ?? 0, (found?.index ?? 0) + 3)
+  if (found === null || own === own.toUpperCase()) return false
   const tokens = tokensOf(words)
   const terms = termsOf(lexicon, tokens)
   const kinds = Object.values(draft.garments).map(({ kind }) => kind)

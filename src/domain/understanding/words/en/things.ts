@@ -134,6 +134,10 @@ export const enThings: ThingPhrases = {
   howMuch: ['kinda', 'kind of', 'very', 'really', 'super', 'a bit', 'a little', 'pretty', 'so', 'all', 'and slick', 'slick and'],
   garmentNamed: ['jerseys?', 'shirts?', 'tees?', 'hoodies?', 'polos?', 'they', 'garments?', 'tops?'],
   printNamed: ['numbers?', 'letters?', 'names?', 'vinyl', 'lettering', 'print'],
+  figureLead: ['a', 'an', 'with', 'the', 'big', 'large', 'one'],
+  figureIn: ['in'],
+  figureJoin: ['and(?: a| the)?'],
+  onTheBack: ['on the back'],
   roleOwns: [
     "(?:coach|captain|teacher|manager|instructor|director|trainer|staff|volunteer|parent)'s",
     "(?:coaches|captains|teachers|managers|instructors|directors|trainers|volunteers|parents)'",

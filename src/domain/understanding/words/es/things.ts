@@ -180,6 +180,10 @@ export const esThings: ThingPhrases = {
   howMuch: ['medio', 'muy', 'un poco', 'bien', 'algo', 'tod[oa]s?'],
   garmentNamed: ['jerseys?', 'playeras?', 'camisetas?', 'sudaderas?', 'polos?', 'prendas?', 'camisas?'],
   printNamed: ['numeros?', 'letras?', 'nombres?', 'vinil', 'vinilo', 'letrero'],
+  figureLead: ['un', 'el', 'con', 'gran'],
+  figureIn: ['en', 'color', 'de'],
+  figureJoin: ['y(?: el| un)?'],
+  onTheBack: ['atras'],
   roleOwns: [
     '(?:l[oa]s?|el|playeras?|camisetas?|camisas?|jerseys?|sudaderas?|polos?|numeros?|nombres?|letras?) (?:del|de l[oa]s?) (?:entrenador[ae]?s?|capitan(?:as?|es)?|maestr[oa]s?|profes?(?:or[ae]?s?)?|directiv[oa]s?|papas|mamas|padres|personal|staff|coach(?:es)?)',
   ],
