@@ -55,7 +55,11 @@ test.each([
     ['3 royal jerseys, gold numbers on the back', '4 Zoe Ruiz M\n7 Abel Luna L\n12 Eli Sanz M', '#7 in red please'],
     ['royal', 'red'],
   ],
-  ['es', ['3 jerseys negros, números dorados atrás', '4 Zoe Ruiz M\n7 Abel Luna L\n12 Eli Sanz M', 'el 7 en rojo'], ['red']],
+  [
+    'es',
+    ['3 jerseys negros, números dorados atrás', '4 Zoe Ruiz M\n7 Abel Luna L\n12 Eli Sanz M', 'el 7 en rojo'],
+    ['black', 'red'],
+  ],
 ] as const)('(%s) %j: of a list it is a player’s piece', (language, says, cloth) => {
   expect(order(language, ...says).cloth).toEqual(cloth)
 })
