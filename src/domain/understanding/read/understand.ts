@@ -23,6 +23,7 @@ import { countedFrom, playerFrom, readRoster } from './list/roster.ts'
 import type { RowLine } from './list/row-line.ts'
 import { addPlayers } from './list/table.ts'
 import { madePlain } from './made-plain.ts'
+import { withNameOfAll } from './people/name-of-all.ts'
 import { readStatusAsked } from './people/status-asked.ts'
 import { readTeam } from './people/team.ts'
 import { readLongSleeves } from './players/long-sleeves.ts'
@@ -187,17 +188,24 @@ const isOwnSpelling = (intent: Intent, { draft, signed }: Conversation): boolean
 
 const changesNothing = ({ patches, open }: Pick<Understood, 'patches' | 'open'>): boolean => patches.length + open.length === 0
 
+/** A message in the words that are known, the language it is in, and the team that it or an earlier one names. */
+const spokenOf = (said: string, { draft, ...conversation }: Conversation, context: Context) => {
+  const lines = madePlain(said, { draft, lexicon: lexiconFor(context.shop, conversation.language) })
+  const counted = withCountsAhead(lines, hasNumbers(draft, fold(lines)))
+  const told = conversation.settled ? conversation.language : languageOf(counted)
+  const language = told ?? conversation.language
+  const lexicon = lexiconFor(context.shop, language)
+  const team = teamIn(counted, tokensOf(counted), { lexicon, people: [] })
+  const known = team ?? draft.team ?? null
+  return { text: withNameOfAll(counted, { team: known, lexicon }), told, language, lexicon, team, known }
+}
+
 /** Everything that one message says: what it changes, what it leaves open, what it asks, whether it signs. Any text is safe. */
 export const understand = (raw: string, conversation: Conversation, context: Context): Understood => {
   const { text: clean, cut } = cleanText(raw)
   const { undecided, rest } = readUndecided(clean, conversation.draft)
-  const lines = madePlain(rest, { draft: conversation.draft, lexicon: lexiconFor(context.shop, conversation.language) })
-  const text = withCountsAhead(lines, hasNumbers(conversation.draft, fold(lines)))
-  const told = conversation.settled ? conversation.language : languageOf(text)
-  const language = told ?? conversation.language
-  const lexicon = lexiconFor(context.shop, language)
-  const team = teamIn(text, tokensOf(text), { lexicon, people: [] })
-  const heard = readIntent(text, team ?? conversation.draft.team ?? null)
+  const { text, told, language, lexicon, team, known } = spokenOf(rest, conversation, context)
+  const heard = readIntent(text, known)
   const intent: Intent = isOwnSpelling(heard, conversation) ? { kind: 'order' } : heard
   const base: Understood = {
     ...nothing,

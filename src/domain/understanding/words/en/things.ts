@@ -138,6 +138,14 @@ export const enThings: ThingPhrases = {
   figureIn: ['in'],
   figureJoin: ['and(?: a| the)?'],
   onTheBack: ['on the back'],
+  ourName: ['our (?:team |club |company |school |group |business )?name'],
+  nameBeside: ['and (?:our |the |a )?numbers?', '& (?:our |the )?numbers?', 'plus numbers?'],
+  nameOfTeam: [
+    "(?:the |our )?(?:team|club|company|school|business|group)(?:'s)? name",
+    'name of (?:the|our) (?:team|club|school|company)',
+  ],
+  teamName: ['team name'],
+  nameStands: ['on', 'across', 'in', 'at', 'over', 'above', 'and', 'small', 'big', 'large', 'please', 'goes', 'along'],
   roleOwns: [
     "(?:coach|captain|teacher|manager|instructor|director|trainer|staff|volunteer|parent)'s",
     "(?:coaches|captains|teachers|managers|instructors|directors|trainers|volunteers|parents)'",

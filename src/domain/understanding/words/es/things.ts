@@ -184,6 +184,13 @@ export const esThings: ThingPhrases = {
   figureIn: ['en', 'color', 'de'],
   figureJoin: ['y(?: el| un)?'],
   onTheBack: ['atras'],
+  ourName: ['nuestro nombre'],
+  nameBeside: ['y (?:el |nuestro )?numeros?', 'con numeros?'],
+  nameOfTeam: [
+    '(?:el )?nombre (?:del equipo|del club|de la (?:escuela|empresa|academia)|del grupo|de nuestr[oa] (?:equipo|club|escuela|empresa))',
+  ],
+  teamName: [],
+  nameStands: ['en', 'al', 'atras', 'adelante', 'enfrente', 'arriba', 'y', 'a', 'por', 'chico', 'grande', 'va'],
   roleOwns: [
     '(?:l[oa]s?|el|playeras?|camisetas?|camisas?|jerseys?|sudaderas?|polos?|numeros?|nombres?|letras?) (?:del|de l[oa]s?) (?:entrenador[ae]?s?|capitan(?:as?|es)?|maestr[oa]s?|profes?(?:or[ae]?s?)?|directiv[oa]s?|papas|mamas|padres|personal|staff|coach(?:es)?)',
   ],
