@@ -34,6 +34,7 @@ import { languageOf } from './text/language.ts'
 import { lexiconFor, termsOf } from './text/lexicon.ts'
 import { fold, type Token, tokensOf } from './text/tokens.ts'
 import { chosenHue } from './things/chosen-hue.ts'
+import { readCountCorrected } from './things/count-corrected.ts'
 import { withoutEmptyLetters } from './things/letters-place.ts'
 import { takenBack, withoutDismissing } from './undo/beside-undo.ts'
 import { readTakenBack } from './undo/taken-back.ts'
@@ -127,13 +128,14 @@ type Read = {
   readonly language: Language
 }
 
-/** What is taken of a message before any list or sentence is read: a hue that was asked for, what of the list follows, and children's years. */
-const setAside = (whole: string, asked: Conversation['asked'], lexicon: Scene['lexicon']) => {
+/** What is taken of a message before any list or sentence is read: a hue that was asked for, what of the list follows, the count told anew, and children's years. */
+const setAside = (whole: string, { asked, draft }: Conversation, lexicon: Scene['lexicon']) => {
   const several = tokensOf(whole).length > 4
   const { patches: chosen, rest } = several ? chosenHue(whole, asked, lexicon) : { patches: [], rest: whole }
   const { patches: follows, rest: here } = readToFollow(rest, lexicon)
-  const { patches: years, rest: text } = readAgesOfKind(here)
-  return { chosen, years: [...years, ...follows], text }
+  const { patches: count, rest: counted } = readCountCorrected(here, draft)
+  const { patches: years, rest: text } = readAgesOfKind(counted)
+  return { chosen, early: [...years, ...follows, ...count], text }
 }
 
 type ReadOrder = Pick<Understood, 'patches' | 'open' | 'pasted' | 'unread' | 'unheard' | 'alike' | 'which' | 'artwork' | 'book'>
@@ -141,7 +143,7 @@ type ReadOrder = Pick<Understood, 'patches' | 'open' | 'pasted' | 'unread' | 'un
 const readOrder = ({ text: whole, conversation, context, language }: Read): ReadOrder => {
   const { asked, draft } = conversation
   const lexicon = lexiconFor(context.shop, language)
-  const { chosen, years, text } = setAside(whole, asked, lexicon)
+  const { chosen, early, text } = setAside(whole, conversation, lexicon)
   const expected = rosterQuestions.includes(asked?.code ?? '')
   const roster = readRoster(text, { expected, numbered: hasNumbers(draft, fold(text)) })
   const merged = mergePlayers(draft, roster)
@@ -162,7 +164,7 @@ const readOrder = ({ text: whole, conversation, context, language }: Read): Read
     alone: isAlone(whole, conversation),
   })
   const sized = readAgesOfSizes(aged.patches.length > 0 ? aged.rest : roster.rest, preview(start, prose.patches))
-  const ages = [...aged.patches, ...sized.patches, ...readAges(sized.rest), ...years]
+  const ages = [...aged.patches, ...sized.patches, ...readAges(sized.rest), ...early]
   const sleeves = readLongSleeves(roster.rest, { before: start, draft: preview(start, prose.patches), lexicon })
   const all = [...special, ...prose.patches, ...sleeves, ...apart.patches, ...ages, ...readLater(roster.rest)]
   const answered =

@@ -191,6 +191,11 @@ export const esThings: ThingPhrases = {
   ],
   teamName: [],
   nameStands: ['en', 'al', 'atras', 'adelante', 'enfrente', 'arriba', 'y', 'a', 'por', 'chico', 'grande', 'va'],
+  countLeads: ['perdon', 'son', 'serian', 'mejor', 'bueno', 'ay', 'no', 'van a ser', 'necesitamos', 'ocupo', 'que sean'],
+  countNot: ['y no', 'no', 'en vez de', 'en lugar de'],
+  countBut: ['sino', 'mas bien', 'son', 'mejor'],
+  countInAll: ['en total', 'piezas', 'en vez de eso'],
+  inAllCount: ['en total(?: son| serian| van a ser)?'],
   roleOwns: [
     '(?:l[oa]s?|el|playeras?|camisetas?|camisas?|jerseys?|sudaderas?|polos?|numeros?|nombres?|letras?) (?:del|de l[oa]s?) (?:entrenador[ae]?s?|capitan(?:as?|es)?|maestr[oa]s?|profes?(?:or[ae]?s?)?|directiv[oa]s?|papas|mamas|padres|personal|staff|coach(?:es)?)',
   ],
