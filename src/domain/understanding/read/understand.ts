@@ -33,6 +33,7 @@ import { readAside } from './read-aside.ts'
 import { languageOf } from './text/language.ts'
 import { lexiconFor, termsOf } from './text/lexicon.ts'
 import { fold, type Token, tokensOf } from './text/tokens.ts'
+import { withoutAboveBeside } from './things/above-beside.ts'
 import { chosenHue } from './things/chosen-hue.ts'
 import { readCountCorrected } from './things/count-corrected.ts'
 import { withoutEmptyLetters } from './things/letters-place.ts'
@@ -199,7 +200,8 @@ const spokenOf = (said: string, { draft, ...conversation }: Conversation, contex
   const lexicon = lexiconFor(context.shop, language)
   const team = teamIn(counted, tokensOf(counted), { lexicon, people: [] })
   const known = team ?? draft.team ?? null
-  return { text: withNameOfAll(counted, { team: known, lexicon }), told, language, lexicon, team, known }
+  const text = withoutAboveBeside(withNameOfAll(counted, { team: known, lexicon }), lexicon)
+  return { text, told, language, lexicon, team, known }
 }
 
 /** Everything that one message says: what it changes, what it leaves open, what it asks, whether it signs. Any text is safe. */

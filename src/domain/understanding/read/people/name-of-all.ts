@@ -39,8 +39,9 @@ const inSentence = (sentence: string, { team, lexicon }: Scene): string => {
     (left, { 0: words, index }) => left.slice(0, index) + teamWord + left.slice(index + words.length),
     sentence,
   )
-  if (team === null || isWritten(plain, lexicon)) return plain
-  return [...fold(plain).matchAll(ofTeam)].reduceRight((left, { 0: words, index }) => {
+  const named = [...fold(plain).matchAll(ofTeam)]
+  if (team === null || named.length === 0 || isWritten(plain, lexicon)) return plain
+  return named.reduceRight((left, { 0: words, index }) => {
     const behind = left.slice(index + words.length)
     return standsAlone(behind, lexicon) ? `${left.slice(0, index)}"${team}"${behind}` : left
   }, plain)
