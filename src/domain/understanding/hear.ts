@@ -4,7 +4,7 @@ import { type Context, documentOf } from './document.ts'
 import { hearFiles } from './files.ts'
 import { firstReplies } from './first-replies.ts'
 import { answerCancel, askCancel, cancel } from './hear-cancel.ts'
-import { moreOfComplaint, noteComplaint } from './hear-complaint.ts'
+import { moreOfComplaint, noteComplaint, wordsOfComplaint } from './hear-complaint.ts'
 import { askedOnce, hearEarlier } from './hear-earlier.ts'
 import { hearQuote } from './hear-quoted.ts'
 import type { Patch } from './patch.ts'
@@ -134,7 +134,9 @@ const hearUnderstood = (conversation: Conversation, { understood, text }: Words,
   if (understood.variant !== null) return askVariant(conversation, { patches: understood.variant, quote: text }, context)
   if (understood.patches.length === 0 && understood.open.length === 0) {
     const answered =
-      answerCancel(conversation, understood.intent, context) ?? hearIntent(conversation, understood.intent, context)
+      answerCancel(conversation, understood.intent, context) ??
+      wordsOfComplaint(conversation, understood, text) ??
+      hearIntent(conversation, understood.intent, context)
     if (answered !== null) return answered
   }
   if (understood.intent.kind === 'status') return statusBeside(conversation, { understood, text }, context)
