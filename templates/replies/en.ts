@@ -378,6 +378,8 @@ export const en = {
       return `“${quote}”: ${show.money(total)}.${beside}${when} Nothing is changed unless you choose it.`
     },
     'variant-refused': ({ quote }) => `“${quote}”: that cannot be made, and the order stays as it is. This is why:`,
+    'earlier-mentioned': () =>
+      'What about those? If something is wrong with them, tell me what, and the owner is told. If you want them again, say which and how many.',
     'no-hurry': () => 'No hurry. Nothing is made before you sign, and what you have told me is kept.',
     'rulebook-unknown': ({ name }) =>
       `I have no ${name} rule book for your sport as far as I know it, so nothing is checked against it: a person at the shop looks at that.`,

@@ -422,6 +422,8 @@ export const es = {
       return `«${quote}»: ${show.money(total)}.${beside}${when} Nada cambia si usted no lo elige.`
     },
     'variant-refused': ({ quote }) => `«${quote}»: así no se puede hacer, y el pedido queda como está. La razón:`,
+    'earlier-mentioned': () =>
+      '¿Qué pasa con ellas? Si algo salió mal, dígame qué y se lo aviso al dueño. Si quiere otras iguales, dígame cuáles y cuántas.',
     'no-hurry': () => 'Sin prisa. No se hace nada antes de que usted apruebe, y lo que me ha dicho queda guardado.',
     'rulebook-unknown': ({ name }) =>
       `No tengo un reglamento ${name} para su deporte, hasta donde lo conozco, así que nada se revisa contra él: una persona de la tienda lo ve.`,

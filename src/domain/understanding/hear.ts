@@ -25,6 +25,7 @@ const reply = (
     | 'care'
     | 'kept-as-is'
     | 'no-hurry'
+    | 'earlier-mentioned'
     | 'thanks'
     | 'off-topic'
     | 'rude'
@@ -80,6 +81,7 @@ const hearIntent = (conversation: Conversation, intent: Intent, context: Context
       return noteComplaint(conversation, intent.complaint, false)
     case 'waits':
       return only(conversation, [reply('no-hurry')])
+    case 'earlier-mentioned':
     case 'care':
     case 'thanks':
     case 'rude':

@@ -138,6 +138,7 @@ export type Replies = {
   'already-so': Record<never, never>
   /** Who wants to look or ask first. */
   'no-hurry': Record<never, never>
+  'earlier-mentioned': Record<never, never>
   care: Record<never, never>
 }
 export type ReplyCode = keyof Replies

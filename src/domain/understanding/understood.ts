@@ -18,6 +18,7 @@ export type Intent =
         | 'photo'
         | 'person'
         | 'waits'
+        | 'earlier-mentioned'
         | 'cancel'
         | 'start-over'
         | 'yes'

@@ -4,14 +4,14 @@ import type { Conversation, Open } from '../conversation.ts'
 import type { Context } from '../document.ts'
 import type { Draft } from '../draft.ts'
 import { type Patch, preview } from '../patch.ts'
-import { type Intent, nothing, type Understood } from '../understood.ts'
+import { nothing, type Understood } from '../understood.ts'
 import { spoken } from '../words/languages.ts'
 import { readAges } from './ages/ages.ts'
-import { readAgesOfKind } from './ages/ages-of-kind.ts'
 import { readAgesOfSizes } from './ages/ages-of-sizes.ts'
 import { readAnswer } from './answers.ts'
 import { readLater } from './calendar/later.ts'
-import { readToFollow } from './calendar/to-follow.ts'
+import { readEarly } from './early.ts'
+import { intentOf } from './intent/intent-of.ts'
 import { asksForOne, asksSomething, readIntent, withoutAsking } from './intent/intents.ts'
 import { namedRevision, readSigning, withoutGoing } from './intent/signing.ts'
 import { readAll } from './left/read-all.ts'
@@ -34,8 +34,6 @@ import { languageOf } from './text/language.ts'
 import { lexiconFor, termsOf } from './text/lexicon.ts'
 import { fold, type Token, tokensOf } from './text/tokens.ts'
 import { withoutAboveBeside } from './things/above-beside.ts'
-import { chosenHue } from './things/chosen-hue.ts'
-import { readCountCorrected } from './things/count-corrected.ts'
 import { withoutEmptyLetters } from './things/letters-place.ts'
 import { takenBack, withoutDismissing } from './undo/beside-undo.ts'
 import { readTakenBack } from './undo/taken-back.ts'
@@ -44,7 +42,18 @@ import { ofNothing } from './whole/nothing-taken.ts'
 import { ofWholeOrder } from './whole/whole-order.ts'
 
 /** Intents of which nothing is taken into the order. */
-const aside: readonly string[] = ['complaint', 'care', 'status', 'rude', 'thanks', 'undo', 'start-over', 'person', 'language']
+const aside: readonly string[] = [
+  'complaint',
+  'care',
+  'status',
+  'rude',
+  'thanks',
+  'undo',
+  'start-over',
+  'person',
+  'language',
+  'earlier-mentioned',
+]
 
 /** Questions whose answers are choices: the message is tried as an answer even when it says something else besides. */
 const choosing: readonly string[] = [
@@ -129,22 +138,12 @@ type Read = {
   readonly language: Language
 }
 
-/** What is taken of a message before any list or sentence is read: a hue that was asked for, what of the list follows, the count told anew, and children's years. */
-const setAside = (whole: string, { asked, draft }: Conversation, lexicon: Scene['lexicon']) => {
-  const several = tokensOf(whole).length > 4
-  const { patches: chosen, rest } = several ? chosenHue(whole, asked, lexicon) : { patches: [], rest: whole }
-  const { patches: follows, rest: here } = readToFollow(rest, lexicon)
-  const { patches: count, rest: counted } = readCountCorrected(here, draft)
-  const { patches: years, rest: text } = readAgesOfKind(counted)
-  return { chosen, early: [...years, ...follows, ...count], text }
-}
-
 type ReadOrder = Pick<Understood, 'patches' | 'open' | 'pasted' | 'unread' | 'unheard' | 'alike' | 'which' | 'artwork' | 'book'>
 
 const readOrder = ({ text: whole, conversation, context, language }: Read): ReadOrder => {
   const { asked, draft } = conversation
   const lexicon = lexiconFor(context.shop, language)
-  const { chosen, early, text } = setAside(whole, conversation, lexicon)
+  const { chosen, early, text } = readEarly(whole, conversation, lexicon)
   const expected = rosterQuestions.includes(asked?.code ?? '')
   const roster = readRoster(text, { expected, numbered: hasNumbers(draft, fold(text)) })
   const merged = mergePlayers(draft, roster)
@@ -185,10 +184,6 @@ const readOrder = ({ text: whole, conversation, context, language }: Read): Read
   }
 }
 
-/** "You spelled Ida wrong" of a list that nobody signed yet is a correction of the list, not a complaint. */
-const isOwnSpelling = (intent: Intent, { draft, signed }: Conversation): boolean =>
-  intent.kind === 'complaint' && intent.complaint.kind === 'wrong-name' && signed === null && Object.keys(draft.rows).length > 0
-
 const changesNothing = ({ patches, open }: Pick<Understood, 'patches' | 'open'>): boolean => patches.length + open.length === 0
 
 /** A message in the words that are known, the language it is in, and the team that it or an earlier one names. */
@@ -210,7 +205,7 @@ export const understand = (raw: string, conversation: Conversation, context: Con
   const { undecided, rest } = readUndecided(clean, conversation.draft)
   const { text, told, language, lexicon, team, known } = spokenOf(rest, conversation, context)
   const heard = readIntent(text, known)
-  const intent: Intent = isOwnSpelling(heard, conversation) ? { kind: 'order' } : heard
+  const intent = intentOf(heard, { text, conversation, lexicon })
   const base: Understood = {
     ...nothing,
     intent,

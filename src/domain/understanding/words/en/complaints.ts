@@ -80,6 +80,26 @@ export const enComplaints: ComplaintPhrases = {
   meaning: ['i mean', 'i meant', 'make that', 'make it', 'should be', 'should have been'],
   denying: ['not', "isn'?t", 'never', 'instead of'],
   unharmed: ["(?:is|'s|looks|was) (?:fine|ok|okay|good|alright|all right|perfect)"],
+  madeBefore: [
+    '(?:that |which )?you(?: guys)? (?:made|did|printed|pressed|decorated)',
+    'we (?:got|bought|ordered|had made) (?:from|with|at|through) you',
+  ],
+  wantsAgain: [
+    'need',
+    'want',
+    'same',
+    'again',
+    'more',
+    'another',
+    'like',
+    'repeat',
+    'reorder',
+    'add',
+    'get',
+    'order',
+    'please',
+    'change',
+  ],
   orders: ['we need', 'i need', 'want to order', "i'd like", 'order (?:more|another|new)'],
 }
 

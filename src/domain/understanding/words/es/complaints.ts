@@ -91,6 +91,27 @@ export const esComplaints: ComplaintPhrases = {
   meaning: ['quise decir', 'digo', 'queria decir', 'mas bien', 'mejor dicho'],
   denying: ['no', 'no es', 'no era', 'en vez de', 'en lugar de'],
   unharmed: ['(?:esta|salio|se ve|quedo) (?:bien|perfect[oa])'],
+  madeBefore: [
+    'que (?:nos |me |les? )?(?:hizo|hicieron|hiciste|imprimieron|entregaron|estamparon)',
+    'que (?:les |le )?(?:compramos|compre|pedimos|encargamos)(?: (?:a|con) ustedes)?',
+  ],
+  wantsAgain: [
+    'quier\\w+',
+    'queremos',
+    'necesit\\w+',
+    'ocup\\w+',
+    'mismas?',
+    'mismos?',
+    'igual(?:es)?',
+    'otra vez',
+    'mas',
+    'otr[oa]s?',
+    'como',
+    'repetir',
+    'agreg\\w+',
+    'pedir',
+    'cambi\\w+',
+  ],
   orders: ['necesit\\w+', 'ocup(?:o|amos)', 'quier(?:o|emos)(?! que)'],
 }
 

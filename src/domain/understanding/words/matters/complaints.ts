@@ -40,6 +40,8 @@ export type ComplaintPhrases = Phrases<
   | 'teamArticle'
   | 'teamBeside'
   | 'links'
+  | 'madeBefore'
+  | 'wantsAgain'
   | 'orders'
   | 'mistaken'
   | 'meaning'

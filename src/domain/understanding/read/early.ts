@@ -1,0 +1,17 @@
+import type { Conversation } from '../conversation.ts'
+import { readAgesOfKind } from './ages/ages-of-kind.ts'
+import { readToFollow } from './calendar/to-follow.ts'
+import type { Lexicon } from './text/lexicon.ts'
+import { tokensOf } from './text/tokens.ts'
+import { chosenHue } from './things/chosen-hue.ts'
+import { readCountCorrected } from './things/count-corrected.ts'
+
+/** What is taken of a message before any list or sentence is read: a hue that was asked for, what of the list follows, the count told anew, and children's years. */
+export const readEarly = (whole: string, { asked, draft }: Conversation, lexicon: Lexicon) => {
+  const several = tokensOf(whole).length > 4
+  const { patches: chosen, rest } = several ? chosenHue(whole, asked, lexicon) : { patches: [], rest: whole }
+  const { patches: follows, rest: here } = readToFollow(rest, lexicon)
+  const { patches: count, rest: counted } = readCountCorrected(here, draft)
+  const { patches: years, rest: text } = readAgesOfKind(counted)
+  return { chosen, early: [...years, ...follows, ...count], text }
+}
