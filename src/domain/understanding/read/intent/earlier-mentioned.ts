@@ -8,7 +8,20 @@ const made = anyOf(said.madeBefore)
 const wishes = anyOf(said.orders, said.wantsAgain)
 
 const most = 18
-const plain: readonly string[] = ['garment', 'colour', 'in', 'of', 'with', 'and', 'content', 'role', 'use', 'sport', 'own', 'unit']
+const plain: readonly string[] = [
+  'garment',
+  'colour',
+  'in',
+  'of',
+  'with',
+  'and',
+  'content',
+  'role',
+  'use',
+  'sport',
+  'own',
+  'unit',
+]
 
 /** "The shirts you made us in July", and nothing is told or wished of them: a complaint or an order may follow. */
 export const isEarlierMentioned = (text: string, { garments, marks }: Draft, lexicon: Lexicon): boolean => {

@@ -1,7 +1,7 @@
 import { listed, spoken } from '../../words/languages.ts'
 import { type Lexicon, termsOf } from '../text/lexicon.ts'
 import { fold, isWord, tokensOf } from '../text/tokens.ts'
-import { itemsOf } from '../things/items.ts'
+import { itemsOf } from './items.ts'
 
 const said = spoken.things
 const edge = '(?<![\\p{L}\\d])'
