@@ -1,17 +1,19 @@
 import type { Conversation } from '../conversation.ts'
 import { readAgesOfKind } from './ages/ages-of-kind.ts'
 import { readToFollow } from './calendar/to-follow.ts'
+import { readCutOfSizes } from './list/cut-of-sizes.ts'
 import type { Lexicon } from './text/lexicon.ts'
 import { tokensOf } from './text/tokens.ts'
 import { chosenHue } from './things/chosen-hue.ts'
 import { readCountCorrected } from './things/count-corrected.ts'
 
-/** What is taken of a message before any list or sentence is read: a hue that was asked for, what of the list follows, the count told anew, and children's years. */
+/** What is taken of a message before any list or sentence is read: a hue that was asked for, what of the list follows, the count told anew, cuts of sizes, and children's years. */
 export const readEarly = (whole: string, { asked, draft }: Conversation, lexicon: Lexicon) => {
   const several = tokensOf(whole).length > 4
   const { patches: chosen, rest } = several ? chosenHue(whole, asked, lexicon) : { patches: [], rest: whole }
   const { patches: follows, rest: here } = readToFollow(rest, lexicon)
   const { patches: count, rest: counted } = readCountCorrected(here, draft)
-  const { patches: years, rest: text } = readAgesOfKind(counted)
-  return { chosen, early: [...years, ...follows, ...count], text }
+  const { cuts, rest: cutless } = readCutOfSizes(counted)
+  const { patches: years, rest: text } = readAgesOfKind(cutless)
+  return { chosen, early: [...years, ...follows, ...count], cuts, text }
 }

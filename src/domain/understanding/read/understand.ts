@@ -16,6 +16,7 @@ import { asksForOne, asksSomething, readIntent, withoutAsking } from './intent/i
 import { namedRevision, readSigning, withoutGoing } from './intent/signing.ts'
 import { readAll } from './left/read-all.ts'
 import { withCountsAhead } from './list/counts-ahead.ts'
+import { type CutOfSizes, cutPatches } from './list/cut-of-sizes.ts'
 import { askHalves } from './list/halved-names.ts'
 import { addCounted, mergePlayers } from './list/merge-players.ts'
 import { goneWith, recount } from './list/recount.ts'
@@ -140,10 +141,18 @@ type Read = {
 
 type ReadOrder = Pick<Understood, 'patches' | 'open' | 'pasted' | 'unread' | 'unheard' | 'alike' | 'which' | 'artwork' | 'book'>
 
+/** What follows from the changes of a message for the list and what is put on. */
+const settled = (draft: Draft, after: Draft, cuts: readonly CutOfSizes[]): readonly Patch[] => [
+  ...recount(draft, after),
+  ...goneWith(draft, after),
+  ...withoutEmptyLetters(after),
+  ...cutPatches(cuts, after),
+]
+
 const readOrder = ({ text: whole, conversation, context, language }: Read): ReadOrder => {
   const { asked, draft } = conversation
   const lexicon = lexiconFor(context.shop, language)
-  const { chosen, early, text } = readEarly(whole, conversation, lexicon)
+  const { chosen, early, cuts, text } = readEarly(whole, conversation, lexicon)
   const expected = rosterQuestions.includes(asked?.code ?? '')
   const roster = readRoster(text, { expected, numbered: hasNumbers(draft, fold(text)) })
   const merged = mergePlayers(draft, roster)
@@ -174,7 +183,7 @@ const readOrder = ({ text: whole, conversation, context, language }: Read): Read
   const patches = answered.length > 0 && aboutPeople.includes(asked?.code ?? '') ? all.filter(isRow) : all
   const after = preview(draft, patches)
   return {
-    patches: [...patches, ...recount(draft, after), ...goneWith(draft, after), ...withoutEmptyLetters(after), ...answered],
+    patches: [...patches, ...settled(draft, after, cuts), ...answered],
     open: [...faces.open, ...marks.open, ...prose.open, ...ofRoster(roster, draft, withRows)],
     unread: roster.unread.filter((line) => !isOfThings(line, lexicon)),
     ...some.told,

@@ -46,7 +46,7 @@ const isOfAll = (tokens: readonly Token[], at: number, to: number): boolean => {
 /** "Son de dama", after the list and nothing else: of everyone. */
 const isWhole = (tokens: readonly Token[], at: number, to: number): boolean => {
   const ahead = tokens.slice(0, at)
-  return ahead.length > 0 && ahead.every((token) => isWord(token, ...listed.players.cutIs)) && endsThere(tokens, to)
+  return ahead.length > 0 && ahead.every((token) => isWord(token, ...listed.players.cutIs, ...every)) && endsThere(tokens, to)
 }
 
 /** "… menos la de Chela", "except Moe": who keeps what they have. */

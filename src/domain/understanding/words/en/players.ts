@@ -33,7 +33,9 @@ export const enPlayers: PlayerPhrases = {
   lengthUnits: [],
   isLength: ['inch', 'inches', 'in', 'cm', 'tall', 'high'],
   cutEvery: [],
+  restOfSizes: ['everything else', 'all the rest', 'the others', 'all the others', 'others', 'rest'],
   cutIs: [
+    ...['those', 'these', 'they', "they're", 'theyre'],
     ...[
       'are',
       'is',

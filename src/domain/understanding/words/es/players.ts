@@ -45,7 +45,9 @@ export const esPlayers: PlayerPhrases = {
   isLength: ['cm', 'centimetros', 'pulgadas', 'pulg', 'cms'],
   lengthUnits: ['de', 'cm', 'pulgadas'],
   cutEvery: ['puras', 'puros', 'solo', 'puro', 'pura'],
+  restOfSizes: ['todo lo demas', 'todas las demas', 'las otras', 'los otros'],
   cutIs: [
+    ...['esas', 'esos', 'estas', 'estos', 'ellas', 'ellos'],
     ...[
       'son',
       'van',

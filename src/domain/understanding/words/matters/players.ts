@@ -33,6 +33,7 @@ export type PlayerPhrases = Phrases<
   | 'lengthUnits'
   | 'isLength'
   | 'areSized'
+  | 'restOfSizes'
   | 'cutIs'
   | 'cutEvery'
   | 'cutTail'
