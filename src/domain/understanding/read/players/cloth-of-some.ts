@@ -6,6 +6,7 @@ import { blanked, fold, isCapital, isWord, type Token, tokensOf } from '../text/
 import { nameClauses } from '../whom/name-clauses.ts'
 import { type Ref, refsIn } from '../whom/refs.ts'
 import { isOfRole } from './make-of-role.ts'
+import { isTextOfSome } from './text-of-some.ts'
 
 /** The cloth of some players: what becomes of theirs, and clauses that do not say whose (`which`). */
 export type ClothOfSome = { readonly patches: readonly Patch[]; readonly which: readonly string[]; readonly rest: string }
@@ -107,7 +108,7 @@ const wornBy = ({ rows, garments }: Draft, keys: readonly string[]): string | nu
 type Heard = { readonly patches: readonly Patch[]; readonly which: boolean }
 
 const heardIn = (words: string, scene: Scene): Heard | null => {
-  if (isOfPart(words, scene) || isOfRole(words, scene)) return { patches: [], which: true }
+  if (isOfPart(words, scene) || isOfRole(words, scene) || isTextOfSome(words, scene.draft)) return { patches: [], which: true }
   const own = clothIn(words, scene)
   if (own === null) return null
   const id = wornBy(scene.draft, own.keys)

@@ -166,6 +166,9 @@ export const enThings: ThingPhrases = {
   countBut: ['but', 'make it', "it'?s"],
   countInAll: ['instead', 'in all', 'in total', 'total', 'altogether', 'pieces', 'pcs'],
   inAllCount: ['(?:the )?total (?:is|of)', 'in (?:all|total),?(?: we need| it is)?'],
+  someSay: [
+    '(?:\\d{1,2}|half|some|a few|a couple|two|three|four|five|the (?:other|others|rest|remaining)(?: \\d{1,2}| half| two| three)?) (?:of (?:them|those|the \\w+) )?(?:should |will |can |must )?(?:say|read|get)',
+  ],
   roleOwns: [
     "(?:coach|captain|teacher|manager|instructor|director|trainer|staff|volunteer|parent)'s",
     "(?:coaches|captains|teachers|managers|instructors|directors|trainers|volunteers|parents)'",

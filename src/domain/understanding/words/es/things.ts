@@ -196,6 +196,9 @@ export const esThings: ThingPhrases = {
   countBut: ['sino', 'mas bien', 'son', 'mejor'],
   countInAll: ['en total', 'piezas', 'en vez de eso'],
   inAllCount: ['en total(?: son| serian| van a ser)?'],
+  someSay: [
+    '(?:\\d{1,2}|la mitad|algun[oa]s|un[oa]s|dos|tres|cuatro|cinco|l[oa]s otr[oa]s(?: \\d{1,2}| dos| tres)?|l[oa]s demas|el resto) (?:de (?:ell[oa]s|es[oa]s|l[oa]s \\w+) )?(?:que )?(?:dicen|digan|dice|diga)',
+  ],
   roleOwns: [
     '(?:l[oa]s?|el|playeras?|camisetas?|camisas?|jerseys?|sudaderas?|polos?|numeros?|nombres?|letras?) (?:del|de l[oa]s?) (?:entrenador[ae]?s?|capitan(?:as?|es)?|maestr[oa]s?|profes?(?:or[ae]?s?)?|directiv[oa]s?|papas|mamas|padres|personal|staff|coach(?:es)?)',
   ],

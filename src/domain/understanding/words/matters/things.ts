@@ -81,6 +81,7 @@ export type ThingPhrases = Phrases<
   | 'countBut'
   | 'countInAll'
   | 'inAllCount'
+  | 'someSay'
   | 'roleOwns'
   | 'roleWears'
   | 'clothWords'
