@@ -53,6 +53,7 @@ export const enGarments: WordList = [
   {
     means: { kind: 'garment', id: 'polo' },
     words: [
+      ...['polo style shirt', 'polo style shirts', 'polo-style shirt', 'polo-style shirts', 'golf shirt', 'golf shirts'],
       'polo',
       'polos',
       'polo shirt',

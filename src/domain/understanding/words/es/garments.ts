@@ -1,5 +1,10 @@
 import type { WordList } from '../word-list.ts'
 
+const polos = ['playera', 'camisa', 'camisas', 'camiseta', 'camisetas'].flatMap((shirt) => [
+  `${shirt} tipo polo`,
+  `${shirt} polo`,
+])
+
 /** What garments are called. */
 export const esGarments: WordList = [
   {
@@ -30,7 +35,7 @@ export const esGarments: WordList = [
   { means: { kind: 'garment', id: 'hoodie', catalogue: 'zip-hoodie' }, words: ['sudadera con cierre', 'sudaderas con cierre'] },
   {
     means: { kind: 'garment', id: 'polo' },
-    words: ['polo', 'polos', 'playera polo', 'playeras polo', 'playeras tipo polo', 'camisa polo'],
+    words: ['polo', 'polos', 'playera polo', 'playeras polo', 'playeras tipo polo', 'camisa polo', ...polos],
   },
   {
     means: { kind: 'garment', id: 'jacket' },
