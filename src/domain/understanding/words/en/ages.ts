@@ -120,6 +120,11 @@ export const enAges: AgePhrases = {
   ofAges: ['(?:for|kids|players|girls|boys|toddlers|children|team|are|is)'],
   agesAre: ['ages?(?: are| is| range(?: is)?)?:?'],
   upTo: ['to', 'thru', 'through'],
+  theOne: [
+    '(?:s?he|(?:my|the|our|her|his) (?:little |baby )?(?:son|daughter|kid|boy|girl|baby|niece|nephew|grandson|granddaughter|grandchild|toddler|child)(?: who)?)',
+  ],
+  isOld: ["is|'s|(?:is|'s) (?:only|just|about|almost)"],
+  turnsOne: ["turns|is turning|'s turning|will be|'ll be"],
   youngsters: ['kids', 'children', 'boys', 'girls', 'teens', 'youngsters', 'students', 'pupils'],
   youngOnes: [' (?:are )?(?:all )?(?:aged|ages?|from|between|of)', ' are(?: all)?'],
 }

@@ -117,6 +117,11 @@ export const esAges: AgePhrases = {
   ofAges: ['(?:para|ninos|ninas|jugador[ae]s|equipo|son)'],
   agesAre: ['(?:de )?edad(?:es)?(?: de| son| van)?:?(?: de| los)?'],
   upTo: ['a', 'hasta'],
+  theOne: [
+    '(?:(?:ella|el|mi|la|nuestr[oa]) ?(?:hij[oa]|hijit[oa]|nin[oa]|nen[ea]|bebe|sobrin[oa]|niet[oa]|nietecit[oa]|chiquit[oa]|peque)?(?: que)?|(?:^|(?<=[.,;\\n] ?)))',
+  ],
+  isOld: ['tiene(?: apenas| solo| como| casi)?'],
+  turnsOne: ['cumple|va a cumplir'],
   youngsters: [
     '(?:nin|chiquill|muchach|chav|chavit|morr|alumn)[oa]s',
     'nen[ea]s',

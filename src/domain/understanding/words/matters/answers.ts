@@ -112,6 +112,9 @@ export type AgePhrases = Phrases<
   | 'agesAre'
   | 'upTo'
   | 'youngsters'
+  | 'theOne'
+  | 'isOld'
+  | 'turnsOne'
   | 'youngOnes'
 >
 
