@@ -1,6 +1,6 @@
 import { either, listed, spoken, weekdays } from '../../words/languages.ts'
 import { type Lexicon, termsOf } from './lexicon.ts'
-import { fold, tokensOf } from './tokens.ts'
+import { blanked, fold, tokensOf } from './tokens.ts'
 
 const said = spoken.brought
 
@@ -70,11 +70,18 @@ const kept = (text: string, { from, to, verb, object }: Told, lexicon: Lexicon):
   return text.slice(0, from) + without(verb, sure) + without(ownBehind(object, at), sure) + text.slice(to)
 }
 
+const elsewhere = new RegExp(`${edge}${said.elsewhere}`, 'gu')
+
+/** "We'll bring them to the tournament": what is carried on from the shop is not brought to it. */
+const withoutElsewhere = (text: string): string =>
+  [...fold(text).matchAll(elsewhere)].reduce((left, { 0: words, index }) => blanked(left, index, index + words.length), text)
+
 /**
  * "I've got 20 white tees already at home", "I'll bring 8 grey hoodies on Tuesday", "les llevo el martes 10 sudaderas": what customers
  * bring is their own, and the day of bringing is no day of need.
  */
-export const withBrought = (text: string, lexicon: Lexicon): string => {
+export const withBrought = (told: string, lexicon: Lexicon): string => {
+  const text = withoutElsewhere(told)
   const named = toldIn(text, bringsThem).reduceRight((rest, { from, to, object }) => {
     const after = rest.slice(to)
     return garmentEnd(after, lexicon) === null ? rest : rest.slice(0, from) + broughtBefore(without(object, day), after, lexicon)

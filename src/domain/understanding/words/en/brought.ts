@@ -35,5 +35,6 @@ export const enBrought: BroughtPhrases = {
   ],
   next: ['and', 'but', 'then', 'need', 'needs', 'for', 'to', 'so'],
   before: ['on', 'this', 'next', 'by', 'in'],
+  elsewhere: ["(?:i|we)(?:'?ll| will| can|'d)? (?:bring|take|carry) (?:them|these)(?: all)?(?= to (?!you|the shop|the store))"],
   own: ['our own'],
 }

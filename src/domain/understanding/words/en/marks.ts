@@ -165,7 +165,7 @@ export const enMarks: WordList = [
       'bringing our own',
       "we're bringing them",
       'bring them in',
-      ...["we'll", "i'll", 'we will', 'i will', "we'd", "i'd", 'we can', 'i can'].map((who) => `${who} bring them`),
+      ...["we'll", "i'll", 'we will', 'i will', "we'd", "i'd", 'we can', 'i can', 'we', 'i'].map((who) => `${who} bring them`),
       'already have our',
       'we have our own',
       'we already have',

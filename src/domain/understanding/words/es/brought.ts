@@ -16,5 +16,8 @@ export const esBrought: BroughtPhrases = {
   besides: ['lista', 'tallas?', 'nombres?', 'numeros?', 'logo', 'archivo', 'anticipo', 'dinero', 'pago', 'pedido'],
   next: ['y', 'pero', 'para', 'necesit[oa]', 'necesitamos', 'luego', 'asi'],
   before: ['el', 'este', 'la', 'proximo'],
+  elsewhere: [
+    '(?:se )?l[ao]s (?:llevo|llevamos|vamos a llevar|voy a llevar)(?= al? (?!(?:la |el )?(?:tienda|taller|local)|usted))',
+  ],
   own: [],
 }
