@@ -98,7 +98,7 @@ const patchesOf = (start: Draft, { side, content, places }: Told): readonly Patc
 }
 
 const sentence = /[^.;!?\n]+/g
-const stretch = /[^,—–]+/g
+const stretch = /(?:(?! - )[^,—–])+/g
 
 const inSentence = (words: string, at: number, scene: Scene): readonly Part[] =>
   [...words.matchAll(stretch)]
