@@ -6,7 +6,7 @@ import { fold, isNumber, tokensOf } from '../text/tokens.ts'
 import { classOf } from './age-answer.ts'
 
 const said = spoken.ages
-const end = '(?=[.,;!?\\n]|$| (?:el|la|on|this|next|este|esta|in|en)\\b)'
+const end = `(?=[.,;!?\\n]|$| ${said.behindAge}\\b)`
 /** "My son is 9", "she is 2", "mi nieta que tiene 20 meses"; in months where that is said. */
 const told = new RegExp(
   `(?<!\\w)${said.theOne},? ?(?:${said.isOld}) ?(\\d{1,2})(?:[ -]?(?:(${said.months})|${said.years}))?${end}`,

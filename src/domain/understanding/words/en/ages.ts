@@ -120,6 +120,7 @@ export const enAges: AgePhrases = {
   ofAges: ['(?:for|kids|players|girls|boys|toddlers|children|team|are|is)'],
   agesAre: ['ages?(?: are| is| range(?: is)?)?:?'],
   upTo: ['to', 'thru', 'through'],
+  behindAge: ['on', 'this', 'next', 'in'],
   theOne: [
     '(?:s?he|(?:my|the|our|her|his) (?:little |baby )?(?:son|daughter|kid|boy|girl|baby|niece|nephew|grandson|granddaughter|grandchild|toddler|child)(?: who)?)',
   ],

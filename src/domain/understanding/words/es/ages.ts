@@ -117,6 +117,7 @@ export const esAges: AgePhrases = {
   ofAges: ['(?:para|ninos|ninas|jugador[ae]s|equipo|son)'],
   agesAre: ['(?:de )?edad(?:es)?(?: de| son| van)?:?(?: de| los)?'],
   upTo: ['a', 'hasta'],
+  behindAge: ['el', 'la', 'este', 'esta', 'en'],
   theOne: [
     '(?:(?:ella|el|mi|la|nuestr[oa]) ?(?:hij[oa]|hijit[oa]|nin[oa]|nen[ea]|bebe|sobrin[oa]|niet[oa]|nietecit[oa]|chiquit[oa]|peque)?(?: que)?|(?:^|(?<=[.,;\\n] ?)))',
   ],

@@ -113,6 +113,7 @@ export type AgePhrases = Phrases<
   | 'upTo'
   | 'youngsters'
   | 'theOne'
+  | 'behindAge'
   | 'isOld'
   | 'turnsOne'
   | 'youngOnes'
