@@ -16,10 +16,8 @@ import { asksForOne, asksSomething, readIntent, withoutAsking } from './intent/i
 import { namedRevision, readSigning, withoutGoing } from './intent/signing.ts'
 import { readAll } from './left/read-all.ts'
 import { withCountsAhead } from './list/counts-ahead.ts'
-import { type CutOfSizes, cutPatches } from './list/cut-of-sizes.ts'
 import { askHalves } from './list/halved-names.ts'
 import { addCounted, mergePlayers } from './list/merge-players.ts'
-import { goneWith, recount } from './list/recount.ts'
 import { countedFrom, playerFrom, readRoster } from './list/roster.ts'
 import type { RowLine } from './list/row-line.ts'
 import { addPlayers } from './list/table.ts'
@@ -30,11 +28,11 @@ import { readLongSleeves } from './players/long-sleeves.ts'
 import { readUndecided } from './players/undecided.ts'
 import { readProse } from './prose.ts'
 import { readAside } from './read-aside.ts'
+import { settled } from './settled.ts'
 import { languageOf } from './text/language.ts'
 import { lexiconFor, termsOf } from './text/lexicon.ts'
 import { fold, type Token, tokensOf } from './text/tokens.ts'
 import { withoutAboveBeside } from './things/above-beside.ts'
-import { withoutEmptyLetters } from './things/letters-place.ts'
 import { withNameOfAll } from './things/name-of-all.ts'
 import { takenBack, withoutDismissing } from './undo/beside-undo.ts'
 import { readTakenBack } from './undo/taken-back.ts'
@@ -141,14 +139,6 @@ type Read = {
 
 type ReadOrder = Pick<Understood, 'patches' | 'open' | 'pasted' | 'unread' | 'unheard' | 'alike' | 'which' | 'artwork' | 'book'>
 
-/** What follows from the changes of a message for the list and what is put on. */
-const settled = (draft: Draft, after: Draft, cuts: readonly CutOfSizes[]): readonly Patch[] => [
-  ...recount(draft, after),
-  ...goneWith(draft, after),
-  ...withoutEmptyLetters(after),
-  ...cutPatches(cuts, after),
-]
-
 const readOrder = ({ text: whole, conversation, context, language }: Read): ReadOrder => {
   const { asked, draft } = conversation
   const lexicon = lexiconFor(context.shop, language)
@@ -183,7 +173,7 @@ const readOrder = ({ text: whole, conversation, context, language }: Read): Read
   const patches = answered.length > 0 && aboutPeople.includes(asked?.code ?? '') ? all.filter(isRow) : all
   const after = preview(draft, patches)
   return {
-    patches: [...patches, ...settled(draft, after, cuts), ...answered],
+    patches: [...patches, ...settled(draft, after, { cuts, said: whole }), ...answered],
     open: [...faces.open, ...marks.open, ...prose.open, ...ofRoster(roster, draft, withRows)],
     unread: roster.unread.filter((line) => !isOfThings(line, lexicon)),
     ...some.told,
