@@ -105,6 +105,19 @@ const tailOf = (tokens: readonly Token[], clock: Clock): Clock => {
 const countsThings = (token: Token | undefined): boolean =>
   token?.kind === 'word' && /\p{L}{3}s$/u.test(token.key) && !isWord(token, ...said.sharp) && !isWeekday(token)
 
+/** "De la 8", "2 de la 2T": one o'clock alone has that article, and letters on a figure make it a size. */
+const isOfThing = (tokens: readonly Token[], at: number, { hour, to }: Clock): boolean => {
+  const glued = tokens[to]?.kind === 'word' && tokens[to]?.start === tokens[to - 1]?.end
+  return glued || (hour !== 1 && isWord(tokens[at - 1], ...said.articleOfOne))
+}
+
+/** "A las 5", "at 5", "by 5"; "about 14 shirts" opens none. */
+const isOpened = (tokens: readonly Token[], at: number, { to }: Clock): boolean => {
+  const led = isWord(tokens[at - 1], ...said.article) && isWord(tokens[at - 2], ...said.lead)
+  const other = said.notHours.includes(tokens[to]?.key ?? '') || countsThings(tokens[to])
+  return led || (openers.includes(tokens[at - 1]?.key ?? '') && !other)
+}
+
 /** The hour that is named at a token: with its part of the day, a colon, or a word before it that makes it an hour. */
 export const hourAt = (tokens: readonly Token[], at: number, bare = false): WhenFound | null => {
   const noon = noonAt(tokens, at)
@@ -113,9 +126,7 @@ export const hourAt = (tokens: readonly Token[], at: number, bare = false): When
   if (plain === null || tokens[at - 1]?.text === '#') return null
   const clock = tailOf(tokens, plain)
   const { part, to } = partAt(tokens, clock.to)
-  const led = isWord(tokens[at - 1], ...said.article) && isWord(tokens[at - 2], ...said.lead)
-  const other = said.notHours.includes(tokens[clock.to]?.key ?? '') || countsThings(tokens[clock.to])
-  const opened = bare || led || (openers.includes(tokens[at - 1]?.key ?? '') && !other)
+  const opened = (bare || isOpened(tokens, at, clock)) && !isOfThing(tokens, at, clock)
   if (part === null && !clock.sure && !opened) return null
   if (part === null && tokens[clock.to]?.text === '/') return null
   const hours = hoursFor(clock.hour, clock.minute, part)

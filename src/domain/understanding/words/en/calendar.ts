@@ -20,6 +20,7 @@ export const enHours: HourPhrases = {
   opens: ['at', 'by', 'before', 'around', 'about', 'until', 'till', 'after', 'past'],
   lead: [],
   article: [],
+  articleOfOne: [],
   half: ['half'],
   quarter: ['quarter'],
   past: ['past'],

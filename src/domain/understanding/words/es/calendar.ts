@@ -20,6 +20,7 @@ export const esHours: HourPhrases = {
   opens: [],
   lead: ['a', 'para', 'de', 'hasta', 'sobre', 'antes', 'desde'],
   article: ['las', 'la'],
+  articleOfOne: ['la'],
   half: [],
   quarter: ['cuarto'],
   past: [],

@@ -35,6 +35,7 @@ export type HourPhrases = Phrases<
   | 'andHalf'
   | 'andQuarter'
   | 'sharp'
+  | 'articleOfOne'
   | 'notHours'
 >
 
