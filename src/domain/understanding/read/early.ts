@@ -1,5 +1,4 @@
 import type { Conversation } from '../conversation.ts'
-import { readAgeOfOne } from './ages/age-of-one.ts'
 import { readAgesOfKind } from './ages/ages-of-kind.ts'
 import { readToFollow } from './calendar/to-follow.ts'
 import { readCutOfSizes } from './list/cut-of-sizes.ts'
@@ -16,5 +15,5 @@ export const readEarly = (whole: string, { asked, draft }: Conversation, lexicon
   const { patches: count, rest: counted } = readCountCorrected(here, draft)
   const { cuts, rest: cutless } = readCutOfSizes(counted)
   const { patches: years, rest: text } = readAgesOfKind(cutless)
-  return { chosen, early: [...years, ...readAgeOfOne(whole, draft, lexicon), ...follows, ...count], cuts, text }
+  return { chosen, early: [...years, ...follows, ...count], cuts, text }
 }

@@ -173,7 +173,7 @@ const readOrder = ({ text: whole, conversation, context, language }: Read): Read
   const patches = answered.length > 0 && aboutPeople.includes(asked?.code ?? '') ? all.filter(isRow) : all
   const after = preview(draft, patches)
   return {
-    patches: [...patches, ...settled(draft, after, { cuts, said: whole }), ...answered],
+    patches: [...patches, ...settled(draft, after, { cuts, said: whole, lexicon }), ...answered],
     open: [...faces.open, ...marks.open, ...prose.open, ...ofRoster(roster, draft, withRows)],
     unread: roster.unread.filter((line) => !isOfThings(line, lexicon)),
     ...some.told,
