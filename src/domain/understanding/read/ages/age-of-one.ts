@@ -31,7 +31,11 @@ const isOne = (text: string, { rows, tally, garments, count }: Draft, lexicon: L
     ...Object.values(tally).map(({ quantity }) => quantity),
     ...Object.values(garments).map((wish) => wish.count ?? 1),
   ]
-  return !plural && Object.keys(rows).length < 2 && [count ?? 1, ...counted].every((amount) => amount === 1)
+  return (
+    !plural &&
+    Object.keys(rows).length + Object.keys(tally).length < 2 &&
+    [count ?? 1, ...counted].every((amount) => amount === 1)
+  )
 }
 
 /** The age of the one who wears the only piece of an order. */
