@@ -15,6 +15,8 @@ export type OpenProblems = {
   'store-not-started': { readonly log: string; readonly said: string }
   'store-in-use': { readonly at: string }
   'store-unreachable': { readonly at: string; readonly said: string }
+  /** It answers, and lets this role not in or not do what is needed. */
+  'store-refused': { readonly at: string; readonly said: string }
   /** The service would work as a role that may do everything. */
   'store-role-mighty': { readonly role: string }
   /** Records keep the clock they were made with; null is the machine's time. */
@@ -28,6 +30,8 @@ export type OpenProblems = {
   /** What was put back is not what was written. */
   'backup-differs': { readonly file: string; readonly table: string }
   'queue-unreachable': { readonly at: string; readonly said: string }
+  /** It answers, and takes the password not or the user not. */
+  'queue-refused': { readonly at: string; readonly said: string }
   /** Redis without an append-only file loses steps that were promised. */
   'queue-forgets': { readonly at: string; readonly setting: string }
   /** Redis that throws keys away when memory is short. */

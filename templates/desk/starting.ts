@@ -32,6 +32,11 @@ Prints the counter's address and a link that lets the owner in once. It takes no
 const isOwnStore = (at: string): boolean => /^\/.*:\d+\//.test(at)
 const placeOf = (at: string, article = 'the'): string => (isOwnStore(at) ? `${article} shop’s own store on this computer` : at)
 const withoutSocket = (said: string): string => said.replace(/\/\S*\.s\.PGSQL\.\d+/g, 'its socket')
+/** What another program said, as the end of a clause: its own full stop is taken off. */
+const clause = (said: string): string => said.replace(/[.\s]+$/, '')
+/** As tickets are numbered on the paper, however somebody types it. */
+const isTicketNumber = (word: string): boolean => /^(?:t[-\s]?|#)?\d{1,6}$/i.test(word)
+const whereIds = 'The order’s id stands beside the ticket’s number in orders.csv, which the owner takes at the end of the shelf.'
 
 /** What the person at the terminal is told when the service, a backup or a restore cannot go on: what happened, what to do. */
 export const startingWords: StartingWords = {
@@ -44,7 +49,7 @@ export const startingWords: StartingWords = {
   'store-folder-closed': ({ folder, user }) =>
     `The user “${user}”, as whom PostgreSQL runs, may not pass the folder ${folder}. Allow it (chmod o+x ${folder}), or set DATA to a folder elsewhere.`,
   'store-folder-refused': ({ folder, said }) =>
-    `The data folder ${folder} cannot be used: ${said}. Set DATA to a folder that may be written.`,
+    `The data folder ${folder} cannot be used: ${clause(said)}. Set DATA to a folder that may be written.`,
   'store-disk-full': ({ folder }) => `The disk is full (${placeOf(folder)}). Make room and start again; nothing is lost.`,
   'store-keys-missing': ({ file, folder }) =>
     `The data in ${folder} are there, but their passwords (${file}) are not. Bring that file back, or restore a backup into an empty data folder.`,
@@ -53,8 +58,12 @@ export const startingWords: StartingWords = {
     `Another service runs on these data (${placeOf(at)}). Stop it first, or set DATA to another folder.`,
   'store-unreachable': ({ at, said }) =>
     isOwnStore(at)
-      ? `${placeOf(at, 'The')} cannot be reached: ${withoutSocket(said)}. Start again; if that does not help, look whether the disk of the data folder has room.`
-      : `The store at ${at} cannot be reached: ${said}. Look at DATABASE_URL, and whether the server runs.`,
+      ? `${placeOf(at, 'The')} cannot be reached: ${clause(withoutSocket(said))}. Start again; if that does not help, look whether the disk of the data folder has room.`
+      : `The store at ${at} cannot be reached: ${clause(said)}. Look at DATABASE_URL, and whether the server runs.`,
+  'store-refused': ({ at, said }) =>
+    isOwnStore(at)
+      ? `${placeOf(at, 'The')} answers, but refuses: ${clause(withoutSocket(said))}. Start again; if that does not help, restore a backup into an empty data folder.`
+      : `The store at ${at} answers, but refuses: ${clause(said)}. Where the database or the role of DATABASE_URL is new, set DATABASE_OWNER_URL for the service’s start, too: as an owner who may make roles it makes that role and gives it its rights. Else look at the names and passwords in both.`,
   'store-role-mighty': ({ role }) =>
     `The role “${role}” of DATABASE_URL may do everything. Give DATABASE_URL a role of its own, which is made when it is new; DATABASE_OWNER_URL alone names the owner.`,
   'secret-too-short': ({ least }) => `It must have ${least} signs or more.`,
@@ -74,18 +83,23 @@ export const startingWords: StartingWords = {
   'backup-differs': ({ file, table }) =>
     `The backup ${file} was put back for a trial and “${table}” was not the same. Keep the store as it is, and look for a damaged disk.`,
   'queue-unreachable': ({ at, said }) =>
-    `Redis at ${at} cannot be reached: ${said}. Look at REDIS_URL, and whether the server runs.`,
+    `Redis at ${at} cannot be reached: ${clause(said)}. Look at REDIS_URL, and whether the server runs.`,
+  'queue-refused': ({ at, said }) =>
+    `Redis at ${at} answers, but refuses: ${clause(said)}. Look at the user and the password in REDIS_URL.`,
   'queue-forgets': ({ at, setting }) => `Redis at ${at} would forget steps when it stops. Set “${setting}” in its configuration.`,
   'queue-evicts': ({ at, policy }) =>
     `Redis at ${at} throws steps away when memory is short (maxmemory-policy is ${policy}). Set “maxmemory-policy noeviction”.`,
   'store-nothing-there': ({ folder }) =>
     `There are no records in ${folder}. Start the service once, or set DATA to the folder it uses.`,
   'backup-not-written': ({ file, said }) => `The backup could not be written to ${file}: ${said}`,
-  'order-unknown': ({ order }) => `There is no order ${order} in this shop.`,
+  'order-unknown': ({ order }) =>
+    isTicketNumber(order)
+      ? `${order} is the number of a ticket, and an order is named by its id. ${whereIds}`
+      : `There is no order ${order} in this shop. ${whereIds}`,
   'order-in-work': ({ order, state }) =>
     `The order ${order} is ${state}: its people are needed until it is handed over or cancelled. Nothing was forgotten.`,
   'watch-closed': ({ host, said }) => `Figures and readiness could not be opened at ${host}: ${said}`,
   'bot-not-opened': ({ said }) =>
-    `The chat platform did not let the bot in: ${said}. Look at PLATFORM_TOKEN; without it the counter opens alone.`,
+    `The chat platform did not let the bot in: ${clause(said)}. Look at PLATFORM_TOKEN; without it the counter opens alone.`,
   'counter-closed': ({ host, said }) => `The counter could not be opened at ${host}: ${said}`,
 }

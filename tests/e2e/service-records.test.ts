@@ -71,7 +71,12 @@ describe('the records of a shop', () => {
   it('of an order that is being made are not forgotten', async () => {
     const { code, said } = await command('forget', { DATA: data }, orderId)
     expect([code, said]).toEqual([1, expect.stringContaining('its people are needed until it is handed over')])
-    expect(await command('forget', { DATA: data }, 'o0')).toEqual({ code: 1, said: 'stop: There is no order o0 in this shop.\n' })
+    expect(await command('forget', { DATA: data }, 'o0')).toEqual({
+      code: 1,
+      said: expect.stringMatching(/^stop: There is no order o0 in this shop\. .+orders\.csv/),
+    })
+    const byTicket = await command('forget', { DATA: data }, 'T0001')
+    expect(byTicket).toEqual({ code: 1, said: expect.stringMatching(/^stop: T0001 is the number of a ticket, .+orders\.csv/) })
     expect((await command('forget', { DATA: data })).code).toBe(2)
   })
 

@@ -5,9 +5,10 @@ import { afterAll, describe, expect, it } from 'vitest'
 import { temporaryFolder } from '../support/embedded.ts'
 import { needs } from '../support/needs.ts'
 import { startStandIn } from '../support/platform/stand-in.ts'
-import { startRedis } from '../support/redis-server.ts'
+import { safeRedis, startRedis } from '../support/redis-server.ts'
+import { startServedPostgres } from '../support/served-postgres.ts'
 import { runProgram } from '../support/service.ts'
-import { leftOf } from '../support/service-watch.ts'
+import { leftOf, openRecordsAt } from '../support/service-watch.ts'
 
 const isRoot = process.getuid?.() === 0
 const folder = temporaryFolder()
@@ -70,7 +71,41 @@ describe('a service that cannot start says why in a sentence, and leaves nothing
     expect((await refusedStart({ DATABASE_URL: 'nonsense' })).said).toMatch(/^stop: The store at .+ cannot be reached/)
   })
 
+  it('when the database is new and nobody made the service’s role', { timeout: 120_000 }, async () => {
+    const postgres = await startServedPostgres()
+    const unmade = await refusedStart({ DATABASE_URL: postgres.serviceUrl })
+    // A role that may come in and may do nothing.
+    const owner = await openRecordsAt(postgres.ownerUrl)
+    await owner.rows(`create role counter login password 'a-password-of-the-service'`)
+    await owner.close()
+    const powerless = await refusedStart({ DATABASE_URL: postgres.serviceUrl })
+    await postgres.remove()
+    for (const { code, said } of [unmade, powerless]) {
+      expect(code).toBe(1)
+      expect(said).toMatch(/^stop: The store at 127\.0\.0\.1:\d+\/postgres answers, but refuses: .+ set DATABASE_OWNER_URL/)
+      expect(said).not.toContain('a-password')
+    }
+    expect(unmade.said).toContain('password authentication failed')
+    expect(powerless.said).toContain('permission denied')
+  })
+
   describe.runIf(needs('redis-server'))('with Redis', () => {
+    it('when its password is another one, or none was given', async () => {
+      const redis = await startRedis(...safeRedis, '--requirepass', 'the-right-one')
+      const { host } = new URL(redis.url)
+      for (const url of [`redis://:a-wrong-one@${host}`, redis.url]) {
+        const { code, said } = await refusedStart({ REDIS_URL: url })
+        expect(code).toBe(1)
+        expect(said).toMatch(
+          new RegExp(
+            `^stop: Redis at ${host} answers, but refuses: (WRONGPASS|NOAUTH) .+[a-z]\\. Look at the user and the password in REDIS_URL`,
+          ),
+        )
+        expect(said).not.toContain('wrong-one')
+      }
+      await redis.stop()
+    })
+
     it('when it would forget or throw away steps', async () => {
       const redis = await startRedis('--appendonly', 'no', '--maxmemory-policy', 'allkeys-lru')
       const at = new URL(redis.url).host

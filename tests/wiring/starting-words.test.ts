@@ -28,6 +28,66 @@ describe('the shop’s own store in messages', () => {
   })
 })
 
+describe('a store that answers and refuses', () => {
+  const at = 'db.example:5432/shop'
+  test.each([
+    'password authentication failed for user "service"',
+    'permission denied for schema platenpost',
+    'permission denied to create role',
+  ])('is not said to be out of reach, and the owner’s address is named (%s)', (why) => {
+    const text = said('store-refused', { at, said: why })
+    expect(text).toContain(`The store at ${at} answers, but refuses: ${why}.`)
+    expect(text).toContain('DATABASE_OWNER_URL')
+    expect(text).not.toContain('cannot be reached')
+  })
+
+  test('asks of the shop’s own store nothing that its owner cannot do', () => {
+    const text = said('store-refused', { at: '/tmp/platenpost-Ab3xYz:5432/platenpost', said: 'permission denied' })
+    expect(text).toContain('own store on this computer')
+    expect(text).not.toContain('DATABASE')
+  })
+})
+
+describe('what other programs said', () => {
+  test.each([
+    ['store-unreachable', { at: 'db.example/shop', said: 'the server went away.' }],
+    ['store-unreachable', { at: '/tmp/platenpost-Ab3xYz:5432/platenpost', said: 'the server went away. ' }],
+    ['store-refused', { at: 'db.example/shop', said: 'no pg_hba.conf entry.' }],
+    ['store-folder-refused', { folder: '/srv', said: 'EROFS: it cannot be written.' }],
+    ['queue-unreachable', { at: 'steps.example', said: 'Connection is closed.' }],
+    ['queue-refused', { at: 'steps.example', said: 'WRONGPASS invalid username-password pair or user is disabled.' }],
+    ['bot-not-opened', { said: 'An invalid token was provided.' }],
+  ])('ends with one full stop (%s, %o)', (code, facts) => {
+    expect(said(code, facts)).toMatch(/[a-z]\. [A-Z]/)
+    expect(said(code, facts)).not.toMatch(/\.\s*\./)
+  })
+
+  test.each([
+    'WRONGPASS invalid username-password pair or user is disabled.',
+    'NOAUTH Authentication required.',
+    'NOPERM this user has no permissions to run the info command',
+  ])('a Redis that refuses was reached (%s)', (why) => {
+    const text = said('queue-refused', { at: 'steps.example', said: why })
+    expect(text).toMatch(/^stop: Redis at steps\.example answers, but refuses: /)
+    expect(text).toContain('REDIS_URL')
+    expect(text).not.toContain('cannot be reached')
+  })
+})
+
+describe('an order that nobody knows', () => {
+  test.each(['T0002', 't12', 'T-0002', '0002', '#2', '2'])('is told apart from a ticket’s number: %s', (order) => {
+    const text = said('order-unknown', { order })
+    expect(text).toContain('the number of a ticket')
+    expect(text).toContain('orders.csv')
+  })
+  test.each(['o0', 'o12ab', 'tigers', 't12-1', 'order 2', 'team'])('is told where ids stand: %s', (order) => {
+    const text = said('order-unknown', { order })
+    expect(text).toContain(`There is no order ${order} in this shop.`)
+    expect(text).not.toContain('the number of a ticket')
+    expect(text).toContain('orders.csv')
+  })
+})
+
 describe('a chat server that is no server', () => {
   const before = process.env['PLATFORM_GUILD']
   afterEach(() => {

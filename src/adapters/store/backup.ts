@@ -10,7 +10,7 @@ import * as z from 'zod'
 import { ok } from '../../domain/result/result.ts'
 import type { Opened } from '../../ports/opening.ts'
 import { type Address, shown } from './address.ts'
-import { isDiskFull, saidBy, unopened } from './problems.ts'
+import { failedAt, isDiskFull, saidBy, unopened } from './problems.ts'
 import { type Migrating, migrate } from './sql/migrate.ts'
 import { openPool } from './sql/pool.ts'
 import { counters, type RecordTable, recordTables } from './sql/record-tables.ts'
@@ -85,10 +85,7 @@ export const writeBackup = async (address: Address, file: string): Opened<Held> 
     return ok(heldBy(counts))
   } catch (cause) {
     await rm(beside, { force: true })
-    const said = saidBy(cause)
-    return isDiskFull(said)
-      ? unopened('store-disk-full', { folder: file })
-      : unopened('store-unreachable', { at: shown(address), said })
+    return isDiskFull(saidBy(cause)) ? unopened('store-disk-full', { folder: file }) : failedAt(shown(address), cause)
   } finally {
     await pool.end()
   }
@@ -163,10 +160,7 @@ const intoEmpty = async (owner: Address, file: string): Opened<void> => {
       client.release(true)
     }
   } catch (cause) {
-    const said = saidBy(cause)
-    return isDiskFull(said)
-      ? unopened('store-disk-full', { folder: shown(owner) })
-      : unopened('store-unreachable', { at: shown(owner), said })
+    return failedAt(shown(owner), cause)
   } finally {
     await pool.end()
   }

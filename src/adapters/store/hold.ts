@@ -3,7 +3,7 @@ import pg from 'pg'
 import { ok } from '../../domain/result/result.ts'
 import type { Opened } from '../../ports/opening.ts'
 import { type Address, shown } from './address.ts'
-import { saidBy, unopened } from './problems.ts'
+import { failedAt, unopened } from './problems.ts'
 
 export type Held = {
   readonly release: () => Promise<void>
@@ -38,6 +38,6 @@ export const holdService = async (address: Address): Opened<Held> => {
     await client.end()
     return unopened('store-in-use', { at: shown(address) })
   } catch (cause) {
-    return unopened('store-unreachable', { at: shown(address), said: saidBy(cause) })
+    return failedAt(shown(address), cause)
   }
 }

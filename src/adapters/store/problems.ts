@@ -13,3 +13,14 @@ export const isDiskFull = (said: string): boolean =>
   /No space left on device|ENOSPC|could not extend file|disk quota exceeded/i.test(said)
 
 export const saidBy = (cause: unknown): string => (cause instanceof Error ? cause.message : String(cause))
+
+/** SQLSTATE: who asks is not let in (28000, 28P01), or may not do what is needed (42501). */
+const refusals: ReadonlySet<unknown> = new Set(['28000', '28P01', '42501'])
+
+/** Why a server that was asked did not do it: no room, no right, or not to be reached. */
+export const failedAt = (at: string, cause: unknown): Refused => {
+  const said = saidBy(cause)
+  if (isDiskFull(said)) return unopened('store-disk-full', { folder: at })
+  const refuses = cause instanceof Error && 'code' in cause && refusals.has(cause.code)
+  return unopened(refuses ? 'store-refused' : 'store-unreachable', { at, said })
+}

@@ -2,7 +2,7 @@ import pg from 'pg'
 import { ok } from '../../domain/result/result.ts'
 import type { Opened } from '../../ports/opening.ts'
 import { type Address, shown } from './address.ts'
-import { saidBy, unopened } from './problems.ts'
+import { failedAt, unopened } from './problems.ts'
 
 type Role = { readonly name: string; readonly password: string }
 
@@ -43,7 +43,7 @@ export const makeServedRole = async (owner: Address, serviceUrl: string): Opened
     await client.connect()
     return (await makeRole(client, role)) ? ok(role.name) : unopened('store-role-mighty', { role: role.name })
   } catch (cause) {
-    return unopened('store-unreachable', { at: shown(owner), said: saidBy(cause) })
+    return failedAt(shown(owner), cause)
   } finally {
     await client.end().catch(() => undefined)
   }

@@ -40,6 +40,8 @@ export const checkRedis = async (place: RedisPlace): Opened<void> => {
     return problems.length > 0 ? refuse(...problems) : ok(undefined)
   } catch (cause) {
     const said = cause instanceof Error ? cause.message : String(cause)
-    return refuse({ code: 'queue-unreachable', at: '', severity: 'stop', facts: { at, said } })
+    // It was reached and takes the password, the user or the question not.
+    const code = /^(?:WRONGPASS|NOAUTH|NOPERM)\b/.test(said) ? 'queue-refused' : 'queue-unreachable'
+    return refuse({ code, at: '', severity: 'stop', facts: { at, said } })
   }
 }

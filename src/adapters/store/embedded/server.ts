@@ -4,7 +4,7 @@ import { setTimeout as pause } from 'node:timers/promises'
 import pg from 'pg'
 import { ok, type Result } from '../../../domain/result/result.ts'
 import type { Opened, OpenProblem } from '../../../ports/opening.ts'
-import { isDiskFull, saidBy, unopened } from '../problems.ts'
+import { failedAt, isDiskFull, unopened } from '../problems.ts'
 import { clusterFolder, lastOfLog, type Place, settle } from './cluster.ts'
 import { keysFile, ownerAddress, type StoreKeys, writeKeys } from './keys.ts'
 import { run } from './run.ts'
@@ -137,8 +137,7 @@ export const makeRoom = async (keys: StoreKeys): Opened<void> => {
     await client.query('grant connect, create on database platenpost to service')
     return ok(undefined)
   } catch (cause) {
-    if (isDiskFull(saidBy(cause))) return unopened('store-disk-full', { folder: keys.host })
-    return unopened('store-unreachable', { at: keys.host, said: saidBy(cause) })
+    return failedAt(keys.host, cause)
   } finally {
     await client.end().catch(() => undefined)
   }

@@ -2,7 +2,7 @@ import { ok } from '../../../domain/result/result.ts'
 import type { Anchor } from '../../../ports/clock.ts'
 import type { Opened } from '../../../ports/opening.ts'
 import { type Address, shown } from '../address.ts'
-import { saidBy, unopened } from '../problems.ts'
+import { failedAt } from '../problems.ts'
 import { openPool } from './pool.ts'
 
 /** Of several processes that begin at once one writes; records that a shop was opened in are made already. */
@@ -17,7 +17,7 @@ export const keptAnchor = async (address: Address, wanted: Anchor | null): Opene
     const { rows } = await pool.query<Anchor>('select real, simulated, speed from simulated_clock')
     return ok(rows[0] ?? null)
   } catch (cause) {
-    return unopened('store-unreachable', { at: shown(address), said: saidBy(cause) })
+    return failedAt(shown(address), cause)
   } finally {
     await pool.end()
   }

@@ -5,7 +5,7 @@ import pg from 'pg'
 import { ok } from '../../../domain/result/result.ts'
 import type { Opened } from '../../../ports/opening.ts'
 import { type Address, shown } from '../address.ts'
-import { isDiskFull, saidBy, unopened } from '../problems.ts'
+import { failedAt, saidBy, unopened } from '../problems.ts'
 import { openPool } from './pool.ts'
 
 const readMigrations = async (folder: string): Promise<Record<string, Migration>> => {
@@ -65,10 +65,8 @@ export const migrate = async (migrating: Migrating): Opened<void> => {
     return ok(undefined)
   } catch (cause) {
     const said = saidBy(cause)
-    const at = shown(migrating.owner)
-    if (isDiskFull(said)) return unopened('store-disk-full', { folder: at })
     if (/corrupted migrations|migration "[^"]*" doesn't exist/.test(said)) return unopened('store-newer', { said })
-    return unopened('store-unreachable', { at, said })
+    return failedAt(shown(migrating.owner), cause)
   } finally {
     await db.destroy()
   }

@@ -4,7 +4,7 @@ import { ok, type Problem, type Result } from '../../../domain/result/result.ts'
 import type { Opened } from '../../../ports/opening.ts'
 import type { ShopStore, Store } from '../../../ports/store.ts'
 import { type Address, shown } from '../address.ts'
-import { isDiskFull, saidBy, unopened } from '../problems.ts'
+import { failedAt } from '../problems.ts'
 import { askingAtOnce } from './at-once.ts'
 import { listenTo } from './news.ts'
 import { outboxIn } from './outbox.ts'
@@ -101,10 +101,7 @@ export const openStore = async ({ address, time, connections = 8, log = [] }: Op
     await shopsOf(db, '')
   } catch (cause) {
     await db.destroy()
-    const said = saidBy(cause)
-    return isDiskFull(said)
-      ? unopened('store-disk-full', { folder: shown(address) })
-      : unopened('store-unreachable', { at: shown(address), said })
+    return failedAt(shown(address), cause)
   }
   return ok({
     openShop: (shopId, house = shopId) => openShop(records, shopId, house),
