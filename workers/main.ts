@@ -73,7 +73,7 @@ const work = async ({ toClose }: Opened): Promise<void> => {
   }
   const { store } = desk
   toClose(store.close)
-  const place = queuePlace(config, address, desk.shopId)
+  const place = queuePlace(config, address, desk)
   const queue = await openQueue(place, { onTrouble: report })
   toClose(queue.close)
   const relay = await startRelay({ store, house: desk.shopId, queue, onTrouble: report })

@@ -58,6 +58,8 @@ export const channelTopic = 'channel'
 
 /** Shops are apart: `shop(id)` is the way in, and it sees that shop's rows alone; only the platform's ids name their shop. */
 export type Store = {
+  /** Tells these records from all others, those of a backup of theirs too. */
+  readonly place: string
   /** Makes the shop's row when it is new. The house is whose records and workers serve it; a shop alone is its own. */
   readonly openShop: (shopId: string, house?: string) => Promise<ShopStore>
   readonly shop: (shopId: string) => ShopStore

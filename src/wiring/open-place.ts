@@ -11,9 +11,12 @@ import { zoneOf } from '../domain/calendar/zone.ts'
 import { ok, type Result } from '../domain/result/result.ts'
 import { openClock } from './open-clock.ts'
 
-/** Where the house's queue lives: on Redis when its address is set, else on the store's own PostgreSQL. */
-export const queuePlace = ({ redis }: Config, address: Address, house: string): QueuePlace =>
-  redis === null ? { kind: 'postgres', house, address } : { kind: 'redis', house, ...redis }
+/**
+ * Where the house's queue lives: on Redis when its address is set, else on the store's own PostgreSQL. One Redis may serve several places
+ * that know a house by the same id.
+ */
+export const queuePlace = ({ redis }: Config, address: Address, { shopId: house, store }: Desk): QueuePlace =>
+  redis === null ? { kind: 'postgres', house, address } : { kind: 'redis', house, records: store.place, ...redis }
 
 type Reading = Promise<Result<Workshop>>
 

@@ -56,10 +56,14 @@ describe.runIf(needs('redis-server'))('a served shop', () => {
     expect({ ...wrongs, [shelf]: 0 }).toEqual({ ...nothingWrong(many, wrongs), [shelf]: 0 })
   }
 
+  const queueOf = async (): Promise<string> => {
+    const [row] = await crew.records().rows('select id from platenpost.place')
+    return `steps-${house}-${row?.['id']}`
+  }
   const toRedis = () => ({ connection: { host: '127.0.0.1', port: crew.redis.port, maxRetriesPerRequest: null } })
 
   it('goes on when its queue holds junk', { timeout: 180_000 }, async () => {
-    const queue = new Queue(`steps-${house}`, toRedis())
+    const queue = new Queue(await queueOf(), toRedis())
     after.push(() => queue.close())
     for (const junk of [
       null,
@@ -76,7 +80,7 @@ describe.runIf(needs('redis-server'))('a served shop', () => {
   it('makes its tickets though a worker of an older version takes steps it does not know', { timeout: 300_000 }, async () => {
     const taken: string[] = []
     const older = new Worker(
-      `steps-${house}`,
+      await queueOf(),
       async ({ name }) => {
         taken.push(name)
         throw new UnrecoverableError('this version knows no such step')

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest'
+import { openQueue } from '../../../src/adapters/queue/bullmq/bull-queue.ts'
 import { checkRedis } from '../../../src/adapters/queue/bullmq/check-redis.ts'
 import { startEmbedded } from '../../../src/adapters/store/embedded/start-embedded.ts'
 import { queueContract } from '../../ports/queue.contract.ts'
@@ -25,7 +26,19 @@ queueContract('embedded PostgreSQL', async () => {
 describe.runIf(needs('redis-server'))('with a redis-server', () => {
   queueContract('Redis', async () => {
     const redis = await startRedis(...safe)
-    return { place: { kind: 'redis', house: 'shop-1', ...alone(redis.url) }, close: redis.stop }
+    return { place: { kind: 'redis', house: 'shop-1', records: 'r1', ...alone(redis.url) }, close: redis.stop }
+  })
+
+  it('keeps apart what places with a house of the same id have queued', async () => {
+    const redis = await startRedis(...safe)
+    const open = (records: string) =>
+      openQueue({ kind: 'redis', house: 'shop-1', records, ...alone(redis.url) }, { onTrouble: () => undefined })
+    const [live, trial] = [await open('r1'), await open('r2')]
+    await live.add({ step: 'quote', shopId: 'shop-1', orderId: 'o-1', revision: 1, attempt: 1 })
+    const waiting = async (queue: typeof live): Promise<number> => (await queue.counts()).waiting
+    expect([await waiting(live), await waiting(trial)]).toEqual([1, 0])
+    await Promise.all([live.close(), trial.close()])
+    await redis.stop()
   })
 
   it('accepts a Redis with an append-only file that evicts nothing', async () => {

@@ -46,7 +46,10 @@ describe.runIf(needs('redis-server'))('a Redis behind sentinels', () => {
     const place = { url: 'redis://steps', sentinels: [await startSentinel(leader.port)], sentinelPassword: null }
     await until('the sentinel answers', async () => (await checkRedis(place)).ok || undefined, 30_000)
     const troubles: unknown[] = []
-    const queue = await openQueue({ kind: 'redis', house: 'shop-1', ...place }, { onTrouble: (cause) => troubles.push(cause) })
+    const queue = await openQueue(
+      { kind: 'redis', house: 'shop-1', records: 'r1', ...place },
+      { onTrouble: (cause) => troubles.push(cause) },
+    )
     after.push(queue.close)
     await queue.add(step('before'))
     const watcher = connectRedis({ ...place, url: follower.url, sentinels: [] }, {})

@@ -21,7 +21,14 @@ describe.runIf(needs('redis-server'))('a Redis that dies while the queue and its
     async (many) => {
       const redis = await startRedis(...safeRedis)
       after.push(redis.stop)
-      const place = { kind: 'redis', house: 'shop-1', url: redis.url, sentinels: [], sentinelPassword: null } as const
+      const place = {
+        kind: 'redis',
+        house: 'shop-1',
+        records: 'r1',
+        url: redis.url,
+        sentinels: [],
+        sentinelPassword: null,
+      } as const
       const watcher = connectRedis(place, {})
       watcher.on('error', () => undefined)
       after.push(() => watcher.disconnect())

@@ -96,7 +96,7 @@ describe('the relay', () => {
 
 describe('the reconciler', () => {
   const wipe = async (): Promise<void> => {
-    const bull = new BullQueue(queueName('shop-1'), { connection: { ...place().address } }, createPostgresBackend)
+    const bull = new BullQueue(queueName(place()), { connection: { ...place().address } }, createPostgresBackend)
     await bull.obliterate({ force: true })
     await bull.close()
   }

@@ -7,7 +7,7 @@ import type { Address } from '../../../src/adapters/store/address.ts'
 import { readBackup, writeBackup } from '../../../src/adapters/store/backup.ts'
 import { keptAnchor } from '../../../src/adapters/store/sql/anchor.ts'
 import { openStore } from '../../../src/adapters/store/sql/open-store.ts'
-import { derivedTables, recordTables } from '../../../src/adapters/store/sql/record-tables.ts'
+import { derivedTables, ownTables, recordTables } from '../../../src/adapters/store/sql/record-tables.ts'
 import { minutes } from '../../../src/domain/units/units.ts'
 import { openTestStore, root, type TestStore, temporaryFolder, unwrap } from '../../support/embedded.ts'
 import { fillFloor } from '../../support/fill-floor.ts'
@@ -99,7 +99,7 @@ describe('a backup', () => {
       test.embedded.owner,
       `select table_name as name from information_schema.tables where table_schema = 'platenpost' and table_name not like 'kysely%'`,
     )
-    expect(found.map(({ name }) => name).toSorted()).toEqual([...recordTables, ...derivedTables].toSorted())
+    expect(found.map(({ name }) => name).toSorted()).toEqual([...recordTables, ...derivedTables, ...ownTables].toSorted())
   })
 
   it('that was changed or cut short is refused before anything is written', async () => {
@@ -128,6 +128,13 @@ describe('a backup', () => {
     const original = await everything(test.embedded.owner)
     expect(Object.entries(original).filter(([, rows]) => rows.length === 0)).toEqual([])
     expect(await everything(copy)).toEqual(original)
+  })
+
+  it('put back is another place, so that nobody takes what is queued for the original', async () => {
+    const store = unwrap(await openStore({ address: { ...test.embedded.service, database: 'copy' }, time: Date.now }))
+    expect(store.place).toMatch(/^[0-9a-f-]{36}$/)
+    expect(store.place).not.toBe(test.store.place)
+    await store.close()
   })
 
   it('goes on counting where the original stopped', async () => {

@@ -193,6 +193,7 @@ describe('another shop on the same store', () => {
       'look',
       'openShop',
       'outboxOf',
+      'place',
       'shop',
       'shopsOf',
       'together',

@@ -5,15 +5,19 @@ import { connectRedis, type RedisPlace } from './redis.ts'
 /** Where the queue of one house lives, whose workers serve one shop or several: on the store's PostgreSQL, or on Redis. */
 export type QueuePlace = { readonly house: string } & (
   | { readonly kind: 'postgres'; readonly address: PostgresAddress }
-  | (RedisPlace & { readonly kind: 'redis' })
+  | (RedisPlace & { readonly kind: 'redis'; readonly records: string })
 )
 
 type PostgresAddress =
   | { readonly host: string; readonly port: number; readonly user: string; readonly password: string; readonly database: string }
   | { readonly connectionString: string }
 
-/** Each house has a queue of its own: its workers know its records, and never see another house's steps. */
-export const queueName = (house: string): string => `steps-${house}`
+/**
+ * Each house has a queue of its own: its workers know its records, and never see another house's steps. On Redis it is told apart by the
+ * records as well: a trial or a restored place beside the live one has a house of the same id.
+ */
+export const queueName = (place: QueuePlace): string =>
+  place.kind === 'redis' ? `steps-${place.house}-${place.records}` : `steps-${place.house}`
 
 /** What went wrong beside any one step: a lost connection, a lock that could not be renewed. */
 export type OnTrouble = (cause: unknown) => void
@@ -42,12 +46,12 @@ type BullQueue = Pick<Queue<unknown>, 'add' | 'getJob' | 'getJobCounts' | 'waitU
 export const openBullQueue = (place: QueuePlace, defaultJobOptions: JobsOptions, onTrouble: OnTrouble): Opened<BullQueue> => {
   if (place.kind === 'postgres') {
     const options = { connection: postgres(place.address), defaultJobOptions }
-    const queue = new Queue(queueName(place.house), options, createPostgresBackend)
+    const queue = new Queue(queueName(place), options, createPostgresBackend)
     queue.on('error', onTrouble)
     return { it: queue, close: () => queue.close() }
   }
   const redis = openRedis(place, onTrouble)
-  const queue = new Queue<unknown>(queueName(place.house), { connection: redis, defaultJobOptions })
+  const queue = new Queue<unknown>(queueName(place), { connection: redis, defaultJobOptions })
   queue.on('error', onTrouble)
   return openedOn(queue, redis)
 }
@@ -63,13 +67,13 @@ type Work = {
 export const openBullWorker = (place: QueuePlace, { run, failed, options }: Work, onTrouble: OnTrouble): Opened<BullWorker> => {
   if (place.kind === 'postgres') {
     const connection = postgres(place.address)
-    const worker = new Worker(queueName(place.house), run, { ...options, connection }, createPostgresBackend)
+    const worker = new Worker(queueName(place), run, { ...options, connection }, createPostgresBackend)
     worker.on('error', onTrouble)
     worker.on('failed', (job, cause) => job !== undefined && failed(job, cause))
     return { it: worker, close: () => worker.close() }
   }
   const redis = openRedis(place, onTrouble)
-  const worker = new Worker<unknown, void>(queueName(place.house), run, { ...options, connection: redis })
+  const worker = new Worker<unknown, void>(queueName(place), run, { ...options, connection: redis })
   worker.on('error', onTrouble)
   worker.on('failed', (job, cause) => job !== undefined && failed(job, cause))
   return openedOn(worker, redis)

@@ -1,4 +1,4 @@
-import type { LogConfig } from 'kysely'
+import { type LogConfig, sql } from 'kysely'
 import pg from 'pg'
 import { ok, type Problem, type Result } from '../../../domain/result/result.ts'
 import type { Opened } from '../../../ports/opening.ts'
@@ -83,6 +83,11 @@ const shopsOf = async (db: Database, house: string): Promise<readonly string[]> 
   return rows.map(({ shopId }) => shopId)
 }
 
+const placeOf = async (db: Database): Promise<string> => {
+  const { rows } = await sql<{ id: string }>`select id from place`.execute(db)
+  return rows[0]?.id ?? ''
+}
+
 export type Opening = {
   readonly address: Address
   /** The shop's time in epoch milliseconds: what is said is said then. */
@@ -97,13 +102,15 @@ export const openStore = async ({ address, time, connections = 8, log = [] }: Op
   const pool = openStatements(address, connections)
   const db = openDatabase(pool, log)
   const records = { db, time }
+  const state = { place: '' }
   try {
-    await shopsOf(db, '')
+    state.place = await placeOf(db)
   } catch (cause) {
     await db.destroy()
     return failedAt(shown(address), cause)
   }
   return ok({
+    place: state.place,
     openShop: (shopId, house = shopId) => openShop(records, shopId, house),
     shop: (shopId) => shopStore({ ...records, shopId }),
     shopsOf: (house) => shopsOf(db, house),

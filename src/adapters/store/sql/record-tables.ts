@@ -39,6 +39,8 @@ export const recordTables = [
 export const placeTables: ReadonlySet<string> = new Set(['simulated_clock'])
 /** What other tables come to, made anew by them whenever rows are put back: no backup holds it. */
 export const derivedTables = ['stock_sum'] as const
+/** What a place is by itself, made with it: no backup holds it either. */
+export const ownTables = ['place'] as const
 export type RecordTable = (typeof recordTables)[number]
 
 /** Counters that go on from the highest number given. */
