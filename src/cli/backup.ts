@@ -1,9 +1,11 @@
+import { existsSync } from 'node:fs'
 import { mkdir, stat } from 'node:fs/promises'
 import { dirname, resolve } from 'node:path'
 import { projectRoot } from '../adapters/folder/root.ts'
+import { shown } from '../adapters/store/address.ts'
 import { writeBackup } from '../adapters/store/backup.ts'
 import { proveBackup } from '../adapters/store/prove-backup.ts'
-import { readConfig } from '../config.ts'
+import { type Config, readConfig } from '../config.ts'
 import { ok, type Problem, type Result } from '../domain/result/result.ts'
 import { borrowBase, hasRecords } from '../wiring/borrow-base.ts'
 import { answerDone, answerRefused } from './answer.ts'
@@ -16,8 +18,12 @@ const usage = `backup: every record of the store, files too, as of one instant, 
 --prove puts the file back into a store that is thrown away afterwards and compares every row. A running service does both
 every night when BACKUP_INTO names a folder.
 
-The service may run meanwhile. DATA or DATABASE_URL say which store, as for the service. The file holds names and contacts:
-keep it where only the shop can read it.`
+The service may run meanwhile. DATA or DATABASE_URL say which store, as for the service. A file that is there already stays
+as it is: take a new name. It holds names and contacts: keep it where only the shop can read it.`
+
+/** Which store it was, so that nobody takes one for another. */
+const storeText = ({ databaseUrl, data }: Config): string =>
+  databaseUrl === null ? data : shown({ connectionString: databaseUrl })
 
 const refused = (code: string, facts: Problem['facts']): { readonly ok: false; readonly problems: readonly Problem[] } => ({
   ok: false,
@@ -43,6 +49,7 @@ const run = async (words: Words): Promise<number> => {
   if (!hasRecords(config.value)) {
     return answerRefused(words, refused('store-nothing-there', { folder: config.value.data }).problems)
   }
+  if (existsSync(file)) return answerRefused(words, refused('backup-there', { file }).problems)
   const folder = await makeFolder(file)
   if (!folder.ok) return answerRefused(words, folder.problems)
   const written = await borrowBase(config.value, ({ base }) => writeBackup(base.service, file))
@@ -52,7 +59,7 @@ const run = async (words: Words): Promise<number> => {
   const { size } = await stat(file)
   const proof = proved === null ? '' : ` ${proved.value.rows} rows were put back and are the same.`
   const { orders, rows } = written.value
-  const held = `${file} holds every record there is (orders: ${orders}; rows: ${rows}; bytes: ${size}).`
+  const held = `${file} holds every record of ${storeText(config.value)} (orders: ${orders}; rows: ${rows}; bytes: ${size}).`
   return answerDone(words, { file, bytes: size, orders, rows }, `${held}${proof}`)
 }
 

@@ -14,6 +14,8 @@ type OwnProblems = {
   /** A command for records that were never made. */
   'store-nothing-there': { readonly folder: string }
   'backup-not-written': { readonly file: string; readonly said: string }
+  /** Nothing is written over a backup. */
+  'backup-there': { readonly file: string }
   'order-unknown': { readonly order: string }
   /** People are forgotten when their order is over, not while it is made. */
   'order-in-work': { readonly order: string; readonly state: string }
@@ -91,6 +93,7 @@ export const startingWords: StartingWords = {
     `Redis at ${at} throws steps away when memory is short (maxmemory-policy is ${policy}). Set “maxmemory-policy noeviction”.`,
   'store-nothing-there': ({ folder }) =>
     `There are no records in ${folder}. Start the service once, or set DATA to the folder it uses.`,
+  'backup-there': ({ file }) => `There is a file ${file} already, and it stays as it is. Give this backup another name.`,
   'backup-not-written': ({ file, said }) => `The backup could not be written to ${file}: ${said}`,
   'order-unknown': ({ order }) =>
     isTicketNumber(order)

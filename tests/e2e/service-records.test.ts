@@ -1,4 +1,4 @@
-import { readFileSync, statSync, writeFileSync } from 'node:fs'
+import { readFileSync, rmSync, statSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { startEmbedded } from '../../src/adapters/store/embedded/start-embedded.ts'
@@ -63,9 +63,16 @@ afterAll(async () => {
 describe('the records of a shop', () => {
   it('are backed up while the service runs, into one file for its owner alone', async () => {
     const { code, said } = await command('backup', { DATA: data }, '--out', file)
-    expect([code, said]).toEqual([0, expect.stringContaining(`${file} holds every record there is (orders: 1; rows: `)])
+    expect([code, said]).toEqual([0, expect.stringContaining(`${file} holds every record of ${data} (orders: 1; rows: `)])
     expect(statSync(file).mode & 0o777).toBe(0o600)
     expect((await ask(service.address, '/up')).text).toBe('up')
+  })
+
+  it('are never written over a file that is there', async () => {
+    const before = readFileSync(file)
+    const { code, said } = await command('backup', { DATA: data }, '--out', file)
+    expect([code, said]).toEqual([1, expect.stringContaining(`There is a file ${file} already`)])
+    expect(readFileSync(file).equals(before)).toBe(true)
   })
 
   it('of an order that is being made are not forgotten', async () => {
@@ -83,6 +90,7 @@ describe('the records of a shop', () => {
   it('come back from a backup equal to the original, table by table, and go on', { timeout: 60_000 }, async () => {
     await records.close()
     await service.signal('SIGINT')
+    rmSync(file)
     const { code } = await command('backup', { DATA: data }, '--out', file)
     expect(code).toBe(0)
     expect(leftOf(data, [])).toEqual([])

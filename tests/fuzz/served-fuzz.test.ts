@@ -133,7 +133,7 @@ const send = (shops: TwoShops, from: string): Promise<Answer> => {
   const { hostname, port, host } = new URL(first.counter.address)
   const method = pick(['GET', 'GET', 'POST', 'POST', 'POST', 'POST', 'HEAD', 'PUT', 'DELETE', 'OPTIONS', 'PATCH'])
   const sent = method === 'GET' || method === 'HEAD' ? null : bodyFor(shops)
-  const cookie = pick(['', '', first.owner, first.staff, first.owner.slice(0, -3), 'counter=a.b'])
+  const cookie = pick(['', '', first.owner, first.staff, first.owner.slice(0, -3), `counter-${port}=a.b`])
   const headers: { [name: string]: string } = {
     host: random() < 0.97 ? host : pick(['evil.example', '', '[::1', `127.0.0.1:${upTo(65_535)}`]),
     ...(random() < 0.95 ? { origin: first.counter.address } : { origin: pick(['null', 'http://evil.example', '::']) }),

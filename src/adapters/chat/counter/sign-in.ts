@@ -6,8 +6,15 @@ import type { Counter, Visit } from './counter.ts'
 export type Signed = { readonly member: Member; readonly language: Language }
 
 const isSecure = (counter: Counter): boolean => counter.origin.startsWith('https:')
-/** The prefix binds the cookie to this host; browsers take it over https only. */
-const nameOf = (counter: Counter): string => (isSecure(counter) ? '__Host-counter' : 'counter')
+/**
+ * The prefix binds the cookie to this host; browsers take it over https only. They send a host's cookies to all of its ports: a trial
+ * place beside the real one has a name of its own.
+ */
+const nameOf = (counter: Counter): string => {
+  const { port } = new URL(counter.origin)
+  const name = port === '' ? 'counter' : `counter-${port}`
+  return isSecure(counter) ? `__Host-${name}` : name
+}
 
 const put = (c: Visit, counter: Counter, value: string): void =>
   setCookie(c, nameOf(counter), value, {
