@@ -6,6 +6,8 @@ export type TileView = {
   readonly label: string
   readonly state: 'waiting' | 'taken' | 'started' | 'done' | 'spoiled'
   readonly by: string | null
+  /** It is to go through the step now: not done yet, and not waiting for a first piece of its kind. */
+  readonly isChosen: boolean
 }
 
 /** One step of a ticket as it is worked: its figures large, its cautions, how long the press stays closed. */
@@ -18,6 +20,8 @@ export type StepView = {
   readonly tiles: readonly TileView[]
   /** Every tile is done. */
   readonly isDone: boolean
+  /** Something is to be done at it now; what only waits for a first piece to be made or signed is not. */
+  readonly isNext: boolean
 }
 
 /** A gate in words. */

@@ -155,9 +155,10 @@ const keepOpen = (old, fresh) => {
     fresh.querySelector(`#${CSS.escape(running.id)}`)?.replaceWith(running)
 }
 
-/** A garment that stands as it stood stays chosen or not, as the hand left it. */
+/** A garment that stands as it stood stays chosen or not, as the hand left it; where no hand was, as the page offers it now. */
 const keepChosen = (old, fresh) => {
   for (const box of old.querySelectorAll('.tile input')) {
+    if (box.checked === box.defaultChecked) continue
     const twin = fresh.querySelector(`#${CSS.escape(box.id)}`)
     if (twin?.parentElement.className === box.parentElement.className) twin.checked = box.checked
   }

@@ -6,6 +6,7 @@ const tiles = ['#7 Núñez M', '#12 Okafor L', '#20 Lee S'].map((label, index) =
   label,
   state: index === 0 ? ('done' as const) : ('waiting' as const),
   by: index === 0 ? 'Tomás' : null,
+  isChosen: index !== 0,
 }))
 
 export const pressAt17: PressView = {
@@ -25,8 +26,9 @@ export const pressAt17: PressView = {
       figures: [],
       cautions: [],
       seconds: null,
-      tiles: tiles.map((one) => ({ ...one, state: 'done' })),
+      tiles: tiles.map((one) => ({ ...one, state: 'done', isChosen: false })),
       isDone: true,
+      isNext: false,
     },
     {
       no: 4,
@@ -36,6 +38,7 @@ export const pressAt17: PressView = {
       seconds: 12,
       tiles,
       isDone: false,
+      isNext: true,
     },
   ],
   bags: [

@@ -25,18 +25,30 @@ export const wanting = (work: Work, kinds: readonly WorkKind[], lines: readonly 
   return work.steps.filter(({ no }) => open.has(no))
 }
 
-/**
- * What must be ticked before a first piece of a garment is there, on the line that has gone furthest; empty when it is. A line of
- * several garments is ticked as a whole: where there is no other, its first piece is made before its pressing is ticked.
- */
-export const beforeFirstPiece = (work: Work, garment: string | null): readonly Wanting[] => {
+/** A line of which a first piece is made, and what it still has to go through; `line` is null where ticks would take several at once. */
+type Leader = { readonly line: number | null; readonly wants: readonly Wanting[] }
+
+/** The line of a garment that has gone furthest to a first piece; of several the first. */
+const leaderOf = (work: Work, garment: string | null): Leader => {
   const pressed = new Set(work.steps.flatMap(({ kind, lines }) => (kind === 'press' ? lines : [])))
   const own = work.roster.filter((row) => (garment === null || row.garment === garment) && pressed.has(row.line))
   const single = own.filter(({ quantity }) => quantity === 1)
   const kinds = single.length > 0 ? making : making.filter((kind) => kind !== 'press')
-  const wants = (single.length > 0 ? single : own).map(({ line }) => wantingOf(work, kinds, line))
-  return wants.toSorted((a, b) => a.length - b.length)[0] ?? []
+  const leaders = (single.length > 0 ? single : own).map(({ line, quantity }) => ({
+    line: quantity === 1 ? line : null,
+    wants: wantingOf(work, kinds, line),
+  }))
+  return leaders.toSorted((a, b) => a.wants.length - b.wants.length)[0] ?? { line: null, wants: [] }
 }
+
+/**
+ * What must be ticked before a first piece of a garment is there, on the line that has gone furthest; empty when it is. A line of
+ * several garments is ticked as a whole: where there is no other, its first piece is made before its pressing is ticked.
+ */
+export const beforeFirstPiece = (work: Work, garment: string | null): readonly Wanting[] => leaderOf(work, garment).wants
+
+/** The line that goes through the press alone before the first piece of its garment is signed; null where every line is of several. */
+export const firstPieceLine = (work: Work, garment: string | null): number | null => leaderOf(work, garment).line
 
 /** How many garments of some lines are through a step or go through it now. */
 export const piecesThrough = ({ roster, ticks }: Work, step: WorkStep, now: readonly number[]): number =>

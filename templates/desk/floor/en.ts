@@ -187,6 +187,15 @@ export const floorEnglish: FloorWords = {
   progress: (step, done, of) => `${step}: ${done} of ${of}`,
   stepHeld: (name) => `${name} has that step already.`,
   first: (gates) => `First: ${gates}.`,
+  firstPiece: {
+    make: 'Make one garment alone first, through every step, then write it down under “First piece”; a second person signs it. The others wait.',
+    alone:
+      'Make one garment alone first, through every step and without a tick, then write it down under “First piece”; a second person signs it. The others wait.',
+    write: 'One garment is made: write it down under “First piece”; a second person signs it. The others wait.',
+    sign: 'The first piece is written down: a second person looks at it and signs it under “Second signature”. The others wait.',
+    again:
+      'The first piece was found wrong: make one garment right, then write it down under “First piece”; a second person signs it. The others wait.',
+  },
   sayFirst: 'Something changed in this revision. Read the changes and press “Seen” first.',
   badForm: (field) => `Please look at “${field}” again; nothing was written down.`,
   lookAt: (when) => `look again ${when}`,

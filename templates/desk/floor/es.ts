@@ -187,6 +187,15 @@ export const floorSpanish: FloorWords = {
   progress: (step, done, of) => `${step}: ${done} de ${of}`,
   stepHeld: (name) => `${name} ya tiene ese paso.`,
   first: (gates) => `Primero: ${gates}.`,
+  firstPiece: {
+    make: 'Haga primero una sola prenda, por todos los pasos, y anótela después en “Primera pieza”; la firma una segunda persona. Las demás esperan.',
+    alone:
+      'Haga primero una sola prenda, por todos los pasos y sin marcarlos, y anótela después en “Primera pieza”; la firma una segunda persona. Las demás esperan.',
+    write: 'Una prenda está hecha: anótela en “Primera pieza”; la firma una segunda persona. Las demás esperan.',
+    sign: 'La primera pieza está anotada: una segunda persona la mira y la firma en “Segunda firma”. Las demás esperan.',
+    again:
+      'La primera pieza salió mal: haga bien una prenda y anótela después en “Primera pieza”; la firma una segunda persona. Las demás esperan.',
+  },
   sayFirst: 'Algo cambió en esta revisión. Lea los cambios y pulse primero “Visto”.',
   badForm: (field) => `Mire otra vez “${field}”, por favor; no se anotó nada.`,
   lookAt: (when) => `mirar otra vez ${when}`,

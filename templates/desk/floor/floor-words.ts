@@ -1,6 +1,7 @@
 import type { VinylClass } from '../../../src/domain/material/material.ts'
 import type { GateReason } from '../../../src/domain/press/gate-state.ts'
 import type { FormAct, PlainAct, ShopAct } from '../../../src/domain/ticket/acts.ts'
+import type { PieceWait } from '../../../src/domain/ticket/first-piece.ts'
 import type { WorkKind } from '../../../src/domain/ticket/work-steps.ts'
 import type { Complaint } from '../../../src/domain/understanding/conversation.ts'
 
@@ -93,6 +94,8 @@ export type FloorWords = {
   readonly progress: (step: string, done: number, of: number) => string
   readonly stepHeld: (name: string) => string
   readonly first: (gates: string) => string
+  /** What leads to a first piece that a second person signed, by what it waits for. */
+  readonly firstPiece: { readonly [wait in PieceWait]: string }
   readonly sayFirst: string
   readonly badForm: (field: string) => string
   readonly lookAt: (when: string) => string

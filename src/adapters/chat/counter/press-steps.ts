@@ -7,7 +7,7 @@ const tile = (one: TileView, step: StepView, place: Place): Html => {
   const id = `tile-${step.no}-${one.line}`
   const { states } = place.words.press
   const said = one.by === null ? states[one.state] : `${states[one.state]}, ${one.by}`
-  const chosen = one.state === 'done' ? null : html` checked`
+  const chosen = when(one.isChosen, () => html` checked`)
   return html`<li class="tile ${one.state}"><input type="checkbox" id="${id}" name="field.line-${one.line}" value="yes"${chosen}><label for="${id}"><strong dir="auto">${one.label}</strong> <span>${said}</span></label></li>`
 }
 
@@ -45,9 +45,13 @@ const through = ({ tiles }: StepView): number => tiles.filter(({ state }) => sta
 const foldedStep = (step: StepView, at: Ticking): Html =>
   html`<details class="step" name="step" id="fold-${step.no}"><summary>${step.title} <span class="count">${at.place.words.progress(through(step), step.tiles.length)}</span></summary>${stepBody(step, at)}</details>`
 
-/** The step to be done now by somebody: one they have in hand, else the first that is not through. */
+/**
+ * The step to be done now by somebody: one they have in hand, else the first at which something can be done, else the first that is
+ * not through. Until a first piece is signed that is where its garment stands, however many of its kind wait behind it.
+ */
 export const stepNow = (steps: readonly StepView[], name: string): StepView | null =>
   steps.find(({ tiles }) => tiles.some(({ state, by }) => (state === 'taken' || state === 'started') && by === name)) ??
+  steps.find(({ isDone, isNext }) => !isDone && isNext) ??
   steps.find(({ isDone }) => !isDone) ??
   null
 

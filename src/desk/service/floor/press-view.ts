@@ -3,6 +3,7 @@ import type { PressStep } from '../../../domain/press/press-plan.ts'
 import type { TicketAct } from '../../../domain/ticket/acts.ts'
 import { byName } from '../../../domain/ticket/bags.ts'
 import type { TicketFacts } from '../../../domain/ticket/facts.ts'
+import { pieceWait, waitingForPiece } from '../../../domain/ticket/first-piece.ts'
 import { otherPresses } from '../../../domain/ticket/heat.ts'
 import { tickOf, type WorkStep, workSteps } from '../../../domain/ticket/work-steps.ts'
 import type { PressCheck } from '../../../ports/floor-records.ts'
@@ -15,6 +16,7 @@ import { ticketName } from '../records/ticket-names.ts'
 import { deskWordsFor, localOf, shopLanguage, showOf, wordsFor } from '../say/say-floor.ts'
 import { bagViews } from './bag-view.ts'
 import { gateNames } from './gate-name.ts'
+import { pieceHints } from './piece-hint.ts'
 import { hoursText, type PromisedHour, promisedHours } from './promised-hour.ts'
 import { readLife } from './read-life.ts'
 import { rowText } from './row-text.ts'
@@ -69,22 +71,44 @@ const waitsFor = ({ desk, life, facts }: Viewing, { kind, lines }: WorkStep): re
   return closed.length === 0 ? [] : [wordsFor(desk).first(gateNames(desk, facts, closed))]
 }
 
+/** The first pieces that a step waits for with garments of its own. */
+const piecesOf = ({ life }: Viewing, { kind }: WorkStep, open: readonly number[]): TicketLife['gates'] => {
+  if (kind !== 'press' && kind !== 'inspect') return []
+  const garments = new Set(life.roster.filter(({ line }) => open.includes(line)).map(({ garment }) => garment))
+  return life.gates.filter(
+    (state) => pieceWait(life, state) !== null && (state.gate.garment === null || garments.has(state.gate.garment)),
+  )
+}
+
+/** Something is to be done about a first piece by whoever is at the ticket: not by the second person alone. */
+const isInHand = ({ life }: Viewing, state: TicketLife['gates'][number]): boolean =>
+  ['write', 'alone', 'again'].includes(pieceWait(life, state) ?? '')
+
 const stepView = (viewing: Viewing, step: WorkStep): StepView => {
   const { desk, life, facts, checks } = viewing
   const rows = step.kind === 'bag' ? [...facts.roster].sort(byName) : facts.roster
+  const waiting = waitingForPiece(life, life.gates, step.kind)
   const tiles = rows.flatMap((row) => {
     const { line } = row
     const { state, by } = tickOf(life.ticks, step.no, line)
-    return step.lines.includes(line) ? [{ line, label: rowText(desk, facts, row), state, by }] : []
+    const isChosen = state !== 'done' && !waiting.has(line)
+    return step.lines.includes(line) ? [{ line, label: rowText(desk, facts, row), state, by, isChosen }] : []
   })
+  const open = tiles.flatMap(({ line, state }) => (state === 'done' ? [] : [line]))
+  const pieces = piecesOf(viewing, step, open)
   return {
     no: step.no,
     title: stepName(desk, facts, step),
     figures: step.press === null ? [] : figuresOf(desk, step.press, checks),
-    cautions: [...waitsFor(viewing, step), ...(step.press === null ? [] : cautionsOf(desk, facts, step.press))],
+    cautions: [
+      ...waitsFor(viewing, step),
+      ...pieceHints(desk, viewing, pieces),
+      ...(step.press === null ? [] : cautionsOf(desk, facts, step.press)),
+    ],
     seconds: step.press?.seconds ?? null,
     tiles,
-    isDone: tiles.every(({ state }) => state === 'done'),
+    isDone: open.length === 0,
+    isNext: tiles.some(({ isChosen }) => isChosen) || pieces.some((state) => isInHand(viewing, state)),
   }
 }
 

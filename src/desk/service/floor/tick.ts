@@ -1,5 +1,5 @@
 import * as z from 'zod'
-import type { Gate } from '../../../domain/press/press-plan.ts'
+import type { GateState } from '../../../domain/press/gate-state.ts'
 import { ok, type Problem, type Result } from '../../../domain/result/result.ts'
 import { making, piecesThrough, wanting } from '../../../domain/ticket/made.ts'
 import {
@@ -19,6 +19,7 @@ import { type UsedAt, useAt } from '../stock/use-stock.ts'
 import { type Answered, type Deed, readValues } from './deed.ts'
 import { gateNames } from './gate-name.ts'
 import { markWork } from './mark-work.ts'
+import { pieceHints } from './piece-hint.ts'
 import { stepNames } from './step-name.ts'
 
 export const tickDeeds = ['take', 'start', 'done', 'back'] as const
@@ -54,7 +55,7 @@ type Ticking = { readonly step: WorkStep; readonly lines: readonly number[]; rea
  * Of each kind of garment: before its first piece is signed only one of it goes through a press step; its other gates keep it from
  * being cut or pressed at all. The gates of another kind keep nothing of this one back.
  */
-const closedGates = (life: TicketLife, { step, lines, deed }: Ticking): readonly Gate[] => {
+const closedGates = (life: TicketLife, { step, lines, deed }: Ticking): readonly GateState[] => {
   const { kind } = step
   if (kind !== 'cut' && kind !== 'press') return []
   const chosen = life.roster.filter(({ line }) => lines.includes(line))
@@ -63,7 +64,7 @@ const closedGates = (life: TicketLife, { step, lines, deed }: Ticking): readonly
     const weighed = life.roster.map((row) => (deed === 'done' ? row : { ...row, quantity: 1 }))
     const own = { ...life, roster: weighed.filter((row) => row.garment === garment) }
     const pressing = piecesThrough(own, step, lines) > 1 ? 'run' : 'pressing'
-    return closedFor(life, { from: kind === 'cut' ? 'cutting' : pressing, garment }).map(({ gate }) => gate)
+    return closedFor(life, { from: kind === 'cut' ? 'cutting' : pressing, garment })
   })
 }
 
@@ -89,7 +90,10 @@ const refusal = async (deed: Deed, ticking: Ticking): Promise<string | null> => 
   const holder = otherHolder(life.ticks, lines, { step: step.no, by: by.name })
   if (holder !== null) return words.stepHeld(holder)
   const closed = closedGates(life, ticking)
-  if (closed.length > 0) return words.first(gateNames(desk, deed.facts, closed))
+  if (closed.length > 0) {
+    const gates = closed.map(({ gate }) => gate)
+    return [words.first(gateNames(desk, deed.facts, gates)), ...pieceHints(desk, deed, closed)].join(' ')
+  }
   const before = stepsBefore(life, ticking)
   if (before.length > 0) return words.first(stepNames(desk, deed.facts, before))
   const shut = await shutPress(deed, step)

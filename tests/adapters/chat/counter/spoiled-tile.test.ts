@@ -10,8 +10,9 @@ const step: StepView = {
   figures: [],
   cautions: [],
   seconds: null,
-  tiles: [{ line: 2, label: '#7 Bea L', state: 'spoiled', by: null }],
+  tiles: [{ line: 2, label: '#7 Bea L', state: 'spoiled', by: null, isChosen: true }],
   isDone: false,
+  isNext: true,
 }
 
 it.each([
