@@ -201,6 +201,42 @@ describe.runIf(needs(...browserNames))('the floor at the counter', () => {
     expect(here.bugs).toEqual([])
   })
 
+  it('floor: whoever presses Done as the page stands makes one garment first, and runs the others once it is signed', {
+    timeout: 300_000,
+  }, async () => {
+    const here = await open('2026-11-25T09:00')
+    const [, staff, second] = await Promise.all([orders(here, tees('Follow Finches')), here.staff('Noor'), here.staff('Pim')])
+    const ticket = await ticketNow(here)
+    await acts(here.desk, ticket, { act: 'take', by: noor })
+    await openGates(here.desk, ticket, ['first-piece'])
+    await staff.goto(`${here.address}/press/${ticket}`)
+    const now = staff.locator('.step.now')
+    const chosen = now.locator('.tile input:checked')
+    const isMade = () => staff.locator('#form-first-piece').count()
+    const ahead: number[] = []
+    while ((await isMade()) === 0 && ahead.length < 20) {
+      const title = await now.getByRole('heading').textContent()
+      ahead.push(await chosen.count())
+      await now.getByRole('button', { name: 'Done' }).click(patience)
+      const led = async () => (await isMade()) > 0 || (await now.getByRole('heading').textContent()) !== title
+      await expect.poll(led, patience).toBe(true)
+    }
+    expect(ahead.slice(0, 3)).toEqual([3, 3, 1])
+    expect(new Set(ahead.slice(2))).toEqual(new Set([1]))
+    await now.getByText(/One garment is made: write it down under “First piece”/).waitFor(patience)
+    await fills(staff, 'first-piece', (form) => chooses(form, /Garment/, /^(?!Choose)/))
+    await now.getByText(/a second person looks at it and signs it under “Second signature”/).waitFor(patience)
+    await second.goto(`${here.address}/press/${ticket}`)
+    await fills(second, 'second-look', async (form) => {
+      await chooses(form, /Garment/, /^(?!Choose)/)
+      await chooses(form, /What you see/, /^right/)
+    })
+    await expect.poll(() => chosen.count(), patience).toBe(2)
+    await now.getByRole('button', { name: 'Done' }).click(patience)
+    await expect.poll(() => now.getByRole('heading').textContent(), patience).not.toMatch(/ 1 Pre-press/)
+    expect(here.bugs).toEqual([])
+  })
+
   it('floor: of two people who take a ticket at once one gets it, and the other reads who has it', {
     timeout: 300_000,
   }, async () => {
