@@ -14,6 +14,8 @@ export type Line = {
   readonly at: number
   readonly edited: number
   readonly message: Message
+  /** Its choice was made already, or the talk went on to another question: nobody is asked by it any more. */
+  readonly isAnswered?: boolean
 }
 
 export type Role = 'owner' | 'staff'

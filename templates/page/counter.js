@@ -39,6 +39,15 @@ const wasSent = (form) => {
   form.closest('details.roster')?.removeAttribute('open')
 }
 
+const choosing = 'form[action$="/choose"]'
+
+/** A question that was answered, or that another came after, stays to be read and cannot be pressed. */
+const close = (form) => {
+  const held = form.contains(document.activeElement)
+  for (const box of form.querySelectorAll('fieldset')) box.disabled = true
+  if (held) document.querySelector('[data-live]')?.focus({ preventScroll: true })
+}
+
 /** Why it was not done stays where it was pressed until it is pressed again. */
 const tellBeside = (form, reason) => {
   form.querySelector(':scope > .refused')?.remove()
@@ -74,6 +83,7 @@ const send = async (form, button) => {
     // It was not done: what was filled in stays to be mended.
     if (isRefused) return renew(form)
     wasSent(form)
+    if (form.matches(choosing)) close(form)
     form.closest('details.fill')?.removeAttribute('open')
     if (line.source?.readyState !== EventSource.OPEN) location.reload()
   } finally {
@@ -190,6 +200,9 @@ const watch = () => {
     slips.dataset.after = event.lastEventId
     const isNew = !document.getElementById(fresh.id)
     place(fresh)
+    if (fresh.querySelector(choosing))
+      for (const slip of list.children)
+        if (Number(slip.dataset.seq) < Number(fresh.dataset.seq)) slip.querySelectorAll(choosing).forEach(close)
     if (isNew && !stay) toEnd()
     if (isNew && document.hidden) document.title = `• ${document.title.replace(/^• /, '')}`
   })

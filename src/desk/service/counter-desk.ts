@@ -8,10 +8,11 @@ import { channelFrom, channelName, conversationChannel, type Desk, shopChannel }
 import { floorSide } from './floor-side.ts'
 import { morningSheet } from './morning/morning-sheet.ts'
 import { pressAndTell } from './press-action.ts'
-import { messageFrom } from './records/records.ts'
+import { conversationFrom, messageFrom } from './records/records.ts'
 import { saidFiles } from './records/said-files.ts'
 import { loadMark, loadSheet } from './shop/load-sheet.ts'
 import { hearCustomer } from './talk/hear-customer.ts'
+import { withAnswered } from './talk/open-choice.ts'
 import { startTalk } from './talk/start-talk.ts'
 import { noteOnBench } from './ticket/note-on-bench.ts'
 
@@ -171,7 +172,10 @@ export const counterDesk = (desk: Desk, news: News): CounterDesk => {
     lines: async (channel, after) => {
       const stored = await shop.messages.after(channelName(channel), after)
       const shown = after === 0 ? stored.slice(-newestShown) : stored
-      return shown.map((message) => lineOf(message, profile.name))
+      const lines = shown.map((message) => lineOf(message, profile.name))
+      if (channel.kind !== 'conversation' || lines.every(({ message }) => message.choice === null)) return lines
+      const talk = await shop.conversations.read(channel.id)
+      return talk === null ? lines : withAnswered(lines, conversationFrom(talk.state).asked)
     },
     morning: (language) => morningSheet(desk, language),
     load: (language) => loadSheet(desk, language),

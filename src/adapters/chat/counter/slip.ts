@@ -47,12 +47,17 @@ const renderActions = (actions: readonly Action[], place: Place): Piece =>
 const isSaid = (message: Message, label: string): boolean =>
   message.blocks.some((block) => block.kind === 'text' && block.text === label)
 
-/** The label of a choice that the message says already is for those who cannot see that they stand together. */
-const renderChoice = ({ choice, said }: { readonly choice: Choice; readonly said: boolean }, place: Place): Html =>
+type Asking = { readonly choice: Choice; readonly said: boolean; readonly isAnswered: boolean }
+
+/**
+ * The label of a choice that the message says already is for those who cannot see that they stand together. What was answered stays
+ * to be read and cannot be pressed.
+ */
+const renderChoice = ({ choice, said, isAnswered }: Asking, place: Place): Html =>
   deedForm(
     place,
     'choose',
-    html`<fieldset><legend${said ? html` class="unseen"` : null}>${choice.label}</legend><input type="hidden" name="choice" value="${choice.id}"><div class="actions">${choice.options.map(
+    html`<fieldset${when(isAnswered, () => html` disabled`)}><legend${said ? html` class="unseen"` : null}>${choice.label}</legend><input type="hidden" name="choice" value="${choice.id}"><div class="actions">${choice.options.map(
       (option) => html`<button class="plain" name="value" value="${option.value}">${option.label}</button>`,
     )}</div></fieldset>`,
   )
@@ -119,24 +124,25 @@ const timeOf = (at: number, place: Place): Html => {
   return html`<time datetime="${new Date(at).toISOString()}">${shown.format(at)}</time>`
 }
 
-const slipInside = (message: Message, blocks: Message['blocks'], place: Place): Html => {
+const slipInside = ({ message, isAnswered = false }: Line, blocks: Message['blocks'], place: Place): Html => {
   const ticket = ticketOf(message)
   return html`${when(ticket !== null, () => html`<span class="anchor" id="${ticketAnchor(ticket ?? '')}"></span>`)}
 <div class="body">${when(message.picture !== null, () => (message.picture === null ? null : renderPicture(message.picture, place)))}
 <div class="words">${blocks.map((block) => renderBlock(block, place.words))}
 ${message.file === null ? null : renderFile(message.file, place)}
 ${(message.papers ?? []).map((paper) => renderFile(paper, place))}</div></div>
-${message.choice === null ? null : renderChoice({ choice: message.choice, said: isSaid(message, message.choice.label) }, place)}
+${message.choice === null ? null : renderChoice({ choice: message.choice, said: isSaid(message, message.choice.label), isAnswered }, place)}
 ${message.form === null ? null : renderForm(message.form, place)}
 ${renderActions(message.actions, place)}`
 }
 
 /** A slip that begins with what it is called can be folded under that; an address that points into it opens it. */
-const slipBody = ({ message, id, seq }: Line, place: Place): Html => {
+const slipBody = (line: Line, place: Place): Html => {
+  const { message, id, seq } = line
   const [first, ...rest] = message.blocks
   if (place.foldsBefore === undefined || first?.kind !== 'text' || rest.length === 0)
-    return slipInside(message, message.blocks, place)
-  return html`<details class="slip-fold" id="fold-${encodeURIComponent(id)}"${seq < place.foldsBefore ? null : html` open`}><summary dir="auto">${first.text}</summary>${slipInside(message, rest, place)}</details>`
+    return slipInside(line, message.blocks, place)
+  return html`<details class="slip-fold" id="fold-${encodeURIComponent(id)}"${seq < place.foldsBefore ? null : html` open`}><summary dir="auto">${first.text}</summary>${slipInside(line, rest, place)}</details>`
 }
 
 /** One line of a channel as a slip of paper. */

@@ -123,6 +123,8 @@ describe.runIf(needs(...browserNames))('in a browser', () => {
     await expect.poll(() => counter.desk.heard.at(-1)?.incoming).toMatchObject({ kind: 'pressed', action: 'o:17:sign-off:2' })
     await page.getByRole('button', { name: 'No, all 13 or older' }).click()
     await expect.poll(() => counter.desk.heard.at(-1)?.incoming).toMatchObject({ kind: 'chose', choice: 'age', value: 'no' })
+    await expect.poll(() => page.getByRole('button', { name: 'No, all 13 or older' }).isDisabled()).toBe(true)
+    expect(await page.getByRole('button', { name: 'Sign off' }).isEnabled()).toBe(true)
     expect(await page.getByRole('button', { name: 'Yes: Cancel the order' }).isVisible()).toBe(false)
     await page.getByText('Cancel the order', { exact: true }).click()
     await page.getByRole('button', { name: 'Yes: Cancel the order' }).click()
