@@ -18,7 +18,7 @@ import { openWatch, type Watch } from '../src/wiring/open-watch.ts'
 import { openWorkshop } from '../src/wiring/open-workshop.ts'
 import { type Opened, orStop, runProgram } from '../src/wiring/run-program.ts'
 import { whenStopped } from '../src/wiring/stop.ts'
-import { aboutStep, reporter, stepLogger } from '../src/wiring/trouble.ts'
+import { aboutStep, onceAMinute, reporter, stepLogger } from '../src/wiring/trouble.ts'
 import { plan } from './plan.ts'
 import { post } from './post.ts'
 import { price } from './price.ts'
@@ -28,6 +28,8 @@ import { type Background, startBackground } from './search.ts'
 import { ticket } from './ticket.ts'
 
 const report = reporter('worker')
+/** What goes wrong beside any one step. */
+const trouble = onceAMinute(report, () => performance.now())
 const longestMilliseconds = 60_000
 
 /** A server's new name or language is known to every job so much later at most. */
@@ -74,9 +76,9 @@ const work = async ({ toClose }: Opened): Promise<void> => {
   const { store } = desk
   toClose(store.close)
   const place = queuePlace(config, address, desk)
-  const queue = await openQueue(place, { onTrouble: report })
+  const queue = await openQueue(place, { onTrouble: trouble })
   toClose(queue.close)
-  const relay = await startRelay({ store, house: desk.shopId, queue, onTrouble: report })
+  const relay = await startRelay({ store, house: desk.shopId, queue, onTrouble: trouble })
   toClose(relay.close)
   const watch = await openWorkerWatch(config, desk, queue)
   toClose(watch.close)
@@ -88,14 +90,14 @@ const work = async ({ toClose }: Opened): Promise<void> => {
   const background = startBackground(async (shopId) => better(await tenants(shopId)), report)
   toClose(background.close)
   const handlers = handlersOf(tenants, background)
-  const bench = await openBench(place, { handlers, onGivenUp, onTrouble: report, onRan, lockMilliseconds })
+  const bench = await openBench(place, { handlers, onGivenUp, onTrouble: trouble, onRan, lockMilliseconds })
   toClose(bench.close)
   toClose(await openDeliveries(desk, config, report))
   const everyMilliseconds = Math.min(longestMilliseconds, overdueSeconds * 1_000)
-  const looking = { store, house: desk.shopId, queue, onTrouble: report }
+  const looking = { store, house: desk.shopId, queue, onTrouble: trouble }
   toClose(startReconciler({ ...looking, everyMilliseconds, overdueSeconds }).close)
   toClose(startReminder({ ...looking, clock: desk.clock }).close)
-  if (pulse !== null) toClose(startPulse({ file: pulse, lives: queue.counts, report }).close)
+  if (pulse !== null) toClose(startPulse({ file: pulse, lives: queue.counts, report: trouble }).close)
   process.stdout.write('worker ready\n')
   await stopped
 }

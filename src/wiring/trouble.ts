@@ -55,6 +55,20 @@ export const reporter =
   (cause, about) =>
     write({ at: new Date().toISOString(), who, ...about, trouble: reasonOf(cause) })
 
+const minuteMilliseconds = 60_000
+
+/** Every connection and every loop of a process finds out that a server is away, again and again: the same words once a minute. */
+export const onceAMinute = (tell: (cause: unknown) => void, now: () => number): ((cause: unknown) => void) => {
+  const told = new Map<string, number>()
+  return (cause) => {
+    const reason = reasonOf(cause)
+    for (const [one, at] of told) if (now() - at >= minuteMilliseconds) told.delete(one)
+    if (told.has(reason)) return
+    told.set(reason, now())
+    tell(cause)
+  }
+}
+
 export type StepRan = { readonly step: Step; readonly milliseconds: number; readonly outcome: 'done' | 'failed' }
 
 /** One line a step that ran. */

@@ -1,5 +1,5 @@
 import { afterEach, describe, expect, it } from 'vitest'
-import { aboutStep, reporter, withoutPeople } from '../../src/wiring/trouble.ts'
+import { aboutStep, onceAMinute, reporter, withoutPeople } from '../../src/wiring/trouble.ts'
 
 const write = process.stderr.write.bind(process.stderr)
 afterEach(() => {
@@ -78,5 +78,51 @@ describe('a line of the log', () => {
       'the ticket t-o0123456789abcdef-1 could not be kept: store-version-changed',
     )
     expect(withoutPeople('x'.repeat(100_000)).length).toBeLessThanOrEqual(500)
+  })
+})
+
+describe('trouble that comes again and again', () => {
+  const hear = () => {
+    const told: string[] = []
+    const clock = { now: 5_000 }
+    const say = onceAMinute(
+      (cause) => void told.push(String(cause)),
+      () => clock.now,
+    )
+    return { told, clock, say }
+  }
+  const away = () => new Error('connect ECONNREFUSED 10.0.0.9:6379')
+
+  it('is told once a minute', () => {
+    const { told, clock, say } = hear()
+    for (let second = 0; second < 125; second += 1) {
+      say(away())
+      clock.now += 1_000
+    }
+    expect(told).toHaveLength(3)
+  })
+
+  it('is told at once when it is another one', () => {
+    const { told, say } = hear()
+    for (const text of ['read ECONNRESET', 'Redis answers again', 'the store is away']) {
+      say(away())
+      say(new Error(text))
+    }
+    expect(told).toHaveLength(4)
+  })
+
+  it('is known by its code where the words are empty, and by its cause', () => {
+    const { told, say } = hear()
+    const coded = (code: string) => Object.assign(new Error(''), { code })
+    for (const cause of [coded('ECONNREFUSED'), coded('ECONNREFUSED'), coded('ENOTFOUND')]) say(cause)
+    say(new Error('lost', { cause: away() }))
+    say(new Error('lost', { cause: coded('ENOTFOUND') }))
+    expect(told).toHaveLength(4)
+  })
+
+  it('whatever was thrown', () => {
+    const { told, say } = hear()
+    for (const cause of ['gone', 'gone', undefined, undefined, 7]) say(cause)
+    expect(told).toHaveLength(3)
   })
 })

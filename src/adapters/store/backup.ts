@@ -98,7 +98,7 @@ async function* linesOf(file: string): AsyncGenerator<string> {
   yield* createInterface({ input: source.pipe(unpacked), crlfDelay: Number.POSITIVE_INFINITY })
 }
 
-/** Reads the whole file before anything is written; answers with the migrations its records had. */
+/** Reads the whole file; answers with the migrations its records had. */
 const check = async (file: string): Promise<readonly string[]> => {
   const hash = createHash('sha256')
   const read: { first: string | null; last: string | null; many: number } = { first: null, last: null, many: 0 }
@@ -166,11 +166,17 @@ const intoEmpty = async (owner: Address, file: string): Opened<void> => {
   }
 }
 
+/** Whether a file is a whole backup, before anything is written; answers with the migrations its records had. */
+export const checkBackup = async (file: string): Opened<readonly string[]> => {
+  const checked = await check(file).catch(saidBy)
+  return typeof checked === 'string' ? unopened('backup-damaged', { file, said: checked }) : ok(checked)
+}
+
 /** Puts the records of a backup back where there are none: all of them or nothing. Older records are brought to the newest shape. */
 export const readBackup = async (migrating: Migrating, file: string): Opened<void> => {
-  const checked = await check(file).catch(saidBy)
-  if (typeof checked === 'string') return unopened('backup-damaged', { file, said: checked })
-  const older = await migrate({ ...migrating, upTo: checked.at(-1) ?? '' })
+  const checked = await checkBackup(file)
+  if (!checked.ok) return checked
+  const older = await migrate({ ...migrating, upTo: checked.value.at(-1) ?? '' })
   if (!older.ok) return older
   const restored = await intoEmpty(migrating.owner, file)
   return restored.ok ? migrate(migrating) : restored

@@ -4,6 +4,7 @@ import { openBench } from '../../../src/adapters/queue/bullmq/bull-bench.ts'
 import { openQueue } from '../../../src/adapters/queue/bullmq/bull-queue.ts'
 import { connectRedis } from '../../../src/adapters/queue/bullmq/redis.ts'
 import type { Step } from '../../../src/ports/queue.ts'
+import { onceAMinute } from '../../../src/wiring/trouble.ts'
 import { needs } from '../../support/needs.ts'
 import { safeRedis, startRedis } from '../../support/redis-server.ts'
 import { until } from '../../support/until.ts'
@@ -61,4 +62,42 @@ describe.runIf(needs('redis-server'))('a Redis that dies while the queue and its
       expect(troubles.length).toBeGreaterThan(0)
     },
   )
+})
+
+describe.runIf(needs('redis-server'))('a Redis that goes away for a while', () => {
+  it('is told once, and once more when it answers again', { timeout: 60_000 }, async () => {
+    const redis = await startRedis(...safeRedis)
+    after.push(redis.stop)
+    const place = {
+      kind: 'redis',
+      house: 'shop-1',
+      records: 'records-1',
+      url: redis.url,
+      sentinels: [],
+      sentinelPassword: null,
+    } as const
+    const heard: string[] = []
+    const told: string[] = []
+    const quiet = onceAMinute((cause) => void told.push(String(cause)), performance.now.bind(performance))
+    const onTrouble = (cause: unknown): void => {
+      heard.push(String(cause))
+      quiet(cause)
+    }
+    const queue = await openQueue(place, { onTrouble })
+    after.push(queue.close)
+    const nothing = async (): Promise<void> => undefined
+    const handlers = { quote: nothing, price: nothing, plan: nothing, ticket: nothing, post: nothing, remind: nothing }
+    const bench = await openBench(place, { handlers, onGivenUp: nothing, onTrouble })
+    after.push(bench.close)
+    expect(told).toEqual([])
+    await redis.kill()
+    await until('every connection asked again and again', () => heard.length > 30, 30_000)
+    expect(told.filter((line) => line.includes('ECONNREFUSED'))).toHaveLength(1)
+    expect(told.some((line) => line.includes('answers again'))).toBe(false)
+    await redis.start()
+    await until('it is told that Redis is back', () => told.some((line) => line.includes('Redis answers again')), 30_000)
+    await queue.counts()
+    expect(told.length).toBeLessThan(6)
+    expect(new Set(told).size).toBe(told.length)
+  })
 })

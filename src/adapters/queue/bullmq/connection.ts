@@ -27,7 +27,15 @@ const postgres = (address: PostgresAddress) => ({ ...address, max: 3, migrate: t
 /** Commands wait for a connection that is away: a step is late then, never lost. */
 const openRedis = (place: RedisPlace, onTrouble: OnTrouble): Redis => {
   const redis = connectRedis(place, { maxRetriesPerRequest: null })
-  redis.on('error', onTrouble)
+  const state = { away: false }
+  redis.on('error', (cause) => {
+    state.away = true
+    onTrouble(cause)
+  })
+  redis.on('ready', () => {
+    if (state.away) onTrouble(new Error('Redis answers again'))
+    state.away = false
+  })
   return redis
 }
 

@@ -64,6 +64,9 @@ const putInPlace = async (made: string, wanted: string): Promise<void> => {
   }
 }
 
+/** Takes a place away whose server is stopped; the file of its passwords stays, which may be those of records that were moved elsewhere. */
+export const removeCluster = (data: string): Promise<void> => rm(clusterFolder(data), { recursive: true, force: true })
+
 const longestSocketPath = 107
 const socketPrefix = 'platenpost-'
 
