@@ -1,10 +1,12 @@
 import { startingWords } from '../../templates/desk/starting.ts'
 import { sayProblem } from '../../templates/replies/say.ts'
+import type { House } from '../adapters/store/sql/other-houses.ts'
 import type { Problem } from '../domain/result/result.ts'
 import { oddRecords } from '../domain/shop/odd-records.ts'
 import { plainShow } from '../domain/shop/plain-show.ts'
 import type { Shop } from '../domain/shop/shop.ts'
 import { showFor } from '../domain/shop/show.ts'
+import { type Opening, otherIds } from './other-id.ts'
 
 type SaidProblem = { readonly at: string; readonly severity: string; readonly text: string }
 type Sayer = (facts: unknown) => string
@@ -30,6 +32,10 @@ export const recordLines = (shop: Shop): string => {
     })),
   )
 }
+
+/** What the terminal is told of orders here that belong to another id than the shop's; empty when all looks right. */
+export const otherIdLines = (houses: readonly House[], opening: Opening): string =>
+  problemLines(plainProblems(otherIds(houses, opening)))
 
 /** Problems for a person at a terminal, one a line: how bad, where, what happened and what to do. */
 export const problemLines = (problems: readonly SaidProblem[]): string =>

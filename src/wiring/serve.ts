@@ -1,5 +1,6 @@
 import { machineClock } from '../adapters/machine/machine.ts'
 import { sessionKey } from '../adapters/machine/session-key.ts'
+import { housesAt } from '../adapters/store/sql/other-houses.ts'
 import type { Config } from '../config.ts'
 import { counterDesk, openNews } from '../desk/service/counter-desk.ts'
 import { openShop } from '../desk/service/shop/open-shop.ts'
@@ -12,7 +13,7 @@ import { openPlatform } from './open-platform.ts'
 import { openWatch } from './open-watch.ts'
 import { openWorkshop } from './open-workshop.ts'
 import { type Opened, orStop } from './run-program.ts'
-import { recordLines } from './say-problems.ts'
+import { otherIdLines, recordLines } from './say-problems.ts'
 import { startBackups } from './start-backups.ts'
 import { reporter } from './trouble.ts'
 import { watchWorker } from './watch-worker.ts'
@@ -37,6 +38,9 @@ export const serve = async ({ toClose }: Opened, { root, config, starting, stopp
   const desk = orStop(await openDesk(config, reading, ground.service))
   toClose(desk.store.close)
   process.stderr.write(recordLines(desk.workshop.shop))
+  process.stderr.write(
+    otherIdLines(orStop(await housesAt(ground.service)), { id: desk.shopId, embedded: config.databaseUrl === null }),
+  )
   await openShop(desk)
   const news = await openNews(desk)
   toClose(news.close)

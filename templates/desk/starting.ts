@@ -11,6 +11,8 @@ type OwnProblems = {
   'watch-closed': { readonly host: string; readonly said: string }
   /** The chat platform refuses the bot for good. */
   'bot-not-opened': { readonly said: string }
+  /** The shop has no orders where shops of other ids have some. */
+  'shop-other-id': { readonly id: string; readonly others: readonly string[]; readonly embedded: boolean }
   /** A command for records that were never made. */
   'store-nothing-there': { readonly folder: string }
   'backup-not-written': { readonly file: string; readonly said: string }
@@ -36,6 +38,7 @@ const placeOf = (at: string, article = 'the'): string => (isOwnStore(at) ? `${ar
 const withoutSocket = (said: string): string => said.replace(/\/\S*\.s\.PGSQL\.\d+/g, 'its socket')
 /** What another program said, as the end of a clause: its own full stop is taken off. */
 const clause = (said: string): string => said.replace(/[.\s]+$/, '')
+const quotedIds = (ids: readonly string[]): string => ids.map((id) => `“${id}”`).join(' and ')
 /** As tickets are numbered on the paper, however somebody types it. */
 const isTicketNumber = (word: string): boolean => /^(?:t[-\s]?|#)?\d{1,6}$/i.test(word)
 const whereIds = 'The order’s id stands beside the ticket’s number in orders.csv, which the owner takes at the end of the shelf.'
@@ -94,6 +97,8 @@ export const startingWords: StartingWords = {
   'store-nothing-there': ({ folder }) =>
     `There are no records in ${folder}. Start the service once, or set DATA to the folder it uses.`,
   'backup-there': ({ file }) => `There is a file ${file} already, and it stays as it is. Give this backup another name.`,
+  'shop-other-id': ({ id, others, embedded }) =>
+    `There are orders of ${quotedIds(others)} here and none of “${id}”, the id in shop.json: the shop opens empty. If the id was changed, stop and set it back; records belong to the id they were made with. If this is a new shop, ${embedded ? 'give it a place of its own (DATA)' : 'all is well'}.`,
   'backup-not-written': ({ file, said }) => `The backup could not be written to ${file}: ${said}`,
   'order-unknown': ({ order }) =>
     isTicketNumber(order)

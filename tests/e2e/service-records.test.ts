@@ -1,4 +1,4 @@
-import { readFileSync, rmSync, statSync, writeFileSync } from 'node:fs'
+import { cpSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { startEmbedded } from '../../src/adapters/store/embedded/start-embedded.ts'
@@ -153,5 +153,18 @@ describe('the records of a shop', () => {
     expect(await command('forget', { DATA: copy }, '--due')).toEqual({ code: 0, said: 'Nobody is due to be forgotten.\n' })
     expect(await command('forget', { DATA: copy }, orderId)).toEqual({ code: 0, said: `Forgotten: ${orderId}\n` })
     expect(await eventsOf(records, orderId)).toEqual([...events, 'forgotten'])
+  })
+
+  it('are missed aloud when the shop is opened by another id', async () => {
+    const shop = join(folder.path, 'shop')
+    cpSync('templates/shop', shop, { recursive: true })
+    const profile = readFileSync(join(shop, 'shop.json'), 'utf8')
+    writeFileSync(join(shop, 'shop.json'), profile.replace('"id": "mesa-street"', '"id": "our-own"'))
+    const renamed = await startService(data, { SHOP: shop })
+    await renamed.signal('SIGINT')
+    expect(renamed.said()).toContain('caution at /id: There are orders of “mesa-street” here and none of “our-own”')
+    const again = await startService(data)
+    await again.signal('SIGINT')
+    expect(again.said()).not.toContain('There are orders of')
   })
 })
