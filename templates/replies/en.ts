@@ -383,6 +383,8 @@ export const en = {
     'no-hurry': () => 'No hurry. Nothing is made before you sign, and what you have told me is kept.',
     'rulebook-unknown': ({ name }) =>
       `I have no ${name} rule book for your sport as far as I know it, so nothing is checked against it: a person at the shop looks at that.`,
+    'not-pressed-here': ({ words }) =>
+      `${words.join(', ')}: not among what I can take an order for, because heat, hold and shape have to be tried first. Say “a person” and somebody at the shop looks at it; shirts, jerseys, hoodies and jackets of the shop’s list I take right here.`,
     'already-answered': () => 'That question is answered already, so this button changed nothing.',
     'already-so': () => 'The order says that already: nothing on it is different.',
     'kept-as-is': () => 'Good, the order stays as it was shown.',

@@ -427,6 +427,8 @@ export const es = {
     'no-hurry': () => 'Sin prisa. No se hace nada antes de que usted apruebe, y lo que me ha dicho queda guardado.',
     'rulebook-unknown': ({ name }) =>
       `No tengo un reglamento ${name} para su deporte, hasta donde lo conozco, así que nada se revisa contra él: una persona de la tienda lo ve.`,
+    'not-pressed-here': ({ words }) =>
+      `${words.join(', ')}: de eso no puedo tomar pedido, porque antes hay que probar el calor, el agarre y la forma. Diga «una persona» y alguien del taller lo ve; playeras, jerseys, sudaderas y chamarras de la lista del taller sí las tomo aquí.`,
     'already-answered': () => 'Esa pregunta ya está contestada, así que este botón no cambió nada.',
     'already-so': () => 'El pedido ya dice eso: nada cambió en él.',
     'kept-as-is': () => 'Bien, el pedido queda como se lo mostré.',

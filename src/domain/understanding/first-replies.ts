@@ -19,6 +19,9 @@ const alike = ({ alike: words }: Understood): readonly Reply[] =>
 const which = ({ which: words }: Understood): readonly Reply[] =>
   words.length === 0 ? [] : [{ code: 'which-of-them', facts: { words } }]
 
+const elsewhere = ({ elsewhere: words }: Understood): readonly Reply[] =>
+  words.length === 0 ? [] : [{ code: 'not-pressed-here', facts: { words } }]
+
 const drawn = ({ artwork }: Understood): readonly Reply[] => (artwork ? [{ code: 'artwork-said', facts: {} }] : [])
 
 const ruled = ({ book }: Understood): readonly Reply[] =>
@@ -42,4 +45,4 @@ const greeted = ({ intent, patches }: Understood): readonly Reply[] => {
 
 /** Replies that go before the next question: what could not be read or heard, what is kept for a person, and what the message was. */
 export const firstReplies = (understood: Understood): readonly Reply[] =>
-  [cut, unread, unheard, undecided, alike, which, drawn, ruled, greeted].flatMap((repliesOf) => repliesOf(understood))
+  [cut, unread, unheard, undecided, alike, which, elsewhere, drawn, ruled, greeted].flatMap((repliesOf) => repliesOf(understood))

@@ -95,6 +95,7 @@ export type Replies = {
   'not-read-photo': Record<never, never>
   'artwork-said': Record<never, never>
   'rulebook-unknown': { readonly name: string }
+  'not-pressed-here': { readonly words: readonly string[] }
   'roster-read': {
     readonly rows: number
     readonly withoutName: number

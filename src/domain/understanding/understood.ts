@@ -58,6 +58,8 @@ export type Understood = {
   readonly alike: readonly string[]
   /** Clauses that give another make to some pieces and do not say whose. */
   readonly which: readonly string[]
+  /** What is wanted that is no garment of this trade, in the customer's words. */
+  readonly elsewhere: readonly string[]
   /** A drawing was spoken of, which a person looks at. */
   readonly artwork: boolean
   /** Letters of a rule book that the shop has not for that sport. */
@@ -81,6 +83,7 @@ export const nothing: Understood = {
   undecided: [],
   alike: [],
   which: [],
+  elsewhere: [],
   artwork: false,
   book: null,
   pasted: 0,

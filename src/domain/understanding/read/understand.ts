@@ -33,6 +33,7 @@ import { languageOf } from './text/language.ts'
 import { lexiconFor, termsOf } from './text/lexicon.ts'
 import { fold, type Token, tokensOf } from './text/tokens.ts'
 import { withoutAboveBeside } from './things/above-beside.ts'
+import { readElsewhere, withoutThem } from './things/elsewhere.ts'
 import { withNameOfAll } from './things/name-of-all.ts'
 import { takenBack, withoutDismissing } from './undo/beside-undo.ts'
 import { readTakenBack } from './undo/taken-back.ts'
@@ -231,9 +232,12 @@ export const understand = (raw: string, conversation: Conversation, context: Con
   if (answered.length > 0) return { ...base, patches: answered }
   const left = withoutDismissing(text, back)
   const plain = base.signing === null ? left : withoutGoing(left)
-  const { order, patches, open, unheard } = readAll(plain, (words) => read(words), { conversation, lexicon })
-  const found = { ...base, ...order, patches, open, unheard }
+  const elsewhere = readElsewhere(plain, conversation.draft, lexicon)
+  const { order, unheard, ...all } = readAll(plain, (words) => read(words), { conversation, lexicon })
+  const [patches, open] = [withoutThem(elsewhere, all.patches), elsewhere.alone ? [] : all.open]
+  const found = { ...base, ...order, patches, open, unheard, elsewhere: elsewhere.things }
+  const isHeard = order.artwork || elsewhere.things.length > 0
   const empty =
-    changesNothing({ patches, open }) && !order.artwork && order.book === null && order.alike.length + order.which.length === 0
+    changesNothing({ patches, open }) && !isHeard && order.book === null && order.alike.length + order.which.length === 0
   return empty ? { ...found, ...ofNothing(text, base, { conversation, lexicon }) } : found
 }

@@ -102,6 +102,7 @@ export const spoken = {
   dictation: sources(all.map(({ dictation }) => dictation)),
   undecided: sources(all.map(({ undecided }) => undecided)),
   brought: sources(all.map(({ brought }) => brought)),
+  elsewhere: sources(all.map(({ elsewhere }) => elsewhere)),
   clauses: sources(all.map(({ clauses }) => clauses)),
   takenBack: sources(all.map(({ takenBack }) => takenBack)),
   rulebooks: sources(all.map(({ rulebooks }) => rulebooks)),

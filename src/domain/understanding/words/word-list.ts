@@ -13,6 +13,7 @@ import type { ChangePhrases } from './matters/changes.ts'
 import type { ClausePhrases } from './matters/clauses.ts'
 import type { ComplaintPhrases, WashCounts } from './matters/complaints.ts'
 import type { DictationPhrases } from './matters/dictation.ts'
+import type { ElsewherePhrases } from './matters/elsewhere.ts'
 import type { IntentPhrases } from './matters/intents.ts'
 import type { LeftOffPhrases } from './matters/left-off.ts'
 import type { LikeOtherPhrases } from './matters/like-others.ts'
@@ -176,6 +177,7 @@ export type Words = {
   readonly likeOthers: LikeOtherPhrases
   readonly undecided: UndecidedPhrases
   readonly brought: BroughtPhrases
+  readonly elsewhere: ElsewherePhrases
   readonly parts: PartPhrases
   readonly told: ToldPhrases
   readonly takenBack: TakenBackPhrases

@@ -11,6 +11,7 @@ import { enChanges } from './changes.ts'
 import { enClauses } from './clauses.ts'
 import { enComplaints, enWashCounts } from './complaints.ts'
 import { enDictation } from './dictation.ts'
+import { enElsewhere } from './elsewhere.ts'
 import { enGarments } from './garments.ts'
 import { enIntents } from './intents.ts'
 import { enLeftOff } from './left-off.ts'
@@ -45,6 +46,7 @@ export const enWords: Words = {
   likeOthers: enLikeOthers,
   undecided: enUndecided,
   brought: enBrought,
+  elsewhere: enElsewhere,
   parts: enParts,
   told: enTold,
   takenBack: enTakenBack,

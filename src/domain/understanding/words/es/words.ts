@@ -11,6 +11,7 @@ import { esChanges } from './changes.ts'
 import { esClauses } from './clauses.ts'
 import { esComplaints, esWashCounts } from './complaints.ts'
 import { esDictation } from './dictation.ts'
+import { esElsewhere } from './elsewhere.ts'
 import { esGarments } from './garments.ts'
 import { esIntents } from './intents.ts'
 import { esLeftOff } from './left-off.ts'
@@ -65,6 +66,7 @@ export const esWords: Words = {
   likeOthers: esLikeOthers,
   undecided: esUndecided,
   brought: esBrought,
+  elsewhere: esElsewhere,
   parts: esParts,
   told: esTold,
   takenBack: esTakenBack,
