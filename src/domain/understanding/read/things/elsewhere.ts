@@ -8,7 +8,7 @@ const said = spoken.elsewhere
 
 /** "Need 12 navy caps", "do you do tote bags": an amount or a wish, at most three words, and the thing. */
 const wished = new RegExp(
-  `\\b(?:${said.wants}|${said.some})(?: (?!${said.passing}\\b)${said.between}){0,3}? (${said.things})\\b(?! ${said.drawn})`,
+  `\\b(?:${said.wants}|${said.some})(?: (?!${said.passing}\\b)\\w+){0,3}? (${said.things})\\b(?! ${said.drawn})`,
   'g',
 )
 const cloths = new RegExp(`\\b(${said.ofCloth})\\b`, 'g')

@@ -24,7 +24,6 @@ export const enElsewhere: ElsewherePhrases = {
   ],
   wants: ['need', 'needs', 'want', 'wants', 'order', 'get', 'do', 'make', 'press', 'print', 'decorate', 'have', 'like'],
   some: ['\\d{1,3}', 'a few', 'some', 'a dozen', 'a couple of', 'two', 'three', 'four', 'five', 'six', 'eight', 'ten', 'twelve'],
-  between: ['\\w+'],
   passing: ['match', 'matches', 'matching', 'like', 'as', 'in', 'with', 'for', 'all', 'our', 'their', 'his', 'her', 'and', 'on'],
   drawn: ['on (?:the|our|each|it|them|every)\\b'],
   ofCloth: [

@@ -35,7 +35,6 @@ export const esElsewhere: ElsewherePhrases = {
     'encargar',
   ],
   some: ['unas', 'unos', 'una docena de', 'dos', 'tres', 'cuatro', 'cinco', 'seis', 'ocho', 'diez', 'doce'],
-  between: ['\\w+'],
   passing: [
     'combina',
     'combinan',
