@@ -81,7 +81,7 @@ describe.runIf(needs(...browserNames))('the floor at the counter', () => {
     await counter?.close()
     await browser.close()
     await opened.close()
-  })
+  }, 180_000)
   const open = async (at: string, change?: Parameters<typeof openFloorCounter>[0]['change']): Promise<FloorCounter> => {
     await counter?.close()
     counter = await openFloorCounter({ opened, browser, at, ...(change === undefined ? {} : { change }) })

@@ -7,6 +7,7 @@ import type { Shop } from '../../src/domain/shop/shop.ts'
 import { localMinute, openTestDesk, type TestClock, work } from './desk.ts'
 import { root, type TestStore } from './embedded.ts'
 import type { OpenBrowser } from './page-browser.ts'
+import { within } from './within.ts'
 
 type Opening = {
   readonly opened: TestStore
@@ -29,6 +30,8 @@ export type FloorCounter = {
   readonly bugs: readonly unknown[]
   readonly close: () => Promise<void>
 }
+
+const closeMs = 10_000
 
 const tablet = { width: 820, height: 1180 }
 
@@ -108,10 +111,12 @@ export const openFloorCounter = async ({ opened, browser, at, change, before }: 
       return page
     },
     close: async () => {
-      for (const context of contexts) await context.close()
-      await stopWork()
-      await counter.close()
-      await news.close()
+      const close = Promise.all(contexts.map((context) => within('closing a page', closeMs, () => context.close())))
+      // Pages of a browser that hangs are gone with it.
+      await close.catch((cause: unknown) => process.stderr.write(`${String(cause)}\n`))
+      await within('the work at hand', closeMs, stopWork)
+      await within('closing the counter', closeMs, counter.close)
+      await within('closing the news', closeMs, news.close)
     },
   }
 }
