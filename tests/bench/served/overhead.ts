@@ -1,6 +1,7 @@
 import type { ServedCrew } from '../../support/served-crew.ts'
 import type { Figure } from '../bench.ts'
 import type { Moved } from './count-moved.ts'
+import { type Shares, sampledDuring } from './in-place.ts'
 import { allOf, leave, measure, type Run, type Spent, warmUp } from './measure.ts'
 import { type NoOpFlow, openNoOpFlow } from './no-op-flow.ts'
 import { type Office, openOffice } from './office.ts'
@@ -14,37 +15,59 @@ import type { Answered } from './replay-store.ts'
  */
 type Round = {
   readonly runs: readonly Run[]
-  readonly domain: number
+  /** The domain's parts, sampled while more orders are made: whoever is sampled is slower, so that their processor does not count. */
+  readonly shares: Shares
+  /** The domain's work done again, in a loop. */
+  readonly again: number
   readonly replay: Spent
   readonly replayPaced: Spent
   readonly bare: number
   readonly barePaced: number
 }
 
-type Beside = { readonly office: Office; readonly replay: ReplayFlow; readonly bare: NoOpFlow; readonly moved: Moved }
+type Beside = {
+  readonly office: Office
+  readonly replay: ReplayFlow
+  readonly bare: NoOpFlow
+  readonly moved: Moved
+  /** Where those who are sampled leave what they say. */
+  readonly samples: string
+}
 
 const mean = (values: readonly number[]): number => values.reduce((sum, value) => sum + value, 0) / values.length
 
 const half = 10
 
-/** Half of the orders, then the domain with the plan that they meet on average, then the other half. */
-const lookOnce = async (crew: ServedCrew, { office, replay, bare, moved }: Beside, first: number): Promise<Round> => {
+/** The domain's part of an order, sampled; and the orders it was sampled in, which are to be called off. */
+const sample = async (crew: ServedCrew, samples: string, first: number) => {
+  const runs: Run[] = []
+  const shares = await sampledDuring(crew, samples, async () => runs.push(await measure(crew, { many: half, first })))
+  return { shares, runs }
+}
+
+/** Half of the orders, then those that are sampled, then the domain with the plan that they meet on average, then the other half. */
+const lookOnce = async (crew: ServedCrew, { office, replay, bare, moved, samples }: Beside, first: number): Promise<Round> => {
   const before = await measure(crew, { many: half, first })
-  const domain = (await office.domain(half)) / half
+  const sampled = await sample(crew, samples, first + half)
+  const again = (await office.domain(half)) / half
   const replayed = await replay.spend(null)
   const inserts = await bare.spend(moved, { orders: 4 * half, perMinute: null })
   const { perMinute } = before
   const [replayPaced] = await Promise.all([replay.spend(perMinute), office.domain(half)])
   const [barePaced] = await Promise.all([bare.spend(moved, { orders: 2 * half, perMinute }), office.domain(2 * half)])
-  const runs = [before, await measure(crew, { many: half, first: first + half })]
+  const runs = [before, await measure(crew, { many: half, first: first + 2 * half })]
   await leave(
     crew,
-    runs.flatMap(({ customers }) => customers),
+    [...runs, ...sampled.runs].flatMap(({ customers }) => customers),
   )
-  return { runs, domain, replay: replayed, replayPaced, bare: inserts, barePaced }
+  return { runs, shares: sampled.shares, again, replay: replayed, replayPaced, bare: inserts, barePaced }
 }
 
 const cpuOfRound = ({ runs }: Round): number => mean(runs.map(({ cpu }) => cpu))
+
+/** Seconds of processor of the domain's functions in service and workers: their parts of what those take when nobody samples them. */
+const domainOf = ({ runs, shares }: Round): number =>
+  mean(runs.map(({ spent }) => shares.service * spent.service + shares.workers * spent.workers))
 
 const countsOf = ({ jobs, transactions, bytes, traffic, requests }: Moved): readonly Figure[] => [
   { name: 'jobs per order', value: jobs, unit: '' },
@@ -71,9 +94,9 @@ const partsOf = (all: readonly Spent[]): readonly Figure[] => {
 const figuresOf = (rounds: readonly Round[], moved: Moved): readonly Figure[] => {
   const runs = rounds.flatMap((round) => round.runs)
   const part = (of: (round: Round) => number): number => mean(rounds.map(of)) * 1_000
-  const [all, domain] = [part(cpuOfRound), part((round) => round.domain)]
+  const [all, domain] = [part(cpuOfRound), part(domainOf)]
   const over = (what: string, of: (round: Round) => number, most?: number): readonly Figure[] => {
-    const ratios = rounds.map((round) => (cpuOfRound(round) - round.domain) / of(round))
+    const ratios = rounds.map((round) => (cpuOfRound(round) - domainOf(round)) / of(round))
     return [
       { name: `floor: ${what}`, value: part(of), unit: 'ms' },
       { name: 'overhead over it', value: (all - domain) / part(of), unit: '×', ...(most === undefined ? {} : { most }) },
@@ -85,6 +108,7 @@ const figuresOf = (rounds: readonly Round[], moved: Moved): readonly Figure[] =>
     { name: 'processor per order, all processes', value: all, unit: 'ms' },
     ...partsOf(runs.map(({ spent }) => spent)),
     { name: '  of which domain, paper and picture', value: domain, unit: 'ms' },
+    { name: '    the same done again in a loop', value: part(({ again }) => again), unit: 'ms' },
     { name: '  overhead', value: all - domain, unit: 'ms' },
     ...over('no-op flow, the same transactions', (round) => allOf(round.replay), 1.5),
     ...partsOf(rounds.map(({ replay }) => replay)),
@@ -118,29 +142,32 @@ const warmAll = async (crew: ServedCrew, { office, replay, bare, moved }: Beside
   await leave(crew, customers)
 }
 
-type Looked = { readonly recording: Recording; readonly rounds: number; readonly quick: boolean }
+type Looked = { readonly recording: Recording; readonly samples: string; readonly rounds: number; readonly quick: boolean }
 
-const lookAt = async (crew: ServedCrew, { recording, rounds, quick }: Looked): Promise<readonly Figure[]> => {
+const lookAt = async (crew: ServedCrew, { recording, samples, rounds, quick }: Looked): Promise<readonly Figure[]> => {
   const { moved } = recording
   const [office, bare, replay] = await Promise.all([openOffice(crew), openNoOpFlow(crew), openReplayFlow(recording)])
   try {
-    await warmAll(crew, { office, replay, bare, moved }, quick ? 10 : 200)
+    const beside = { office, replay, bare, moved, samples }
+    await warmAll(crew, beside, quick ? 10 : 200)
     const looks: Round[] = []
-    for (let round = 0; round < rounds; round += 1)
-      looks.push(await lookOnce(crew, { office, replay, bare, moved }, 1_000 + round * 100))
+    for (let round = 0; round < rounds; round += 1) looks.push(await lookOnce(crew, beside, 1_000 + round * 100))
     return [...figuresOf(looks, moved), ...likenessOf(replay.answered())]
   } finally {
     await Promise.all([office.close(), bare.close(), replay.close()])
   }
 }
 
-/** The processor that orders take beside what the domain does, against flows of nothing, in rounds. */
-export const overhead = async (crew: ServedCrew, quick: boolean): Promise<readonly Figure[]> => {
+/**
+ * The processor that orders take beside what the domain does, against flows of nothing, in rounds. `samples`: the folder that the crew was
+ * made ready to be sampled to.
+ */
+export const overhead = async (crew: ServedCrew, samples: string, quick: boolean): Promise<readonly Figure[]> => {
   const rounds = quick ? 2 : 8
   const [warm, counted] = quick ? [10, 5] : [100, 50]
   const recording = await recordOrders({ warm, counted, each: half, stretches: warmStretches + 2 * rounds })
   try {
-    return await lookAt(crew, { recording, rounds, quick })
+    return await lookAt(crew, { recording, samples, rounds, quick })
   } finally {
     await recording.close()
   }
