@@ -1,5 +1,6 @@
+import { once } from 'node:events'
 import { pipeline } from 'node:stream/promises'
-import { Busboy, type BusboyFileStream } from '@fastify/busboy'
+import { Busboy, type BusboyFileStream, type BusboyInstance } from '@fastify/busboy'
 import { kindOf, mostOfAnyKind } from './file-kind.ts'
 import { safeName } from './file-name.ts'
 import type { Trouble } from './trouble.ts'
@@ -17,6 +18,8 @@ const megabyte = 1024 * 1024
 const mostFiles = 3
 const mostFields = 60
 const mostFieldBytes = 256 * 1024
+/** Bytes of a body that is read whole. */
+const mostWhole = 64 * 1024
 const mostBody = mostFiles * mostOfAnyKind + megabyte
 
 class BodyTooLarge extends Error {}
@@ -47,7 +50,19 @@ const checkFile = (part: Part): SentFile | Trouble => {
 
 const isTrouble = (checked: SentFile | Trouble): checked is Trouble => 'code' in checked
 
-const collectForm = async (body: ReadableStream<Uint8Array>, contentType: string): Promise<Reading> => {
+/** How much of a body is at hand: all of it, or as it comes. */
+type Body = Uint8Array | ReadableStream<Uint8Array>
+
+/** A small body goes in whole: most are a few words, and streams cost more than what they bring. */
+const feed = async (parser: BusboyInstance, body: Body): Promise<void> => {
+  if (body instanceof Uint8Array) {
+    const read = once(parser, 'finish')
+    parser.end(body)
+    await read
+  } else await pipeline(body, count(mostBody), parser)
+}
+
+const collectForm = async (body: Body, contentType: string): Promise<Reading> => {
   const fields = new Map<string, string>()
   const parts: Part[] = []
   const over: Trouble[] = []
@@ -67,7 +82,7 @@ const collectForm = async (body: ReadableStream<Uint8Array>, contentType: string
   })
   parser.on('filesLimit', () => over.push({ code: 'too-many-files', most: String(mostFiles) }))
   parser.on('fieldsLimit', () => over.push({ code: 'broken-form' }))
-  await pipeline(body, count(mostBody), parser)
+  await feed(parser, body)
   // A file box left empty still sends a part without name and bytes.
   const checked = parts.filter((part) => part.chunks.length > 0).map(checkFile)
   const trouble = [...over, ...checked.filter(isTrouble)][0]
@@ -75,15 +90,20 @@ const collectForm = async (body: ReadableStream<Uint8Array>, contentType: string
   return { ok: true, form: { fields, files: checked.filter((file): file is SentFile => !isTrouble(file)) } }
 }
 
-/** Reads a form as it streams in, never holding more than its caps: 3 files of 8 MB (lists 1 MB), fields of 256 kB. */
+/** Nobody sends more than they announced: the server cuts them off. */
+const bodyOf = async (request: Request, announced: number): Promise<Body | null> =>
+  announced > 0 && announced <= mostWhole ? new Uint8Array(await request.arrayBuffer()) : request.body
+
+/** Reads a form, never holding more than its caps: 3 files of 8 MB (lists 1 MB), fields of 256 kB; what is not small as it streams in. */
 export const readForm = async (request: Request): Promise<Reading> => {
   const contentType = request.headers.get('content-type') ?? ''
   const known = /^(multipart\/form-data|application\/x-www-form-urlencoded)\b/i.test(contentType)
-  if (!known || request.body === null) return failed({ code: 'broken-form' })
   const announced = Number(request.headers.get('content-length') ?? 0)
+  if (!known) return failed({ code: 'broken-form' })
   if (announced > mostBody) return failed({ code: 'upload-too-large', most: inMegabytes(mostBody) })
   try {
-    return await collectForm(request.body, contentType)
+    const body = await bodyOf(request, announced)
+    return body === null ? failed({ code: 'broken-form' }) : await collectForm(body, contentType)
   } catch (error) {
     if (error instanceof BodyTooLarge) return failed({ code: 'upload-too-large', most: inMegabytes(mostBody) })
     return failed({ code: 'broken-form' })

@@ -6,9 +6,19 @@ import { steered } from './unawaited.ts'
 
 const int8 = 20
 
-/** Sums and counts fit a number by far; everything else is read as usual. */
+type Parser = (value: string) => unknown
+
+/** Sums and counts fit a number by far; everything else is read as usual. Asked for each column of each answer: it is looked up once. */
+const parsers = new Map<number, Parser>([[int8, Number]])
 const types: pg.CustomTypesConfig = {
-  getTypeParser: (oid: number, format?: 'text' | 'binary') => (oid === int8 ? Number : pg.types.getTypeParser(oid, format)),
+  getTypeParser: (oid: number, format?: 'text' | 'binary') => {
+    if (format === 'binary') return pg.types.getTypeParser(oid, format)
+    const known = parsers.get(oid)
+    if (known !== undefined) return known
+    const parser: Parser = pg.types.getTypeParser(oid, 'text')
+    parsers.set(oid, parser)
+    return parser
+  },
 }
 
 /**
