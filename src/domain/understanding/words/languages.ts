@@ -144,6 +144,7 @@ export const clockWords: Omit<Clock, 'counted'> = {
   hours: Object.assign({}, ...all.map((words) => words.clock.hours)),
   parts: Object.assign({}, ...all.map((words) => words.clock.parts)),
   ahead: Object.assign({}, ...all.map((words) => words.clock.ahead)),
+  nthOfMonth: Object.assign({}, ...all.map((words) => words.clock.nthOfMonth)),
 }
 
 /** Amounts and letters in words of any language. */

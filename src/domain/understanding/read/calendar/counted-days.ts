@@ -1,7 +1,7 @@
 import { dayNumber } from '../../../calendar/local-time.ts'
 import { clockWords, listed, weekdays, wordValues } from '../../words/languages.ts'
 import { isNumber, isWord, phraseEnd, phrasesOf, type Token } from '../text/tokens.ts'
-import { indexIn, shift, type Today, type WhenFound, weekdayOf } from './day-parts.ts'
+import { indexIn, isWeekday, shift, type Today, type WhenFound, weekdayOf } from './day-parts.ts'
 
 const said = listed.days
 const ahead = phrasesOf(Object.keys(clockWords.ahead))
@@ -68,10 +68,23 @@ const ledDay = (tokens: readonly Token[], at: number, today: Today): WhenFound |
   return day === null ? null : { kind: 'day', days: [day], from: at, to: base.to + 3 }
 }
 
+/** "El viernes en ocho", "este sábado en quince": a weekday and whole weeks behind it, without a word that leads to it. */
+const weekdayIn = (tokens: readonly Token[], at: number, today: Today): WhenFound | null => {
+  const base = isWeekday(tokens[at]) || isWeekday(tokens[at + 1]) ? baseAt(tokens, at, today) : null
+  if (base === null || !isWord(tokens[base.to], ...said.countIn)) return null
+  const whole = weeks[amountAt(tokens[base.to + 1]) ?? 0]
+  const inDays = isWord(tokens[base.to + 2], ...said.dayUnit)
+  const to = inDays ? base.to + 3 : base.to + 2
+  const ends = tokens[to]?.kind !== 'word' || isWord(tokens[to], ...said.behindDay)
+  return whole === undefined || !ends ? null : { kind: 'day', days: [shift(base.day, whole)], from: at, to }
+}
+
 /** A day that is counted from another: "two weeks from tomorrow", "ten days from now", "de hoy en ocho". */
 export const countedDay = (tokens: readonly Token[], at: number, today: Today): WhenFound | null => {
   const led = ledDay(tokens, at, today)
   if (led !== null) return led
+  const behind = weekdayIn(tokens, at, today)
+  if (behind !== null) return behind
   const amount = amountAt(tokens[at])
   const start = amount === null ? null : phraseEnd(tokens, at + 2, from)
   const base = start === null ? null : baseAt(tokens, start, today)

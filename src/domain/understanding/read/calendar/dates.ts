@@ -11,7 +11,7 @@ import { hourAt } from './hours.ts'
 import { sendsLater } from './later.ts'
 import { dayIn } from './near-days.ts'
 import { relativeDay } from './relative-days.ts'
-import { asideWords, clauseAt, gameWords, keyOf, near, needWords } from './words-beside.ts'
+import { clauseAt, gameWords, keyOf, near, needWords, saysAside } from './words-beside.ts'
 
 export type DatesFound = {
   readonly patches: readonly Patch[]
@@ -45,8 +45,9 @@ const roleOf = (tokens: readonly Token[], from: number, to: number): Role => {
     )
   )
     return 'aside'
-  const keys = near(tokens, from, to).map(keyOf)
-  if (keys.some((key) => asideWords.has(key)) || sendsLater(keys.join(' '))) return 'aside'
+  const part = near(tokens, from, to)
+  const keys = part.map(keyOf)
+  if (saysAside(part) || sendsLater(keys.join(' '))) return 'aside'
   const needed = keys.some((key) => said.needs.includes(key))
   if (!needed && keys.some((key) => said.doing.includes(key))) return 'aside'
   const game = keys.some((key) => gameWords.has(key))

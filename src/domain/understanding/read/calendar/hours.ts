@@ -91,11 +91,14 @@ const wordClock = (tokens: readonly Token[], at: number): Clock | null => {
 
 const andHalf = phrasesOf(said.andHalf)
 const andQuarter = phrasesOf(said.andQuarter)
+const lessQuarter = phrasesOf(said.lessQuarter)
 const sharp = phrasesOf(said.sharp)
 
-/** "y media", "y cuarto", "o'clock", "en punto", "hrs" after an hour. */
+/** "y media", "y cuarto", "menos cuarto", "o'clock", "en punto", "hrs" after an hour. */
 const tailOf = (tokens: readonly Token[], clock: Clock): Clock => {
   const [half, quarter, exact] = [andHalf, andQuarter, sharp].map((phrases) => phraseEnd(tokens, clock.to, phrases) ?? 0)
+  const less = phraseEnd(tokens, clock.to, lessQuarter)
+  if (less !== null) return { ...clock, hour: clock.hour === 1 ? 12 : clock.hour - 1, minute: 45, to: less }
   if (half) return { ...clock, minute: 30, to: half }
   if (quarter) return { ...clock, minute: 15, to: quarter }
   return exact ? { ...clock, to: exact, sure: true } : clock
@@ -126,7 +129,7 @@ export const hourAt = (tokens: readonly Token[], at: number, bare = false): When
   if (plain === null || tokens[at - 1]?.text === '#') return null
   const clock = tailOf(tokens, plain)
   const { part, to } = partAt(tokens, clock.to)
-  const opened = (bare || isOpened(tokens, at, clock)) && !isOfThing(tokens, at, clock)
+  const opened = (bare || isOpened(tokens, at, clock)) && !isOfThing(tokens, at, { ...clock, hour: plain.hour })
   if (part === null && !clock.sure && !opened) return null
   if (part === null && tokens[clock.to]?.text === '/') return null
   const hours = hoursFor(clock.hour, clock.minute, part)

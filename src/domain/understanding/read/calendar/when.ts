@@ -15,6 +15,7 @@ import {
   weekdayOf,
   yearAt,
 } from './day-parts.ts'
+import { nthWeekday } from './nth-weekday.ts'
 
 const said = listed.days
 const nextBehind = phrasesOf(said.nextBehind)
@@ -217,6 +218,7 @@ const endOfMonth = (tokens: readonly Token[], at: number, today: Today): WhenFou
 export const dayAt = (tokens: readonly Token[], at: number, today: Today): WhenFound | null =>
   isoDay(tokens, at) ??
   endOfMonth(tokens, at, today) ??
+  nthWeekday(tokens, at, today) ??
   weekdayDay(tokens, at, today) ??
   monthDay(tokens, at, today) ??
   slashDay(tokens, at, today) ??

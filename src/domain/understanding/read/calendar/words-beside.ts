@@ -5,7 +5,7 @@ import { isMonth, isWeekday } from './day-parts.ts'
 const said = listed.days
 export const gameWords = new Set(said.game)
 export const needWords = new Set(said.need)
-export const asideWords = new Set(said.aside)
+const asideWords = new Set(said.aside)
 
 const isPause = (token: Token | undefined): boolean =>
   token === undefined || token.kind === 'break' || [',', '.', ';', '!', '?', '('].includes(token.text)
@@ -22,7 +22,18 @@ export const clauseAt = (tokens: readonly Token[], from: number, to: number): re
 /** A word without the sign of whose it is. */
 export const keyOf = ({ key }: Token): string => key.replace(/'s$/, '')
 
-const isTelling = (token: Token): boolean => [gameWords, needWords, asideWords].some((words) => words.has(keyOf(token)))
+/** "Last week", "the shirts we got last"; "after last bell" and "the last Friday of May" are of the day itself. */
+const isLately = (part: readonly Token[], at: number): boolean =>
+  isWord(part[at], ...said.lately) &&
+  !isWord(part[at + 1], ...said.endsTheDay) &&
+  !(isWeekday(part[at + 1]) && isWord(part[at + 2], ...said.ofMonth, ...said.inMonth))
+
+/** Whether words beside a day say that it is no day of this order. */
+export const saysAside = (part: readonly Token[]): boolean =>
+  part.some((token, at) => asideWords.has(keyOf(token)) || isLately(part, at))
+
+const isTelling = (token: Token): boolean =>
+  [gameWords, needWords, asideWords].some((words) => words.has(keyOf(token))) || isWord(token, ...said.lately)
 
 /** "The game is Sat 16 Jan so Friday at 5": a day right behind such a word follows from the dated one before it, and is none of its kind. */
 const isHence = (clause: readonly Token[], before: number): boolean => {

@@ -9,6 +9,7 @@ export const enClock: Clock = {
   },
   parts: { morning: 'morning', afternoon: 'afternoon', evening: 'evening', night: 'evening' },
   ahead: { 'day after tomorrow': 2, tomorrow: 1, today: 0, tonight: 0 },
+  nthOfMonth: { first: 1, second: 2, third: 3, fourth: 4, last: 0 },
   counted: casual,
 }
 
@@ -27,6 +28,7 @@ export const enHours: HourPhrases = {
   to: ['to'],
   andHalf: [],
   andQuarter: [],
+  lessQuarter: [],
   sharp: ["o'clock", 'oclock', 'hrs', 'h', 'sharp'],
   notHours: [
     ...['inch', 'inches', 'in', 'cm', 'xl', 'x', 't', 'players', 'jerseys', 'of', 'tees', 'small', 'medium', 'large', 'days'],
@@ -53,6 +55,7 @@ export const enDays: DayPhrases = {
   bareArticle: [],
   numberArticle: [],
   ofMonth: ['of'],
+  inMonth: ['in'],
   ofYear: [],
   ordinals: ['st', 'nd', 'rd', 'th'],
   first: [],
@@ -111,7 +114,6 @@ export const enDays: DayPhrases = {
       'leaving',
       'yesterday',
       'picked',
-      'last',
       'ordered',
       'washed',
       'born',
@@ -119,6 +121,8 @@ export const enDays: DayPhrases = {
     ],
     ...['tryouts', 'gates', 'gate', 'doors', 'warm', 'warmup', 'warmups'],
   ],
+  lately: ['last'],
+  endsTheDay: ['bell', 'class', 'classes', 'period', 'lesson', 'shift', 'session', 'mass', 'bus', 'train', 'ferry'],
   doing: ['confirm', 'check', 'know', 'call', 'decide', 'ask', 'talk', 'pay', 'think', 'tell'],
   smallTalk: [
     "who(?:'s|'re|'d)? (?:(?:do|are|did) )?(?:you|ya|u|y'all|yall) (?:got|like|have|rooting|picking|pick|taking|think|fancy|want)",

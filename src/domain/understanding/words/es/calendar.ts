@@ -9,6 +9,7 @@ export const esClock: Clock = {
   },
   parts: { manana: 'morning', tarde: 'afternoon', noche: 'evening' },
   ahead: { 'pasado manana': 2, manana: 1, hoy: 0 },
+  nthOfMonth: { primer: 1, primero: 1, segundo: 2, tercer: 3, tercero: 3, cuarto: 4, ultimo: 0 },
   counted: casual,
 }
 
@@ -27,7 +28,8 @@ export const esHours: HourPhrases = {
   to: ['para', 'pa'],
   andHalf: ['y media'],
   andQuarter: ['y cuarto'],
-  sharp: ['en punto', 'horas', 'hrs', 'h'],
+  lessQuarter: ['menos cuarto'],
+  sharp: ['en punto', 'horas', 'hrs', 'hs', 'h'],
   notHours: ['cm', 'x', 'dias', 'anos', 'de'],
 }
 
@@ -50,6 +52,7 @@ export const esDays: DayPhrases = {
   bareArticle: ['el', 'dia'],
   numberArticle: ['el'],
   ofMonth: ['de'],
+  inMonth: ['del'],
   ofYear: ['de', 'del'],
   ordinals: ['ro', 'o'],
   first: ['primero'],
@@ -107,6 +110,8 @@ export const esDays: DayPhrases = {
   ],
   wants: ['necesito', 'necesitamos', 'ocupo', 'ocupamos', 'quiero', 'queremos', 'quisiera', 'urgen'],
   aside: ['practicamos', 'entrenamos', 'camion', 'ayer', 'lavamos', 'cumple'],
+  lately: [],
+  endsTheDay: [],
   doing: [
     ...[
       'confirmo',

@@ -14,6 +14,8 @@ export type Clock = {
   readonly hours: Readonly<Record<string, number>>
   readonly parts: Readonly<Record<string, 'morning' | 'afternoon' | 'evening'>>
   readonly ahead: Readonly<Record<string, number>>
+  /** "First", "third" before a weekday of a month; 0 is the last. */
+  readonly nthOfMonth: Readonly<Record<string, number>>
   readonly counted: DayParser | null
 }
 
@@ -34,6 +36,7 @@ export type HourPhrases = Phrases<
   | 'to'
   | 'andHalf'
   | 'andQuarter'
+  | 'lessQuarter'
   | 'sharp'
   | 'articleOfOne'
   | 'notHours'
@@ -44,7 +47,7 @@ export type HourPhrases = Phrases<
  * be a day, and before one that may be a player's number instead; a figure is a number where it is given (`giving`, `givesBy`,
  * `alsoGives`, `becomes` unless something is `happening`) and a day where its sentence `goesOn` so; `partBefore` makes "tomorrow" a
  * morning. What stands in a day's clause says whether it is the `game`'s, the day of `need`, or `aside`; `not` and `instead` take a
- * day back. `back` counts from the day named last (`backThan`), whose week is `thatWeek`; `isA` says its weekday. What one `wants` `byThen` is wanted at the day and hour said before. `within`, `about`, `span` and `counted` are patterns of days counted from today.
+ * day back. `back` counts from the day named last (`backThan`), whose week is `thatWeek`; `isA` says its weekday. `lately` is aside but before what `endsTheDay`. What one `wants` `byThen` is wanted at the day and hour said before. `within`, `about`, `span` and `counted` are patterns of days counted from today.
  */
 export type DayPhrases = Phrases<
   | 'dateArticle'
@@ -64,6 +67,7 @@ export type DayPhrases = Phrases<
   | 'bareArticle'
   | 'numberArticle'
   | 'ofMonth'
+  | 'inMonth'
   | 'ofYear'
   | 'ordinals'
   | 'first'
@@ -105,6 +109,8 @@ export type DayPhrases = Phrases<
   | 'byThen'
   | 'wants'
   | 'aside'
+  | 'lately'
+  | 'endsTheDay'
   | 'doing'
   | 'smallTalk'
   | 'within'
