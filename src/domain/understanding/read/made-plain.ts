@@ -1,5 +1,6 @@
 import type { Draft } from '../draft.ts'
 import { withDictatedDays } from './calendar/dictated-days.ts'
+import { withAmountsForWhom } from './list/amounts-for-whom.ts'
 import { withCountedIn } from './list/counted-in.ts'
 import { withDictatedNumbers } from './list/dictated-numbers.ts'
 import { withEachSize } from './list/each-size.ts'
@@ -35,7 +36,7 @@ export const madePlain = (clean: string, { draft, lexicon }: Scene): string => {
   const spelt = withEachSize(
     withBrought(withRightSpelling(withColouredFigure(withoutSheen(clean), { draft, lexicon }), { draft, lexicon }), lexicon),
   )
-  const plain = withNumbersByName(withGluedAmounts(spelt, { draft, lexicon }), draft)
+  const plain = withNumbersByName(withGluedAmounts(withAmountsForWhom(spelt), { draft, lexicon }), draft)
   const told = withCorrectedNumbers(withInsteadOf(withSameSizes(plain, draft), draft), draft)
   const written = withDictatedNumbers(withDictatedDays(withDictatedSigns(withWholeSides(withKnownForms(told)))), draft)
   const lines = spreadBySize(

@@ -54,6 +54,9 @@ export const weekdays = calendar('weekdays', 7)
 export const sizeWords: Readonly<Record<string, Size>> = Object.assign({}, ...basics.map((one) => one.sizes))
 export const cutWords: Readonly<Record<string, Fit>> = Object.assign({}, ...basics.map((one) => one.cuts))
 
+/** Whom amounts are told for, with the words of the cut that those wear. */
+export const groupWords: Readonly<Record<string, string>> = Object.assign({}, ...basics.map((one) => one.groups))
+
 const contracted: Readonly<Record<string, string>> = Object.assign({}, ...basics.map((one) => one.whole))
 
 /** A word as it is looked up: "dont" with the apostrophe it lacks. */

@@ -122,7 +122,8 @@ export type Shades = {
 /**
  * What tells a language and holds for all of its sentences, in lower case without accents: `small` words and `letters` that are
  * its own, whether an adjective follows its noun, whether a month stands before the day in figures (3/19), whether colours bend in gender
- * and number; `months` from January and `weekdays` from Sunday, each with its short forms; sizes and cuts as they are written; `whole`, words
+ * and number; `months` from January and `weekdays` from Sunday, each with its short forms; sizes and cuts as they are written;
+ * `groups`, words for whom amounts are told, each with the cut that those wear; `whole`, words
  * that people write without their apostrophe, each with the word as it is looked up.
  */
 export type Basics = {
@@ -135,6 +136,7 @@ export type Basics = {
   readonly weekdays: readonly (readonly string[])[]
   readonly sizes: Readonly<Record<string, Size>>
   readonly cuts: Readonly<Record<string, Fit>>
+  readonly groups: Readonly<Record<string, string>>
   readonly whole: Readonly<Record<string, string>>
 }
 

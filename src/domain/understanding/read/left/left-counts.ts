@@ -46,7 +46,8 @@ const split = (
   [key, line]: Counted,
   { now, draft }: { readonly now: SizeFound; readonly draft: Draft },
 ): readonly Patch[] => {
-  const there = linesOf(lines, now)[0]
+  const fit = now.fit ?? line.fit
+  const there = linesOf(lines, { ...now, ...(fit === undefined ? {} : { fit }) })[0]
   const { size } = now
   if (size === undefined) return []
   const more: Patch =
@@ -65,7 +66,8 @@ const sizeTurned = (telling: Telling, draft: Draft): readonly Patch[] => {
   const [first, second, ...more] = telling.sizes
   if (first === undefined || second === undefined || more.length > 0 || telling.figures.length > 0) return []
   const has = (one: Said<SizeFound>): boolean => linesOf(lines, one.value).length === 1
-  const backwards = !first.old && (second.old || (!has(first) && has(second)))
+  const isKnown = linesOf(lines, first.value).length > 0
+  const backwards = !first.old && (second.old || (!isKnown && has(second)))
   const [was, now] = backwards ? [second, first] : [first, second]
   const [line, ...others] = linesOf(lines, was.value)
   if (line === undefined || others.length > 0 || now.value.size === was.value.size) return []

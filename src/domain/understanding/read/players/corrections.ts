@@ -14,6 +14,7 @@ import { readChanges } from './row-changes.ts'
 import { readShift, readTurned } from './size-moves.ts'
 import { readSizedAgain } from './sized-again.ts'
 import { readSizesGone } from './sizes-gone.ts'
+import { readSizesLost } from './sizes-lost.ts'
 import { readSpelledOut } from './spelled-out.ts'
 import { type Heard, readRanges, readToldOf } from './told-of.ts'
 
@@ -38,7 +39,7 @@ export const readCorrections = (said: readonly Token[], { draft, quote, trade }:
   const scene = { draft, quote, trade }
   const tokens = stated(said)
   const part =
-    [readSizesGone, readRanges, readPartTurned, readSpelledOut]
+    [readSizesLost, readSizesGone, readRanges, readPartTurned, readSpelledOut]
       .map((read) => read(tokens, scene))
       .find(({ taken }) => taken.size > 0) ?? nothing
   if (part.taken.size > 0)

@@ -43,7 +43,12 @@ const turnedCount = (draft: Draft, { amount, was, now }: Part): readonly Patch[]
   const { quantity: all, size: _, fit: __, ...same } = entry
   const left: Patch =
     all > amount ? { path: ['tally', key, 'quantity'], value: all - amount } : { path: ['tally', key], value: null }
-  const fresh = { ...same, size: now.size, ...(fit === undefined ? {} : { fit }), quantity: Math.min(all, amount) }
+  const moved = Math.min(all, amount)
+  const there = Object.entries(draft.tally).find(
+    ([other, line]) => other !== key && line.size === now.size && line.fit === fit && line.garment === entry.garment,
+  )
+  if (there !== undefined) return [left, { path: ['tally', there[0], 'quantity'], value: there[1].quantity + moved }]
+  const fresh = { ...same, size: now.size, ...(fit === undefined ? {} : { fit }), quantity: moved }
   return [left, ...addCounted(draft, [fresh])]
 }
 

@@ -96,6 +96,10 @@ export const enBasics: Basics = {
     toddler: 'toddler',
     toddlers: 'toddler',
   },
+  groups: {
+    ...{ guys: 'mens', dudes: 'mens', fellas: 'mens', lads: 'mens', gents: 'mens', gentlemen: 'mens', blokes: 'mens' },
+    ...{ gals: 'womens', lasses: 'womens', chicks: 'womens' },
+  },
   whole: {
     ...{ dont: "don't", isnt: "isn't", arent: "aren't", wasnt: "wasn't", werent: "weren't", doesnt: "doesn't", didnt: "didn't" },
     ...{ wont: "won't", cant: "can't", havent: "haven't", hasnt: "hasn't", hadnt: "hadn't", couldnt: "couldn't" },

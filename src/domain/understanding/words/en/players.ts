@@ -104,7 +104,15 @@ export const enPlayers: PlayerPhrases = {
   cutNames: ['junior', 'kid', 'man', 'lady', 'boys', 'child', 'ad'],
   cutTells: ['are', 'need', 'want', 'get', 'is'],
   cutNoun: ['cut', 'cuts', 'fit', 'sizes', 'sizing'],
+  peopleGone: [
+    ...['we lost', 'lost', 'dropped out', 'backed out', 'pulled out', 'bailed', 'bailed on us', 'quit', 'cancelled', 'canceled'],
+    ...["can't make it", "can't come", "aren't coming", "isn't coming", 'not coming', 'moved away', 'are out', 'is out'],
+  ],
+  lostThings: ['wash', 'laundry', 'stones', 'number', 'numbers', 'letter', 'letters', 'weight', 'game', 'games', 'bag', 'mail'],
+  leftNow: ['only', 'leaves', 'leaving', 'left', 'now', 'down'],
   cutBehind: ['in'],
+  groupLead: ['for', 'the', 'our'],
+  groupAlso: ['also', 'too', 'as', 'well'],
   sizeLink: ['in', 'size'],
   sizeLead: ['size', 'sz'],
   openers: [

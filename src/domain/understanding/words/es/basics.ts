@@ -71,5 +71,9 @@ export const esBasics: Basics = {
     bebe: 'toddler',
     bebes: 'toddler',
   },
+  groups: {
+    ...{ ellos: 'de hombre', senores: 'de hombre', chambelanes: 'de hombre', meseros: 'de hombre' },
+    ...{ ellas: 'de mujer', senoras: 'de mujer', senoritas: 'de mujer', meseras: 'de mujer' },
+  },
   whole: {},
 }

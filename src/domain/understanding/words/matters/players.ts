@@ -5,7 +5,7 @@ import type { Phrases } from './phrases.ts'
  * `numbered` words before a number of one player, of which the `loose` may be articles; `ofMany` stands before a team's name, not a player's; ranges go `through`, leave out behind `leftOut`,
  * are new behind `intro` or `introColon` or from `rangeFrom` to `rangeTo` (no `lengthUnits` behind; figures before `isLength` are heights), and `areSized`. Counted sizes: `one` of a
  * size, `notAmount` before a figure, `tallyFillers` between, `all` of a cut. Everybody's size: `every`, `between`, `except`, words that make a
- * cut everybody's (`sizing`, `sizes`; `cutEvery` in the place of "all", `cutIs` between, `cutTail` behind); so many of the `rest` or apart. `extra` large, `sizeLead` before a size `cutLead` before a cut, `cutNoun` behind it, `cutNames` that are names too, `cutTells` between it and its amounts, `cutBehind` before one that stands behind them, and `sizeLink` between a cut and its size. `openers` begin a sentence, `cutWords` stand before a size, and
+ * cut everybody's (`sizing`, `sizes`; `cutEvery` in the place of "all", `cutIs` between, `cutTail` behind); so many of the `rest` or apart. `extra` large, `sizeLead` before a size `cutLead` before a cut, `cutNoun` behind it, `cutNames` that are names too, `cutTells` between it and its amounts, `cutBehind` before one that stands behind them, `groupLead` before whom amounts are for and `groupAlso` behind, and `sizeLink` between a cut and its size. `peopleGone` are people who left counted pieces, unless it is `lostThings` or how many are `leftNow` is told. `openers` begin a sentence, `cutWords` stand before a size, and
  * `shortened` words keep their full stop: patterns, like `forEach` with `forEachDoes` and `numbersSaid`. One piece ordered again: `nameLabels` and
  * `nameLinks` lead to the name that is printed, as do `saysName` words where `onBack` follows; a label behind `notTheirs` is the writer's; `wearsNumber` leads to the number.
  */
@@ -62,6 +62,11 @@ export type PlayerPhrases = Phrases<
   | 'cutNames'
   | 'cutTells'
   | 'cutBehind'
+  | 'peopleGone'
+  | 'lostThings'
+  | 'leftNow'
+  | 'groupLead'
+  | 'groupAlso'
   | 'sizeLink'
   | 'sizeLead'
   | 'openers'
