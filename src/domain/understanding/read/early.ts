@@ -1,5 +1,7 @@
 import type { Conversation } from '../conversation.ts'
+import { readAgesByName } from './ages/ages-by-name.ts'
 import { readAgesOfKind } from './ages/ages-of-kind.ts'
+import { readYoungestToOldest } from './ages/youngest-to-oldest.ts'
 import { readToFollow } from './calendar/to-follow.ts'
 import { readCutOfSizes } from './list/cut-of-sizes.ts'
 import type { Lexicon } from './text/lexicon.ts'
@@ -14,6 +16,8 @@ export const readEarly = (whole: string, { asked, draft }: Conversation, lexicon
   const { patches: follows, rest: here } = readToFollow(rest, lexicon)
   const { patches: count, rest: counted } = readCountCorrected(here, draft)
   const { cuts, rest: cutless } = readCutOfSizes(counted)
-  const { patches: years, rest: text } = readAgesOfKind(cutless)
-  return { chosen, early: [...years, ...follows, ...count], cuts, text }
+  const { patches: span, rest: spanless } = readYoungestToOldest(cutless)
+  const { patches: named, rest: nameless } = readAgesByName(spanless, draft)
+  const { patches: years, rest: text } = readAgesOfKind(nameless)
+  return { chosen, early: [...span, ...named, ...years, ...follows, ...count], cuts, text }
 }

@@ -7,11 +7,13 @@ import { withEachSize } from './list/each-size.ts'
 import { withGluedAmounts } from './list/glued-amounts.ts'
 import { spreadHeadings } from './list/headings.ts'
 import { spreadRows } from './list/inline-rows.ts'
+import { withNicknames, withoutOtherNames } from './list/nicknames.ts'
 import { withNumbersByName } from './list/numbers-by-name.ts'
 import { spreadNumbers } from './list/numbers-by-size.ts'
 import { spreadBySize } from './list/size-lists.ts'
 import { withSizedPeople } from './list/sized-people.ts'
 import { spreadSpoken } from './list/spoken-rows.ts'
+import { withPlayersInTurn } from './list/told-in-turn.ts'
 import { withInsteadOf } from './players/instead-of.ts'
 import { withoutKin } from './players/kin.ts'
 import { withCorrectedNumbers } from './players/number-corrected.ts'
@@ -24,6 +26,7 @@ import type { Lexicon } from './text/lexicon.ts'
 import { withKnownForms } from './text/same-as.ts'
 import { withoutSheen } from './text/sheen-of-cloth.ts'
 import { withWholeSides } from './text/short-sides.ts'
+import { withKnownGarment } from './things/known-garment.ts'
 import { withRightSpelling } from './things/misspelt.ts'
 
 /** "Kim-M", "Lee-XL": a size joined to a name by a hyphen. */
@@ -33,10 +36,20 @@ type Scene = { readonly draft: Draft; readonly lexicon: Lexicon }
 
 /** A message as its sentences and lines are read: in the words that are known, a player a line, without who is told by whose kin he is. */
 export const madePlain = (clean: string, { draft, lexicon }: Scene): string => {
+  const named = withKnownGarment(withoutOtherNames(withNicknames(clean, draft)), { draft, lexicon })
   const spelt = withEachSize(
-    withBrought(withRightSpelling(withColouredFigure(withoutSheen(clean), { draft, lexicon }), { draft, lexicon }), lexicon),
+    withBrought(
+      withRightSpelling(withColouredFigure(withoutSheen(named), { draft, lexicon }), {
+        draft,
+        lexicon,
+      }),
+      lexicon,
+    ),
   )
-  const plain = withNumbersByName(withGluedAmounts(withAmountsForWhom(spelt), { draft, lexicon }), draft)
+  const plain = withNumbersByName(
+    withGluedAmounts(withAmountsForWhom(withPlayersInTurn(spelt, { draft, lexicon })), { draft, lexicon }),
+    draft,
+  )
   const told = withCorrectedNumbers(withInsteadOf(withSameSizes(plain, draft), draft), draft)
   const written = withDictatedNumbers(withDictatedDays(withDictatedSigns(withWholeSides(withKnownForms(told)))), draft)
   const lines = spreadBySize(

@@ -9,6 +9,7 @@ export type Ref = { readonly keys: readonly string[]; readonly from: number; rea
 export type Rows = Draft['rows']
 
 const particles: readonly string[] = listed.changes.particles
+const articles: readonly string[] = listed.told.article
 
 const entries = (rows: Rows): readonly (readonly [string, Player])[] => Object.entries(rows)
 
@@ -17,12 +18,12 @@ export const rowsByNumber = (rows: Rows, number: string): readonly string[] =>
 
 const words = (name: string): readonly string[] => fold(name).split(/[\s]+/)
 
-/** Rows whose name is this, or has this as one of its words ("Lena", "Birch"; no "La" of "De la Rosa"). */
+/** Rows whose name is this, or has this as one of its words ("Lena", "Birch"; no "La" of "De la Rosa", no "the" of "The Hammer"). */
 export const rowsByName = (rows: Rows, name: string): readonly string[] => {
   const wanted = fold(name)
   const whole = entries(rows).flatMap(([key, row]) => (row.name !== undefined && fold(row.name) === wanted ? [key] : []))
   if (whole.length > 0) return whole
-  if (particles.includes(wanted)) return []
+  if (particles.includes(wanted) || articles.includes(wanted)) return []
   return entries(rows).flatMap(([key, row]) => (row.name !== undefined && words(row.name).includes(wanted) ? [key] : []))
 }
 

@@ -140,6 +140,8 @@ export const enAges: AgePhrases = {
     '(?:s?he|(?:my|the|our|her|his) (?:little |baby )?(?:son|daughter|kid|boy|girl|baby|niece|nephew|grandson|granddaughter|grandchild|toddler|child)(?: who)?)',
   ],
   isOld: ["is|'s|(?:is|'s) (?:only|just|about|almost)"],
+  youngest: ['(?:the |our |my )?(?:youngest|littlest|smallest|little ones?)(?: (?:one|kid|girl|boy|player)s?)?'],
+  oldest: ['(?:and )?(?:the |our |my )?(?:oldest|eldest|biggest|rest|others?)(?: (?:one|kid|girl|boy|player)s?)?'],
   turnsOne: ["turns|is turning|'s turning|will be|'ll be"],
   youngsters: ['kids', 'children', 'boys', 'girls', 'teens', 'youngsters', 'students', 'pupils'],
   youngOnes: [' (?:are )?(?:all )?(?:aged|ages?|from|between|of)', ' are(?: all)?'],

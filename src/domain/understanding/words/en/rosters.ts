@@ -209,6 +209,8 @@ export const enRowMarks: RowMarkPhrases = {
   listedOnce: ['just one', 'only one', 'once', 'is one', 'same (?:kid|player|person)'],
   listedByMistake: ['duplicates?', 'duplicated', 'repeated', '(?:put|listed|wrote|typed|sent|have) (?:\\w+ ){0,3}twice'],
   twiceMeant: ['are two', 'is fine', 'is right', 'not (?:a )?duplicated?'],
+  onlyNicknames: ['(?:just|only) (?:the |their |our )?nick ?names?', 'nick ?names? only'],
+  notNames: ['(?:and )?(?:not|no|without|never) (?:the |their |our |any )?(?:real |actual |full |first |last )?names?'],
   partOnly: ['(?:just|only|simply)(?: (?:wants|want|the|as|put|to|be|say|says|goes|by|with|print|use|uses|needs))*'],
   lastOnly: [
     '(?:last|family) ?names? only',

@@ -28,6 +28,7 @@ export const enThings: ThingPhrases = {
   tall: ['tall', 'high', 'on', 'in'],
   ofUnit: ['an', 'a', 'of'],
   of: ['of'],
+  known: ['the', 'those', 'these', 'our'],
   cuts: [...['youth', 'adult', 'adults', "women's", 'womens', 'ladies', "men's", 'mens', 'unisex', 'toddler']],
   all: ['all'],
   recolour: [...['to', 'into', 'a', 'with', 'should', 'be', 'for', 'in', 'color', 'colour', 'the']],

@@ -57,7 +57,7 @@ export const esAges: AgePhrases = {
   division: ['sub[- ]?(\\d{1,2})', 'u-?(\\d{1,2})'],
   grade: [],
   mixed: ['secundaria', 'de las dos', 'hay de todo', 'mixtas?', 'mixtos?'],
-  aged: ['(?:son|es|tienen?|cumplieron|cumplio|todas|todos|de|ya|solo)'],
+  aged: ['(?:apenas|son|es|tienen?|cumplieron|cumplio|todas|todos|de|ya|solo)'],
   others: ['l[ao]s (?:demas|otr[ao]s)', 'el resto', 'tod[ao]s l[ao]s demas'],
   adult: ['adult[oa]s?', 'mayor(?:es)? de edad', 'grandes'],
   oneYear: ['(?:un )?an(?:o|ito) y (?:medio|pico)', 'un an(?:o|ito)'],
@@ -137,6 +137,8 @@ export const esAges: AgePhrases = {
     '(?:(?:ella|el|mi|la|nuestr[oa]) ?(?:hij[oa]|hijit[oa]|nin[oa]|nen[ea]|bebe|sobrin[oa]|niet[oa]|nietecit[oa]|chiquit[oa]|peque)?(?: que)?|(?:^|(?<=[.,;\\n] ?)))',
   ],
   isOld: ['tiene(?: apenas| solo| como| casi)?'],
+  youngest: ['(?:el|la|los|las) (?:mas (?:chic|chiquit|pequen|peque)[oa]?s?|menor(?:es)?|chiquit[oa]s?|peques?)'],
+  oldest: ['(?:y )?(?:el|la|los|las) (?:mas grandes?|mayor(?:es)?|demas|otr[oa]s)'],
   turnsOne: ['cumple|va a cumplir'],
   youngsters: [
     '(?:nin|chiquill|muchach|chav|chavit|morr|alumn)[oa]s',

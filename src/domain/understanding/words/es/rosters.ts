@@ -185,6 +185,13 @@ export const esRowMarks: RowMarkPhrases = {
   ],
   listedByMistake: ['repet\\w+', 'repit\\w+', 'duplicad[oa]s?', '(?:puse|escribi|anote|meti|mande) (?:\\w+ ){0,3}dos veces'],
   twiceMeant: ['son dos', 'esta bien', 'no (?:es|esta|se) repet\\w+', 'asi (?:va|es|esta)'],
+  onlyNicknames: [
+    '(?:solo|solamente|nada mas|nomas|unicamente) (?:va |van |lleva |llevan )?(?:el |los )?(?:motes?|apodos?|sobrenombres?)',
+  ],
+  notNames: [
+    '(?:y )?(?:el|los|sus?) nombres?(?: reale?s?| de pila| verdaderos?)? no',
+    '(?:y )?(?:no|sin) (?:el |los |sus? )?nombres?(?: reale?s?| de pila)?',
+  ],
   partOnly: [
     '(?:solo|solamente|nomas|nada mas|unicamente)(?: (?:quiere|el|la|como|ponle|ponganle|pongan|va|vaya|que|diga|lleva|lleve|con|por|se|ponga|usa|le))*',
   ],

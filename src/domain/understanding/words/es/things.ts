@@ -51,6 +51,7 @@ export const esThings: ThingPhrases = {
   tall: [],
   ofUnit: ['de'],
   of: ['del'],
+  known: ['las', 'los', 'la', 'el', 'esas', 'esos', 'nuestras'],
   cuts: ['juvenil', 'juveniles', 'dama', 'caballero', 'adulto', 'hombre', 'mujer', 'nino', 'nina'],
   all: [],
   recolour: [...['por', 'a', 'con', 'en', 'color', 'el', 'la', 'que', 'sea', 'ser', 'debe']],

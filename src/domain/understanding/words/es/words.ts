@@ -139,7 +139,7 @@ export const esWords: Words = {
     },
     {
       means: { kind: 'content', id: 'name' },
-      words: ['nombre', 'nombres', 'apellido', 'apellidos', 'apodo', 'apodos', 'sobrenombre', 'sobrenombres'],
+      words: ['nombre', 'nombres', 'apellido', 'apellidos', 'apodo', 'apodos', 'mote', 'motes', 'sobrenombre', 'sobrenombres'],
     },
     { means: { kind: 'word', make: true }, words: ['impresión', 'estampado'] },
     {

@@ -119,6 +119,8 @@ export type AgePhrases = Phrases<
   | 'behindAge'
   | 'isOld'
   | 'turnsOne'
+  | 'youngest'
+  | 'oldest'
   | 'youngOnes'
 >
 

@@ -87,6 +87,8 @@ export type RowMarkPhrases = Phrases<
   | 'forKeeper'
   | 'wears'
   | 'wearsToo'
+  | 'onlyNicknames'
+  | 'notNames'
   | 'partOnly'
   | 'unsureOff'
   | 'listedTwice'

@@ -3,7 +3,7 @@ import type { Phrases } from './phrases.ts'
 /**
  * Small words round garments and what goes on them, by where they stand: `articles` and `nounWords` before a noun, words before a
  * garment in passing (`onGarment`), between a make and what is made so (`makeFor`), what makes another garment of what is ordered (`turning` it, what is `turned`, `turnedInto` what) and nothing `besides`, for each of them (`each`), a list of names (`list`, `are`), one alone (`single`), spare pieces (`extra`),
- * what stones are on (`stonesOn`, `stoneJoins`, `made`), `nothing` there, a colour `ofRole`, sides, lengths (`ofUnit`, `tall`, `unitAhead` of a place, `bySide` between a height and its side), cuts, shares of a blend, one
+ * what stones are on (`stonesOn`, `stoneJoins`, `made`), `nothing` there, a colour `ofRole`, sides, lengths (`ofUnit`, `tall`, `unitAhead` of a place, `bySide` between a height and its side), cuts, what is `known` already, shares of a blend, one
  * colour for another (`recolour`, of which `into` must be one), and stones left off by place (`small` to `butNot`).
  * Said in passing: who is `going` away or home, or takes it there (`goingObjects`); what the shop did before (`doers`, `deeds`).
  * `everything` (with `everythingOn` behind it) that was named is made alike; `correcting` says that what was said is said anew, `mistaken` that it was a mistake;
@@ -37,6 +37,7 @@ export type ThingPhrases = Phrases<
   | 'ofUnit'
   | 'of'
   | 'cuts'
+  | 'known'
   | 'all'
   | 'recolour'
   | 'into'
