@@ -2,6 +2,7 @@ import type { Draft } from '../draft.ts'
 import { withDictatedDays } from './calendar/dictated-days.ts'
 import { withAmountsForWhom } from './list/amounts-for-whom.ts'
 import { withCountedIn } from './list/counted-in.ts'
+import { withCutBehindList } from './list/cut-behind-list.ts'
 import { withDictatedNumbers } from './list/dictated-numbers.ts'
 import { withEachSize } from './list/each-size.ts'
 import { withGluedAmounts } from './list/glued-amounts.ts'
@@ -10,6 +11,7 @@ import { spreadRows } from './list/inline-rows.ts'
 import { withNicknames, withoutOtherNames } from './list/nicknames.ts'
 import { withNumbersByName } from './list/numbers-by-name.ts'
 import { spreadNumbers } from './list/numbers-by-size.ts'
+import { withNumbersInTurn } from './list/numbers-in-turn.ts'
 import { spreadBySize } from './list/size-lists.ts'
 import { withSizedPeople } from './list/sized-people.ts'
 import { spreadSpoken } from './list/spoken-rows.ts'
@@ -36,7 +38,7 @@ type Scene = { readonly draft: Draft; readonly lexicon: Lexicon }
 
 /** A message as its sentences and lines are read: in the words that are known, a player a line, without who is told by whose kin he is. */
 export const madePlain = (clean: string, { draft, lexicon }: Scene): string => {
-  const named = withKnownGarment(withoutOtherNames(withNicknames(clean, draft)), { draft, lexicon })
+  const named = withKnownGarment(withCutBehindList(withoutOtherNames(withNicknames(clean, draft))), { draft, lexicon })
   const spelt = withEachSize(
     withBrought(
       withRightSpelling(withColouredFigure(withoutSheen(named), { draft, lexicon }), {
@@ -54,10 +56,15 @@ export const madePlain = (clean: string, { draft, lexicon }: Scene): string => {
   const written = withDictatedNumbers(withDictatedDays(withDictatedSigns(withWholeSides(withKnownForms(told)))), draft)
   const lines = spreadBySize(
     spreadHeadings(
-      spreadSpoken(spreadRows(spreadNumbers(withSizedPeople(withCountedIn(joinLabelled(written), { draft, lexicon })), draft)), {
-        draft,
-        lexicon,
-      }),
+      spreadSpoken(
+        spreadRows(
+          spreadNumbers(withSizedPeople(withCountedIn(joinLabelled(withNumbersInTurn(written)), { draft, lexicon })), draft),
+        ),
+        {
+          draft,
+          lexicon,
+        },
+      ),
     ),
   )
   return withoutKin(lines.replace(hyphenSize, ' '), draft)

@@ -51,13 +51,31 @@ const notAt = (scene: Scene, at: number): Told | null => {
   return { from: at, to: old.to, words: `${fresh.figure} ${tokens[not]?.text ?? ''} ${old.figure}` }
 }
 
+const opensThere = (tokens: readonly Token[], at: number): boolean => {
+  const before = tokens[at - 1]
+  return before === undefined || before.kind !== 'word' || isWord(before, ...listed.players.takenBack)
+}
+
+/** "Sorry, not eleven, twelve": at the beginning of what is said, the new number behind a comma and nothing behind it. */
+const commaAt = ({ tokens, draft }: Scene, at: number): Told | null => {
+  const not = isWord(tokens[at], ...listed.changes.not) && opensThere(tokens, at)
+  const old = not ? figureAt(tokens, at + 1) : null
+  const fresh = old !== null && tokens[old.to]?.text === ',' ? figureAt(tokens, old.to + 1) : null
+  const next = fresh === null ? undefined : tokens[fresh.to]
+  if (old === null || fresh === null || !(next === undefined || isEnd(next))) return null
+  const known = rowsByNumber(draft.rows, old.figure).length === 1 && rowsByNumber(draft.rows, fresh.figure).length === 0
+  return known ? { from: at, to: fresh.to, words: `${fresh.figure} ${tokens[at]?.text ?? ''} ${old.figure}` } : null
+}
+
+const correctedAt = (scene: Scene, at: number): Told | null => butNowAt(scene, at) ?? notAt(scene, at) ?? commaAt(scene, at)
+
 /** Numbers of the list that are put right, in the words that the readers of the list know: "12 not 11". */
 export const withCorrectedNumbers = (text: string, draft: Draft): string => {
   if (Object.keys(draft.rows).length === 0) return text
   const tokens = tokensOf(text)
   const found: Told[] = []
   for (const at of tokens.keys()) {
-    const one = at < (found.at(-1)?.to ?? 0) ? null : (butNowAt({ tokens, draft }, at) ?? notAt({ tokens, draft }, at))
+    const one = at < (found.at(-1)?.to ?? 0) ? null : correctedAt({ tokens, draft }, at)
     if (one !== null) found.push(one)
   }
   return found.reduceRight(

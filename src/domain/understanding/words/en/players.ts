@@ -109,6 +109,7 @@ export const enPlayers: PlayerPhrases = {
     ...["can't make it", "can't come", "aren't coming", "isn't coming", 'not coming', 'moved away', 'are out', 'is out'],
   ],
   lostThings: ['wash', 'laundry', 'stones', 'number', 'numbers', 'letter', 'letters', 'weight', 'game', 'games', 'bag', 'mail'],
+  bothOf: ['both', 'both of them', 'both are', 'the two of them', 'all three', 'all three of them'],
   leftNow: ['only', 'leaves', 'leaving', 'left', 'now', 'down'],
   cutBehind: ['in'],
   groupLead: ['for', 'the', 'our'],

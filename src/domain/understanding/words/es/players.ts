@@ -112,6 +112,7 @@ export const esPlayers: PlayerPhrases = {
     ],
   ],
   lostThings: ['lavado', 'lavadora', 'piedras', 'numero', 'numeros', 'letras', 'peso', 'partido', 'juego', 'maleta'],
+  bothOf: ['las dos', 'los dos', 'ambas', 'ambos', 'las tres', 'los tres', 'las cuatro', 'los cuatro'],
   leftNow: ['solo', 'nomas', 'quedan', 'quedamos', 'queda', 'ahora', 'seriamos', 'serian'],
   cutBehind: ['en', 'corte'],
   groupLead: ['para', 'pa', 'los', 'las'],

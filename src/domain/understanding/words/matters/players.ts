@@ -65,6 +65,7 @@ export type PlayerPhrases = Phrases<
   | 'peopleGone'
   | 'lostThings'
   | 'leftNow'
+  | 'bothOf'
   | 'groupLead'
   | 'groupAlso'
   | 'sizeLink'
