@@ -19,6 +19,11 @@ test.each([
     'anote el siete mediana el doce chica el catorce grande y el doble cero extra chica todas de dama',
     ['7 women M', '12 women S', '14 women L', '00 women XS'],
   ],
+  [
+    'es',
+    'el siete es chica, el cinco mediana, el cero nueve grande y el setenta y uno ese ya es extra grande',
+    ['7 men S', '5 men M', '09 men L', '71 men XL'],
+  ],
   ['es', 'el 7 M el 12 CH el 14 G', ['7 men M', '12 men S', '14 men L']],
   ['es', 'la 3 chica, la 8 grande y la 10 mediana, todas de dama', ['3 women S', '8 women L', '10 women M']],
 ] as const)('(%s) numbers and sizes dictated in turn: %s', async (language, words, rows) => {

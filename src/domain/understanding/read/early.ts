@@ -4,6 +4,7 @@ import { readAgesOfKind } from './ages/ages-of-kind.ts'
 import { readYoungestToOldest } from './ages/youngest-to-oldest.ts'
 import { readToFollow } from './calendar/to-follow.ts'
 import { readCutOfSizes } from './list/cut-of-sizes.ts'
+import { readSleevesOfRole } from './players/sleeves-of-role.ts'
 import type { Lexicon } from './text/lexicon.ts'
 import { tokensOf } from './text/tokens.ts'
 import { chosenHue } from './things/chosen-hue.ts'
@@ -18,6 +19,7 @@ export const readEarly = (whole: string, { asked, draft }: Conversation, lexicon
   const { cuts, rest: cutless } = readCutOfSizes(counted)
   const { patches: span, rest: spanless } = readYoungestToOldest(cutless)
   const { patches: named, rest: nameless } = readAgesByName(spanless, draft)
-  const { patches: years, rest: text } = readAgesOfKind(nameless)
-  return { chosen, early: [...span, ...named, ...years, ...follows, ...count], cuts, text }
+  const { patches: years, rest: yearless } = readAgesOfKind(nameless)
+  const { patches: sleeves, rest: text } = readSleevesOfRole(yearless, { draft, lexicon })
+  return { chosen, early: [...span, ...named, ...years, ...sleeves, ...follows, ...count], cuts, text }
 }

@@ -30,6 +30,7 @@ import { withoutSheen } from './text/sheen-of-cloth.ts'
 import { withWholeSides } from './text/short-sides.ts'
 import { withKnownGarment } from './things/known-garment.ts'
 import { withRightSpelling } from './things/misspelt.ts'
+import { withRefusedBehind } from './things/refused-behind.ts'
 
 /** "Kim-M", "Lee-XL": a size joined to a name by a hyphen. */
 const hyphenSize = /(?<=\p{Ll})-(?=(?:[YAW]?(?:XS|S|M|L|XL)|[2-4]XL)(?:[\s,;.]|$))/gu
@@ -38,7 +39,8 @@ type Scene = { readonly draft: Draft; readonly lexicon: Lexicon }
 
 /** A message as its sentences and lines are read: in the words that are known, a player a line, without who is told by whose kin he is. */
 export const madePlain = (clean: string, { draft, lexicon }: Scene): string => {
-  const named = withKnownGarment(withCutBehindList(withoutOtherNames(withNicknames(clean, draft))), { draft, lexicon })
+  const refused = withRefusedBehind(withCutBehindList(withoutOtherNames(withNicknames(clean, draft))), { draft, lexicon })
+  const named = withKnownGarment(refused, { draft, lexicon })
   const spelt = withEachSize(
     withBrought(
       withRightSpelling(withColouredFigure(withoutSheen(named), { draft, lexicon }), {

@@ -103,6 +103,16 @@ export const enParts: PartPhrases = {
     ...['faint', 'dull', 'invisible', 'dark', 'pale'],
   ],
   sparing: ['not', 'never'],
+  refusedBehind: [
+    ...['never mind', 'nevermind', 'nvm', 'forget it', 'after all no', 'not after all', 'actually no', 'no thanks', 'no'],
+    ...['skip it', 'not anymore', 'is off', 'is out', "don't need it", "don't want it"],
+  ],
+  refusedIdly: [],
+  refusedLead: ['number', 'numbers', 'name', 'text', 'logo', 'print', 'on', 'and', 'oh', 'about'],
+  nothingThere: [],
+  noNumberThere: [],
+  sideWords: [],
+  placeArticle: [],
   ones: ['the', 'those', 'ones', 'one'],
   wearing: [
     'get',

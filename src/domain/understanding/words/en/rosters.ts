@@ -183,6 +183,7 @@ export const enRowMarks: RowMarkPhrases = {
   longSleeve: ['long[- ]sleeves?', 'long sleeved'],
   rest: ['everyone else', 'everybody else', 'the rest'],
   keeper: ['libero', 'goalkeeper', 'goalie', 'keeper'],
+  sleevesJoin: ['and', 'with', 'in', 'also', 'plus', 'wants', 'needs'],
   keeperLeads: [
     'jersey',
     'shirt',

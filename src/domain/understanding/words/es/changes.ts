@@ -91,7 +91,10 @@ export const esChanges: ChangePhrases = {
       'se salio',
     ],
   ],
-  goneAtEnd: ['ya no', 'no va', 'no van', 'no viene', 'no vienen', 'no juega', 'no juegan', 'se salieron', 'se salio'],
+  goneAtEnd: [
+    ...['lo deja', 'lo dejo', 'nos deja', 'nos dejo', 'se retira', 'se retiro'],
+    ...['ya no', 'no va', 'no van', 'no viene', 'no vienen', 'no juega', 'no juegan', 'se salieron', 'se salio'],
+  ],
   one: ['lo', 'la'],
   several: ['los', 'las'],
   number: [

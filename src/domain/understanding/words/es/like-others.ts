@@ -67,6 +67,11 @@ export const esLikeOthers: LikeOtherPhrases = {
   entering: [...['va', 'entra', 'juega', 'viene', 'pon', 'ponle', 'pongan', 'metan', 'es', 'sera', 'a', ',', ':']],
   inTurn: [
     ...[
+      'ese',
+      'esa',
+      'ya',
+      'este',
+      'esta',
       'con',
       'el',
       'la',

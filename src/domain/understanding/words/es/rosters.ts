@@ -149,6 +149,7 @@ export const esRowMarks: RowMarkPhrases = {
   longSleeve: ['mangas? largas?'],
   rest: ['los dem[aá]s', 'las dem[aá]s', 'el resto'],
   keeper: ['libero', 'portero', 'portera', 'guardameta', 'arquero'],
+  sleevesJoin: ['y', 'con', 'de', 'en', 'ademas', 'quiere', 'lleva'],
   keeperLeads: [
     'jersey',
     'playera',

@@ -83,6 +83,7 @@ export type RowMarkPhrases = Phrases<
   | 'longSleeve'
   | 'rest'
   | 'keeper'
+  | 'sleevesJoin'
   | 'keeperLeads'
   | 'forKeeper'
   | 'wears'
