@@ -108,6 +108,8 @@ const figuresOf = (rounds: readonly Round[], moved: Moved): readonly Figure[] =>
     { name: 'processor per order, all processes', value: all, unit: 'ms' },
     ...partsOf(runs.map(({ spent }) => spent)),
     { name: '  of which domain, paper and picture', value: domain, unit: 'ms' },
+    { name: '    of the service, sampled in it', value: 100 * mean(rounds.map(({ shares }) => shares.service)), unit: '%' },
+    { name: '    of the workers, sampled in them', value: 100 * mean(rounds.map(({ shares }) => shares.workers)), unit: '%' },
     { name: '    the same done again in a loop', value: part(({ again }) => again), unit: 'ms' },
     { name: '  overhead', value: all - domain, unit: 'ms' },
     ...over('no-op flow, the same transactions', (round) => allOf(round.replay), 1.5),
