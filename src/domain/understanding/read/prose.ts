@@ -192,6 +192,10 @@ const whom: readonly string[] = ['orders', 'signsOff', 'pays', 'collects']
 const isWritten = (team: string, written: readonly string[]): boolean =>
   written.includes(team) || (team === team.toUpperCase() && written.some((text) => text.includes(team)))
 
+/** "Drennan's mom texted, it's Drennen": a name of the list, where it is known who orders. */
+const isPlayer = ({ path: [root], value }: Patch, { rows }: Draft, { orders }: Draft): boolean =>
+  root === 'orders' && orders !== undefined && Object.values(rows).some(({ name }) => name !== undefined && name === value)
+
 /** Reads the sentences of a message: rows and sizes, days, people, then garments and what goes on them. */
 export const readProse = (given: Prose): ProseFound => {
   const scene = { ...given, text: wearersSide(given.text) }
@@ -219,8 +223,9 @@ export const readProse = (given: Prose): ProseFound => {
   const goods = readGoods({ scene, tokens: plain, terms: termsOf(scene.lexicon, plain) }, before, rows.taken)
   const written = Object.values(goods.things.marks).flatMap((mark) => mark.text ?? [])
   const head = heads.filter((patch) => patch.path[0] !== 'team' || !isWritten(String(patch.value), written))
+  const whose = head.filter((patch) => !isPlayer(patch, preview(scene.draft, before), scene.before))
   const each = eachPatches(scene.text, goods.things, scene.lexicon)
-  const said = [...before, ...goods.patches, ...each, ...head]
+  const said = [...before, ...goods.patches, ...each, ...whose]
   const rest = readRestSizes(tokens, preview(scene.draft, said))
   return { patches: [...said, ...rest], open: [...rows.open, ...goods.open] }
 }

@@ -112,10 +112,12 @@ const complaintDetails = (text: string, team: string | null): ComplaintDetails =
   }
 }
 
+const kindOf = (folded: string): Complaint['kind'] | undefined => trouble.find(([, pattern]) => pattern.test(folded))?.[0]
+
 /** A complaint with what was said of it; null when nothing went wrong yet. */
 export const complaintOf = (text: string, team: string | null): Complaint | null => {
   const folded = fold(text)
-  const kind = trouble.find(([, pattern]) => pattern.test(folded))?.[0]
+  const kind = kindOf(folded)
   if (kind === undefined || feared.test(folded)) return null
   return { kind, text: text.slice(0, 1_000), ...complaintDetails(text, team) }
 }
@@ -137,9 +139,11 @@ export const complaintWith = (complaint: Complaint, text: string, team: string |
   if (Object.keys(more).length === 0 || wishes.test(folded)) return null
   const numbers = numbersAfter(complaint.numbers ?? [], more.numbers ?? [], folded)
   const names = [...new Set([...(complaint.names ?? []), ...(more.names ?? [])])]
+  const kind = complaint.kind === 'other' ? (kindOf(folded) ?? complaint.kind) : complaint.kind
   return {
     ...complaint,
     ...more,
+    kind,
     ...(complaint.team === undefined ? {} : { team: complaint.team }),
     ...(numbers.length === 0 ? {} : { numbers }),
     ...(names.length === 0 ? {} : { names }),

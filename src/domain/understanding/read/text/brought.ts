@@ -19,6 +19,8 @@ const them = new RegExp(`^ ${said.them}${end}`, 'u')
 const days = either(weekdays.flat().map(fold))
 const day = new RegExp(`(?:${edge}${said.before} )*${edge}${days}${end}`, 'gu')
 
+const thatBehind = new RegExp(`(?: ${said.that})? *$`, 'u')
+
 const ownWord = listed.brought.own[0] ?? ''
 
 /** How long a stretch is up to the end of the first garment in it; null where it names none, or something else that is brought. */
@@ -48,11 +50,23 @@ const without = (stretch: string, what: RegExp): string => {
 const ownBehind = (stretch: string, at: number | null): string =>
   at === null ? stretch : `${stretch.slice(0, at)} (${ownWord})${stretch.slice(at)}`
 
+/** "7 windbreakers that we'd bring you": where the garment right before the verb ends; null where another word stands there. */
+const endsInGarment = (stretch: string, lexicon: Lexicon): number | null => {
+  const plain = stretch.replace(thatBehind, '')
+  const tokens = tokensOf(plain)
+  const terms = termsOf(lexicon, tokens)
+  const hue = terms.find(({ meaning, to }) => meaning.kind === 'colour' && to === tokens.length)
+  const last = terms.find(({ meaning, to }) => meaning.kind === 'garment' && to === (hue?.from ?? tokens.length))
+  return last === undefined || besides.test(fold(plain.slice(tokens[last.from]?.start))) ? null : plain.trimEnd().length
+}
+
 /** Garments that are brought are the customer's own, and the day they come in is none on which they are needed. */
 const brought = (text: string, { from, to, verb, object }: Told, lexicon: Lexicon): string => {
   const dayless = without(object, day)
   const at = garmentEnd(dayless, lexicon)
   const rest = text.slice(to)
+  const ahead = at === null && object.trim() === '' ? endsInGarment(text.slice(0, from), lexicon) : null
+  if (ahead !== null) return `${text.slice(0, ahead)} (${ownWord})${rest}`
   if (at !== null) return text.slice(0, from) + verb + ownBehind(dayless, at) + rest
   if (!them.test(fold(object))) return text
   const isAhead = garmentEnd(text.slice(0, from), lexicon) === null && garmentEnd(rest, lexicon) !== null

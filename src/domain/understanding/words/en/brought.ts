@@ -34,6 +34,7 @@ export const enBrought: BroughtPhrases = {
     'order',
   ],
   next: ['and', 'but', 'then', 'need', 'needs', 'for', 'to', 'so'],
+  that: ['that', 'which'],
   before: ['on', 'this', 'next', 'by', 'in'],
   elsewhere: ["(?:i|we)(?:'?ll| will| can|'d)? (?:bring|take|carry) (?:them|these)(?: all)?(?= to (?!you|the shop|the store))"],
   own: ['our own'],

@@ -10,6 +10,8 @@ export const enComplaints: ComplaintPhrases = {
     "(?:spelled|spelt|printed|put) (?:[\\w']+ ){1,5}?(?:name|number) wrong",
     "(?:name|number) (?:[\\w']+ ){0,3}?(?:is|was) (?:wrong|misspelled)",
     'spelled it wrong',
+    "(?:the |#)?\\d{1,3} says [\\w'-]+[, ]+(?:but |and |when |it )*(?:it'?s|it is|is|should (?:be|say))",
+    'missing (?:a|an|the) (?:letter|"?[a-z]"?)(?= (?:in|on)\\b|[.,])',
     '(?:name|number)s? (?:\\w+ ){0,3}?(?:came|come|turned) out wrong',
   ],
   stonesLost: [
@@ -22,6 +24,7 @@ export const enComplaints: ComplaintPhrases = {
   shine: ['shiny (?:mark|box|spot)', 'press marks?', 'burn marks?', 'scorched'],
   shrink: ['shrank', 'shrunk'],
   otherTrouble: [
+    '(?:picked up|received|collected|delivered|you gave us|you made us)(?:(?!list|roster|proof|picture|message)[^.?!]){0,90}\\b(?:mistakes?|typos?|errors?|messed up)\\b(?![^.?!]{0,25}(?:list|roster|proof|picture|message|order))',
     '(?:want|wish|like|need) to (?:complain|make a complaint)',
     '(?:have|got|making) a complaint',
     '(?:came|arrived|showed up|turned out|got here|is|are)(?: \\w+){0,3} (?:crooked|damaged|ripped|torn|upside down)',
@@ -44,7 +47,7 @@ export const enComplaints: ComplaintPhrases = {
   dryer: ['dryer', 'tumble'],
   beforeOwner: ['name is', 'named', 'called', 'my (?:son|daughter|kid)'],
   behindOwner: ["'s"],
-  numberSaid: ['numbers?(?: on| of)? ', 'no\\. ?', 'the (?=\\d{1,3} (?:on|of) )'],
+  numberSaid: ['numbers?(?: on| of)? ', 'no\\. ?', 'the (?=\\d{1,3} (?:on|of|says) )'],
   garment: ['jersey', 'shirt', 'tee', 'hoodie'],
   of: ['of '],
   theNumber: ['the ', 'number ', 'no\\. ?'],

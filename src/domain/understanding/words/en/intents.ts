@@ -63,6 +63,7 @@ export const enIntents: IntentPhrases = {
     `(?:what'?s|what is) (?:up|happening|going on) with ${ordered}`,
     `(?:whats|what's|what is) the (?:status|latest|word)(?: on ${ordered})?(?=\\W*$)`,
     `checking (?:in|up)(?: on ${ordered})(?=\\W*$)`,
+    'checking (?:in|up) on (?:my|our|the) [^.?!,\\n]{1,60}(?:order|jerseys?|shirts?|tees?|hoodies?|polos?|uniforms?)(?=\\W*$|[,.] )',
     `(?:did|have) (?:you|u|ya|y'?all|you guys) (?:start|started|begin|begun|finish|finished|get to|gotten to)(?: on| with)? ${ordered}`,
     '(?:can|could) (?:we|i) (?:come )?(?:pick (?:it |them |everything )?up|get (?:it|them)|come get (?:it|them)) (?:yet|already)',
     `any (?:updates|word) on ${ordered}`,

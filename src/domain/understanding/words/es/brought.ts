@@ -15,6 +15,7 @@ export const esBrought: BroughtPhrases = {
   them: ['l[ao]s'],
   besides: ['lista', 'tallas?', 'nombres?', 'numeros?', 'logo', 'archivo', 'anticipo', 'dinero', 'pago', 'pedido'],
   next: ['y', 'pero', 'para', 'necesit[oa]', 'necesitamos', 'luego', 'asi'],
+  that: ['que', 'las cuales', 'los cuales'],
   before: ['el', 'este', 'la', 'proximo'],
   elsewhere: [
     '(?:se )?l[ao]s (?:llevo|llevamos|vamos a llevar|voy a llevar)(?= al? (?!(?:la |el )?(?:tienda|taller|local)|usted))',

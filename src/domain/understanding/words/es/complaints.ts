@@ -12,6 +12,8 @@ export const esComplaints: ComplaintPhrases = {
     'mal escrito',
     '(?:salio|salieron|quedo|quedaron|vino|vinieron) mal (?:un |el |los |unos )?(?:nombre|apellido|numero)s?',
     'numero equivocado',
+    '(?:la|el) \\d{1,3} dice [\\w-]+[, ]+(?:y |pero |cuando )*(?:es|era|debe|deberia|le falta|le sobra)',
+    'le falta (?:una|la|un) (?:letra|[a-z]\\b)',
     'nombre equivocado',
   ],
   stonesLost: [
@@ -36,6 +38,7 @@ export const esComplaints: ComplaintPhrases = {
   shine: ['marca de plancha', 'quemad[oa]'],
   shrink: ['se encogio', 'encogid[oa]'],
   otherTrouble: [
+    '(?:recog(?:i|imos|io)|recibi(?:mos)?|entregaron|nos dieron|llegaron)(?:(?!lista|muestra|dibujo|mensaje)[^.?!]){0,90}\\b(?:error(?:es)?|equivocacion(?:es)?|se equivocaron)\\b(?![^.?!]{0,25}(?:lista|muestra|dibujo|mensaje|pedido))',
     '(?:quiero|quisiera|vengo a) (?:quejarme|poner una queja)',
     'tengo una queja',
     '(?:llego|llegaron|vino|vinieron|salio|salieron|quedo|quedaron|esta|estan)(?: \\w+){0,4} (?:torcid|chuec|rot|danad)[oa]s?',
@@ -52,7 +55,7 @@ export const esComplaints: ComplaintPhrases = {
   numberSaid: [
     '(?:sobre todo|en especial|principalmente) (?:el|la|los|las|al|a la) ',
     '(?:peor(?:es)?|mas (?:fe[oa]s?|danad[oa]s?|maltratad[oa]s?)) (?:(?:es|son|esta|estan) )?(?:el|la|los|las) ',
-    '(?:el|la|los|las) (?=\\d{1,3}(?:(?:,| y)(?: el| la)? ?\\d{1,3})* (?:(?:es|son) (?:el|la|los|las) (?:peor(?:es)?|mas)|esta|estan|salio|salieron|quedo|quedaron|ya no)\\b)',
+    '(?:el|la|los|las) (?=\\d{1,3}(?:(?:,| y)(?: el| la)? ?\\d{1,3})* (?:(?:es|son) (?:el|la|los|las) (?:peor(?:es)?|mas)|esta|estan|salio|salieron|quedo|quedaron|ya no|dice)\\b(?! (?:muy )?(?:bien|perfect)))',
     'cay(?:o|eron) (?:el|la) (?=\\d{1,3} (?:al?|de|del|de la)\\b)',
     'numeros?(?: en| de| del)? ',
     '(?:al|a (?:la|el|las|los)) (?=\\d{1,3}\\b(?! ?(?:de |am|pm|a\\.|p\\.|:)))',
