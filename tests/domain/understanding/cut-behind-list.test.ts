@@ -15,6 +15,7 @@ test.each([
   ['es', '1 Ocampo G\n5 Farfán M\nde dama', ['1 Ocampo women L', '5 Farfán women M']],
   ['es', '1 Ocampo G, 5 Farfán M, 9 Rosado CH, las tres de niña', ['1 Ocampo youth L', '5 Farfán youth M', '9 Rosado youth S']],
   ['en', '1 Okonjo L\n5 Fairbanks M\n9 Guy S', ['1 Okonjo men L', '5 Fairbanks men M', '9 Guy men S']],
+  ['en', 'Womens\n1 Okonjo L\n5 Fairbanks M\nMens\n9 Guy S', ['1 Okonjo women L', '5 Fairbanks women M', '9 Guy men S']],
   ['es', '1 Ocampo G\n5 Farfán M\n9 Damián CH', ['1 Ocampo men L', '5 Farfán men M', '9 Damián men S']],
 ] as const)('(%s) a cut behind a list is of its players, and nobody: %s', async (language, words, rows) => {
   expect((await heard(language, [order[language], words])).rows).toEqual(rows)

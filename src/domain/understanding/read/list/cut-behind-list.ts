@@ -61,6 +61,12 @@ const sentencesIn = (line: string): string =>
     return `${inSentence(end === '' ? sentence : sentence.slice(0, -1))}${end}`
   })
 
+/** "Womens", a list, "Mens" and a list: the next line says that it heads what is below. */
+const headsBelow = (lines: readonly string[], at: number): boolean => {
+  const next = lines.slice(at + 1).find((line) => line.trim() !== '')
+  return next !== undefined && isSized(next)
+}
+
 /** "1 Okonjo L", "5 Fairbanks M", "womens": a line of a cut alone below lines of a list is theirs and nobody's name. */
 export const withCutBehindList = (text: string): string => {
   const lines = text.split('\n').map(sentencesIn)
@@ -68,7 +74,7 @@ export const withCutBehindList = (text: string): string => {
     const cut = cutAlone(line, false)
     let from = at
     while (from > 0 && isSized(lines[from - 1] ?? '')) from -= 1
-    if (cut === null || at - from < fewest) continue
+    if (cut === null || at - from < fewest || headsBelow(lines, at)) continue
     for (let index = from; index < at; index += 1) lines[index] = withCut(lines[index] ?? '', cut)
     lines[at] = ''
   }
