@@ -1,11 +1,11 @@
 import { spawn, spawnSync } from 'node:child_process'
 import { once } from 'node:events'
-import { cpSync, existsSync, mkdirSync, readFileSync, statSync, symlinkSync } from 'node:fs'
+import { cpSync, existsSync, mkdirSync, readFileSync, statSync, symlinkSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { parse } from 'yaml'
 import { findAccount } from '../../src/adapters/store/embedded/account.ts'
-import { type ComposeName, commandOf, environmentOf, healthOf } from '../support/compose.ts'
+import { type ComposeName, commandOf, environmentOf, folderAt, healthOf, takenFrom } from '../support/compose.ts'
 import { root, temporaryFolder, unwrap } from '../support/embedded.ts'
 import { followOrders, makeOrders, nothingWrong, wrongsOf } from '../support/many-orders.ts'
 import { findProgram, needs } from '../support/needs.ts'
@@ -52,7 +52,7 @@ describe.runIf(needs('redis-server'))('each service of docker-compose.yml', () =
   const start = async (name: ComposeName, ready: RegExp): Promise<Running> => {
     const given = Object.entries(environmentOf(name, values)).map(([key, value]) => [
       key,
-      key === 'COUNTER_PORT' ? ports.counter : local(value),
+      key === 'COUNTER_PORT' ? ports.counter : (folderAt(name, value, values) ?? local(value)),
     ])
     const environment: Values = {
       PATH: process.env['PATH'] ?? '',
@@ -106,7 +106,11 @@ describe.runIf(needs('redis-server'))('each service of docker-compose.yml', () =
       SERVICE_PASSWORD: 'apasswordoftheservice',
       REDIS_PASSWORD: 'apasswordofthequeue',
       COUNTER_URL: `http://127.0.0.1:${ports.counter}`,
+      SHOP: join(folder.path, 'our-shop'),
     }
+    cpSync(join(root, 'templates/shop'), join(folder.path, 'our-shop'), { recursive: true })
+    const ourShop = join(folder.path, 'our-shop', 'shop.json')
+    writeFileSync(ourShop, readFileSync(ourShop, 'utf8').replace('Mesa Street Team Wear', 'Copper Lane Kits'))
     records = await openRecordsAt(postgres.ownerUrl)
     await records.rows(`alter role owner password 'apasswordoftheowner'`)
     // The image holds what its lines copy, and nothing else of the project.
@@ -146,6 +150,22 @@ describe.runIf(needs('redis-server'))('each service of docker-compose.yml', () =
       { seen: true },
     ])
     expect(await records.rows(`select rolsuper from pg_roles where rolname = 'service'`)).toEqual([{ rolsuper: false }])
+  })
+
+  it('opens the shop that SHOP names, for the service and for the workers, and the example where it names none', async () => {
+    const page = await fetch(`http://127.0.0.1:${ports.counter}/`)
+    expect(await page.text()).toContain('Copper Lane Kits')
+    for (const name of ['chat', 'worker'] as const) {
+      const inside = environmentOf(name, values)['SHOP'] ?? ''
+      expect(folderAt(name, inside, values)).toBe(values['SHOP'])
+      expect(folderAt(name, inside, {})).toBe('./templates/shop')
+    }
+  })
+
+  it('hands on what the chat server, the watch and the backups are set to', () => {
+    const both = ['PLATFORM_TOKEN', 'PLATFORM_GUILD', 'PLATFORM_CONTENT', 'WATCH_PORT', 'WATCH_HOST', 'WATCH_TOKEN']
+    expect(takenFrom('worker')).toEqual(both)
+    expect(takenFrom('chat')).toEqual([...both, 'SESSION_KEY', 'BACKUP_HOURS', 'BACKUP_KEEP'])
   })
 
   it('checks its health by something that fails when it is ill', () => {

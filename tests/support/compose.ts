@@ -9,6 +9,7 @@ const serviceSchema = z.object({
   environment: z.record(z.string(), z.union([z.string(), z.number(), z.null()])),
   healthcheck: z.object({ test: z.array(z.string()) }),
   build: z.object({ dockerfile_inline: z.string() }).optional(),
+  volumes: z.array(z.union([z.string(), z.object({ source: z.string(), target: z.string() })])).optional(),
 })
 const composeSchema = z.object({ services: z.record(z.enum(['postgres', 'redis', 'chat', 'worker']), serviceSchema) })
 
@@ -48,3 +49,14 @@ export const healthOf = (name: ComposeName, values: Values): readonly string[] =
   const [how, ...words] = services[name].healthcheck.test.map((word) => filledIn(word, values))
   return how === 'CMD-SHELL' ? ['sh', '-c', ...words] : words
 }
+
+/** The folder of this machine that stands in its container under a path. */
+export const folderAt = (name: ComposeName, target: string, values: Values): string | undefined => {
+  const mounts = (services[name].volumes ?? []).flatMap((mount) => (typeof mount === 'string' ? [] : [mount]))
+  const found = mounts.find((mount) => mount.target === target)
+  return found === undefined ? undefined : filledIn(found.source, values)
+}
+
+/** What the service and its workers take from who starts them, in a container as beside one. */
+export const takenFrom = (name: ComposeName): readonly string[] =>
+  Object.entries(services[name].environment).flatMap(([key, value]) => (value === null ? [key] : []))
