@@ -102,4 +102,7 @@ const work = async ({ toClose }: Opened): Promise<void> => {
   await stopped
 }
 
-await runProgram(report, work)
+if (process.argv.includes('--help')) {
+  const { workerUsage } = await import('../templates/desk/starting.ts')
+  process.stdout.write(workerUsage)
+} else await runProgram(report, work)

@@ -25,6 +25,9 @@ export type OpenProblems = {
   'store-newer': { readonly said: string }
   /** Records are only put back where there are none. */
   'store-not-empty': { readonly at: string }
+  /** No service ever made a place in this folder. */
+  'store-nothing-there': { readonly folder: string }
+  'backup-missing': { readonly file: string }
   /** A backup that is cut short, changed, or no backup at all. */
   'backup-damaged': { readonly file: string; readonly said: string }
   /** What was put back is not what was written. */

@@ -36,6 +36,8 @@ type MorningWords = {
   readonly remake: (what: string, reason: string, cost: string) => string
   readonly remakeCost: (count: number, cost: string) => string
   readonly off: (who: string) => string
+  /** A Sunday, a holiday. */
+  readonly allOff: string
   readonly kept: (kept: number, of: number) => string
   readonly broken: (name: string, promised: string, done: string) => string
 }
@@ -84,6 +86,7 @@ export const morningWords = {
     remake: (what, reason, cost) => `${what}: ${reason}, worth ${cost}`,
     remakeCost: (count, cost) => `${plural(count, 'remake', 'remakes')} in seven days, together ${cost}`,
     off: (who) => `${who} is off today`,
+    allOff: 'nobody works today',
     kept: (kept, of) => `Promises kept in the last seven days: ${kept} of ${of}`,
     broken: (name, promised, done) => `${name}: promised ${promised}, bagged ${done}`,
   },
@@ -130,6 +133,7 @@ export const morningWords = {
     remake: (what, reason, cost) => `${what}: ${reason}, vale ${cost}`,
     remakeCost: (count, cost) => `${plural(count, 'repetición', 'repeticiones')} en siete días, en total ${cost}`,
     off: (who) => `${who} no viene hoy`,
+    allOff: 'hoy no trabaja nadie',
     kept: (kept, of) => `Promesas cumplidas en los últimos siete días: ${kept} de ${of}`,
     broken: (name, promised, done) => `${name}: prometido ${promised}, embolsado ${done}`,
   },

@@ -32,6 +32,12 @@ Prints the counter's address and a link that lets the owner in once. It takes no
 (DATA, SHOP, COUNTER_PORT, DATABASE_URL and more); the README lists them.
 `
 
+export const workerUsage = `node .build/workers/main.js: a worker beside the service, on this machine or another, until Ctrl-C
+
+Takes steps from the queue of the service that runs on the same store, and says “worker ready”. It takes no options: settings
+come from the environment (DATABASE_URL, REDIS_URL and SHOP as the service has them, and more); the README lists them.
+`
+
 /** The shop's own store is asked by a socket in a folder that changes with every start: that path tells people nothing. */
 const isOwnStore = (at: string): boolean => /^\/.*:\d+\//.test(at)
 const placeOf = (at: string, article = 'the'): string => (isOwnStore(at) ? `${article} shop’s own store on this computer` : at)
@@ -83,6 +89,7 @@ export const startingWords: StartingWords = {
   'store-newer': ({ said }) => `The records were written by a newer version of this program; use that version. (${said})`,
   'store-not-empty': ({ at }) =>
     `There are records in ${isOwnStore(at) ? placeOf(at) : `the store at ${at}`} already. A backup is only put back where there are none: set DATA to a new folder, or DATABASE_URL to an empty database.`,
+  'backup-missing': ({ file }) => `There is no file ${file}. Look at its name and where it lies.`,
   'backup-damaged': ({ file, said }) =>
     `The backup ${file} is damaged, cut short, or no backup (${said}). Nothing was written; take another one.`,
   'backup-differs': ({ file, table }) =>

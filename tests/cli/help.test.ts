@@ -16,6 +16,7 @@ test.each(commands)('%s says what it is for and how it is called, and does nothi
 
 test.each([
   ['.build/src/main.js', 'npm start:'],
+  ['.build/workers/main.js', 'node .build/workers/main.js:'],
   ['.ci/long.mjs', 'npm run long -- <name>:'],
 ])('%s asked for help neither starts nor fails', (file, words) => {
   const { status, stdout } = help(file)

@@ -77,7 +77,15 @@ describe('the morning sheet', () => {
     await acts(desk, ticket, { act: 'start' })
     const values = { line: '1', quantity: '1', reason: 'scorched', whose: 'shop' }
     await acts(desk, ticket, { act: 'spoiled', values })
-    clock.at = localMinute('2026-12-13T07:00')
+    const offAt = async (at: string, language: 'en' | 'es') => {
+      clock.at = localMinute(at)
+      const { sections } = await morningSheet(desk, language)
+      return sections.find(({ code }) => code === 'off')?.lines.map(({ text }) => text)
+    }
+    expect(await offAt('2026-12-09T07:00', 'en')).toEqual([])
+    expect(await offAt('2026-12-11T07:00', 'en')).toEqual(['person 3 is off today'])
+    expect(await offAt('2026-12-13T07:00', 'en')).toEqual(['nobody works today'])
+    expect(await offAt('2026-12-13T07:00', 'es')).toEqual(['hoy no trabaja nadie'])
     const { sections } = await morningSheet(desk, 'en')
     expect(sections.map(({ code }) => code).slice(0, 8)).toEqual([
       'leaving',

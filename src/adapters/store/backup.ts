@@ -1,5 +1,5 @@
 import { createHash } from 'node:crypto'
-import { createReadStream, createWriteStream } from 'node:fs'
+import { createReadStream, createWriteStream, existsSync } from 'node:fs'
 import { rename, rm } from 'node:fs/promises'
 import { createInterface } from 'node:readline'
 import { Readable } from 'node:stream'
@@ -168,6 +168,7 @@ const intoEmpty = async (owner: Address, file: string): Opened<void> => {
 
 /** Whether a file is a whole backup, before anything is written; answers with the migrations its records had. */
 export const checkBackup = async (file: string): Opened<readonly string[]> => {
+  if (!existsSync(file)) return unopened('backup-missing', { file })
   const checked = await check(file).catch(saidBy)
   return typeof checked === 'string' ? unopened('backup-damaged', { file, said: checked }) : ok(checked)
 }

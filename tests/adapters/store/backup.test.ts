@@ -122,6 +122,12 @@ describe('a backup', () => {
     expect(await rowsOf(copy, `select from information_schema.tables where table_schema = 'platenpost'`)).toEqual([])
   })
 
+  it('that is not there is no damaged one', async () => {
+    const nowhere = join(folder.path, 'no-such.backup')
+    const refused = await readBackup({ owner: copy, role: null, root }, nowhere)
+    expect(refused).toMatchObject({ ok: false, problems: [{ code: 'backup-missing', facts: { file: nowhere } }] })
+  })
+
   it('put back equals the original, table by table', async () => {
     unwrap(await writeBackup(test.embedded.service, file))
     unwrap(await readBackup({ owner: copy, role: 'service', root }, file))

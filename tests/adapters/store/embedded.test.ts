@@ -89,6 +89,15 @@ describe('the embedded PostgreSQL', () => {
     expect(unwrap(await embeddedAddress(data))).toEqual(service)
   })
 
+  it('is not there where no service ever started, and without its passwords where they were taken away', async () => {
+    const nowhere = dataFolder()
+    const facts = { folder: nowhere }
+    expect(await embeddedAddress(nowhere)).toMatchObject({ ok: false, problems: [{ code: 'store-nothing-there', facts }] })
+    const bare = dataFolder()
+    mkdirSync(join(bare, 'postgres'), { recursive: true })
+    expect(await embeddedAddress(bare)).toMatchObject({ ok: false, problems: [{ code: 'store-keys-missing' }] })
+  })
+
   it('asks for a password', async () => {
     const { service } = server()
     await expect(query({ ...service, password: 'guessed' }, 'select 1')).rejects.toThrow('password authentication failed')

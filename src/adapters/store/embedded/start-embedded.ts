@@ -1,3 +1,4 @@
+import { existsSync } from 'node:fs'
 import { rm, stat } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { dirname } from 'node:path'
@@ -102,6 +103,8 @@ export const startEmbedded = async (data: string): Opened<Embedded> => {
 /** The service's address on data whose server runs: how the worker process finds the store. */
 export const embeddedAddress = async (data: string): Opened<Address> => {
   const keys = await readKeys(data)
-  if (keys === undefined) return unopened('store-keys-missing', { file: keysFile(data), folder: clusterFolder(data) })
-  return ok(serviceAddress(keys))
+  if (keys !== undefined) return ok(serviceAddress(keys))
+  const folder = clusterFolder(data)
+  if (!existsSync(folder)) return unopened('store-nothing-there', { folder: data })
+  return unopened('store-keys-missing', { file: keysFile(data), folder })
 }

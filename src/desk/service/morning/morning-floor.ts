@@ -78,7 +78,7 @@ const remakes = async (desk: Desk, language: Language): Promise<readonly Morning
   return [...open, line({ text: words.remakeCost(all.length, show.money(cost)), todo: words.todo.learn })]
 }
 
-/** People whose own hours have nothing open today. */
+/** People whose own hours have nothing open today; a day on which nobody comes is said once. */
 const off = (desk: Desk, language: Language): readonly MorningLine[] => {
   const { words } = showing(desk, language)
   const now = desk.clock.now()
@@ -86,9 +86,10 @@ const off = (desk: Desk, language: Language): readonly MorningLine[] => {
   const { hours, stations: records } = desk.workshop.shop
   const stations = stationsOf(desk.zone, hours, records, { from: minutes(now - dayMinutes), to: minutes(now + 2 * dayMinutes) })
   const isToday = (at: number): boolean => writeLocal(desk.zone, minutes(at)).slice(0, 10) === today
-  return stations
-    .filter(({ kind, axis }) => kind === 'person' && !axis.starts.some((start) => isToday(start)))
-    .map(({ id }) => line({ text: words.off(id.replaceAll('-', ' ')), todo: words.todo.cover }))
+  const people = stations.filter(({ kind }) => kind === 'person')
+  const away = people.filter(({ axis }) => !axis.starts.some((start) => isToday(start)))
+  if (away.length > 1 && away.length === people.length) return [line({ text: words.allOff, todo: words.todo.cover })]
+  return away.map(({ id }) => line({ text: words.off(id.replaceAll('-', ' ')), todo: words.todo.cover }))
 }
 
 /** Promises of the last seven days: how many were bagged in time, and which were not. */
