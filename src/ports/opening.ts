@@ -17,6 +17,8 @@ export type OpenProblems = {
   'store-unreachable': { readonly at: string; readonly said: string }
   /** It answers, and lets this role not in or not do what is needed. */
   'store-refused': { readonly at: string; readonly said: string }
+  /** It answers and has no records, or not in the shape of this program: no service of this version was started on it. */
+  'store-not-made': { readonly at: string }
   /** The service would work as a role that may do everything. */
   'store-role-mighty': { readonly role: string }
   /** Records keep the clock they were made with; null is the machine's time. */

@@ -75,6 +75,10 @@ export const startingWords: StartingWords = {
     isOwnStore(at)
       ? `${placeOf(at, 'The')} answers, but refuses: ${clause(withoutSocket(said))}. Start again; if that does not help, restore a backup into an empty data folder.`
       : `The store at ${at} answers, but refuses: ${clause(said)}. Where the database or the role of DATABASE_URL is new, set DATABASE_OWNER_URL for the service’s start, too: as an owner who may make roles it makes that role and gives it its rights. Else look at the names and passwords in both.`,
+  'store-not-made': ({ at }) =>
+    isOwnStore(at)
+      ? `${placeOf(at, 'The')} has no records yet, or not in the shape of this version. Start the service once.`
+      : `The store at ${at} has no records yet, or not in the shape of this version. Start the service first, with DATABASE_OWNER_URL where the database is new; then its workers and the commands.`,
   'store-role-mighty': ({ role }) =>
     `The role “${role}” of DATABASE_URL may do everything. Give DATABASE_URL a role of its own, which is made when it is new; DATABASE_OWNER_URL alone names the owner.`,
   'secret-too-short': ({ least }) => `It must have ${least} signs or more.`,

@@ -48,6 +48,23 @@ describe('a store that answers and refuses', () => {
   })
 })
 
+describe('records that are not made yet', () => {
+  test('want the service first, and of a database of one’s own who may make them', () => {
+    const text = said('store-not-made', { at: 'db.example:5432/shop' })
+    expect(text).toContain('db.example:5432/shop')
+    expect(text).toContain('Start the service')
+    expect(text).toContain('DATABASE_OWNER_URL')
+    expect(text).not.toContain('cannot be reached')
+  })
+
+  test('ask of the shop’s own store nothing that its owner cannot do', () => {
+    const text = said('store-not-made', { at: '/tmp/platenpost-Ab3xYz:5432/platenpost' })
+    expect(text).toContain('own store on this computer')
+    expect(text).toContain('Start the service')
+    expect(text).not.toMatch(/DATABASE|\/tmp/)
+  })
+})
+
 describe('what other programs said', () => {
   test.each([
     ['store-unreachable', { at: 'db.example/shop', said: 'the server went away.' }],

@@ -17,10 +17,14 @@ export const saidBy = (cause: unknown): string => (cause instanceof Error ? caus
 /** SQLSTATE: who asks is not let in (28000, 28P01), or may not do what is needed (42501). */
 const refusals: ReadonlySet<unknown> = new Set(['28000', '28P01', '42501'])
 
+/** SQLSTATE: a table (42P01), a column (42703) or the schema (3F000) is not there. */
+const lacks: ReadonlySet<unknown> = new Set(['42P01', '42703', '3F000'])
+
 /** Why a server that was asked did not do it: no room, no right, or not to be reached. */
 export const failedAt = (at: string, cause: unknown): Refused => {
   const said = saidBy(cause)
   if (isDiskFull(said)) return unopened('store-disk-full', { folder: at })
-  const refuses = cause instanceof Error && 'code' in cause && refusals.has(cause.code)
-  return unopened(refuses ? 'store-refused' : 'store-unreachable', { at, said })
+  const code = cause instanceof Error && 'code' in cause ? cause.code : null
+  if (lacks.has(code)) return unopened('store-not-made', { at })
+  return unopened(refusals.has(code) ? 'store-refused' : 'store-unreachable', { at, said })
 }

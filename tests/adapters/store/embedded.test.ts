@@ -4,9 +4,11 @@ import { join } from 'node:path'
 import pg from 'pg'
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest'
 import type { Address } from '../../../src/adapters/store/address.ts'
+import { writeBackup } from '../../../src/adapters/store/backup.ts'
 import { lacksLinks } from '../../../src/adapters/store/embedded/binaries.ts'
 import { type Embedded, embeddedAddress, startEmbedded } from '../../../src/adapters/store/embedded/start-embedded.ts'
 import { holdService } from '../../../src/adapters/store/hold.ts'
+import { keptAnchor } from '../../../src/adapters/store/sql/anchor.ts'
 import { migrate } from '../../../src/adapters/store/sql/migrate.ts'
 import { openStore } from '../../../src/adapters/store/sql/open-store.ts'
 import { root, temporaryFolder, unwrap } from '../../support/embedded.ts'
@@ -246,6 +248,19 @@ describe('the records', () => {
     unwrap(await migrate({ owner, role: 'service', root }))
     await query(owner, `insert into platenpost.kysely_migration values ('9999-future', now()::text)`)
     expect(problemOf(await migrate({ owner, role: 'service', root }))).toMatchObject({ code: 'store-newer' })
+  })
+
+  it('that no service has made yet are not said to be out of reach', async () => {
+    await query(server().owner, 'create database bare')
+    const address = { ...server().owner, database: 'bare' }
+    const problems = [
+      problemOf(await openStore({ address, time: Date.now })),
+      problemOf(await keptAnchor(address, null)),
+      problemOf(await keptAnchor(address, { real: 0, simulated: 0, speed: 60 })),
+      problemOf(await writeBackup(address, join(dataFolder(), '..', 'bare.backup'))),
+    ]
+    for (const problem of problems) expect(problem).toMatchObject({ code: 'store-not-made' })
+    expect(JSON.stringify(problems)).toContain('/bare')
   })
 
   it('name the address that does not answer, without its password', async () => {
