@@ -143,7 +143,7 @@ ${memberLines(members, signed.language)}
 <section class="sheet"><p>${people.lead}</p><form method="post" action="/people/code"><label for="name">${people.name}</label>
 <input id="name" name="name" required maxlength="60" autocomplete="off"><button class="main">${people.make}</button></form></section>
 <section class="sheet"><h2>${people.linkTitle}</h2><p>${people.linkLead}</p><form method="post" action="/people/link"><button class="plain">${people.linkMake}</button></form></section>
-<section class="sheet"><h2>${calendar.title}</h2><p>${calendar.lead}</p><form method="post" action="/people/calendar"><button class="plain">${calendar.make}</button> <button class="plain" formaction="/people/calendar/end">${calendar.revoke}</button></form></section>`
+<section class="sheet"><h2>${calendar.title}</h2><p>${calendar.lead}</p><form method="post" action="/people/calendar"><div class="actions"><button class="plain">${calendar.make}</button><button class="plain" formaction="/people/calendar/end">${calendar.revoke}</button></div></form></section>`
   return { ...look(counter, signed, 'people'), main }
 }
 

@@ -263,6 +263,19 @@ describe.runIf(needs(...browserNames))('in a browser', () => {
     expect(troubles).toEqual([])
   })
 
+  it('two buttons of a sheet stand apart, and a row of the shelf has one line under it', async () => {
+    await signInAsOwner()
+    await page.setViewportSize({ width: 1024, height: 800 })
+    await page.goto(`${counter.address}/people`)
+    const button = (which: string) => page.locator(`form[action="/people/calendar"] button${which}`).boundingBox()
+    const [make, end] = await Promise.all([button(':not([formaction])'), button('[formaction]')])
+    expect((end?.x ?? 0) - (make?.x ?? 0) - (make?.width ?? 0)).toBeGreaterThanOrEqual(8)
+    await page.goto(`${counter.address}/shelf`)
+    const widths = 'cells => cells.map((cell) => getComputedStyle(cell).borderBottomWidth)'
+    const row = page.locator('.shelf-table tbody tr').first().locator('th, td')
+    expect(new Set(await row.evaluateAll<string[]>(widths))).toEqual(new Set(['1px']))
+  })
+
   it('the chart of the load is as wide as the window it is looked at in, on a phone in bands of a few days', async () => {
     await signInAsOwner()
     const drawing = (width: number) => `<svg xmlns="http://www.w3.org/2000/svg" width="${width}" height="400"/>`
