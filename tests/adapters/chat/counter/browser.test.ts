@@ -271,9 +271,11 @@ describe.runIf(needs(...browserNames))('in a browser', () => {
     const [make, end] = await Promise.all([button(':not([formaction])'), button('[formaction]')])
     expect((end?.x ?? 0) - (make?.x ?? 0) - (make?.width ?? 0)).toBeGreaterThanOrEqual(8)
     await page.goto(`${counter.address}/shelf`)
-    const widths = 'cells => cells.map((cell) => getComputedStyle(cell).borderBottomWidth)'
-    const row = page.locator('.shelf-table tbody tr').first().locator('th, td')
-    expect(new Set(await row.evaluateAll<string[]>(widths))).toEqual(new Set(['1px']))
+    const widths = await page.evaluate<string[]>(
+      "[...document.querySelectorAll('.shelf-table tbody tr:first-child > *')].map((cell) => getComputedStyle(cell).borderBottomWidth)",
+    )
+    expect(widths.length).toBeGreaterThan(0)
+    expect(new Set(widths)).toEqual(new Set(['1px']))
   })
 
   it('the chart of the load is as wide as the window it is looked at in, on a phone in bands of a few days', async () => {
