@@ -5,6 +5,15 @@ import { parse } from 'yaml'
 import * as z from 'zod'
 import { root } from './support/embedded.ts'
 
+/** A folder of the machine that a container may read. */
+const folderSchema = z.strictObject({
+  type: z.literal('bind'),
+  source: z.string(),
+  target: z.string(),
+  read_only: z.boolean(),
+  bind: z.strictObject({ create_host_path: z.boolean() }),
+})
+
 /** What the checks below look at; anything else of a service is free. */
 const serviceSchema = z.object({
   image: z.string(),
@@ -17,7 +26,7 @@ const serviceSchema = z.object({
   cap_drop: z.array(z.string()),
   security_opt: z.array(z.string()),
   environment: z.record(z.string(), z.union([z.string(), z.number(), z.null()])),
-  volumes: z.array(z.string()).default([]),
+  volumes: z.array(z.union([z.string(), folderSchema])).default([]),
   tmpfs: z.array(z.string()),
   networks: z.array(z.string()),
   ports: z.array(z.string()).default([]),
@@ -84,9 +93,25 @@ describe('the served way', () => {
   })
 
   it('keeps records, steps and keys in volumes that are declared', () => {
-    const used = services.flatMap(([, { volumes }]) => volumes.map((volume) => volume.split(':')[0]))
+    const used = services.flatMap(([, { volumes }]) =>
+      volumes.flatMap((volume) => (typeof volume === 'string' ? [volume.split(':')[0]] : [])),
+    )
     expect(used.toSorted()).toEqual(Object.keys(compose.volumes).toSorted())
     expect(postgres.volumes).toEqual(['records:/var/lib/postgresql'])
+  })
+
+  it('reads the shop’s own folder, which is never written and never made', () => {
+    const folders = (volumes: typeof chat.volumes) => volumes.filter((volume) => typeof volume !== 'string')
+    const shop = {
+      type: 'bind',
+      source: '$' + '{SHOP:-./templates/shop}',
+      target: '/shop',
+      read_only: true,
+      bind: { create_host_path: false },
+    }
+    for (const { volumes } of [chat, worker]) expect(folders(volumes)).toEqual([shop])
+    for (const { volumes } of [postgres, redis]) expect(folders(volumes)).toEqual([])
+    for (const { environment } of [chat, worker]) expect(environment['SHOP']).toBe('/shop')
   })
 
   it('has no secret of its own: each must be set, and its absence is explained', () => {

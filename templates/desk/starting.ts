@@ -93,7 +93,7 @@ export const startingWords: StartingWords = {
   'store-newer': ({ said }) => `The records were written by a newer version of this program; use that version. (${said})`,
   'store-not-empty': ({ at }) =>
     `There are records in ${isOwnStore(at) ? placeOf(at) : `the store at ${at}`} already. A backup is only put back where there are none: set DATA to a new folder, or DATABASE_URL to an empty database.`,
-  'backup-missing': ({ file }) => `There is no file ${file}. Look at its name and where it lies.`,
+  'backup-missing': ({ file }) => `There is no file ${file}. Nothing was written; look at its name and where it lies.`,
   'backup-damaged': ({ file, said }) =>
     `The backup ${file} is damaged, cut short, or no backup (${said}). Nothing was written; take another one.`,
   'backup-differs': ({ file, table }) =>
