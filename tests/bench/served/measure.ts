@@ -19,10 +19,10 @@ export type Run = {
   readonly customers: readonly SteadyCustomer[]
 }
 
-/** So many customers, whom the first of them is, and how many of them at a time: eight where nothing is said. */
-export type Load = { readonly many: number; readonly first: number; readonly atOnce?: number }
+/** Customers who order at once, and whom the first of them is. */
+export type Load = { readonly many: number; readonly first: number }
 
-const usuallyAtOnce = 8
+const atOnce = 8
 
 /** Whoever looks on asks over one connection: what its questions cost is no cost of an order. */
 type Observer = { readonly records: () => Records; readonly asked: () => number; readonly backend: number }
@@ -58,8 +58,8 @@ export const perOrder = (before: Spent, after: Spent, many: number): Spent => ({
   redis: (after.redis - before.redis) / many,
 })
 
-/** So many orders from the first word to the ticket. */
-export const measure = async (crew: ServedCrew, { many, first, atOnce = usuallyAtOnce }: Load): Promise<Run> => {
+/** So many orders from the first word to the ticket, eight customers at a time. */
+export const measure = async (crew: ServedCrew, { many, first }: Load): Promise<Run> => {
   const observer = await observe(crew)
   const { records } = observer
   const progress = followOrders(records)
@@ -90,6 +90,6 @@ export const leave = async (crew: ServedCrew, customers: readonly SteadyCustomer
 export const warmUp = async (crew: ServedCrew, load: Load): Promise<void> => {
   const progress = followOrders(crew.records)
   const front = { address: () => crew.address, records: crew.records }
-  await makeOrders({ front, progress, atOnce: usuallyAtOnce, ...load, after: (customer) => callOff(progress, customer) })
+  await makeOrders({ front, progress, ...load, atOnce, after: (customer) => callOff(progress, customer) })
   await progress.close()
 }

@@ -135,8 +135,8 @@ const likenessOf = ({ all, same, bytes }: Answered): readonly Figure[] => {
 const warmStretches = 10
 
 /**
- * The engine compiles what has become hot for hundreds of orders: 200 of them left a service at 37 ms, 600 at 26 (perf). The records of the
- * floor are as large.
+ * The engine compiles what has become hot for hundreds of orders: looks after 200 to 2,000 of them found 2 to 9 ms of a service's order in
+ * its compiling threads (perf), fewest after 500 to 900. The records of the floor are as large.
  */
 const warmOrders = 600
 

@@ -11,7 +11,7 @@ const sampler = /\.build\/tests\/bench\//
 
 /**
  * Writes to a socket: the kernel wakes whoever is written to, often in place of the writer, and the sampler looks at the clock. They looked
- * ten times as long as their processor (perf, 900 orders: 8.2 ms an order beside 1.1).
+ * seven times as long as their processor (perf: 8.2 ms an order beside 1.1).
  */
 const writes: readonly string[] = ['writev', 'writeBuffer', 'writeLatin1String', 'writeUtf8String']
 

@@ -38,34 +38,19 @@ const hyphenSize = /(?<=\p{Ll})-(?=(?:[YAW]?(?:XS|S|M|L|XL)|[2-4]XL)(?:[\s,;.]|$
 type Scene = { readonly draft: Draft; readonly lexicon: Lexicon }
 
 /** A message as its sentences and lines are read: in the words that are known, a player a line, without who is told by whose kin he is. */
-export const madePlain = (clean: string, { draft, lexicon }: Scene): string => {
-  const refused = withRefusedBehind(withCutBehindList(withoutOtherNames(withNicknames(clean, draft))), { draft, lexicon })
-  const named = withKnownGarment(refused, { draft, lexicon })
-  const spelt = withEachSize(
-    withBrought(
-      withRightSpelling(withColouredFigure(withoutSheen(named), { draft, lexicon }), {
-        draft,
-        lexicon,
-      }),
-      lexicon,
-    ),
-  )
-  const plain = withNumbersByName(
-    withGluedAmounts(withAmountsForWhom(withPlayersInTurn(spelt, { draft, lexicon })), { draft, lexicon }),
-    draft,
-  )
+export const madePlain = (clean: string, scene: Scene): string => {
+  const { draft, lexicon } = scene
+  const refused = withRefusedBehind(withCutBehindList(withoutOtherNames(withNicknames(clean, draft))), scene)
+  const named = withKnownGarment(refused, scene)
+  const spelt = withEachSize(withBrought(withRightSpelling(withColouredFigure(withoutSheen(named), scene), scene), lexicon))
+  const plain = withNumbersByName(withGluedAmounts(withAmountsForWhom(withPlayersInTurn(spelt, scene)), scene), draft)
   const told = withCorrectedNumbers(withInsteadOf(withSameSizes(plain, draft), draft), draft)
   const written = withDictatedNumbers(withDictatedDays(withDictatedSigns(withWholeSides(withKnownForms(told)))), draft)
   const lines = spreadBySize(
     spreadHeadings(
       spreadSpoken(
-        spreadRows(
-          spreadNumbers(withSizedPeople(withCountedIn(joinLabelled(withNumbersInTurn(written)), { draft, lexicon })), draft),
-        ),
-        {
-          draft,
-          lexicon,
-        },
+        spreadRows(spreadNumbers(withSizedPeople(withCountedIn(joinLabelled(withNumbersInTurn(written)), scene)), draft)),
+        scene,
       ),
     ),
   )
