@@ -59,7 +59,7 @@ export const serviceRooms = ['records', 'say', 'stock', 'plan', 'floor', 'talk',
 const homes = {
   'clipper2-ts': 'src/domain/geometry/',
   delaunator: 'src/domain/(geometry|layout)/',
-  fontkit: 'src/domain/face/',
+  fontkit: 'src/(domain/face|adapters/printer/pdf)/',
   'temporal-polyfill': 'src/domain/calendar/',
   'chrono-node': 'src/domain/understanding/',
   pdfkit: 'src/adapters/printer/',
