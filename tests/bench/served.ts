@@ -1,7 +1,7 @@
 import { temporaryFolder } from '../support/embedded.ts'
 import { type ServedCrew, startServedCrew } from '../support/served-crew.ts'
 import type { Bench, Figure } from './bench.ts'
-import { samplesTo } from './served/in-place.ts'
+import { metersTo } from './served/in-place.ts'
 import { measure, warmUp } from './served/measure.ts'
 import { openOffice } from './served/office.ts'
 import { growOpenOrders } from './served/open-orders.ts'
@@ -53,13 +53,13 @@ const withWorkers = async (workers: number, quick: boolean): Promise<readonly Fi
 }
 
 const besidesTheDomain = async (quick: boolean): Promise<readonly Figure[]> => {
-  const samples = temporaryFolder()
-  const crew = await startServedCrew(1, samplesTo(samples.path))
+  const meters = temporaryFolder()
+  const crew = await startServedCrew(1, metersTo(meters.path))
   try {
-    return told(await overhead(crew, samples.path, quick))
+    return told(await overhead(crew, meters.path, quick))
   } finally {
     await crew.close()
-    samples.remove()
+    meters.remove()
   }
 }
 

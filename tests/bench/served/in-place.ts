@@ -4,15 +4,17 @@ import { pathToFileURL } from 'node:url'
 import type { ServedCrew } from '../../support/served-crew.ts'
 import type { Settings } from '../../support/service.ts'
 import { until } from '../../support/until.ts'
-import type { Share } from './share.ts'
+
+/** Microseconds of a process's main thread: of its processor at all, and within the domain's functions. */
+type Share = { readonly busy: number; readonly domain: number }
 
 /** Parts of what a process did that the domain's functions did. */
 export type Shares = { readonly service: number; readonly workers: number }
 
-/** What makes processes ready to be sampled; it costs them nothing as long as nobody asks. */
-export const samplesTo = (folder: string): Settings => ({
-  SAMPLES: folder,
-  NODE_OPTIONS: `--import ${pathToFileURL(join(import.meta.dirname, 'sampled.js')).href}`,
+/** What makes processes ready to be metered; as long as nobody asks it costs them a call more for each of the domain's. */
+export const metersTo = (folder: string): Settings => ({
+  METERS: folder,
+  NODE_OPTIONS: `--import ${pathToFileURL(join(import.meta.dirname, 'metered.js')).href}`,
 })
 
 const answerOf = (folder: string, pid: number): Promise<unknown> => {
@@ -40,8 +42,8 @@ const partOf = (shares: readonly Share[]): number => {
   return sum(({ domain }) => domain) / sum(({ busy }) => busy)
 }
 
-/** The domain's part of what service and workers do meanwhile, sampled in them. */
-export const sampledDuring = async (crew: ServedCrew, folder: string, work: () => Promise<unknown>): Promise<Shares> => {
+/** The domain's part of what service and workers do meanwhile, metered in them. */
+export const meteredDuring = async (crew: ServedCrew, folder: string, work: () => Promise<unknown>): Promise<Shares> => {
   const pids = crew.pids()
   await ring(folder, pids)
   await work()

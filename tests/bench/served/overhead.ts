@@ -1,7 +1,7 @@
 import type { ServedCrew } from '../../support/served-crew.ts'
 import type { Figure } from '../bench.ts'
 import type { Moved } from './count-moved.ts'
-import { type Shares, sampledDuring } from './in-place.ts'
+import { meteredDuring, type Shares } from './in-place.ts'
 import { allOf, leave, measure, type Run, type Spent, warmUp } from './measure.ts'
 import { type NoOpFlow, openNoOpFlow } from './no-op-flow.ts'
 import { type Office, openOffice } from './office.ts'
@@ -15,7 +15,7 @@ import type { Answered } from './replay-store.ts'
  */
 type Round = {
   readonly runs: readonly Run[]
-  /** The domain's parts, sampled while more orders are made: whoever is sampled is slower, so that their processor does not count. */
+  /** The domain's parts, metered while more orders are made. */
   readonly shares: Shares
   /** The domain's work done again, in a loop. */
   readonly again: number
@@ -30,25 +30,25 @@ type Beside = {
   readonly replay: ReplayFlow
   readonly bare: NoOpFlow
   readonly moved: Moved
-  /** Where those who are sampled leave what they say. */
-  readonly samples: string
+  /** Where those who are metered leave what they say. */
+  readonly meters: string
 }
 
 const mean = (values: readonly number[]): number => values.reduce((sum, value) => sum + value, 0) / values.length
 
 const half = 10
 
-/** The domain's part of an order, sampled; and the orders it was sampled in, which are to be called off. */
-const sample = async (crew: ServedCrew, samples: string, first: number) => {
+/** The domain's part of an order, metered; and the orders it was metered in, which are to be called off. */
+const look = async (crew: ServedCrew, meters: string, first: number) => {
   const runs: Run[] = []
-  const shares = await sampledDuring(crew, samples, async () => runs.push(await measure(crew, { many: half, first })))
+  const shares = await meteredDuring(crew, meters, async () => runs.push(await measure(crew, { many: half, first })))
   return { shares, runs }
 }
 
-/** Half of the orders, then those that are sampled, then the domain with the plan that they meet on average, then the other half. */
-const lookOnce = async (crew: ServedCrew, { office, replay, bare, moved, samples }: Beside, first: number): Promise<Round> => {
+/** Half of the orders, then those that are metered, then the domain with the plan that they meet on average, then the other half. */
+const lookOnce = async (crew: ServedCrew, { office, replay, bare, moved, meters }: Beside, first: number): Promise<Round> => {
   const before = await measure(crew, { many: half, first })
-  const sampled = await sample(crew, samples, first + half)
+  const metered = await look(crew, meters, first + half)
   const again = (await office.domain(half)) / half
   const replayed = await replay.spend(null)
   const inserts = await bare.spend(moved, { orders: 4 * half, perMinute: null })
@@ -58,14 +58,14 @@ const lookOnce = async (crew: ServedCrew, { office, replay, bare, moved, samples
   const runs = [before, await measure(crew, { many: half, first: first + 2 * half })]
   await leave(
     crew,
-    [...runs, ...sampled.runs].flatMap(({ customers }) => customers),
+    [...runs, ...metered.runs].flatMap(({ customers }) => customers),
   )
-  return { runs, shares: sampled.shares, again, replay: replayed, replayPaced, bare: inserts, barePaced }
+  return { runs, shares: metered.shares, again, replay: replayed, replayPaced, bare: inserts, barePaced }
 }
 
 const cpuOfRound = ({ runs }: Round): number => mean(runs.map(({ cpu }) => cpu))
 
-/** Seconds of processor of the domain's functions in service and workers: their parts of what those take when nobody samples them. */
+/** Seconds of processor of the domain's functions in service and workers: their parts of what those take when nobody meters them. */
 const domainOf = ({ runs, shares }: Round): number =>
   mean(runs.map(({ spent }) => shares.service * spent.service + shares.workers * spent.workers))
 
@@ -108,8 +108,8 @@ const figuresOf = (rounds: readonly Round[], moved: Moved): readonly Figure[] =>
     { name: 'processor per order, all processes', value: all, unit: 'ms' },
     ...partsOf(runs.map(({ spent }) => spent)),
     { name: '  of which domain, paper and picture', value: domain, unit: 'ms' },
-    { name: '    of the service, sampled in it', value: 100 * mean(rounds.map(({ shares }) => shares.service)), unit: '%' },
-    { name: '    of the workers, sampled in them', value: 100 * mean(rounds.map(({ shares }) => shares.workers)), unit: '%' },
+    { name: '    of the service, metered in it', value: 100 * mean(rounds.map(({ shares }) => shares.service)), unit: '%' },
+    { name: '    of the workers, metered in them', value: 100 * mean(rounds.map(({ shares }) => shares.workers)), unit: '%' },
     { name: '    the same done again in a loop', value: part(({ again }) => again), unit: 'ms' },
     { name: '  overhead', value: all - domain, unit: 'ms' },
     ...over('no-op flow, the same transactions', (round) => allOf(round.replay), 1.5),
@@ -150,13 +150,13 @@ const warmAll = async (crew: ServedCrew, { office, replay, bare, moved }: Beside
   await leave(crew, customers)
 }
 
-type Looked = { readonly recording: Recording; readonly samples: string; readonly rounds: number; readonly quick: boolean }
+type Looked = { readonly recording: Recording; readonly meters: string; readonly rounds: number; readonly quick: boolean }
 
-const lookAt = async (crew: ServedCrew, { recording, samples, rounds, quick }: Looked): Promise<readonly Figure[]> => {
+const lookAt = async (crew: ServedCrew, { recording, meters, rounds, quick }: Looked): Promise<readonly Figure[]> => {
   const { moved } = recording
   const [office, bare, replay] = await Promise.all([openOffice(crew), openNoOpFlow(crew), openReplayFlow(recording)])
   try {
-    const beside = { office, replay, bare, moved, samples }
+    const beside = { office, replay, bare, moved, meters }
     await warmAll(crew, beside, quick ? 10 : warmOrders)
     const looks: Round[] = []
     for (let round = 0; round < rounds; round += 1) looks.push(await lookOnce(crew, beside, 1_000 + round * 100))
@@ -167,15 +167,15 @@ const lookAt = async (crew: ServedCrew, { recording, samples, rounds, quick }: L
 }
 
 /**
- * The processor that orders take beside what the domain does, against flows of nothing, in rounds. `samples`: the folder that the crew was
- * made ready to be sampled to.
+ * The processor that orders take beside what the domain does, against flows of nothing, in rounds. `meters`: the folder that the crew was
+ * made ready to be metered to.
  */
-export const overhead = async (crew: ServedCrew, samples: string, quick: boolean): Promise<readonly Figure[]> => {
+export const overhead = async (crew: ServedCrew, meters: string, quick: boolean): Promise<readonly Figure[]> => {
   const rounds = quick ? 2 : 8
   const [warm, counted] = quick ? [10, 5] : [warmOrders, 50]
   const recording = await recordOrders({ warm, counted, each: half, stretches: warmStretches + 2 * rounds })
   try {
-    return await lookAt(crew, { recording, samples, rounds, quick })
+    return await lookAt(crew, { recording, meters, rounds, quick })
   } finally {
     await recording.close()
   }
