@@ -1,7 +1,7 @@
 import { create, type Font, type GlyphRun } from 'fontkit'
 
 /** Words whose glyphs are kept; beyond them all are forgotten. */
-const mostWords = 20_000
+const mostWords = 5_000
 
 /** pdfkit scales what it is given in place to a thousand units; only what is of that scale already can be given twice. */
 const unitsOfPdf = 1_000
