@@ -93,10 +93,13 @@ describe('the names of a built module', () => {
     expect(namesIn('export {};')).toEqual([])
   })
 
-  it.each(['export function four() {}', 'export default 5', "export * from './six.js'", 'export { seven }'])(
-    'are refused in %s',
-    (source) => {
-      expect(() => namesIn(`export const one = 1;\n${source};\n`)).toThrow('not a constant')
-    },
-  )
+  it.each([
+    'export function four() {}',
+    'export default 5',
+    "export * from './six.js'",
+    'export { seven }',
+    'export const { eight } = nine',
+  ])('are refused in %s', (source) => {
+    expect(() => namesIn(`export const one = 1;\n${source};\n`)).toThrow('not a constant')
+  })
 })

@@ -10,7 +10,7 @@ const mark = '?metered'
 
 /** The names that a built module of ours gives away; any other way of exporting than a constant is refused, so that nothing is missed. */
 export const namesIn = (source: string): readonly string[] => {
-  const others = source.match(/^export (?!const |\{\};?$).*/m)
+  const others = source.match(/^export (?!const \w|\{\};?$).*/m)
   if (others !== null) throw new Error(`not a constant: ${others[0]}`)
   return [...source.matchAll(/^export const (\w+)/gm)].flatMap(([, name]) => (name === undefined ? [] : [name]))
 }
