@@ -112,7 +112,7 @@ export type Count = { readonly [name: string]: number }
 export const plansIn = async (records: Records): Promise<readonly ShopPlan[]> =>
   (await records.rows('select body from platenpost.plan')).map(({ body }) => {
     if (!Buffer.isBuffer(body)) throw new Error('a plan is kept as bytes')
-    return shopPlanFrom(unpack(body))
+    return shopPlanFrom(unpack(body).document)
   })
 
 const notOnce = (orderIds: readonly string[], plans: readonly ShopPlan[]): number => {

@@ -3,6 +3,7 @@ import { ok, refuse } from '../../../domain/result/result.ts'
 import type { Kept } from '../../../ports/keeping.ts'
 import type { Events, PlanBook } from '../../../ports/work-records.ts'
 import { compiled } from './compiled.ts'
+import type { Read } from './document-text.ts'
 import { alone, inTurn } from './once.ts'
 import { pack, unpack } from './packed.ts'
 import { noteEvent, settle } from './pending.ts'
@@ -35,11 +36,12 @@ export const eventsIn = (scope: Scope): Events => ({
   },
 })
 
-type KeptPlan = { readonly stamp: string; readonly body: unknown }
+type KeptPlan = Read & { readonly stamp: string }
 
 /**
- * The plans that were read or written last, by shop, so that a large one is sent and parsed once for each version. The stamp names the
- * very row: its version, the transaction that wrote it and when, so that no plan that was taken back is ever taken for another.
+ * The plans that were read or written last, by shop, so that a large one is sent once for each version, and only what is new in it is
+ * parsed or written. The stamp names the very row: its version, the transaction that wrote it and when, so that no plan that was taken
+ * back is ever taken for another.
  */
 const keptPlans = new Map<string, KeptPlan>()
 const mostKept = 4
@@ -68,9 +70,10 @@ const readPlan = async ({ db, shopId }: Scope): Promise<{ readonly version: numb
   const kept = keptPlans.get(shopId)
   const row = await thePlan.first(db, { shopId, known: kept?.stamp ?? '' })
   if (row === undefined) return { version: 0, body: null }
-  const body = row.body === null ? kept?.body : unpack(row.body)
-  keepPlan(shopId, { stamp: row.stamp, body })
-  return { version: row.version, body }
+  const plan = row.body === null ? kept : unpack(row.body, kept?.parts)
+  if (plan === undefined) throw new Error(`the plan of ${shopId} has no body`)
+  keepPlan(shopId, { ...plan, stamp: row.stamp })
+  return { version: row.version, body: plan.document }
 }
 
 type Written = { readonly shopId: string; readonly seen: number; readonly version: number; readonly body: Buffer }
@@ -96,9 +99,10 @@ const nextPlan = compiled((db, { shopId, seen, version, body }: Written) =>
 const writePlan = async (scope: Scope, version: number, body: unknown): Kept<number> => {
   const { db, shopId } = scope
   const statement = version === 0 ? firstPlan : nextPlan
-  const written = await statement.first(db, { shopId, seen: version, version: version + 1, body: pack(body) })
+  const { bytes, parts } = pack(body, keptPlans.get(shopId)?.parts)
+  const written = await statement.first(db, { shopId, seen: version, version: version + 1, body: bytes })
   if (written !== undefined) {
-    keepPlan(shopId, { stamp: written.stamp, body })
+    keepPlan(shopId, { stamp: written.stamp, document: body, parts })
     return ok(written.version)
   }
   const found = (await readPlan(scope)).version
