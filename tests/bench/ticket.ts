@@ -38,32 +38,30 @@ const bare = (doc: InstanceType<typeof PDFDocument>, mark: Mark): void => {
 }
 
 /** The floor: the same number of bare lines of text and curves on as many pages, nothing composed, measured or tagged. */
-const drawBare = (pages: readonly Page[], fonts: PaperFonts): Promise<void> =>
-  new Promise((resolve) => {
-    const doc = new PDFDocument({ autoFirstPage: false, margin: 0 })
-    doc.registerFont('latin', Buffer.from(fonts.regular.latin))
-    doc.on('data', () => {})
-    doc.on('end', () => resolve())
-    for (const page of pages) {
-      doc.addPage()
-      for (const { node } of page.nodes) for (const mark of marksOf(node)) bare(doc, mark)
-    }
-    doc.end()
-  })
+const drawBare = (pages: readonly Page[], fonts: PaperFonts): void => {
+  const doc = new PDFDocument({ autoFirstPage: false, margin: 0 })
+  doc.registerFont('latin', Buffer.from(fonts.regular.latin))
+  for (const page of pages) {
+    doc.addPage()
+    for (const { node } of page.nodes) for (const mark of marksOf(node)) bare(doc, mark)
+  }
+  doc.end()
+  doc.read()
+}
 
-const timed = async (work: () => Promise<unknown>): Promise<number> => {
+const timed = (work: () => unknown): number => {
   const start = performance.now()
-  await work()
+  work()
   return performance.now() - start
 }
 
 const middle = (times: readonly number[]): number => [...times].sort((a, b) => a - b)[Math.floor(times.length / 2)] ?? 0
 
 /** Both in turn, so that a busy machine slows both alike. */
-const race = async (rounds: number, [floor, whole]: readonly [() => Promise<unknown>, () => Promise<unknown>]) => {
+const race = (rounds: number, [floor, whole]: readonly [() => unknown, () => unknown]) => {
   const times: { readonly floor: number[]; readonly whole: number[] } = { floor: [], whole: [] }
   for (let round = 0; round < rounds + 2; round += 1) {
-    const [one, other] = [await timed(floor), await timed(whole)]
+    const [one, other] = [timed(floor), timed(whole)]
     if (round < 2) continue
     times.floor.push(one)
     times.whole.push(other)
@@ -71,11 +69,11 @@ const race = async (rounds: number, [floor, whole]: readonly [() => Promise<unkn
   return { floor: middle(times.floor), whole: middle(times.whole) }
 }
 
-const figuresOf = async (count: number, fonts: PaperFonts, rounds: number): Promise<readonly Figure[]> => {
+const figuresOf = (count: number, fonts: PaperFonts, rounds: number): readonly Figure[] => {
   const facts = drawnOf(footballFacts(count))
   const { pages } = layOutTicket(composeTicket(facts, ticketWordsEn), fonts)
-  const { bytes } = await printTicket(composeTicket(facts, ticketWordsEn), fonts)
-  const { floor, whole } = await race(rounds, [
+  const { bytes } = printTicket(composeTicket(facts, ticketWordsEn), fonts)
+  const { floor, whole } = race(rounds, [
     () => drawBare(pages, fonts),
     () => printTicket(composeTicket(facts, ticketWordsEn), fonts),
   ])
@@ -91,5 +89,5 @@ const figuresOf = async (count: number, fonts: PaperFonts, rounds: number): Prom
 export const bench: Bench = async ({ quick }) => {
   const fonts = await loadPaperFonts(projectRoot())
   const rounds = quick ? 3 : 15
-  return [...(await figuresOf(12, fonts, rounds)), ...(await figuresOf(100, fonts, rounds))]
+  return [...figuresOf(12, fonts, rounds), ...figuresOf(100, fonts, rounds)]
 }

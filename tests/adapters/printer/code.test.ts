@@ -32,7 +32,7 @@ const readGrey = (file: Uint8Array): Grey => {
 
 const firstPage = async (facts: TicketFacts): Promise<Grey> => {
   const folder = await mkdtemp(join(tmpdir(), 'ticket-'))
-  const { bytes } = await printTicket(composeTicket(facts, ticketWordsEn), fonts)
+  const { bytes } = printTicket(composeTicket(facts, ticketWordsEn), fonts)
   await writeFile(join(folder, 'ticket.pdf'), bytes)
   await run('pdftoppm', [
     '-r',

@@ -21,7 +21,7 @@ beforeAll(async () => {
 })
 
 const english = async (facts = footballFacts(12)): Promise<ReadPdf> =>
-  readPdf((await printTicket(composeTicket(facts, ticketWordsEn), fonts)).bytes)
+  readPdf(printTicket(composeTicket(facts, ticketWordsEn), fonts).bytes)
 
 printerContract('pdf', () => pdfPrinter(fonts))
 
@@ -37,7 +37,7 @@ describe('a press box', () => {
   })
   const printed = async (blocks: Ticket['sheets'][number]['blocks']): Promise<ReadPdf> => {
     const ticket = composeTicket(footballFacts(1), ticketWordsEn)
-    return readPdf((await printTicket({ ...ticket, sheets: [{ title: 'Boxes', blocks }] }, fonts)).bytes)
+    return readPdf(printTicket({ ...ticket, sheets: [{ title: 'Boxes', blocks }] }, fonts).bytes)
   }
   const textOn = (page: ReadPdf['pages'][number] | undefined): string => (page?.found ?? []).map((one) => one.text).join(' ')
 
@@ -120,7 +120,7 @@ describe('a printed ticket read back with another library', () => {
 
   it('is said in Spanish with Spanish as its language', async () => {
     const facts = everythingFacts({ language: 'es' })
-    const read = await readPdf((await printTicket(composeTicket(facts, ticketWordsEs), fonts)).bytes)
+    const read = await readPdf(printTicket(composeTicket(facts, ticketWordsEs), fonts).bytes)
     expect(read.language).toBe('es')
     expect(read.text).toContain('jueves 12 de noviembre de 2026')
     expect(read.text).toContain('ADVERTENCIA')
@@ -128,7 +128,7 @@ describe('a printed ticket read back with another library', () => {
   })
 
   it('prints a sign that no font file has as its code point and names it', async () => {
-    const printed = await printTicket(composeTicket(everythingFacts(), ticketWordsEn), fonts)
+    const printed = printTicket(composeTicket(everythingFacts(), ticketWordsEn), fonts)
     expect(printed.lacking).toEqual(['中', '村'])
     const read = await readPdf(printed.bytes)
     expect(read.text).toContain('U+4E2D U+6751')
@@ -143,7 +143,7 @@ describe('the letters of the paper', () => {
     )
     const long = `no\u00a0break ${signs.join('')}`
     const facts = footballFacts(1, { team: 'A', notes: long })
-    const printed = await printTicket(composeTicket(facts, ticketWordsEn), fonts)
+    const printed = printTicket(composeTicket(facts, ticketWordsEn), fonts)
     const read = await readPdf(printed.bytes)
     const has = signs.filter((sign) => !printed.lacking.includes(sign.normalize('NFC')))
     expect(has.length).toBeGreaterThan(240)
@@ -195,7 +195,7 @@ describe('the room on the page', () => {
   it('is never shared by two texts and never left by one, whatever is ordered', async () => {
     await fc.assert(
       fc.asyncProperty(randomFacts, fc.constantFrom(ticketWordsEn, ticketWordsEs), async (facts, words) => {
-        const read = await readPdf((await printTicket(composeTicket(facts, words), fonts)).bytes)
+        const read = await readPdf(printTicket(composeTicket(facts, words), fonts).bytes)
         for (const page of read.pages) {
           expect(overlaps(page)).toEqual([])
           expect(outside(page)).toEqual([])
@@ -218,7 +218,7 @@ describe('the room on the page', () => {
   }, 60_000)
 
   it('takes no more than 600 KB for 100 garments', async () => {
-    const { bytes } = await printTicket(composeTicket(footballFacts(100), ticketWordsEn), fonts)
+    const { bytes } = printTicket(composeTicket(footballFacts(100), ticketWordsEn), fonts)
     expect(bytes.length).toBeLessThanOrEqual(600_000)
   }, 60_000)
 })

@@ -20,14 +20,17 @@ const MARGIN = 34
 const HEAD = 20
 const FOOT = 0
 
-const bytesOf = (doc: Doc): Promise<Uint8Array> =>
-  new Promise((resolve, reject) => {
-    const chunks: Uint8Array[] = []
-    doc.on('data', (chunk: Uint8Array) => chunks.push(chunk))
-    doc.on('end', () => resolve(new Uint8Array(Buffer.concat(chunks))))
-    doc.on('error', reject)
-    doc.end()
-  })
+const lastLine = '%%EOF\n'
+
+/** All of a document is written by the time that its end was asked for (ISO 32000-2, 7.5.5: its last line says so). */
+const bytesOf = (doc: Doc): Uint8Array => {
+  doc.end()
+  const bytes: Buffer | null = doc.read()
+  if (bytes === null || bytes.toString('latin1', bytes.length - lastLine.length) !== lastLine) {
+    throw new Error('a paper was not written to its end')
+  }
+  return new Uint8Array(bytes.buffer, bytes.byteOffset, bytes.byteLength)
+}
 
 const instantOf = (minute: string): Date => new Date(`${minute}:00Z`)
 
@@ -95,12 +98,12 @@ const frameOf = (ticket: Ticket, { setter, doc, width, height, pages }: Laid): (
 }
 
 /** Prints a document to PDF bytes; the same document gives the same bytes. */
-export const printTicket = async (ticket: Ticket, fonts: PaperFonts): Promise<Printed> => {
+export const printTicket = (ticket: Ticket, fonts: PaperFonts): Printed => {
   const laid = layOutTicket(ticket, fonts)
   const canvas: Canvas = { doc: laid.doc, setter: laid.setter, left: MARGIN }
   drawPages(canvas, laid.pages, frameOf(ticket, laid))
-  const bytes = await bytesOf(laid.doc)
+  const bytes = bytesOf(laid.doc)
   return { bytes, pages: laid.pages.length, lacking: [...laid.setter.lacking].sort() }
 }
 
-export const pdfPrinter = (fonts: PaperFonts): Printer => ({ print: (ticket) => printTicket(ticket, fonts) })
+export const pdfPrinter = (fonts: PaperFonts): Printer => ({ print: async (ticket) => printTicket(ticket, fonts) })
