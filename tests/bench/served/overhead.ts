@@ -36,31 +36,42 @@ type Beside = {
 
 const mean = (values: readonly number[]): number => values.reduce((sum, value) => sum + value, 0) / values.length
 
-const half = 10
+/** Orders one after the other in each look, eight customers at a time. */
+type Row = { readonly many: number; readonly first: number }
 
-/** The domain's part of an order, metered; and the orders it was metered in, which are to be called off. */
-const look = async (crew: ServedCrew, meters: string, first: number) => {
+/** The domain's part of an order, metered. */
+const meteredIn = async (crew: ServedCrew, meters: string, row: Row) => {
   const runs: Run[] = []
-  const shares = await meteredDuring(crew, meters, async () => runs.push(await measure(crew, { many: half, first })))
-  return { shares, runs }
+  const shares = await meteredDuring(crew, meters, async () => runs.push(await measure(crew, row)))
+  return { shares, customers: runs.flatMap(({ customers }) => customers) }
 }
 
-/** Half of the orders, then those that are metered, then the domain with the plan that they meet on average, then the other half. */
-const lookOnce = async (crew: ServedCrew, { office, replay, bare, moved, meters }: Beside, first: number): Promise<Round> => {
-  const before = await measure(crew, { many: half, first })
-  const metered = await look(crew, meters, first + half)
+/** Orders that are called off afterwards. */
+const measuredIn = async (crew: ServedCrew, row: Row): Promise<Run> => {
+  const run = await measure(crew, row)
+  await leave(crew, run.customers)
+  return run
+}
+
+/** Orders, then some that are metered, then the domain and the floors with the plan that orders meet on average, then orders again. */
+const lookOnce = async (
+  crew: ServedCrew,
+  { office, replay, bare, moved, meters }: Beside,
+  { many, first }: Row,
+): Promise<Round> => {
+  const before = await measuredIn(crew, { many, first })
+  const { shares, customers } = await meteredIn(crew, meters, { many, first: first + many })
+  const half = many / 2
+  await leave(crew, customers.slice(half))
   const again = (await office.domain(half)) / half
   const replayed = await replay.spend(null)
-  const inserts = await bare.spend(moved, { orders: 4 * half, perMinute: null })
+  const inserts = await bare.spend(moved, { orders: many, perMinute: null })
   const { perMinute } = before
-  const [replayPaced] = await Promise.all([replay.spend(perMinute), office.domain(half)])
-  const [barePaced] = await Promise.all([bare.spend(moved, { orders: 2 * half, perMinute }), office.domain(2 * half)])
-  const runs = [before, await measure(crew, { many: half, first: first + 2 * half })]
-  await leave(
-    crew,
-    [...runs, ...metered.runs].flatMap(({ customers }) => customers),
-  )
-  return { runs, shares: metered.shares, again, replay: replayed, replayPaced, bare: inserts, barePaced }
+  const [replayPaced] = await Promise.all([replay.spend(perMinute), office.domain(many)])
+  const [barePaced] = await Promise.all([bare.spend(moved, { orders: many, perMinute }), office.domain(many)])
+  await leave(crew, customers.slice(0, half))
+  const after = await measuredIn(crew, { many, first: first + 2 * many })
+  return { runs: [before, after], shares, again, replay: replayed, replayPaced, bare: inserts, barePaced }
 }
 
 const cpuOfRound = ({ runs }: Round): number => mean(runs.map(({ cpu }) => cpu))
@@ -131,8 +142,14 @@ const likenessOf = ({ all, same, bytes }: Answered): readonly Figure[] => {
   ]
 }
 
+/**
+ * Orders that are looked at in a row. At a pause the engine throws away fast code, which it then compiles anew: in the threads beside the main
+ * one that took 6 to 70 ms of each of ten orders after half a minute, and 5 to 12 ms of forty in a row.
+ */
+const inARow = 40
+
 /** Stretches of the recording that are done before it is measured: a hundred orders, so that nothing is compiled or prepared any more. */
-const warmStretches = 10
+const warmStretches = 3
 
 /**
  * The engine compiles what has become hot for hundreds of orders: looks after 200 to 2,000 of them found 2 to 9 ms of a service's order in
@@ -143,23 +160,25 @@ const warmOrders = 600
 /** Everybody is warm: what is done for the first times costs its compiling, in orders, domain and floors alike. */
 const warmAll = async (crew: ServedCrew, { office, replay, bare, moved }: Beside, orders: number): Promise<void> => {
   await warmUp(crew, { many: orders, first: 0 })
-  const { customers } = await measure(crew, { many: half, first: 3 * orders })
+  const { customers } = await measure(crew, { many: 10, first: 3 * orders })
   await office.domain(orders / 2)
   await bare.spend(moved, { orders, perMinute: null })
   for (let at = 0; at < warmStretches; at += 1) await replay.spend(null)
   await leave(crew, customers)
 }
 
-type Looked = { readonly recording: Recording; readonly meters: string; readonly rounds: number; readonly quick: boolean }
+type Looked = { readonly recording: Recording; readonly meters: string; readonly rounds: number; readonly warm: number }
 
-const lookAt = async (crew: ServedCrew, { recording, meters, rounds, quick }: Looked): Promise<readonly Figure[]> => {
+const lookAt = async (crew: ServedCrew, { recording, meters, rounds, warm }: Looked): Promise<readonly Figure[]> => {
   const { moved } = recording
   const [office, bare, replay] = await Promise.all([openOffice(crew), openNoOpFlow(crew), openReplayFlow(recording)])
   try {
     const beside = { office, replay, bare, moved, meters }
-    await warmAll(crew, beside, quick ? 10 : warmOrders)
+    await warmAll(crew, beside, warm)
     const looks: Round[] = []
-    for (let round = 0; round < rounds; round += 1) looks.push(await lookOnce(crew, beside, 1_000 + round * 100))
+    const many = recording.each
+    for (let round = 0; round < rounds; round += 1)
+      looks.push(await lookOnce(crew, beside, { many, first: 3_000 + round * 3 * many }))
     return [...figuresOf(looks, moved), ...likenessOf(replay.answered())]
   } finally {
     await Promise.all([office.close(), bare.close(), replay.close()])
@@ -171,11 +190,11 @@ const lookAt = async (crew: ServedCrew, { recording, meters, rounds, quick }: Lo
  * made ready to be metered to.
  */
 export const overhead = async (crew: ServedCrew, meters: string, quick: boolean): Promise<readonly Figure[]> => {
-  const rounds = quick ? 2 : 8
-  const [warm, counted] = quick ? [10, 5] : [warmOrders, 50]
-  const recording = await recordOrders({ warm, counted, each: half, stretches: warmStretches + 2 * rounds })
+  const rounds = quick ? 2 : 6
+  const [warm, counted, each] = quick ? [10, 5, 10] : [warmOrders, 50, inARow]
+  const recording = await recordOrders({ warm, counted, each, stretches: warmStretches + 2 * rounds })
   try {
-    return await lookAt(crew, { recording, meters, rounds, quick })
+    return await lookAt(crew, { recording, meters, rounds, warm })
   } finally {
     await recording.close()
   }
