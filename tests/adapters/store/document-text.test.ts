@@ -34,7 +34,7 @@ it('reads and writes version after version as JSON itself does', () => {
   )
 })
 
-it('reads any other JSON text', () => {
+it('reads JSON text of one line', () => {
   fc.assert(
     fc.property(fc.jsonValue(), (value) => {
       const text = JSON.stringify(value)

@@ -67,7 +67,7 @@ const parsed = (line: string): Part => {
 
 const bare = (line: string): string => (line.startsWith(',') ? line.slice(1) : line)
 
-/** What `writeDocument` wrote, or any other JSON text. Parts that were known before and have the same text are the same objects. */
+/** What `writeDocument` wrote, or JSON text of one line. Parts that were known before and have the same text are the same objects. */
 export const readDocument = (text: string, known: Parts): Read => {
   if (!text.startsWith('{\n')) return { document: JSON.parse(text), parts: noParts }
   const lines = text.split('\n').slice(1, -1).map(bare)
