@@ -4,6 +4,7 @@ import { describe, expect, it } from 'vitest'
 import { parse } from 'yaml'
 import * as z from 'zod'
 import { root } from './support/embedded.ts'
+import { engineOptions } from './support/served-crew.ts'
 
 /** A folder of the machine that a container may read. */
 const folderSchema = z.strictObject({
@@ -47,6 +48,10 @@ const services = Object.entries(compose.services)
 const commandOf = (service: z.infer<typeof serviceSchema>): string => (service.command ?? []).join(' ')
 
 describe('the served way', () => {
+  it('gives the engine the room that it is tried and measured with', () => {
+    for (const { environment } of [chat, worker]) expect(environment['NODE_OPTIONS']).toBe(engineOptions)
+  })
+
   it('has PostgreSQL, Redis, one service and two workers, each watched over', () => {
     expect(services.map(([name]) => name)).toEqual(['postgres', 'redis', 'chat', 'worker'])
     expect(worker.deploy?.replicas).toBe(2)

@@ -16,6 +16,9 @@ export type Crew = {
   readonly close: () => Promise<void>
 }
 
+/** What docker-compose.yml gives the engine of service and workers. */
+export const engineOptions = '--max-semi-space-size=32'
+
 const quick = { STEP_LOCK_SECONDS: '5', STEP_OVERDUE_SECONDS: '5' }
 
 const startWorker = async (settings: Settings): Promise<Service> => {
@@ -85,6 +88,7 @@ export const startServedCrew = async (
   const data = join(folder.path, 'keys')
   const settings = {
     ...quick,
+    NODE_OPTIONS: engineOptions,
     DATABASE_URL: postgres.serviceUrl,
     REDIS_URL: redis.url,
     DATA: data,

@@ -1,7 +1,7 @@
 import { readFileSync, rmSync } from 'node:fs'
 import { join } from 'node:path'
 import { pathToFileURL } from 'node:url'
-import type { ServedCrew } from '../../support/served-crew.ts'
+import { engineOptions, type ServedCrew } from '../../support/served-crew.ts'
 import type { Settings } from '../../support/service.ts'
 import { until } from '../../support/until.ts'
 
@@ -14,7 +14,7 @@ export type Shares = { readonly service: number; readonly workers: number }
 /** What makes processes ready to be metered; as long as nobody asks it costs them a call more for each of the domain's. */
 export const metersTo = (folder: string): Settings => ({
   METERS: folder,
-  NODE_OPTIONS: `--import ${pathToFileURL(join(import.meta.dirname, 'metered.js')).href}`,
+  NODE_OPTIONS: `${engineOptions} --import ${pathToFileURL(join(import.meta.dirname, 'metered.js')).href}`,
 })
 
 const answerOf = (folder: string, pid: number): Promise<unknown> => {

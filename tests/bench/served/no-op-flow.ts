@@ -2,7 +2,7 @@ import { type ChildProcess, fork } from 'node:child_process'
 import { once } from 'node:events'
 import { join } from 'node:path'
 import pg from 'pg'
-import type { ServedCrew } from '../../support/served-crew.ts'
+import { engineOptions, type ServedCrew } from '../../support/served-crew.ts'
 import type { Moved } from './count-moved.ts'
 import { cpuOf } from './cpu.ts'
 import type { Transaction } from './no-op-store.ts'
@@ -18,9 +18,12 @@ export type NoOpFlow = {
   readonly close: () => Promise<void>
 }
 
-/** A program of this folder, told where the servers are; what is said to it may hold bytes. */
+/** A program of this folder with the crew's engine, told where the servers are; what is said to it may hold bytes. */
 export const program = (name: string, word: string): ChildProcess =>
-  fork(join(process.cwd(), `.build/tests/bench/served/${name}.js`), [word], { serialization: 'advanced' })
+  fork(join(process.cwd(), `.build/tests/bench/served/${name}.js`), [word], {
+    serialization: 'advanced',
+    env: { ...process.env, NODE_OPTIONS: engineOptions },
+  })
 
 const tables = `
   create table no_op (id bigint generated always as identity, bytes bytea);
