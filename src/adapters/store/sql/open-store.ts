@@ -69,6 +69,21 @@ const lookIn =
   (shopId, work) =>
     db.connection().execute((one) => askingAtOnce(one, () => work(shopStore({ db: one, shopId, time }))))
 
+const mostKnown = 100
+
+/**
+ * A shop's books outside of transactions are made once: made anew for each question they are as much work as a statement, and the engine
+ * throws away the fast code of functions that nobody holds.
+ */
+const shopsIn = (records: Records): Store['shop'] => {
+  const known = new Map<string, ShopStore>()
+  return (shopId) => {
+    const shop = known.get(shopId) ?? shopStore({ ...records, shopId })
+    if (known.size < mostKnown) known.set(shopId, shop)
+    return shop
+  }
+}
+
 const openShop = async ({ db, time }: Records, shopId: string, house: string): Promise<ShopStore> => {
   await db
     .insertInto('shop')
@@ -112,7 +127,7 @@ export const openStore = async ({ address, time, connections = 8, log = [] }: Op
   return ok({
     place: state.place,
     openShop: (shopId, house = shopId) => openShop(records, shopId, house),
-    shop: (shopId) => shopStore({ ...records, shopId }),
+    shop: shopsIn(records),
     shopsOf: (house) => shopsOf(db, house),
     outboxOf: (house) => outboxIn(db, house),
     together: togetherIn(records),
