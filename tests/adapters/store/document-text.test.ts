@@ -44,6 +44,15 @@ it('reads JSON text of one line', () => {
   )
 })
 
+it('refuses a text that was cut off, or whose lists do not end', () => {
+  const { text } = writeDocument({ version: 1, sold: [{ id: 'o1' }], slots: [{ order: 'o1' }] }, noParts)
+  for (let kept = 0; kept < text.length; kept += 1) {
+    expect(() => readDocument(text.slice(0, kept), noParts)).toThrow(SyntaxError)
+  }
+  expect(() => readDocument(text.replace('\n]', ''), noParts)).toThrow(SyntaxError)
+  expect(() => readDocument(text.replaceAll('\n]', ''), noParts)).toThrow(SyntaxError)
+})
+
 /** An entry that says how often it was written. */
 const counted = (id: string) => {
   const state = { written: 0 }

@@ -70,6 +70,7 @@ const bare = (line: string): string => (line.startsWith(',') ? line.slice(1) : l
 /** What `writeDocument` wrote, or JSON text of one line. Parts that were known before and have the same text are the same objects. */
 export const readDocument = (text: string, known: Parts): Read => {
   if (!text.startsWith('{\n')) return { document: JSON.parse(text), parts: noParts }
+  if (!text.endsWith('\n}')) throw new SyntaxError('a kept document is cut off')
   const lines = text.split('\n').slice(1, -1).map(bare)
   const parts = new Map<string, readonly Part[]>()
   const members: [string, unknown][] = []
@@ -80,6 +81,7 @@ export const readDocument = (text: string, known: Parts): Read => {
       continue
     }
     const end = lines.indexOf(']', at)
+    if (end < 0) throw new SyntaxError(`a list of a kept document has no end: ${line}`)
     const name: string = JSON.parse(line.slice(0, -opening.length))
     const list = partsOf(lines.slice(at + 1, end), known.get(name) ?? [], { keyOf: lineOf, make: parsed })
     parts.set(name, list)
