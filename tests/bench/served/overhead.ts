@@ -144,7 +144,7 @@ const likenessOf = ({ all, same, bytes }: Answered): readonly Figure[] => {
 
 /**
  * Orders that are looked at in a row. At a pause the engine throws away fast code, which it then compiles anew: in the threads beside the main
- * one that took 6 to 70 ms of each of ten orders after half a minute, and 5 to 12 ms of forty in a row.
+ * one that took 6 to 70 ms of each of ten orders after half a minute, and 5 to 20 ms of forty in a row.
  */
 const inARow = 40
 

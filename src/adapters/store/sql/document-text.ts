@@ -48,8 +48,9 @@ const opening = ':['
 export const writeDocument = (document: unknown, known: Parts): Written => {
   if (!isObject(document) || Array.isArray(document)) return { text: JSON.stringify(document ?? null), parts: noParts }
   const parts = new Map<string, readonly Part[]>()
-  const lines = Object.entries<unknown>({ ...document }).flatMap(([name, value]) => {
-    if (!isList(value)) return value === undefined ? [] : [`${JSON.stringify(name)}:${JSON.stringify(value) ?? 'null'}`]
+  const members: [string, unknown][] = Object.entries(document)
+  const lines = members.flatMap(([name, value]) => {
+    if (!isList(value)) return value === undefined ? [] : [`${JSON.stringify(name)}:${JSON.stringify(value)}`]
     const list = partsOf(value, known.get(name) ?? [], { keyOf: entryOf, make: written })
     parts.set(name, list)
     return [`${JSON.stringify(name)}${opening}\n${list.map(lineOf).join('\n,')}\n]`]

@@ -72,8 +72,8 @@ const lookIn =
 const mostKnown = 100
 
 /**
- * A shop's books outside of transactions are made once: made anew for each question they are as much work as a statement, and the engine
- * throws away the fast code of functions that nobody holds.
+ * A shop's books outside of transactions are made once: they are some hundred functions, and the engine throws away the fast code of
+ * functions that nobody holds.
  */
 const shopsIn = (records: Records): Store['shop'] => {
   const known = new Map<string, ShopStore>()
